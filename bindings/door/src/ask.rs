@@ -1,0 +1,87 @@
+//! `ask`: one method for each query. The areas of the trade answer; this file only hands them the open bike.
+
+use layshaft_core::error::Refusal;
+use layshaft_core::plan::{Moment, plan_sheet};
+use layshaft_core::{bounds, coating, electrical, gearing, inspection, plan, reckon, ripple, today, units};
+
+use crate::Bench;
+use crate::query::*;
+
+impl Bench {
+    /// Units and accepted ranges.
+    pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesSheet, Refusal> {
+        Ok(TablesSheet {
+            units: units::Unit::ALL.iter().map(|unit| unit.card()).collect(),
+            bounds: bounds::ALL.iter().map(bounds::Bound::card).collect(),
+        })
+    }
+
+    /// What to do next, what cures, when the bike will be ready.
+    pub fn today(&self, ask: &TodayAsk, moment: &Moment) -> Result<TodaySheet, Refusal> {
+        self.open_bike_mark()?;
+        Ok(today::today_sheet(&self.bike, ask, moment)?)
+    }
+
+    /// The jobs on the calendar.
+    pub fn plan(&self, ask: &PlanAsk, moment: &Moment) -> Result<PlanSheet, Refusal> {
+        self.open_bike_mark()?;
+        Ok(plan_sheet(&self.bike, ask, moment)?)
+    }
+
+    /// One job at the bench.
+    pub fn job(&self, ask: &MarkAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
+        let job = self.record(&ask.id)?;
+        let row = self.plan(&PlanAsk::default(), moment)?.rows.into_iter().find(|row| row.job == ask.id);
+        let coats =
+            self.bike.coats.iter().filter(|(_, coat)| coat.job.as_deref() == Some(&ask.id) && coat.ended_ms.is_none());
+        let cures = coats
+            .map(|(mark, _)| {
+                let ask = CureAsk { coat: Some(mark.clone()), ..CureAsk::default() };
+                coating::cure_sheet(&self.bike, &ask, moment)
+            })
+            .collect::<Result<_, _>>()?;
+        Ok(JobSheet { id: ask.id.clone(), job, row, cures })
+    }
+
+    /// Jobs that can be added as they are.
+    pub fn ready_made(&self, _: &BareAsk, _: &Moment) -> Result<ReadyMadeSheet, Refusal> {
+        Ok(ReadyMadeSheet { jobs: plan::ready_made() })
+    }
+
+    /// Ratios, speeds, chain and speedometer.
+    pub fn gearing(&self, ask: &GearingAsk, _: &Moment) -> Result<GearingSheet, Refusal> {
+        Ok(gearing::gearing_sheet(&self.bike, ask)?)
+    }
+
+    /// Electrical load against output.
+    pub fn load(&self, ask: &LoadAsk, _: &Moment) -> Result<LoadSheet, Refusal> {
+        Ok(electrical::load_sheet(&self.bike, ask)?)
+    }
+
+    /// A cure.
+    pub fn cure(&self, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refusal> {
+        Ok(coating::cure_sheet(&self.bike, ask, moment)?)
+    }
+
+    /// Coating products to start from.
+    pub fn products(&self, _: &BareAsk, _: &Moment) -> Result<ProductsSheet, Refusal> {
+        Ok(ProductsSheet { products: coating::products() })
+    }
+
+    /// The walk-through and its summary.
+    pub fn inspection(&self, ask: &InspectionAsk, _: &Moment) -> Result<InspectionSheet, Refusal> {
+        self.open_bike_mark()?;
+        Ok(inspection::inspection_sheet(&self.bike, ask)?)
+    }
+
+    /// What a proposal does to everything else.
+    pub fn ripple(&self, ask: &RippleAsk, _: &Moment) -> Result<RippleSheet, Refusal> {
+        self.open_bike_mark()?;
+        Ok(ripple::ripple_sheet(&self.bike, ask)?)
+    }
+
+    /// One formula with numbers given by hand.
+    pub fn reckon(&self, ask: &ReckonAsk, _: &Moment) -> Result<Figures, Refusal> {
+        Ok(reckon::reckon(&ask.sum)?)
+    }
+}

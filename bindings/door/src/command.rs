@@ -1,0 +1,391 @@
+//! The commands: what the mechanic did. One payload struct each.
+
+use layshaft_core::bike::{
+    Brake, Climate, Consumer, Drive, End, Fluid, Identity, Job, Part, Place, Reading, Side, Supply, Wheel,
+};
+use layshaft_core::coating::Product;
+use layshaft_core::inspection::ItemAnswer;
+use layshaft_core::plan::BenchTime;
+use layshaft_wire::wire;
+
+use crate::commands;
+
+/// Makes the enum of all commands from the registry.
+macro_rules! make_command {
+    ($($(#[$doc:meta])* $method:ident $name:ident;)*) => {
+        /// Something the mechanic did.
+        #[wire]
+        #[allow(clippy::large_enum_variant)]
+        pub enum Command {
+            $($(#[$doc])* $name($name),)*
+        }
+
+        $(impl From<$name> for Command {
+            fn from(payload: $name) -> Self {
+                Command::$name(payload)
+            }
+        })*
+    };
+}
+commands!(make_command);
+
+/// Starts a bike and opens it.
+#[wire]
+pub struct StartBike {
+    /// Who it is.
+    pub identity: Identity,
+}
+
+/// Puts the demo bike on the shelf and opens it.
+#[wire]
+pub struct LoadDemo {}
+
+/// Opens a bike of the shelf.
+#[wire]
+pub struct OpenBike {
+    /// Its mark.
+    pub bike: String,
+}
+
+/// Puts a bike away; its facts stay.
+#[wire]
+pub struct PutBikeAway {
+    /// Its mark.
+    pub bike: String,
+}
+
+/// Brings a bike back.
+#[wire]
+pub struct BringBikeBack {
+    /// Its mark.
+    pub bike: String,
+}
+
+/// Says who the bike is.
+#[wire]
+pub struct DescribeBike {
+    /// Who it is.
+    pub identity: Identity,
+}
+
+/// Says where it stands.
+#[wire]
+pub struct DescribePlace {
+    /// Where it stands.
+    pub place: Place,
+}
+
+/// Records the drive train.
+#[wire]
+pub struct RecordDrive {
+    /// Which spec.
+    pub side: Side,
+    /// The drive train.
+    pub drive: Drive,
+}
+
+/// Records a wheel.
+#[wire]
+pub struct RecordWheel {
+    /// Which spec.
+    pub side: Side,
+    /// Which wheel.
+    pub end: End,
+    /// The wheel.
+    pub wheel: Wheel,
+}
+
+/// Records battery and alternator.
+#[wire]
+pub struct RecordSupply {
+    /// Which spec.
+    pub side: Side,
+    /// Battery and alternator.
+    pub supply: Supply,
+}
+
+/// Records a consumer.
+#[wire]
+pub struct RecordConsumer {
+    /// Which spec.
+    pub side: Side,
+    /// Its mark; left out: a new one.
+    pub id: Option<String>,
+    /// The consumer.
+    pub consumer: Consumer,
+}
+
+/// Takes a consumer off.
+#[wire]
+pub struct RemoveConsumer {
+    /// Which spec.
+    pub side: Side,
+    /// Its mark.
+    pub id: String,
+}
+
+/// Records a brake.
+#[wire]
+pub struct RecordBrake {
+    /// Which spec.
+    pub side: Side,
+    /// Which brake.
+    pub end: End,
+    /// The brake.
+    pub brake: Brake,
+}
+
+/// Records a filling.
+#[wire]
+pub struct RecordFluid {
+    /// Which spec.
+    pub side: Side,
+    /// Its mark; left out: a new one.
+    pub id: Option<String>,
+    /// The filling.
+    pub fluid: Fluid,
+}
+
+/// Fits other sprockets.
+#[wire]
+pub struct FitSprockets {
+    /// Teeth of the gearbox sprocket.
+    pub front_teeth: u32,
+    /// Teeth of the wheel sprocket.
+    pub rear_teeth: u32,
+    /// Links of the chain; left out: as in the ripple.
+    pub chain_links: Option<u32>,
+}
+
+/// Fits another consumer.
+#[wire]
+pub struct FitConsumer {
+    /// Mark of the place.
+    pub id: String,
+    /// The consumer.
+    pub consumer: Consumer,
+}
+
+/// Adds a job.
+#[wire]
+pub struct AddJob {
+    /// The job.
+    pub job: Job,
+}
+
+/// Adds a ready-made job.
+#[wire]
+pub struct AddReadyMade {
+    /// Its mark.
+    pub ready_made: String,
+}
+
+/// Changes a job.
+#[wire]
+pub struct ChangeJob {
+    /// Its mark.
+    pub id: String,
+    /// The job as it shall be.
+    pub job: Job,
+}
+
+/// Puts a job away.
+#[wire]
+pub struct PutJobAway {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Brings a job back.
+#[wire]
+pub struct BringJobBack {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Begins a job.
+#[wire]
+pub struct BeginJob {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Ticks steps of a job off.
+#[wire]
+pub struct TickStep {
+    /// Its mark.
+    pub id: String,
+    /// Steps done, from the first.
+    pub steps_done: u32,
+}
+
+/// Finishes a job.
+#[wire]
+pub struct FinishJob {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Opens a finished job again.
+#[wire]
+pub struct ReopenJob {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Records a part.
+#[wire]
+pub struct RecordPart {
+    /// Its mark; left out: a new one.
+    pub id: Option<String>,
+    /// The part.
+    pub part: Part,
+}
+
+/// Puts a part away.
+#[wire]
+pub struct PutPartAway {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Keeps a photo of something.
+#[wire]
+pub struct AttachPhoto {
+    /// Kind of the record that it shows.
+    pub of_kind: String,
+    /// Mark of that record.
+    pub of: String,
+    /// Media type: `image/jpeg`, `image/png` or `image/webp`.
+    pub media: String,
+    /// The picture file, base64 in JSON.
+    #[serde(with = "crate::json::bytes")]
+    #[cfg_attr(feature = "ts", ts(type = "string"))]
+    pub bytes: Vec<u8>,
+    /// What it shows.
+    pub caption: Option<String>,
+}
+
+/// Puts a photo away.
+#[wire]
+pub struct PutPhotoAway {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Puts a coat on and starts its clock.
+#[wire]
+pub struct StartCure {
+    /// On what.
+    pub title: String,
+    /// With what.
+    pub product: Product,
+    /// For which job.
+    pub job: Option<String>,
+    /// When, milliseconds since 1970 (UTC); left out: now.
+    pub applied_ms: Option<i64>,
+}
+
+/// Ends the clock of a coat.
+#[wire]
+pub struct EndCure {
+    /// Mark of the coat.
+    pub id: String,
+}
+
+/// Notes temperature and humidity. A moment of 0 means now.
+#[wire]
+pub struct NoteClimate {
+    /// The reading.
+    pub climate: Climate,
+}
+
+/// Takes a reading. A moment of 0 means now.
+#[wire]
+pub struct TakeReading {
+    /// The reading.
+    pub reading: Reading,
+}
+
+/// Answers an inspection item.
+#[wire]
+pub struct AnswerItem {
+    /// Mark of the pack.
+    pub pack: String,
+    /// Mark of the item.
+    pub item: String,
+    /// The answer.
+    pub answer: ItemAnswer,
+}
+
+/// Sets the weekly bench time.
+#[wire]
+pub struct SetBenchTime {
+    /// The pattern.
+    pub bench_time: BenchTime,
+}
+
+/// Takes a command back.
+#[wire]
+pub struct Undo {
+    /// The batch of the command.
+    pub batch: String,
+}
+
+/// Lets the value that lost a concurrent edit hold after all.
+#[wire]
+pub struct Settle {
+    /// Kind of the record.
+    pub record_kind: String,
+    /// The record's mark.
+    pub record: String,
+    /// The field.
+    pub field: String,
+    /// Stamp of the value that shall hold.
+    pub stamp: String,
+}
+
+/// Notes that the open bike was carried out as a bundle: the file is where the owner wanted it.
+#[wire]
+pub struct NoteExport {}
+
+/// Takes a bundle in.
+#[wire]
+pub struct ReceiveBundle {
+    /// The bytes of the file, base64 in JSON.
+    #[serde(with = "crate::json::bytes")]
+    #[cfg_attr(feature = "ts", ts(type = "string"))]
+    pub bundle: Vec<u8>,
+    /// Accepts a bundle that holds another bike, as a second one.
+    pub as_second_bike: bool,
+}
+
+/// What a command did.
+#[wire]
+pub struct Outcome {
+    /// The command's own mark; `Undo` takes it back.
+    pub batch: String,
+    /// Facts written.
+    pub changes: u32,
+    /// Queries whose answers may be different now.
+    pub stale: Vec<String>,
+    /// Mark of what was made.
+    pub made: Option<String>,
+    /// What came in with a bundle.
+    pub received: Option<Received>,
+}
+
+/// What came in with a bundle.
+#[wire]
+pub struct Received {
+    /// Facts that were new here.
+    pub changes: u32,
+    /// Facts that were here already.
+    pub known: u32,
+    /// Attachments that were new here.
+    pub attachments: u32,
+    /// Bikes in the bundle.
+    pub bikes: u32,
+    /// Values that now stand against another device's value.
+    pub rivals: u32,
+}

@@ -1,0 +1,34 @@
+//! Coats and their clocks.
+
+use layshaft_core::bike::Job;
+use layshaft_core::changes::edits;
+use layshaft_core::coating::Coat;
+use layshaft_core::error::Refusal;
+
+use super::change;
+use crate::Bench;
+use crate::act::{Act, Call, Writing};
+use crate::command::{EndCure, StartCure};
+
+impl Act for StartCure {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        if let Some(job) = &self.job {
+            bench.record::<Job>(job)?;
+        }
+        let coat = Coat {
+            title: self.title.clone(),
+            product: self.product.clone(),
+            applied_ms: self.applied_ms.unwrap_or(call.moment.now_ms),
+            job: self.job.clone(),
+            ended_ms: None,
+        };
+        Ok(Writing::making(call.id, edits(call.id, &coat.checked()?, None)))
+    }
+}
+
+impl Act for EndCure {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let ended = |coat: Coat| Coat { ended_ms: Some(call.moment.now_ms), ..coat };
+        Ok(Writing::of(change(bench, &self.id, ended)?))
+    }
+}

@@ -1,0 +1,120 @@
+//! Jobs: adding, ordering, doing.
+
+use layshaft_core::bike::{Job, JobState};
+use layshaft_core::changes::{Edit, edits};
+use layshaft_core::error::{Code, Refusal, Refused};
+
+use super::change;
+use crate::Bench;
+use crate::act::{Act, Call, Writing};
+use crate::command::{
+    AddJob, AddReadyMade, BeginJob, BringJobBack, ChangeJob, FinishJob, PutJobAway, ReopenJob, TickStep,
+};
+
+/// The job when what it follows exists and it does not come to follow itself.
+fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {
+    let job = job.clone().checked()?;
+    for before in &job.after {
+        bench.record::<Job>(before)?;
+    }
+    if let Some(through) = job.after.iter().find(|before| follows(bench, before, id)) {
+        let title = bench.record::<Job>(through).map(|job| job.title).unwrap_or_default();
+        return Err(Refused::Conflict {
+            field: "after".to_owned(),
+            reason: format!("“{}” cannot follow “{title}”, because that one follows it already", job.title),
+        }
+        .into());
+    }
+    Ok(job)
+}
+
+/// Whether `job` is `target` or follows it, near or far.
+fn follows(bench: &Bench, job: &str, target: &str) -> bool {
+    let mut open = vec![job.to_owned()];
+    let mut looked_at = std::collections::BTreeSet::new();
+    while let Some(next) = open.pop() {
+        if next == target {
+            return true;
+        }
+        if looked_at.insert(next.clone()) {
+            open.extend(bench.bike.jobs.get(&next).map(|job| job.after.clone()).unwrap_or_default());
+        }
+    }
+    false
+}
+
+/// A rank after all others.
+fn last_rank(bench: &Bench) -> f64 {
+    bench.bike.jobs.values().map(|job| job.rank).fold(0.0, f64::max) + 1.0
+}
+
+impl Act for AddJob {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let job = Job { rank: last_rank(bench), ..placed(bench, call.id, &self.job)? };
+        Ok(Writing::making(call.id, edits(call.id, &job, None)))
+    }
+}
+
+impl Act for AddReadyMade {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let known = layshaft_core::plan::ready_made();
+        let Some(found) = known.into_iter().find(|ready| ready.id == self.ready_made) else {
+            return Err(Refusal::new(
+                Code::Unknown,
+                format!("there is no ready-made job with the mark {}", self.ready_made),
+            ));
+        };
+        let job = Job { rank: last_rank(bench), ..found.job };
+        Ok(Writing::making(call.id, edits(call.id, &job, None)))
+    }
+}
+
+impl Act for ChangeJob {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let job = placed(bench, &self.id, &self.job)?;
+        Ok(Writing::of(change(bench, &self.id, |_| job)?))
+    }
+}
+
+impl Act for PutJobAway {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        bench.record::<Job>(&self.id)?;
+        Ok(Writing::of(vec![Edit::gone::<Job>(&self.id, true)]))
+    }
+}
+
+impl Act for BringJobBack {
+    fn write(&self, _: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(vec![Edit::gone::<Job>(&self.id, false)]))
+    }
+}
+
+impl Act for BeginJob {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(change(bench, &self.id, |job: Job| Job { state: JobState::Begun, ..job })?))
+    }
+}
+
+impl Act for TickStep {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let job: Job = bench.record(&self.id)?;
+        let most = u32::try_from(job.steps.len()).unwrap_or(u32::MAX);
+        let steps_done = self.steps_done.min(most);
+        let state = if job.state == JobState::Open && steps_done > 0 { JobState::Begun } else { job.state };
+        Ok(Writing::of(change(bench, &self.id, |job: Job| Job { steps_done, state, ..job })?))
+    }
+}
+
+impl Act for FinishJob {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let done = |job: Job| Job { state: JobState::Done, done_ms: Some(call.moment.now_ms), ..job };
+        Ok(Writing::of(change(bench, &self.id, done)?))
+    }
+}
+
+impl Act for ReopenJob {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let open = |job: Job| Job { state: JobState::Open, done_ms: None, steps_done: 0, ..job };
+        Ok(Writing::of(change(bench, &self.id, open)?))
+    }
+}

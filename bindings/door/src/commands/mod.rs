@@ -1,0 +1,29 @@
+//! What each command writes, by area.
+
+pub mod bundle;
+
+mod bike;
+mod cure;
+mod fit;
+mod inspect;
+mod jobs;
+mod parts;
+mod photos;
+mod spec;
+
+use layshaft_core::changes::{Edit, Record, edits};
+use layshaft_core::error::Refusal;
+
+use crate::Bench;
+
+/// The edits that bring the record with this mark to its new state.
+fn changed<R: Record>(bench: &Bench, mark: &str, new: &R) -> Vec<Edit> {
+    edits(mark, new, bench.record::<R>(mark).ok().as_ref())
+}
+
+/// The edits that change a record that must be there.
+fn change<R: Record>(bench: &Bench, mark: &str, by: impl FnOnce(R) -> R) -> Result<Vec<Edit>, Refusal> {
+    let old: R = bench.record(mark)?;
+    let new = by(bench.record(mark)?);
+    Ok(edits(mark, &new, Some(&old)))
+}

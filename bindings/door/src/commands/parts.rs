@@ -1,0 +1,45 @@
+//! Parts and readings.
+
+use layshaft_core::bike::{Climate, Part, Reading};
+use layshaft_core::changes::{Edit, edits};
+use layshaft_core::error::Refusal;
+
+use super::changed;
+use crate::Bench;
+use crate::act::{Act, Call, Writing};
+use crate::command::{NoteClimate, PutPartAway, RecordPart, TakeReading};
+
+impl Act for RecordPart {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let part = self.part.clone().checked()?;
+        let mark = self.id.as_deref().unwrap_or(call.id);
+        Ok(Writing::making(mark, changed(bench, mark, &part)))
+    }
+}
+
+impl Act for PutPartAway {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        bench.record::<Part>(&self.id)?;
+        Ok(Writing::of(vec![Edit::gone::<Part>(&self.id, true)]))
+    }
+}
+
+impl Act for TakeReading {
+    fn write(&self, _: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let mut reading: Reading = self.reading.clone().checked()?;
+        if reading.taken_ms == 0 {
+            reading.taken_ms = call.moment.now_ms;
+        }
+        Ok(Writing::making(call.id, edits(call.id, &reading, None)))
+    }
+}
+
+impl Act for NoteClimate {
+    fn write(&self, _: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let mut climate: Climate = self.climate.clone().checked()?;
+        if climate.from_ms == 0 {
+            climate.from_ms = call.moment.now_ms;
+        }
+        Ok(Writing::making(call.id, edits(call.id, &climate, None)))
+    }
+}

@@ -1,0 +1,88 @@
+//! Recording the standard and the fitted spec.
+
+use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Side, Supply, Wheel};
+use layshaft_core::changes::{Edit, Record, edits, read};
+use layshaft_core::error::Refusal;
+
+use crate::Bench;
+use crate::act::{Act, Call, Writing};
+use crate::command::{
+    RecordBrake, RecordConsumer, RecordDrive, RecordFluid, RecordSupply, RecordWheel, RemoveConsumer,
+};
+
+/// The record's mark: side and slot.
+fn mark(side: Side, slot: &str) -> String {
+    match side {
+        Side::Standard => format!("standard/{slot}"),
+        Side::Fitted => format!("fitted/{slot}"),
+    }
+}
+
+fn end_slot(end: End) -> &'static str {
+    match end {
+        End::Front => "front",
+        End::Rear => "rear",
+    }
+}
+
+/// The edits that record `new` at a slot. On the fitted side, only what differs from what shows there now is written,
+/// so that the rest goes on following the standard.
+pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R) -> Result<Vec<Edit>, Refusal> {
+    let project = bench.open_bike_mark()?;
+    let layers: &[&str] = match side {
+        Side::Standard => &["standard"],
+        Side::Fitted => &["standard", "fitted"],
+    };
+    let now: Option<R> =
+        layshaft_core::bike::slot(&bench.ledger, project, R::KIND, layers, slot).map(|fields| read(&fields));
+    let record = mark(side, slot);
+    let mut edits = edits(&record, new, now.as_ref());
+    if now.is_none() {
+        edits.push(Edit::gone::<R>(&record, false));
+    }
+    Ok(edits)
+}
+
+impl Act for RecordDrive {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(recorded::<Drive>(bench, self.side, "drive", &self.drive.clone().checked()?)?))
+    }
+}
+
+impl Act for RecordWheel {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(recorded::<Wheel>(bench, self.side, end_slot(self.end), &self.wheel.clone().checked()?)?))
+    }
+}
+
+impl Act for RecordSupply {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(recorded::<Supply>(bench, self.side, "supply", &self.supply.clone().checked()?)?))
+    }
+}
+
+impl Act for RecordConsumer {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let slot = self.id.as_deref().unwrap_or(call.id);
+        Ok(Writing::making(slot, recorded::<Consumer>(bench, self.side, slot, &self.consumer.clone().checked()?)?))
+    }
+}
+
+impl Act for RemoveConsumer {
+    fn write(&self, _: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(vec![Edit::gone::<Consumer>(&mark(self.side, &self.id), true)]))
+    }
+}
+
+impl Act for RecordBrake {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        Ok(Writing::of(recorded::<Brake>(bench, self.side, end_slot(self.end), &self.brake.clone().checked()?)?))
+    }
+}
+
+impl Act for RecordFluid {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let slot = self.id.as_deref().unwrap_or(call.id);
+        Ok(Writing::making(slot, recorded::<Fluid>(bench, self.side, slot, &self.fluid.clone().checked()?)?))
+    }
+}

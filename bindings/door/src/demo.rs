@@ -1,0 +1,145 @@
+//! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
+
+use layshaft_core::bike::{
+    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, JobState, Part, Place, Reading, Supply, Wheel,
+};
+use layshaft_core::changes::{Edit, Record, edits as edits_between};
+use layshaft_core::coating::{Coat, products};
+use layshaft_core::error::{Code, Refusal};
+use layshaft_core::plan::{BenchTime, Moment};
+use layshaft_core::units::HOUR_MS;
+use serde::Deserialize;
+use std::collections::BTreeMap;
+
+const DAY_MS: i64 = 86_400_000;
+const ORRIN_TERN: &str = include_str!("../../../fixtures/demo/orrin-tern-175.toml");
+
+/// The file's shape. Times in it are relative to the moment at which the demo is loaded.
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase", deny_unknown_fields)]
+struct Demo {
+    identity: Identity,
+    place: Place,
+    bench_time: BenchTime,
+    drive: Drive,
+    front_wheel: Wheel,
+    rear_wheel: Wheel,
+    supply: Supply,
+    front_brake: Brake,
+    rear_brake: Brake,
+    consumers: BTreeMap<String, Consumer>,
+    fluids: BTreeMap<String, Fluid>,
+    parts: BTreeMap<String, DemoPart>,
+    jobs: Vec<DemoJob>,
+    coats: BTreeMap<String, DemoCoat>,
+    climate: Vec<DemoClimate>,
+    readings: BTreeMap<String, DemoReading>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase")]
+struct DemoPart {
+    expected_in_days: Option<i64>,
+    #[serde(flatten)]
+    part: Part,
+}
+
+/// A job; a done one says how long ago.
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase")]
+struct DemoJob {
+    id: String,
+    done_hours_ago: Option<f64>,
+    #[serde(flatten)]
+    job: Job,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase", deny_unknown_fields)]
+struct DemoCoat {
+    title: String,
+    product: String,
+    job: Option<String>,
+    applied_hours_ago: f64,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase", deny_unknown_fields)]
+struct DemoClimate {
+    hours_ago: f64,
+    celsius: f64,
+    humidity: Option<f64>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase")]
+struct DemoReading {
+    days_ago: f64,
+    #[serde(flatten)]
+    reading: Reading,
+}
+
+/// The facts of the demo bike, told from this moment.
+pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
+    let demo: Demo = toml::from_str(ORRIN_TERN).map_err(|error| Refusal::new(Code::BadRequest, error.to_string()))?;
+    let ago = |hours: f64| moment.now_ms.saturating_sub((hours * HOUR_MS) as i64);
+    let mut facts = Vec::new();
+    put(&mut facts, "bike", &demo.identity.checked()?);
+    put(&mut facts, "bike", &demo.place.checked()?);
+    put(&mut facts, "bike", &demo.bench_time.checked()?);
+    put(&mut facts, "standard/drive", &demo.drive.checked()?);
+    put(&mut facts, "standard/front", &demo.front_wheel.checked()?);
+    put(&mut facts, "standard/rear", &demo.rear_wheel.checked()?);
+    put(&mut facts, "standard/supply", &demo.supply.checked()?);
+    put(&mut facts, "standard/front", &demo.front_brake.checked()?);
+    put(&mut facts, "standard/rear", &demo.rear_brake.checked()?);
+    for (mark, consumer) in demo.consumers {
+        put(&mut facts, &format!("standard/{mark}"), &consumer.checked()?);
+    }
+    for (mark, fluid) in demo.fluids {
+        put(&mut facts, &format!("standard/{mark}"), &fluid.checked()?);
+    }
+    for (mark, DemoPart { expected_in_days, part }) in demo.parts {
+        let day = |days: i64| moment.zone.day_text_at(moment.now_ms.saturating_add(days * DAY_MS));
+        put(&mut facts, &mark, &Part { expected: expected_in_days.map(day), ..part }.checked()?);
+    }
+    for (rank, job) in (1..).zip(demo.jobs) {
+        let mark = job.id.clone();
+        put(&mut facts, &mark, &told(job, f64::from(rank), &ago).checked()?);
+    }
+    for (mark, coat) in demo.coats {
+        put(&mut facts, &mark, &coated(coat, &ago)?.checked()?);
+    }
+    for (mark, DemoClimate { hours_ago, celsius, humidity }) in (1..).zip(demo.climate) {
+        let climate = Climate { from_ms: ago(hours_ago), celsius, humidity };
+        put(&mut facts, &format!("demo-{mark}"), &climate.checked()?);
+    }
+    for (mark, DemoReading { days_ago, reading }) in demo.readings {
+        put(&mut facts, &mark, &Reading { taken_ms: ago(days_ago * 24.0), ..reading }.checked()?);
+    }
+    Ok(facts)
+}
+
+fn put<R: Record>(facts: &mut Vec<Edit>, mark: &str, record: &R) {
+    facts.extend(edits_of(mark, record));
+}
+
+fn edits_of<R: Record>(mark: &str, record: &R) -> Vec<Edit> {
+    edits_between(mark, record, None)
+}
+
+/// The job as told, with its place in the list.
+fn told(demo: DemoJob, rank: f64, ago: &impl Fn(f64) -> i64) -> Job {
+    let DemoJob { done_hours_ago, job, .. } = demo;
+    let job = Job { rank, ..job };
+    let Some(hours) = done_hours_ago else { return job };
+    let steps_done = u32::try_from(job.steps.len()).unwrap_or(0);
+    Job { state: JobState::Done, done_ms: Some(ago(hours)), steps_done, ..job }
+}
+
+fn coated(demo: DemoCoat, ago: &impl Fn(f64) -> i64) -> Result<Coat, Refusal> {
+    let missing =
+        || Refusal::new(Code::Unknown, format!("the demo names the product {}, which is not there", demo.product));
+    let product = products().into_iter().find(|product| product.name == demo.product).ok_or_else(missing)?;
+    Ok(Coat { title: demo.title, product, applied_ms: ago(demo.applied_hours_ago), job: demo.job, ended_ms: None })
+}

@@ -1,0 +1,30 @@
+//! The one typed way in: `act(Command)` changes, `ask(Query)` answers.
+//!
+//! The browser worker, the Tauri window and the UniFFI languages call nothing else. The [`registry`] lists every
+//! command and query once; from it come the dispatch, the TypeScript map and one typed method for each language.
+
+#![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
+
+pub mod registry;
+
+pub mod command;
+pub mod query;
+
+mod act;
+mod ask;
+mod bench;
+mod commands;
+mod demo;
+mod json;
+mod keep;
+mod undo;
+
+pub use bench::Bench;
+#[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
+pub use bench::fresh_mark;
+pub use command::Command;
+pub use json::{ActCall, AskCall};
+pub use query::Query;
+
+#[cfg(feature = "uniffi")]
+uniffi::setup_scaffolding!();

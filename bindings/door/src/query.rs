@@ -1,0 +1,269 @@
+//! The queries, and those answers that belong to no area of the trade.
+
+use layshaft_core::bike::{Climate, Identity, Job, Part, Photo, Place, Reading, Spec};
+use layshaft_core::bounds::BoundCard;
+pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Product};
+pub use layshaft_core::electrical::{LoadAsk, LoadSheet};
+pub use layshaft_core::gearing::{GearingAsk, GearingSheet};
+pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
+pub use layshaft_core::plan::{BenchTime, PlanAsk, PlanRow, PlanSheet, ReadyMade};
+pub use layshaft_core::reckon::{Figures, Sum};
+pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
+pub use layshaft_core::today::{TodayAsk, TodaySheet};
+use layshaft_core::units::UnitCard;
+use layshaft_wire::wire;
+
+use crate::queries;
+
+/// Makes the enum of all queries from the registry.
+macro_rules! make_query {
+    ($($(#[$doc:meta])* $method:ident $name:ident($ask:ident) -> $answer:ident;)*) => {
+        /// A question.
+        #[wire]
+        #[allow(clippy::large_enum_variant)]
+        pub enum Query {
+            $($(#[$doc])* $name($ask),)*
+        }
+    };
+}
+queries!(make_query);
+
+/// Asks without saying more.
+#[wire]
+pub struct BareAsk {}
+
+/// Asks about one record.
+#[wire]
+pub struct MarkAsk {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Asks for every value that a record has had.
+#[wire]
+pub struct HistoryAsk {
+    /// Kind of the record.
+    pub record_kind: String,
+    /// The record's mark.
+    pub record: String,
+}
+
+/// Asks for one formula.
+#[wire]
+pub struct ReckonAsk {
+    /// The sum.
+    pub sum: Sum,
+}
+
+/// A bike on the shelf.
+#[wire]
+pub struct BikeCard {
+    /// Its mark.
+    pub id: String,
+    /// What the owner calls it.
+    pub name: String,
+    /// Make and model.
+    pub model: Option<String>,
+    /// Everything about it is invented.
+    pub invented: bool,
+    /// Put away.
+    pub away: bool,
+    /// When the last fact was written, milliseconds since 1970 (UTC).
+    pub last_change_ms: i64,
+    /// Facts.
+    pub changes: u32,
+}
+
+/// The bikes on this device, and how the data is kept.
+#[wire]
+pub struct ShelfSheet {
+    /// The bikes.
+    pub bikes: Vec<BikeCard>,
+    /// The open one.
+    pub open: Option<String>,
+    /// When the open bike was last exported, milliseconds since 1970 (UTC).
+    pub exported_ms: Option<i64>,
+    /// Facts written since that export.
+    pub changes_since_export: u32,
+    /// Name under which a damaged database was set aside at the start.
+    pub set_aside: Option<String>,
+    /// This device's mark.
+    pub device: String,
+}
+
+/// Units and accepted ranges.
+#[wire]
+pub struct TablesSheet {
+    /// Units.
+    pub units: Vec<UnitCard>,
+    /// Accepted ranges.
+    pub bounds: Vec<BoundCard>,
+}
+
+/// One job at the bench.
+#[wire]
+pub struct JobSheet {
+    /// Its mark.
+    pub id: String,
+    /// The job.
+    pub job: Job,
+    /// Where it stands in the plan.
+    pub row: Option<PlanRow>,
+    /// Its running cures.
+    pub cures: Vec<CureSheet>,
+}
+
+/// Jobs that can be added as they are.
+#[wire]
+pub struct ReadyMadeSheet {
+    /// The jobs.
+    pub jobs: Vec<ReadyMade>,
+}
+
+/// Coating products to start from.
+#[wire]
+pub struct ProductsSheet {
+    /// Typical products; read your can.
+    pub products: Vec<Product>,
+}
+
+/// A record with its mark.
+#[wire]
+pub struct Kept {
+    /// Kind of the record.
+    pub record_kind: String,
+    /// The record's mark.
+    pub record: String,
+    /// The field.
+    pub field: String,
+    /// The value that holds, as JSON.
+    pub holds: String,
+    /// The value that lost, as JSON.
+    pub lost: String,
+    /// Stamp of the value that lost.
+    pub stamp: String,
+}
+
+/// A part with its mark.
+#[wire]
+pub struct PartCard {
+    /// Its mark.
+    pub id: String,
+    /// The part.
+    pub part: Part,
+}
+
+/// A coat with its mark.
+#[wire]
+pub struct CoatCard {
+    /// Its mark.
+    pub id: String,
+    /// The coat.
+    pub coat: Coat,
+}
+
+/// A reading with its mark.
+#[wire]
+pub struct ReadingCard {
+    /// Its mark.
+    pub id: String,
+    /// The reading.
+    pub reading: Reading,
+}
+
+/// A photo with its mark, without its bytes.
+#[wire]
+pub struct PhotoCard {
+    /// Its mark.
+    pub id: String,
+    /// The photo.
+    pub photo: Photo,
+}
+
+/// A photo with its bytes.
+#[wire]
+pub struct PhotoSheet {
+    /// The photo.
+    pub photo: Photo,
+    /// The picture file, base64 in JSON.
+    #[serde(with = "crate::json::bytes")]
+    #[cfg_attr(feature = "ts", ts(type = "string"))]
+    pub bytes: Vec<u8>,
+}
+
+/// Money spent in one currency.
+#[wire]
+pub struct Spend {
+    /// Currency by its ISO 4217 code; empty when not said.
+    pub currency: String,
+    /// Sum of the parts ordered, here or fitted, in the smallest unit.
+    pub minor: f64,
+}
+
+/// Everything known about the open bike.
+#[wire]
+pub struct BikeSheet {
+    /// Its mark.
+    pub id: String,
+    /// Who it is.
+    pub identity: Identity,
+    /// Where it stands.
+    pub place: Place,
+    /// As made.
+    pub standard: Spec,
+    /// As it is being built.
+    pub fitted: Spec,
+    /// Parts.
+    pub parts: Vec<PartCard>,
+    /// Money spent.
+    pub spend: Vec<Spend>,
+    /// Coats.
+    pub coats: Vec<CoatCard>,
+    /// Measured values.
+    pub readings: Vec<ReadingCard>,
+    /// Photos.
+    pub photos: Vec<PhotoCard>,
+    /// The last note of temperature and humidity.
+    pub climate: Option<Climate>,
+    /// The mechanic's hours.
+    pub bench_time: BenchTime,
+    /// Values that lost a concurrent edit and wait for a decision.
+    pub rivals: Vec<Kept>,
+}
+
+/// One value that a field has had.
+#[wire]
+pub struct Fact {
+    /// The field.
+    pub field: String,
+    /// The value, as JSON.
+    pub value: String,
+    /// When, milliseconds since 1970 (UTC).
+    pub at_ms: i64,
+    /// Stamp.
+    pub stamp: String,
+    /// Device.
+    pub device: String,
+    /// It holds now.
+    pub holds: bool,
+}
+
+/// Every value that a record has had, newest first.
+#[wire]
+pub struct HistorySheet {
+    /// The facts.
+    pub facts: Vec<Fact>,
+}
+
+/// The open bike as a bundle.
+#[wire]
+pub struct BundleSheet {
+    /// A name for the file.
+    pub file_name: String,
+    /// The bytes of the file, base64 in JSON.
+    #[serde(with = "crate::json::bytes")]
+    #[cfg_attr(feature = "ts", ts(type = "string"))]
+    pub bundle: Vec<u8>,
+    /// Facts in it.
+    pub changes: u32,
+}

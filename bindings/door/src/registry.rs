@@ -1,0 +1,134 @@
+//! The registry: every query with its ask and its answer, every command with its payload. Listed here once.
+//!
+//! A list is handed to another macro (`queries!(make)` calls `make! { … }`), which makes of it what it needs: the enum
+//! and the dispatch here, the TypeScript map in `bin/export-types.rs`, typed methods in `layshaft-uniffi`.
+
+/// Hands the list of queries to a macro: `method Variant(Ask) -> Answer;`.
+#[macro_export]
+macro_rules! queries {
+    ($make:ident) => {
+        $make! {
+            /// The bikes on this device, and how the data is kept.
+            shelf Shelf(BareAsk) -> ShelfSheet;
+            /// Units and accepted ranges.
+            tables Tables(BareAsk) -> TablesSheet;
+            /// What to do next, what cures, when the bike will be ready.
+            today Today(TodayAsk) -> TodaySheet;
+            /// The jobs on the calendar.
+            plan Plan(PlanAsk) -> PlanSheet;
+            /// One job at the bench.
+            job Job(MarkAsk) -> JobSheet;
+            /// Jobs that can be added as they are.
+            ready_made ReadyMade(BareAsk) -> ReadyMadeSheet;
+            /// Ratios, speeds, chain and speedometer.
+            gearing Gearing(GearingAsk) -> GearingSheet;
+            /// Electrical load against output.
+            load Load(LoadAsk) -> LoadSheet;
+            /// A cure.
+            cure Cure(CureAsk) -> CureSheet;
+            /// Coating products to start from.
+            products Products(BareAsk) -> ProductsSheet;
+            /// The walk-through and its summary.
+            inspection Inspection(InspectionAsk) -> InspectionSheet;
+            /// What a proposal does to everything else.
+            ripple Ripple(RippleAsk) -> RippleSheet;
+            /// Everything known about the open bike.
+            bike Bike(BareAsk) -> BikeSheet;
+            /// Every value that a record has had.
+            history History(HistoryAsk) -> HistorySheet;
+            /// A photo with its bytes.
+            photo Photo(MarkAsk) -> PhotoSheet;
+            /// One formula with numbers given by hand.
+            reckon Reckon(ReckonAsk) -> Figures;
+            /// The open bike as a bundle.
+            bundle Bundle(BareAsk) -> BundleSheet;
+        }
+    };
+}
+
+/// Hands the list of commands to a macro: `method Variant;` where the payload is the struct of the same name.
+#[macro_export]
+macro_rules! commands {
+    ($make:ident) => {
+        $make! {
+            /// Starts a bike and opens it.
+            start_bike StartBike;
+            /// Puts the demo bike on the shelf and opens it.
+            load_demo LoadDemo;
+            /// Opens a bike of the shelf.
+            open_bike OpenBike;
+            /// Puts a bike away; its facts stay.
+            put_bike_away PutBikeAway;
+            /// Brings a bike back.
+            bring_bike_back BringBikeBack;
+            /// Says who the bike is.
+            describe_bike DescribeBike;
+            /// Says where it stands.
+            describe_place DescribePlace;
+            /// Records the drive train.
+            record_drive RecordDrive;
+            /// Records a wheel.
+            record_wheel RecordWheel;
+            /// Records battery and alternator.
+            record_supply RecordSupply;
+            /// Records a consumer.
+            record_consumer RecordConsumer;
+            /// Takes a consumer off.
+            remove_consumer RemoveConsumer;
+            /// Records a brake.
+            record_brake RecordBrake;
+            /// Records a filling.
+            record_fluid RecordFluid;
+            /// Fits other sprockets.
+            fit_sprockets FitSprockets;
+            /// Fits another consumer.
+            fit_consumer FitConsumer;
+            /// Adds a job.
+            add_job AddJob;
+            /// Adds a ready-made job.
+            add_ready_made AddReadyMade;
+            /// Changes a job.
+            change_job ChangeJob;
+            /// Puts a job away.
+            put_job_away PutJobAway;
+            /// Brings a job back.
+            bring_job_back BringJobBack;
+            /// Begins a job.
+            begin_job BeginJob;
+            /// Ticks steps of a job off.
+            tick_step TickStep;
+            /// Finishes a job.
+            finish_job FinishJob;
+            /// Opens a finished job again.
+            reopen_job ReopenJob;
+            /// Records a part.
+            record_part RecordPart;
+            /// Puts a part away.
+            put_part_away PutPartAway;
+            /// Keeps a photo of something.
+            attach_photo AttachPhoto;
+            /// Puts a photo away.
+            put_photo_away PutPhotoAway;
+            /// Puts a coat on and starts its clock.
+            start_cure StartCure;
+            /// Ends the clock of a coat.
+            end_cure EndCure;
+            /// Notes temperature and humidity.
+            note_climate NoteClimate;
+            /// Takes a reading.
+            take_reading TakeReading;
+            /// Answers an inspection item.
+            answer_item AnswerItem;
+            /// Sets the weekly bench time.
+            set_bench_time SetBenchTime;
+            /// Takes a command back.
+            undo Undo;
+            /// Lets the value that lost a concurrent edit hold after all.
+            settle Settle;
+            /// Notes that the open bike was carried out as a bundle.
+            note_export NoteExport;
+            /// Takes a bundle in.
+            receive_bundle ReceiveBundle;
+        }
+    };
+}

@@ -1,0 +1,71 @@
+//! The door in a Web Worker: three functions that take and give JSON text, as `act` and `ask` do everywhere.
+//!
+//! A refusal is thrown as its JSON. A panic is a bug: it ends the WebAssembly instance, and `fault` then says where it was,
+//! so that the worker can answer with a refusal and start anew.
+
+#![cfg(all(target_family = "wasm", target_os = "unknown"))]
+
+use std::cell::RefCell;
+use std::panic;
+
+use layshaft_core::error::{Code, Refusal};
+use layshaft_door::Bench;
+use layshaft_storage::{Store, StoreError, open_pool, set_aside_file};
+use wasm_bindgen::prelude::*;
+
+thread_local! {
+    static BENCH: RefCell<Option<Bench>> = const { RefCell::new(None) };
+    static FAULT: RefCell<Option<String>> = const { RefCell::new(None) };
+}
+
+/// Opens the database `name` in a folder of the browser's private file system, or makes it. `fresh` are 16 random
+/// hexadecimal digits that mark this device when the database is new.
+#[wasm_bindgen]
+pub async fn open(directory: String, name: String, fresh: String) -> Result<(), JsValue> {
+    panic::set_hook(Box::new(|report| FAULT.set(Some(report.to_string()))));
+    let bench = open_bench(&directory, &name, &fresh).await.map_err(thrown)?;
+    BENCH.set(Some(bench));
+    Ok(())
+}
+
+async fn open_bench(directory: &str, name: &str, fresh: &str) -> Result<Bench, Refusal> {
+    let fresh = u64::from_str_radix(fresh, 16)
+        .map_err(|_| Refusal::new(Code::BadRequest, format!("'{fresh}' is not 16 hexadecimal digits")))?;
+    open_pool(directory).await?;
+    Bench::with_store(Store::open_named(name)?, fresh)
+}
+
+/// Does what the mechanic did.
+#[wasm_bindgen]
+pub fn act(call: &str) -> Result<String, JsValue> {
+    with_bench(|bench| bench.act_json(call))
+}
+
+/// Answers a question.
+#[wasm_bindgen]
+pub fn ask(call: &str) -> Result<String, JsValue> {
+    with_bench(|bench| bench.ask_json(call))
+}
+
+/// The bytes of a damaged database that was set aside on opening, so that it can be taken out of the browser.
+#[wasm_bindgen(js_name = setAside)]
+pub fn set_aside(name: &str) -> Result<Vec<u8>, JsValue> {
+    set_aside_file(name).map_err(|error: StoreError| thrown(error.into()))
+}
+
+/// Where the program stopped, when it stopped at a bug of its own.
+#[wasm_bindgen]
+pub fn fault() -> Option<String> {
+    FAULT.take()
+}
+
+fn with_bench(call: impl FnOnce(&mut Bench) -> Result<String, String>) -> Result<String, JsValue> {
+    BENCH.with_borrow_mut(|bench| match bench {
+        Some(bench) => call(bench).map_err(JsValue::from),
+        None => Err(thrown(Refusal::new(Code::Storage, "the database is not open"))),
+    })
+}
+
+fn thrown(refusal: Refusal) -> JsValue {
+    JsValue::from(serde_json::to_string(&refusal).unwrap_or_default())
+}

@@ -1,0 +1,63 @@
+//! The `#[wire]` attribute: everything a type needs to cross the door, said once.
+//!
+//! A type marked with it is the domain type *and* the shape that the browser, Python, Kotlin and Swift see. The
+//! attribute expands to serde derives and, behind the features `ts` and `uniffi` of the crate that uses it, to the
+//! derives of those two. There is no second declaration of the type anywhere.
+//!
+//! - A struct becomes a JSON object with camelCase fields; an optional field may be left out.
+//! - An enum without data becomes a camelCase string; with data it becomes an object tagged by `kind`.
+//! - `#[wire(lenient)]` on a struct also lets every field be left out (its default stands in): for records that an
+//!   older or newer program may have written with fewer fields.
+
+use proc_macro::TokenStream;
+use proc_macro2::TokenStream as Tokens;
+use quote::quote;
+use syn::{Data, DataEnum, DeriveInput, Fields, Type, parse_macro_input, parse_quote};
+
+/// Marks a type that crosses the door. See the crate's documentation.
+#[proc_macro_attribute]
+pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
+    let lenient = attribute.to_string().trim() == "lenient";
+    let mut input = parse_macro_input!(item as DeriveInput);
+    let serde = match &mut input.data {
+        Data::Enum(data) => enum_rules(data),
+        Data::Struct(data) => {
+            data.fields.iter_mut().for_each(let_be_left_out);
+            if lenient {
+                quote!(#[derive(Default)] #[serde(rename_all = "camelCase", default)])
+            } else {
+                quote!(#[serde(rename_all = "camelCase")])
+            }
+        }
+        Data::Union(_) => Tokens::new(),
+    };
+    let uniffi = if matches!(input.data, Data::Enum(_)) { quote!(uniffi::Enum) } else { quote!(uniffi::Record) };
+    let optional =
+        if matches!(input.data, Data::Enum(_)) { Tokens::new() } else { quote!(, optional_fields = nullable) };
+    quote! {
+        #[derive(Clone, Debug, PartialEq, ::serde::Serialize, ::serde::Deserialize)]
+        #serde
+        #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(export_to = "door.ts" #optional))]
+        #[cfg_attr(feature = "uniffi", derive(#uniffi))]
+        #input
+    }
+    .into()
+}
+
+/// How serde writes an enum: a word when no variant carries data, else an object with a `kind`.
+fn enum_rules(data: &mut DataEnum) -> Tokens {
+    if data.variants.iter().all(|variant| matches!(variant.fields, Fields::Unit)) {
+        return quote!(#[derive(Copy, Eq, PartialOrd, Ord, Hash)] #[serde(rename_all = "camelCase")]);
+    }
+    quote!(#[serde(tag = "kind", rename_all = "camelCase", rename_all_fields = "camelCase")])
+}
+
+/// Lets optional fields and lists be left out in JSON, Python, Kotlin and Swift.
+fn let_be_left_out(field: &mut syn::Field) {
+    let Type::Path(path) = &field.ty else { return };
+    let outer = path.path.segments.last().map(|segment| segment.ident.to_string());
+    if matches!(outer.as_deref(), Some("Option" | "Vec")) {
+        field.attrs.push(parse_quote!(#[serde(default)]));
+        field.attrs.push(parse_quote!(#[cfg_attr(feature = "uniffi", uniffi(default))]));
+    }
+}

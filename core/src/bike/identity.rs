@@ -1,0 +1,83 @@
+//! Who the bike is.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+
+/// Name, papers and the few figures that rules depend on.
+#[wire(lenient)]
+pub struct Identity {
+    /// What the owner calls it.
+    pub name: String,
+    /// Make and model as on the papers.
+    pub model: Option<String>,
+    /// Model year.
+    pub model_year: Option<u32>,
+    /// Year in which it was first used on a road; it switches inspection items on and off.
+    pub first_used: Option<u32>,
+    /// Frame number.
+    pub frame_number: Option<String>,
+    /// Displacement, cubic centimetres.
+    pub displacement_cc: Option<f64>,
+    /// Dry mass, kilograms.
+    pub dry_mass_kg: Option<f64>,
+    /// Peak power at the crankshaft, kilowatts.
+    pub peak_power_kw: Option<f64>,
+    /// Engine speed of peak power, revolutions a minute.
+    pub peak_power_rpm: Option<f64>,
+    /// Inspection pack that the owner means to pass.
+    pub pack: Option<String>,
+    /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
+    pub hoped_for: Option<String>,
+    /// Everything about this bike is invented.
+    pub invented: bool,
+}
+
+impl Record for Identity {
+    const KIND: &'static str = "bike";
+}
+
+impl Identity {
+    /// The identity with its texts trimmed, or the first field that cannot be accepted.
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.name = bounds::check_title("name", "Name of the bike", &self.name)?;
+        bounds::MODEL_YEAR.check_known(self.model_year.map(f64::from))?;
+        bounds::Bound { field: "firstUsed", label: "Year of first use", ..bounds::MODEL_YEAR }
+            .check_known(self.first_used.map(f64::from))?;
+        bounds::DISPLACEMENT.check_known(self.displacement_cc)?;
+        bounds::DRY_MASS.check_known(self.dry_mass_kg)?;
+        bounds::PEAK_POWER.check_known(self.peak_power_kw)?;
+        bounds::Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }.check_known(self.peak_power_rpm)?;
+        if let Some(day) = &self.hoped_for {
+            crate::plan::check_day("hopedFor", "Day hoped for", day)?;
+        }
+        Ok(self)
+    }
+}
+
+/// Where the bike stands: temperature and dryness that cures run on when no reading is at hand.
+#[wire(lenient)]
+pub struct Place {
+    /// Usual temperature of the garage by night, °C.
+    pub night_celsius: Option<f64>,
+    /// Usual temperature of the garage by day, °C.
+    pub day_celsius: Option<f64>,
+    /// Usual relative humidity, per cent.
+    pub humidity: Option<f64>,
+}
+
+impl Record for Place {
+    const KIND: &'static str = "place";
+}
+
+impl Place {
+    /// The place, or the first field that cannot be accepted.
+    pub fn checked(self) -> Result<Self, Refused> {
+        bounds::Bound { field: "nightCelsius", ..bounds::TEMPERATURE }.check_known(self.night_celsius)?;
+        bounds::Bound { field: "dayCelsius", ..bounds::TEMPERATURE }.check_known(self.day_celsius)?;
+        bounds::HUMIDITY.check_known(self.humidity)?;
+        Ok(self)
+    }
+}

@@ -1,0 +1,359 @@
+//! The technical spec of one side of the bike: standard (as made) or fitted (as it is being built).
+
+use layshaft_wire::wire;
+
+use crate::bounds::{self, Bound};
+use crate::changes::Record;
+use crate::error::Refused;
+use crate::tyres::TyreSize;
+
+/// Which spec.
+#[wire]
+pub enum Side {
+    /// As made.
+    Standard,
+    /// As it is being built. What is not said here is as standard.
+    Fitted,
+}
+
+/// Front or rear.
+#[wire]
+pub enum End {
+    /// Front.
+    Front,
+    /// Rear.
+    Rear,
+}
+
+/// Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
+#[wire]
+pub enum ChainSize {
+    /// 12.7 mm pitch, 4.76 mm between the inner plates.
+    C415,
+    /// 12.7 mm pitch, 6.35 mm between the inner plates.
+    C420,
+    /// 12.7 mm pitch, 7.94 mm between the inner plates.
+    C428,
+    /// 15.875 mm pitch, 6.35 mm between the inner plates.
+    C520,
+    /// 15.875 mm pitch, 7.94 mm between the inner plates.
+    C525,
+    /// 15.875 mm pitch, 9.53 mm between the inner plates.
+    C530,
+    /// 15.875 mm pitch, 9.53 mm between the inner plates, thicker rollers than 530.
+    C532,
+    /// 19.05 mm pitch, 9.53 mm between the inner plates.
+    C630,
+}
+
+/// What drives the speedometer.
+#[wire]
+pub enum SpeedometerDrive {
+    /// The gearbox output or its sprocket: gearing and rear tyre shift the reading.
+    Gearbox,
+    /// The front wheel: only the front tyre shifts the reading.
+    FrontWheel,
+    /// The rear wheel: only the rear tyre shifts the reading.
+    RearWheel,
+}
+
+/// The drive train from crankshaft to wheel.
+#[wire(lenient)]
+pub struct Drive {
+    /// Primary reduction, crankshaft turns for one turn of the clutch.
+    pub primary_ratio: Option<f64>,
+    /// Gear ratios, first gear first.
+    pub gear_ratios: Vec<f64>,
+    /// Teeth of the gearbox sprocket.
+    pub front_teeth: Option<u32>,
+    /// Teeth of the wheel sprocket.
+    pub rear_teeth: Option<u32>,
+    /// Chain size.
+    pub chain_size: Option<ChainSize>,
+    /// Links of the chain.
+    pub chain_links: Option<u32>,
+    /// Distance between the sprocket centres with that chain, millimetres.
+    pub centre_distance_mm: Option<f64>,
+    /// Least centre distance that the adjuster gives, millimetres.
+    pub adjuster_from_mm: Option<f64>,
+    /// Greatest centre distance that the adjuster gives, millimetres.
+    pub adjuster_to_mm: Option<f64>,
+    /// What drives the speedometer.
+    pub speedometer: Option<SpeedometerDrive>,
+    /// How far the speedometer reads high as made, per cent of true speed, where it was measured.
+    pub speedometer_over_percent: Option<f64>,
+    /// Engine speed limit, revolutions a minute.
+    pub rev_limit_rpm: Option<f64>,
+}
+
+/// A wheel with its tyre.
+#[wire(lenient)]
+pub struct Wheel {
+    /// Size as on the sidewall.
+    pub tyre: Option<String>,
+    /// Rolling circumference by roll-out with the rider up, millimetres; it overrides the size.
+    pub circumference_mm: Option<f64>,
+    /// Whether a tube is fitted.
+    pub tube: Option<bool>,
+}
+
+/// One point of the alternator's output.
+#[wire]
+pub struct OutputPoint {
+    /// Engine speed, revolutions a minute.
+    pub rpm: f64,
+    /// Output, watts.
+    pub watts: f64,
+}
+
+/// Battery and alternator.
+#[wire(lenient)]
+pub struct Supply {
+    /// Nominal voltage of the system, volts.
+    pub system_volts: Option<f64>,
+    /// Voltage that the regulator holds, volts.
+    pub charging_volts: Option<f64>,
+    /// Battery capacity, ampere-hours.
+    pub battery_ah: Option<f64>,
+    /// Hours of discharge that the capacity is rated for (10 on most motorcycle batteries).
+    pub rated_hours: Option<f64>,
+    /// Peukert exponent; 1.2 to 1.3 flooded, 1.05 to 1.15 absorbed glass mat.
+    pub peukert: Option<f64>,
+    /// Output against engine speed, lowest speed first.
+    pub output: Vec<OutputPoint>,
+    /// Idle speed, revolutions a minute.
+    pub idle_rpm: Option<f64>,
+}
+
+/// When a consumer draws current.
+#[wire]
+pub enum Use {
+    /// Whenever the engine runs or the key is on (ignition, dashboard).
+    Steady,
+    /// With the lights on.
+    Lights,
+    /// While braking.
+    Braking,
+    /// While indicating; half of the time at a duty of 0.5.
+    Indicating,
+    /// Now and then (horn, starter); left out of the balance.
+    Moment,
+}
+
+/// What turns the current into light or work.
+#[wire]
+pub enum LightSource {
+    /// Filament lamp: current follows volts to the power 0.55.
+    Filament,
+    /// LED with its driver: near constant power.
+    Led,
+    /// Motor or horn.
+    Motor,
+    /// Coil or electronics.
+    Electronics,
+}
+
+/// Something that draws current.
+#[wire(lenient)]
+pub struct Consumer {
+    /// What it is.
+    pub name: String,
+    /// Watts of one, at its test voltage.
+    pub watts: f64,
+    /// How many of them draw together.
+    pub count: u32,
+    /// When.
+    pub used: Option<Use>,
+    /// Kind.
+    pub source: Option<LightSource>,
+    /// Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
+    pub test_volts: Option<f64>,
+}
+
+/// Kind of brake.
+#[wire]
+pub enum BrakeKind {
+    /// Hydraulic disc.
+    Disc,
+    /// Drum by rod or cable.
+    Drum,
+}
+
+/// A brake.
+#[wire(lenient)]
+pub struct Brake {
+    /// Kind.
+    pub brake: Option<BrakeKind>,
+    /// Disc or drum diameter, millimetres.
+    pub rotor_mm: Option<f64>,
+    /// Bore of the master cylinder, millimetres.
+    pub master_mm: Option<f64>,
+    /// Lever ratio: lever travel at the fingers for one millimetre at the piston.
+    pub lever_ratio: Option<f64>,
+    /// Pistons that press on one side of the disc.
+    pub pistons: Option<u32>,
+    /// Diameter of one piston, millimetres.
+    pub piston_mm: Option<f64>,
+    /// Pistons face each other in a fixed caliper; else the caliper slides.
+    pub opposed: Option<bool>,
+}
+
+/// A filling.
+#[wire(lenient)]
+pub struct Fluid {
+    /// What is filled: “Engine oil, with filter”.
+    pub name: String,
+    /// Volume, litres.
+    pub litres: Option<f64>,
+    /// Grade as the manual says.
+    pub grade: Option<String>,
+}
+
+/// One side of the bike.
+#[wire(lenient)]
+pub struct Spec {
+    /// Drive train.
+    pub drive: Drive,
+    /// Front wheel.
+    pub front_wheel: Wheel,
+    /// Rear wheel.
+    pub rear_wheel: Wheel,
+    /// Battery and alternator.
+    pub supply: Supply,
+    /// Consumers by their mark.
+    pub consumers: Vec<Slot>,
+    /// Front brake.
+    pub front_brake: Brake,
+    /// Rear brake.
+    pub rear_brake: Brake,
+    /// Fillings by their mark.
+    pub fluids: Vec<Filling>,
+}
+
+/// A consumer with its mark, the same mark on both sides of the bike.
+#[wire]
+pub struct Slot {
+    /// Mark.
+    pub id: String,
+    /// The consumer there.
+    pub consumer: Consumer,
+}
+
+/// A filling with its mark, the same mark on both sides of the bike.
+#[wire]
+pub struct Filling {
+    /// Mark.
+    pub id: String,
+    /// The filling.
+    pub fluid: Fluid,
+}
+
+impl Record for Drive {
+    const KIND: &'static str = "drive";
+}
+impl Record for Wheel {
+    const KIND: &'static str = "wheel";
+}
+impl Record for Supply {
+    const KIND: &'static str = "supply";
+}
+impl Record for Consumer {
+    const KIND: &'static str = "consumer";
+}
+impl Record for Brake {
+    const KIND: &'static str = "brake";
+}
+impl Record for Fluid {
+    const KIND: &'static str = "fluid";
+}
+
+impl Drive {
+    /// The drive train, or the first field that cannot be accepted.
+    pub fn checked(self) -> Result<Self, Refused> {
+        bounds::PRIMARY_RATIO.check_known(self.primary_ratio)?;
+        for ratio in &self.gear_ratios {
+            bounds::GEAR_RATIO.check(*ratio)?;
+        }
+        bounds::GEARS.check(self.gear_ratios.len() as f64)?;
+        bounds::FRONT_TEETH.check_known(self.front_teeth.map(f64::from))?;
+        bounds::REAR_TEETH.check_known(self.rear_teeth.map(f64::from))?;
+        bounds::CHAIN_LINKS.check_known(self.chain_links.map(f64::from))?;
+        bounds::CENTRE_DISTANCE.check_known(self.centre_distance_mm)?;
+        let from = Bound { field: "adjusterFromMm", label: "Adjuster, least", ..bounds::CENTRE_DISTANCE }
+            .check_known(self.adjuster_from_mm)?;
+        let to = Bound { field: "adjusterToMm", label: "Adjuster, most", ..bounds::CENTRE_DISTANCE }
+            .check_known(self.adjuster_to_mm)?;
+        if from.zip(to).is_some_and(|(from, to)| from >= to) {
+            return Err(Refused::Conflict {
+                field: "adjusterToMm".to_owned(),
+                reason: "Adjuster: the greatest centre distance must be above the least".to_owned(),
+            });
+        }
+        bounds::SPEEDOMETER_OVER.check_known(self.speedometer_over_percent)?;
+        bounds::REV_LIMIT.check_known(self.rev_limit_rpm)?;
+        Ok(self)
+    }
+}
+
+impl Wheel {
+    /// The wheel, or the first field that cannot be accepted.
+    pub fn checked(self) -> Result<Self, Refused> {
+        if let Some(tyre) = &self.tyre {
+            TyreSize::read(tyre)?;
+        }
+        bounds::CIRCUMFERENCE.check_known(self.circumference_mm)?;
+        Ok(self)
+    }
+}
+
+impl Supply {
+    /// Battery and alternator with the output curve in order, or the first field that cannot be accepted.
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        bounds::SYSTEM_VOLTS.check_known(self.system_volts)?;
+        bounds::CHARGING_VOLTS.check_known(self.charging_volts)?;
+        bounds::BATTERY_AH.check_known(self.battery_ah)?;
+        bounds::RATED_HOURS.check_known(self.rated_hours)?;
+        bounds::PEUKERT.check_known(self.peukert)?;
+        Bound { field: "idleRpm", label: "Idle speed", ..bounds::ENGINE_SPEED }.check_known(self.idle_rpm)?;
+        for point in &self.output {
+            Bound { field: "output", ..bounds::ENGINE_SPEED }.check(point.rpm)?;
+            Bound { field: "output", ..bounds::ALTERNATOR_WATTS }.check(point.watts)?;
+        }
+        self.output.sort_by(|a, b| a.rpm.total_cmp(&b.rpm));
+        Ok(self)
+    }
+}
+
+impl Consumer {
+    /// The consumer with its name trimmed, or the first field that cannot be accepted.
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.name = bounds::check_title("name", "Consumer", &self.name)?;
+        bounds::WATTS.check(self.watts)?;
+        bounds::COUNT.check(f64::from(self.count))?;
+        bounds::TEST_VOLTS.check_known(self.test_volts)?;
+        Ok(self)
+    }
+}
+
+impl Brake {
+    /// The brake, or the first field that cannot be accepted.
+    pub fn checked(self) -> Result<Self, Refused> {
+        let rotor = if self.brake == Some(BrakeKind::Drum) { bounds::DRUM } else { bounds::DISC };
+        Bound { field: "rotorMm", ..rotor }.check_known(self.rotor_mm)?;
+        Bound { field: "masterMm", label: "Bore of the master cylinder", ..bounds::BORE }
+            .check_known(self.master_mm)?;
+        bounds::LEVER_RATIO.check_known(self.lever_ratio)?;
+        bounds::PISTONS.check_known(self.pistons.map(f64::from))?;
+        Bound { field: "pistonMm", label: "Piston", ..bounds::BORE }.check_known(self.piston_mm)?;
+        Ok(self)
+    }
+}
+
+impl Fluid {
+    /// The filling with its name trimmed, or the first field that cannot be accepted.
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.name = bounds::check_title("name", "Filling", &self.name)?;
+        bounds::LITRES.check_known(self.litres)?;
+        Ok(self)
+    }
+}

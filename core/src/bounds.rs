@@ -1,0 +1,202 @@
+//! Accepted ranges. Every range of the program stands here once, with its unit; the UI reads the same table.
+//!
+//! A range is what the *program* accepts, wide enough for any small motorcycle: it catches slips of the thumb, it
+//! judges nothing. The ranges are our own; no source.
+
+use layshaft_wire::wire;
+
+use crate::error::Refused;
+use crate::units::Unit;
+
+/// An accepted range.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bound {
+    /// Field name as it crosses the door.
+    pub field: &'static str,
+    /// Field in words.
+    pub label: &'static str,
+    /// Least accepted.
+    pub min: f64,
+    /// Most accepted.
+    pub max: f64,
+    /// Unit of the value and the limits.
+    pub unit: Unit,
+}
+
+/// An accepted range as the UI reads it.
+#[wire]
+pub struct BoundCard {
+    /// Field name as it crosses the door.
+    pub field: String,
+    /// Field in words.
+    pub label: String,
+    /// Least accepted.
+    pub min: f64,
+    /// Most accepted.
+    pub max: f64,
+    /// Unit of the value and the limits.
+    pub unit: Unit,
+}
+
+impl Bound {
+    /// The value itself when it lies inside the range.
+    ///
+    /// ```
+    /// use layshaft_core::bounds::FRONT_TEETH;
+    /// assert_eq!(FRONT_TEETH.check(15.0), Ok(15.0));
+    /// assert!(FRONT_TEETH.check(0.0).is_err());
+    /// assert!(FRONT_TEETH.check(f64::NAN).is_err());
+    /// ```
+    pub fn check(&self, value: f64) -> Result<f64, Refused> {
+        let (field, label) = (self.field.to_owned(), self.label.to_owned());
+        let (min, max, unit) = (self.min, self.max, self.unit.symbol().to_owned());
+        if !value.is_finite() {
+            return Err(Refused::NotANumber { field, label, min, max, unit });
+        }
+        if value < min || value > max {
+            return Err(Refused::OutOfRange { field, label, value, min, max, unit });
+        }
+        Ok(value)
+    }
+
+    /// Like [`check`](Self::check) for a value that may be unknown.
+    pub fn check_known(&self, value: Option<f64>) -> Result<Option<f64>, Refused> {
+        value.map(|known| self.check(known)).transpose()
+    }
+
+    /// The value, checked; when it is unknown, a refusal that says which value to enter.
+    pub fn need(&self, value: Option<f64>) -> Result<f64, Refused> {
+        match value {
+            Some(known) => self.check(known),
+            None => Err(Refused::Missing {
+                field: self.field.to_owned(),
+                label: self.label.to_owned(),
+                help: "enter it on the bike".to_owned(),
+            }),
+        }
+    }
+
+    /// The range as the UI reads it.
+    pub fn card(&self) -> BoundCard {
+        BoundCard {
+            field: self.field.to_owned(),
+            label: self.label.to_owned(),
+            min: self.min,
+            max: self.max,
+            unit: self.unit,
+        }
+    }
+}
+
+/// Declares the ranges and the list of all of them.
+macro_rules! bounds {
+    ($($name:ident $field:literal $label:literal $min:literal $max:literal $unit:ident;)*) => {
+        $(#[doc = concat!($label, ", ", $min, " to ", $max, ".")]
+        pub const $name: Bound = Bound { field: $field, label: $label, min: $min, max: $max, unit: Unit::$unit };)*
+        /// Every range, in the order of the declaration.
+        pub const ALL: &[Bound] = &[$($name,)*];
+    };
+}
+
+bounds! {
+    FRONT_TEETH "frontTeeth" "Gearbox sprocket" 9.0 30.0 Teeth;
+    REAR_TEETH "rearTeeth" "Wheel sprocket" 20.0 80.0 Teeth;
+    PRIMARY_RATIO "primaryRatio" "Primary reduction" 1.0 6.0 None;
+    GEAR_RATIO "gearRatios" "Gear ratio" 0.4 5.0 None;
+    GEARS "gearRatios" "Number of gears" 0.0 8.0 None;
+    CHAIN_LINKS "chainLinks" "Chain length" 60.0 200.0 Links;
+    CENTRE_DISTANCE "centreDistanceMm" "Centre distance" 200.0 1200.0 Millimetre;
+    OVERALL_RATIO "overallRatio" "Overall ratio" 1.0 60.0 None;
+    PITCH "pitchMm" "Chain pitch" 6.0 26.0 Millimetre;
+    REV_LIMIT "revLimitRpm" "Engine speed limit" 2000.0 20000.0 Rpm;
+    ENGINE_SPEED "engineRpm" "Engine speed" 0.0 20000.0 Rpm;
+    ROAD_SPEED "roadSpeedKmh" "Road speed" 0.0 300.0 KilometreHour;
+    CIRCUMFERENCE "circumferenceMm" "Rolling circumference" 500.0 3000.0 Millimetre;
+    FINAL_RATIO "finalRatio" "Final drive ratio" 0.5 10.0 None;
+    SPROCKET_TEETH "teeth" "Teeth" 8.0 152.0 Teeth;
+    SPEEDOMETER_OVER "speedometerOverPercent" "Speedometer reads high by" -30.0 50.0 Percent;
+    TYRE_WIDTH "tyreWidthMm" "Tyre width" 50.0 350.0 Millimetre;
+    TYRE_WIDTH_INCH "tyreWidthIn" "Tyre width" 1.5 8.0 Inch;
+    ASPECT_RATIO "aspectRatio" "Aspect ratio" 25.0 110.0 Percent;
+    RIM_CODE "rimCode" "Rim diameter code" 8.0 26.0 Inch;
+    LOAD_INDEX "loadIndex" "Load index" 10.0 130.0 None;
+    PLY_RATING "plyRating" "Ply rating" 2.0 12.0 None;
+    WATTS "watts" "Power" 0.0 500.0 Watt;
+    COUNT "count" "How many" 1.0 20.0 None;
+    DUTY "duty" "Share of the time on" 0.0 1.0 None;
+    TEST_VOLTS "testVolts" "Voltage of the rating" 4.0 30.0 Volt;
+    SYSTEM_VOLTS "systemVolts" "System voltage" 6.0 24.0 Volt;
+    CHARGING_VOLTS "chargingVolts" "Regulated voltage" 6.0 30.0 Volt;
+    BATTERY_AH "batteryAh" "Battery capacity" 1.0 60.0 AmpereHour;
+    RATED_HOURS "ratedHours" "Hours of the rating" 1.0 100.0 Hour;
+    PEUKERT "peukert" "Peukert exponent" 1.0 1.6 None;
+    AMPERES "amperes" "Current" 0.01 300.0 Ampere;
+    RESTED_VOLTS "volts" "Rested voltage" 9.0 14.0 Volt;
+    ALTERNATOR_WATTS "alternatorWatts" "Alternator output" 5.0 1500.0 Watt;
+    TEMPERATURE "celsius" "Temperature" -30.0 60.0 Celsius;
+    BAKE_TEMPERATURE "surfaceCelsius" "Surface temperature" -30.0 250.0 Celsius;
+    HUMIDITY "humidity" "Relative humidity" 1.0 100.0 RelativeHumidity;
+    CURE_HOURS "hours" "Time" 0.02 2000.0 Hour;
+    ACTIVATION "activationKelvin" "Activation temperature" 1000.0 15000.0 Kelvin;
+    HANDS_ON "handsOnMinutes" "Hands-on time" 1.0 2880.0 Minute;
+    WAIT_HOURS "waitHours" "Wait" 0.0 2000.0 Hour;
+    MODEL_YEAR "modelYear" "Model year" 1885.0 2100.0 Year;
+    DRY_MASS "dryMassKg" "Dry mass" 20.0 500.0 Kilogram;
+    DISPLACEMENT "displacementCc" "Displacement" 20.0 2500.0 None;
+    PEAK_POWER "peakPowerKw" "Peak power" 0.3 200.0 Kilowatt;
+    BORE "boreMm" "Bore" 5.0 80.0 Millimetre;
+    DISC "discMm" "Disc diameter" 80.0 400.0 Millimetre;
+    DRUM "drumMm" "Drum diameter" 60.0 300.0 Millimetre;
+    LEVER_RATIO "leverRatio" "Lever ratio" 1.0 12.0 None;
+    PISTONS "pistons" "Pistons" 1.0 12.0 None;
+    LITRES "litres" "Volume" 0.01 60.0 Litre;
+    MONEY "priceMinor" "Price" 0.0 100000000.0 None;
+    READING "reading" "Reading" -1000000.0 1000000.0 None;
+    BENCH_START "fromMinute" "Bench time from" 0.0 1440.0 Minute;
+    BENCH_END "toMinute" "Bench time to" 0.0 1440.0 Minute;
+    TIME_AT_HAND "minutesAtHand" "Time at hand" 1.0 1440.0 Minute;
+    WEEKDAY "weekday" "Day of the week" 1.0 7.0 None;
+    DAYS_SHOWN "days" "Days shown" 1.0 366.0 Day;
+}
+
+/// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.
+pub fn check_title(field: &str, label: &str, text: &str) -> Result<String, Refused> {
+    check_text(field, label, text, 120)
+}
+
+/// A text of 1 to `most` characters, not only spaces. Returns it trimmed.
+pub fn check_text(field: &str, label: &str, text: &str, most: usize) -> Result<String, Refused> {
+    let trimmed = text.trim();
+    let given = trimmed.chars().count();
+    if given == 0 || given > most {
+        return Err(Refused::BadText { field: field.to_owned(), label: label.to_owned(), given, most });
+    }
+    Ok(trimmed.to_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_range_is_in_order_and_takes_its_ends() {
+        for bound in ALL {
+            assert!(bound.min < bound.max, "{bound:?}");
+            assert!(bound.check(bound.min).is_ok() && bound.check(bound.max).is_ok());
+            assert!(bound.check(bound.min - 1e-6).is_err() && bound.check(bound.max + 1e-3).is_err());
+            assert!(bound.check(f64::NAN).is_err() && bound.check(f64::INFINITY).is_err());
+        }
+    }
+
+    #[test]
+    fn a_refusal_names_field_value_range_and_unit() {
+        let text = REAR_TEETH.check(200.0).unwrap_err().to_string();
+        assert_eq!(text, "Wheel sprocket: 200 teeth is outside 20 to 80 teeth");
+    }
+
+    #[test]
+    fn an_empty_title_is_refused_and_a_good_one_is_trimmed() {
+        assert!(check_title("title", "Title", "  ").is_err());
+        assert_eq!(check_title("title", "Title", " Fork seals "), Ok("Fork seals".to_owned()));
+    }
+}

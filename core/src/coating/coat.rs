@@ -1,0 +1,60 @@
+//! A coat that was put on: the record behind a running cure.
+
+use layshaft_wire::wire;
+
+use super::Product;
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+
+/// A coat on something.
+#[wire(lenient)]
+pub struct Coat {
+    /// On what: “Fuel tank, inside”.
+    pub title: String,
+    /// The product as it was when the coat went on.
+    pub product: Product,
+    /// When it went on, milliseconds since 1970 (UTC).
+    pub applied_ms: i64,
+    /// Job that put it on, by its mark.
+    pub job: Option<String>,
+    /// When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
+    pub ended_ms: Option<i64>,
+}
+
+/// Moments at which a coat can have gone on: from 2000 to 2099, milliseconds since 1970 (UTC).
+const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
+
+impl Record for Coat {
+    const KIND: &'static str = "coat";
+}
+
+impl Coat {
+    /// The coat with its texts trimmed, or the first field that cannot be accepted.
+    ///
+    /// ```
+    /// use layshaft_core::coating::{Coat, typical_product};
+    /// let product = typical_product("tank-liner").unwrap();
+    /// let coat = Coat { title: "Fuel tank, inside".to_owned(), product, applied_ms: 1_775_000_000_000, ..Coat::default() };
+    /// assert!(coat.clone().checked().is_ok());
+    /// assert!(Coat { ended_ms: Some(0), ..coat }.checked().is_err());
+    /// ```
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.title = bounds::check_title("title", "On what", &self.title)?;
+        self.product = self.product.checked()?;
+        if !WRITTEN_MS.contains(&self.applied_ms) {
+            return Err(Refused::Unreadable {
+                field: "appliedMs".to_owned(),
+                label: "When it went on".to_owned(),
+                reason: "give a day from 2000 to 2099".to_owned(),
+            });
+        }
+        if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
+            return Err(Refused::Conflict {
+                field: "endedMs".to_owned(),
+                reason: "A coat cannot end before it went on".to_owned(),
+            });
+        }
+        Ok(self)
+    }
+}

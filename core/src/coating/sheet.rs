@@ -1,0 +1,256 @@
+//! The answer of the cure page, and of each running cure on *Today*.
+
+use layshaft_wire::wire;
+
+use super::cure::{Pace, ages_at, horizon_ms, hours_between, when_reached};
+use super::{ClimateLog, Coat, CureState, Milestone, Product, dew_point, findings, words};
+use crate::bike::Bike;
+use crate::bounds::{self, Bound};
+use crate::error::Refused;
+use crate::finding::{Finding, Working};
+use crate::plan::Moment;
+
+/// Points of the curve beside the first.
+const CURVE_STEPS: i64 = 40;
+/// How long a cured coat that nobody ended is still shown, and how far a curve runs that has no end: hours.
+const LINGERS_HOURS: f64 = 7.0 * 24.0;
+/// Equivalent hours within which a milestone counts as reached: moments are whole milliseconds.
+const WITHIN_HOURS: f64 = 1e-6;
+
+/// What to work out: a coat of the bike by its mark, or a product to try.
+#[wire(lenient)]
+pub struct CureAsk {
+    /// A coat of the bike.
+    pub coat: Option<String>,
+    /// A product to try, put on now.
+    pub product: Option<Product>,
+    /// Temperature to try from now on, °C; left out: the log and the usual temperatures of the place.
+    pub celsius: Option<f64>,
+    /// Relative humidity to try, per cent.
+    pub humidity: Option<f64>,
+    /// Temperature of the surface, for the dew point only, °C; left out: that of the air.
+    pub surface_celsius: Option<f64>,
+}
+
+/// A point of the cure curve.
+#[wire]
+pub struct CurePoint {
+    /// When, milliseconds since 1970 (UTC).
+    pub at_ms: i64,
+    /// Equivalent age there, hours at the reference temperature.
+    pub equivalent_hours: f64,
+    /// Temperature there, °C.
+    pub celsius: f64,
+}
+
+/// A cure.
+#[wire]
+pub struct CureSheet {
+    /// Mark of the coat, when it is one of the bike.
+    pub coat: Option<String>,
+    /// On what.
+    pub title: String,
+    /// The product.
+    pub product: Product,
+    /// When it went on, milliseconds since 1970 (UTC).
+    pub applied_ms: i64,
+    /// State now.
+    pub state: CureState,
+    /// Equivalent age now, hours at the reference temperature.
+    pub equivalent_hours: f64,
+    /// Share of the full cure, per cent, 0 to 100.
+    pub percent: f64,
+    /// Every milestone in order of its time, with when it is or was reached.
+    pub milestones: Vec<Milestone>,
+    /// Hours left on the can at its reference temperature.
+    pub left_hours_reference: f64,
+    /// Hours left here; none when it stands still for as far as can be seen.
+    pub left_hours_here: Option<f64>,
+    /// Temperature that it has now, °C.
+    pub celsius_now: f64,
+    /// Temperature at which the times on the can hold, °C.
+    pub at_celsius: f64,
+    /// Below the lowest temperature: it stands still.
+    pub stands_still: bool,
+    /// The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
+    pub reason: String,
+    /// Dew point of the air, °C, where the humidity is known.
+    pub dew_point_celsius: Option<f64>,
+    /// The curve from application to full cure.
+    pub curve: Vec<CurePoint>,
+    /// What is worth saying.
+    pub findings: Vec<Finding>,
+    /// How it was worked out.
+    pub working: Working,
+}
+
+/// What a sheet is about.
+pub(super) struct Subject {
+    pub(super) coat: Option<String>,
+    pub(super) title: String,
+    pub(super) product: Product,
+    pub(super) applied_ms: i64,
+    /// The clock was ended: the next coat is on it, or nobody asks any more.
+    pub(super) ended: bool,
+}
+
+/// The air and the surface as they are now.
+pub(super) struct Air {
+    pub(super) celsius: f64,
+    pub(super) humidity: Option<f64>,
+    pub(super) surface_celsius: f64,
+}
+
+impl Subject {
+    fn of_coat(mark: &str, coat: &Coat) -> Result<Self, Refused> {
+        let coat_checked = coat.clone().checked()?;
+        Ok(Self {
+            coat: Some(mark.to_owned()),
+            title: coat_checked.title,
+            product: coat_checked.product,
+            applied_ms: coat_checked.applied_ms,
+            ended: coat.ended_ms.is_some(),
+        })
+    }
+}
+
+/// The cure page for a coat of the bike, or for a product that would be put on now.
+///
+/// Refused: neither or both of them, a mark that the bike does not have, a sheet that [`Product::checked`] refuses, a
+/// number outside its range.
+pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refused> {
+    bounds::TEMPERATURE.check_known(ask.celsius)?;
+    bounds::HUMIDITY.check_known(ask.humidity)?;
+    Bound { label: "Temperature of the surface", ..bounds::BAKE_TEMPERATURE }.check_known(ask.surface_celsius)?;
+    let climate = ClimateLog::of(bike, moment);
+    let subject = subject(bike, ask, climate.now_ms())?;
+    let climate = match ask.celsius {
+        Some(celsius) => climate.with_from_now(celsius),
+        None => climate,
+    };
+    let celsius = climate.celsius_at(climate.now_ms());
+    let air = Air {
+        celsius,
+        humidity: ask.humidity.or_else(|| climate.humidity_at(climate.now_ms())),
+        surface_celsius: ask.surface_celsius.unwrap_or(celsius),
+    };
+    Ok(lay_out(subject, &climate, &air, moment))
+}
+
+/// The cures that are running: not ended, and cured for no longer than seven days. The next to end comes first.
+pub fn running_cures(bike: &Bike, moment: &Moment) -> Vec<CureSheet> {
+    let climate = ClimateLog::of(bike, moment);
+    let now_ms = climate.now_ms();
+    let celsius = climate.celsius_at(now_ms);
+    let air = Air { celsius, humidity: climate.humidity_at(now_ms), surface_celsius: celsius };
+    let mut running: Vec<(i64, Subject)> = bike
+        .coats
+        .iter()
+        .filter(|(_, coat)| coat.ended_ms.is_none())
+        .filter_map(|(mark, coat)| Subject::of_coat(mark, coat).ok())
+        .map(|subject| (end_ms(&subject, &climate).unwrap_or(i64::MAX), subject))
+        .filter(|(end_ms, _)| hours_between(*end_ms, now_ms) <= LINGERS_HOURS)
+        .collect();
+    running.sort_by_key(|(end_ms, _)| *end_ms);
+    running.into_iter().map(|(_, subject)| lay_out(subject, &climate, &air, moment)).collect()
+}
+
+/// When the clock of a coat ends.
+fn end_ms(subject: &Subject, climate: &ClimateLog) -> Option<i64> {
+    let end_hours = subject.product.end_hours()?;
+    let reached = when_reached(&Pace::of(&subject.product), subject.applied_ms, &[end_hours], climate);
+    reached.into_iter().next().flatten()
+}
+
+fn subject(bike: &Bike, ask: &CureAsk, now_ms: i64) -> Result<Subject, Refused> {
+    match (&ask.coat, &ask.product) {
+        (Some(mark), None) => match bike.coats.get(mark) {
+            Some(coat) => Subject::of_coat(mark, coat),
+            None => Err(Refused::Unknown { what: "coat".to_owned(), id: mark.clone() }),
+        },
+        (None, Some(product)) => {
+            let product = product.clone().checked()?;
+            let title = product.name.clone();
+            Ok(Subject { coat: None, title, product, applied_ms: now_ms, ended: false })
+        }
+        (Some(_), Some(_)) => Err(Refused::Conflict {
+            field: "product".to_owned(),
+            reason: "Ask for a coat of the bike or for a product to try, not for both".to_owned(),
+        }),
+        (None, None) => Err(Refused::Missing {
+            field: "product".to_owned(),
+            label: "Product".to_owned(),
+            help: "choose a coat of the bike or a product to try".to_owned(),
+        }),
+    }
+}
+
+fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -> CureSheet {
+    let pace = Pace::of(&subject.product);
+    let (applied_ms, now_ms) = (subject.applied_ms, climate.now_ms());
+    let age = ages_at(&pace, applied_ms, &[now_ms], climate).last().copied().unwrap_or_default();
+    let milestones = milestones(&subject, &pace, age, climate);
+    let state = milestones.iter().rev().find(|milestone| milestone.reached).map_or(CureState::Wet, |last| last.state);
+    let end_hours = subject.product.end_hours().unwrap_or_default();
+    let end_ms = milestones.iter().find(|milestone| milestone.hours == end_hours).and_then(|end| end.due_ms);
+    let left_hours_reference = (end_hours - age).max(0.0);
+    let done = left_hours_reference <= WITHIN_HOURS;
+    let mut sheet = CureSheet {
+        coat: subject.coat.clone(),
+        title: subject.title.clone(),
+        product: subject.product.clone(),
+        applied_ms,
+        state,
+        equivalent_hours: age,
+        percent: if done { 100.0 } else { 100.0 * age / end_hours },
+        milestones,
+        left_hours_reference: if done { 0.0 } else { left_hours_reference },
+        left_hours_here: end_ms.map(|end_ms| hours_between(now_ms.max(applied_ms), end_ms).max(0.0)),
+        celsius_now: climate.celsius_at(now_ms),
+        at_celsius: pace.at_celsius,
+        stands_still: !done && pace.stands_still(climate.celsius_at(now_ms)),
+        reason: String::new(),
+        dew_point_celsius: air.humidity.map(|humidity| dew_point(air.celsius, humidity)),
+        curve: curve(&pace, applied_ms, end_ms, climate),
+        findings: Vec::new(),
+        working: Working { lines: Vec::new(), sources: Vec::new(), range: String::new() },
+    };
+    let mean_celsius = end_ms.and_then(|end_ms| mean_celsius(climate, now_ms.max(applied_ms), end_ms));
+    sheet.reason = words::reason(&sheet, mean_celsius);
+    sheet.findings = findings::of_cure(&sheet, &subject, &pace, climate, air, &moment.zone);
+    sheet.working = words::working(&sheet, &pace, climate, air);
+    sheet
+}
+
+fn milestones(subject: &Subject, pace: &Pace, age: f64, climate: &ClimateLog) -> Vec<Milestone> {
+    let stages = subject.product.stages();
+    let hours: Vec<f64> = stages.iter().map(|(_, hours)| *hours).collect();
+    let due = when_reached(pace, subject.applied_ms, &hours, climate);
+    let milestone = |((state, hours), due_ms)| Milestone { state, hours, due_ms, reached: age + WITHIN_HOURS >= hours };
+    stages.into_iter().zip(due).map(milestone).collect()
+}
+
+/// The curve in even steps of time; without an end it runs a week past now.
+fn curve(pace: &Pace, applied_ms: i64, end_ms: Option<i64>, climate: &ClimateLog) -> Vec<CurePoint> {
+    let week_ms = (LINGERS_HOURS * crate::units::HOUR_MS) as i64;
+    let open_end_ms = applied_ms.max(climate.now_ms()).saturating_add(week_ms).min(horizon_ms(applied_ms, climate));
+    let to_ms = end_ms.unwrap_or(open_end_ms);
+    let span_ms = to_ms.saturating_sub(applied_ms);
+    let moments: Vec<i64> = (0..=CURVE_STEPS)
+        .map(|step| if step == CURVE_STEPS { to_ms } else { applied_ms.saturating_add(span_ms / CURVE_STEPS * step) })
+        .collect();
+    let ages = ages_at(pace, applied_ms, &moments, climate);
+    let point = |(at_ms, equivalent_hours)| CurePoint { at_ms, equivalent_hours, celsius: climate.celsius_at(at_ms) };
+    moments.into_iter().zip(ages).map(point).collect()
+}
+
+/// Mean temperature of a stretch of time, °C; none when it has no length.
+fn mean_celsius(climate: &ClimateLog, from_ms: i64, to_ms: i64) -> Option<f64> {
+    let whole = hours_between(from_ms, to_ms);
+    let sum: f64 =
+        climate.spells(from_ms, to_ms).map(|spell| spell.celsius * hours_between(spell.from_ms, spell.to_ms)).sum();
+    (whole > 0.0).then(|| sum / whole)
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,293 @@
+//! The quantities of gearing, chain, speedometer and tyre that take part in ripple and readiness.
+//!
+//! What cannot be derived from what is known is simply absent. A quantity is judged only where there is a limit, and it stays
+//! open where the limit or the measurement behind it is unknown.
+
+use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
+use super::train::gear_train;
+use super::working::{geometry, kinematics};
+use super::{
+    ChainFit, GearTrain, SpeedometerShift, final_ratio, findings, pitch, road_speed, sheet, speedometer_source,
+    turns_until_same_link,
+};
+use crate::bike::{Bike, Spec};
+use crate::bounds;
+use crate::error::Refused;
+use crate::finding::{Finding, Source, Weight};
+use crate::ripple::{Judgement, Quantity};
+use crate::tyres::{Rolling, rolling_pair, tyre_source};
+use crate::units::Unit;
+
+/// Road speed at which engine speed and speedometer are compared, km/h.
+const COMPARED_KMH: f64 = 80.0;
+
+/// Everything that follows from the drive and the wheels of a spec, with what is worth saying about it.
+pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>) {
+    let mut quantities = Vec::new();
+    let mut found = Vec::new();
+    let rear = rolling_pair(&bike.standard.rear_wheel, &spec.rear_wheel).1.ok();
+    let front = rolling_pair(&bike.standard.front_wheel, &spec.front_wheel).1.ok();
+    for (end, label, rolling) in [("front", "front", front), ("rear", "rear", rear)] {
+        quantities.extend(rolling.map(|rolling| circumference(end, label, rolling)));
+    }
+    if let Ok((front, rear)) = teeth(&spec.drive) {
+        let ratio = final_ratio(front, rear);
+        quantities.push(open("gearing.final-ratio", "Final drive ratio", ratio, Unit::None, kinematics()));
+        found.extend(findings::on_clearance(bike, front));
+    }
+    let train = rear.and_then(|rear| gear_train(&spec.drive, rear, COMPARED_KMH).ok());
+    if let Some(train) = &train {
+        quantities.extend(on_train(train, spec.drive.rev_limit_rpm, bike.identity.peak_power_rpm));
+        found.extend(findings::on_tyre(&spec.rear_wheel, train.circumference_measured));
+    }
+
+    let axle = Axle::of(&bike.fitted.drive).ok().flatten();
+    let fit = match chain(bike, spec, axle.as_ref()) {
+        Ok(fit) => fit,
+        Err(refused) => {
+            found.push(Finding::new("chain.cannot-run", Weight::Care, sentence(&refused)));
+            None
+        }
+    };
+    if let Some(fit) = &fit {
+        quantities.extend(on_chain(fit, spec.drive.front_teeth));
+    }
+    found.extend(findings::on_chain(bike, &spec.drive, axle.as_ref(), fit.as_ref()));
+
+    let shift = sheet::speedometer(bike, spec).ok().flatten();
+    if let Some(shift) = &shift {
+        quantities.extend(on_speedometer(shift));
+    }
+    found.extend(findings::on_speedometer(&spec.drive, shift.as_ref()));
+    (quantities, found)
+}
+
+fn chain(bike: &Bike, spec: &Spec, axle: Option<&Axle>) -> Result<Option<ChainFit>, Refused> {
+    let (Some(size), Some(axle), Ok(teeth)) = (spec.drive.chain_size, axle, teeth(&spec.drive)) else {
+        return Ok(None);
+    };
+    let links = choose_links(pitch(size), teeth, links_of(&spec.drive)?, &bike.fitted.drive, axle)?;
+    fit_chain(size, teeth, links, axle).map(Some)
+}
+
+fn sentence(refused: &Refused) -> String {
+    let text = refused.to_string();
+    let mut letters = text.chars();
+    letters.next().map(|first| format!("{}{}.", first.to_uppercase(), letters.as_str())).unwrap_or_default()
+}
+
+fn circumference(end: &str, label: &str, rolling: Rolling) -> Quantity {
+    open(
+        &format!("tyre.{end}.circumference"),
+        &format!("Rolling circumference, {label}"),
+        rolling.circumference_mm,
+        Unit::Millimetre,
+        tyre_source(rolling.measured),
+    )
+}
+
+fn on_train(train: &GearTrain, limit: Option<f64>, peak_power_rpm: Option<f64>) -> Vec<Quantity> {
+    let mut quantities = Vec::new();
+    for line in &train.gears {
+        let (gear, ratio) = (line.gear, line.overall_ratio);
+        quantities.push(open(
+            &format!("gearing.gear{gear}.overall-ratio"),
+            &format!("Overall ratio, gear {gear}"),
+            ratio,
+            Unit::None,
+            kinematics(),
+        ));
+        quantities.extend(line.kmh_at_limit.map(|kmh| {
+            let label = format!("Speed at the engine's limit, gear {gear}");
+            open(&format!("speed.gear{gear}.at-limit"), &label, kmh, Unit::KilometreHour, kinematics())
+        }));
+    }
+    let Some(top) = train.top() else { return quantities };
+    quantities.push(judged(
+        open("rpm.top.at-80", "Engine speed in top at 80 km/h", top.rpm_at_road_speed, Unit::Rpm, kinematics()),
+        limit.map(|limit| (top.rpm_at_road_speed <= limit, format!("the engine's limit is {limit:.0} rpm"))),
+    ));
+    if let Ok(Some(rpm)) = (bounds::Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }).check_known(peak_power_rpm) {
+        let kmh = road_speed(rpm, top.overall_ratio, train.circumference_mm);
+        let label = "Speed in top at peak power";
+        quantities.push(open("speed.top.at-peak-power", label, kmh, Unit::KilometreHour, kinematics()));
+    }
+    quantities
+}
+
+fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
+    let inside = fit.inside_adjuster;
+    let verdict =
+        |inside: bool| (inside, if inside { "inside the adjuster" } else { "outside the adjuster" }.to_owned());
+    let mut quantities = vec![
+        open("chain.links-needed", "Links at the present centre distance", fit.links_exact, Unit::Links, geometry()),
+        judged(
+            open("chain.links", "Links of the chain", f64::from(fit.links), Unit::Links, geometry()),
+            Some((fit.links.is_multiple_of(2), "a chain closes on an even count".to_owned())),
+        ),
+        judged(
+            open(
+                "chain.centre-distance",
+                "Centre distance with that chain",
+                fit.centre_distance_mm,
+                Unit::Millimetre,
+                geometry(),
+            ),
+            inside.map(verdict),
+        ),
+        open("chain.axle-shift", "Axle moves back from where it is", fit.axle_shift_mm, Unit::Millimetre, geometry()),
+    ];
+    quantities.extend(fit.travel_used_percent.map(|used| {
+        judged(
+            open("chain.adjuster-used", "Adjuster travel used", used, Unit::Percent, geometry()),
+            inside.map(verdict),
+        )
+    }));
+    quantities.extend(fit.wear_room_percent.map(|room| {
+        // Chain makers and manuals differ on the limit (1 to 3 %), so only “none left” is judged.
+        let none_left = (room < 0.0).then(|| (false, "the chain is already at the end of the adjuster".to_owned()));
+        judged(open("chain.wear-room", "Wear that the adjuster takes up", room, Unit::Percent, geometry()), none_left)
+    }));
+    quantities.extend(front_teeth.map(|teeth| {
+        let turns = f64::from(turns_until_same_link(teeth, fit.links));
+        open(
+            "chain.same-link-turns",
+            "Sprocket turns until the same link meets the same tooth",
+            turns,
+            Unit::None,
+            geometry(),
+        )
+    }));
+    quantities
+}
+
+fn on_speedometer(shift: &SpeedometerShift) -> [Quantity; 2] {
+    let band = shift.in_band.map(|inside| {
+        let (least, most) = (shift.allowed_from_at_80_kmh, shift.allowed_to_at_80_kmh);
+        (inside, format!("type approval allows {least:.0} to {most:.0} km/h at a true 80 km/h"))
+    });
+    [
+        open("speedometer.shift", "Speedometer against as made", shift.shift_percent, Unit::Percent, kinematics()),
+        judged(
+            open(
+                "speedometer.shown-at-80",
+                "Speedometer at a true 80 km/h",
+                shift.shown_at_80_kmh,
+                Unit::KilometreHour,
+                speedometer_source(),
+            ),
+            band,
+        ),
+    ]
+}
+
+fn open(id: &str, label: &str, value: f64, unit: Unit, source: Source) -> Quantity {
+    Quantity { id: id.to_owned(), label: label.to_owned(), value, unit, judgement: Judgement::Open, why: None, source }
+}
+
+/// The quantity with a verdict, where there is one.
+fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
+    let Some((fine, why)) = verdict else { return quantity };
+    let judgement = if fine { Judgement::Fine } else { Judgement::Outside };
+    Quantity { judgement, why: Some(why), ..quantity }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::gearing::sample::demo_bike;
+
+    fn value<'a>(quantities: &'a [Quantity], id: &str) -> &'a Quantity {
+        quantities.iter().find(|quantity| quantity.id == id).unwrap_or_else(|| panic!("{id}"))
+    }
+
+    #[test]
+    fn the_demo_bike_gives_every_quantity_with_its_own_mark() {
+        let bike = demo_bike();
+        let (quantities, findings) = derive_gearing(&bike, &bike.fitted);
+        for (id, expected) in [
+            ("tyre.front.circumference", 1875.22),
+            ("tyre.rear.circumference", 1915.11),
+            ("gearing.final-ratio", 2.7333),
+            ("gearing.gear1.overall-ratio", 25.2261),
+            ("speed.gear1.at-limit", 43.273),
+            ("speed.gear5.at-limit", 143.85),
+            ("rpm.top.at-80", 5283.4),
+            ("speed.top.at-peak-power", 128.71),
+            ("chain.links-needed", 115.9505),
+            ("chain.links", 116.0),
+            ("chain.centre-distance", 556.316),
+            ("chain.axle-shift", 0.316),
+            ("chain.adjuster-used", 41.2637),
+            ("chain.wear-room", 1.985),
+            ("chain.same-link-turns", 116.0),
+            ("speedometer.shift", 0.0),
+            ("speedometer.shown-at-80", 80.0),
+        ] {
+            let quantity = value(&quantities, id);
+            assert!((quantity.value - expected).abs() < 6e-5 * expected.max(10.0), "{id}: {}", quantity.value);
+        }
+        let mut ids: Vec<_> = quantities.iter().map(|quantity| &quantity.id).collect();
+        let all = ids.len();
+        ids.sort();
+        ids.dedup();
+        assert_eq!(ids.len(), all);
+        assert!(findings.iter().all(|finding| finding.weight == Weight::Note), "{findings:?}");
+    }
+
+    #[test]
+    fn other_sprockets_cross_no_limit_on_the_demo_bike_but_leave_the_speedometer_open() {
+        let bike = demo_bike();
+        let mut spec = bike.fitted.clone();
+        (spec.drive.front_teeth, spec.drive.rear_teeth) = (Some(16), Some(38));
+        let (quantities, findings) = derive_gearing(&bike, &spec);
+        assert_eq!(value(&quantities, "chain.centre-distance").judgement, Judgement::Fine);
+        assert!((value(&quantities, "chain.axle-shift").value - 7.394).abs() < 1e-3);
+        assert_eq!(value(&quantities, "speedometer.shown-at-80").judgement, Judgement::Open);
+        assert!((value(&quantities, "speedometer.shift").value + 13.11).abs() < 0.01);
+        let codes: Vec<_> = findings.iter().map(|finding| finding.code.as_str()).collect();
+        assert_eq!(codes, ["gearing.front-clearance", "chain.little-room-for-wear", "speedometer.may-read-low"]);
+    }
+
+    #[test]
+    fn limits_are_judged_where_they_are_known() {
+        let mut bike = demo_bike();
+        bike.fitted.drive.speedometer_over_percent = Some(4.0);
+        bike.fitted.drive.rev_limit_rpm = Some(5000.0);
+        bike.fitted.drive.chain_links = Some(113);
+        let (quantities, _) = derive_gearing(&bike, &bike.fitted);
+        let judgement = |id| value(&quantities, id).judgement;
+        assert_eq!(judgement("rpm.top.at-80"), Judgement::Outside);
+        assert_eq!(judgement("chain.links"), Judgement::Outside);
+        assert_eq!(judgement("chain.centre-distance"), Judgement::Outside);
+        assert_eq!(judgement("chain.adjuster-used"), Judgement::Outside);
+        assert_eq!(judgement("speedometer.shown-at-80"), Judgement::Fine);
+        assert!(quantities.iter().all(|quantity| (quantity.judgement == Judgement::Open) == quantity.why.is_none()));
+    }
+
+    #[test]
+    fn what_is_not_known_is_absent_and_never_guessed() {
+        let bike = Bike::default();
+        assert_eq!(derive_gearing(&bike, &bike.fitted).0, []);
+
+        let mut bike = demo_bike();
+        bike.fitted.drive.primary_ratio = None;
+        bike.fitted.drive.adjuster_to_mm = None;
+        let (quantities, _) = derive_gearing(&bike, &bike.fitted);
+        let has = |id: &str| quantities.iter().any(|quantity| quantity.id == id);
+        assert!(!has("rpm.top.at-80") && !has("chain.adjuster-used") && !has("chain.wear-room"));
+        assert!(has("gearing.final-ratio") && has("chain.links-needed") && has("speedometer.shift"));
+        assert_eq!(value(&quantities, "chain.centre-distance").judgement, Judgement::Open);
+    }
+
+    #[test]
+    fn a_chain_that_cannot_run_is_a_finding_and_gives_no_chain_quantities() {
+        let mut bike = demo_bike();
+        bike.fitted.drive.chain_links = Some(60);
+        (bike.fitted.drive.front_teeth, bike.fitted.drive.rear_teeth) = (Some(30), Some(80));
+        let (quantities, findings) = derive_gearing(&bike, &bike.fitted);
+        assert!(!quantities.iter().any(|quantity| quantity.id.starts_with("chain.")));
+        let found = findings.iter().find(|finding| finding.code == "chain.cannot-run").unwrap();
+        assert!(found.text.starts_with("A chain of 60 links is too short"), "{}", found.text);
+    }
+}

@@ -1,0 +1,120 @@
+//! What the mechanic said about an item.
+
+use layshaft_wire::wire;
+
+use super::{Item, Limit, wording};
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+use crate::units::Unit;
+
+/// An answer in words.
+#[wire]
+pub enum AnswerWord {
+    /// As it should be.
+    Good,
+    /// Not as it should be.
+    NotGood,
+    /// Not looked at (takes an earlier answer back).
+    NotChecked,
+    /// The machine has no such thing, or the rule does not cover it.
+    DoesNotApply,
+}
+
+/// The answer to one item, in words or as a measured value.
+#[wire(lenient)]
+pub struct ItemAnswer {
+    /// In words.
+    pub word: Option<AnswerWord>,
+    /// Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
+    pub value: Option<f64>,
+    /// When, milliseconds since 1970 (UTC).
+    pub answered_ms: i64,
+    /// A remark.
+    pub note: Option<String>,
+}
+
+impl Record for ItemAnswer {
+    const KIND: &'static str = "answer";
+}
+
+impl ItemAnswer {
+    /// The answer with its remark trimmed, or the first field that cannot be accepted for this item.
+    ///
+    /// ```
+    /// use layshaft_core::inspection::{ItemAnswer, packs};
+    /// let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();
+    /// let tread = pack.items.iter().find(|item| item.id == "tyre.front.tread").unwrap();
+    /// let answer = |value| ItemAnswer { value: Some(value), ..ItemAnswer::default() };
+    /// assert!(answer(3.5).checked(tread).is_ok());
+    /// let slip = answer(35.0).checked(tread).unwrap_err();
+    /// assert_eq!(slip.to_string(), "Reading: 35 mm is outside 0 to 25 mm");
+    /// ```
+    pub fn checked(mut self, item: &Item) -> Result<Self, Refused> {
+        if let Some(value) = self.value {
+            let Some((unit, limit)) = item.measure.value() else {
+                return Err(conflict(format!("“{}” is answered in words and takes no reading", item.title)));
+            };
+            if matches!(self.word, Some(AnswerWord::NotChecked | AnswerWord::DoesNotApply)) {
+                return Err(conflict(format!(
+                    "{} was measured and also said to be not checked or not to apply; leave one of them out",
+                    wording::reading(value, unit)
+                )));
+            }
+            plausible(unit, limit).check(value)?;
+        } else if self.word.is_none() {
+            return Err(Refused::Missing {
+                field: "word".to_owned(),
+                label: "The answer".to_owned(),
+                help: match item.measure.value() {
+                    Some((unit, _)) => format!("choose a word or enter a reading in {}", wording::unit_name(unit)),
+                    None => "choose a word".to_owned(),
+                },
+            });
+        }
+        self.note = match self.note.as_deref().map(str::trim) {
+            None | Some("") => None,
+            Some(note) => Some(bounds::check_text("note", "Remark", note, 600)?),
+        };
+        Ok(self)
+    }
+}
+
+/// The range in which a reading of an item can be true at all. It catches slips of the thumb: what lies outside is
+/// refused on entry, and never judged where it comes from elsewhere.
+///
+/// The ranges are our own; no source. A value far above a *least* is the dangerous slip, since it would pass: nothing
+/// above 25 times the least is accepted (35 mm for 3.5 mm of tread).
+pub(super) fn plausible(unit: Unit, limit: &Limit) -> bounds::Bound {
+    let (min, max) = match unit {
+        Unit::Millimetre => (0.0, 50.0),
+        Unit::Percent => (0.0, 150.0),
+        Unit::FlashesMinute => (0.0, 400.0),
+        Unit::KilometreHour | Unit::MileHour => (0.0, 300.0),
+        Unit::Minute => (0.0, 1440.0),
+        Unit::Volt => (0.0, 30.0),
+        Unit::Rpm => (0.0, 20_000.0),
+        _ => (bounds::READING.min, bounds::READING.max),
+    };
+    let roof = match limit.min {
+        Some(least) if least > 0.0 => max.min(least * 25.0),
+        _ => max,
+    };
+    // A user's own limit may lie beyond the table: what fails it must still be possible to enter.
+    let ends = || [limit.min, limit.max].into_iter().flatten();
+    bounds::Bound {
+        field: "value",
+        label: "Reading",
+        min: ends().fold(min, f64::min),
+        max: ends().map(|end| end * 2.0).fold(roof, f64::max),
+        unit,
+    }
+}
+
+fn conflict(reason: String) -> Refused {
+    Refused::Conflict { field: "value".to_owned(), reason }
+}
+
+#[cfg(test)]
+#[path = "answer_tests.rs"]
+mod tests;

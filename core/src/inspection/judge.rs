@@ -1,0 +1,132 @@
+//! Judging one item.
+//!
+//! In this order: the year of first use and the displacement say whether it is asked at all; then what was answered;
+//! then a reading against the limit; then what follows from the bike; then the word. Three rules hold on every path:
+//!
+//! - **A number passes by a number.** An item with a limit does not pass on the word “good”.
+//! - **“Not good” fails**, whatever was measured or worked out: the person has seen it.
+//! - **A measurement in person beats a prediction**, and a prediction beats a bare “good”. Where they differ the
+//!   reason tells both. Where the derived quantity has no limit of its own in the pack, the person's reading counts
+//!   when it comes with the word “good”.
+
+use layshaft_wire::wire;
+
+use super::verdict::{self, Said};
+use super::{Item, ItemAnswer};
+use crate::bike::{Bike, Identity};
+use crate::finding::Source;
+use crate::ripple::Derived;
+
+/// The verdict on an item.
+#[wire]
+pub enum Verdict {
+    /// Meets it.
+    Pass,
+    /// Does not.
+    Fail,
+    /// Nobody knows yet. Never counted as a pass.
+    Unknown,
+    /// Not asked of this machine.
+    DoesNotApply,
+}
+
+/// An item with its verdict and the reason.
+#[wire]
+pub struct ItemVerdict {
+    /// The item.
+    pub item: Item,
+    /// The verdict today.
+    pub verdict: Verdict,
+    /// Why, in a sentence.
+    pub reason: String,
+    /// Forbids riding as it is.
+    pub stopper: bool,
+    /// What was answered.
+    pub answer: Option<ItemAnswer>,
+    /// The derived value that decided, where one did.
+    pub derived_value: Option<f64>,
+    /// The limit's standing is second-hand or from memory: shown as unconfirmed.
+    pub unconfirmed: bool,
+    /// Where the rule comes from.
+    pub source: Source,
+}
+
+/// Judges an item of the pack with the mark `pack` from the bike's answers and its derived quantities.
+///
+/// ```
+/// use layshaft_core::bike::Bike;
+/// use layshaft_core::inspection::{ItemAnswer, Verdict, judge_item, packs};
+/// use layshaft_core::ripple::Derived;
+///
+/// let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();
+/// let rate = pack.items.iter().find(|item| item.id == "indicator.rate").unwrap();
+/// let mut bike = Bike::default();
+/// assert_eq!(judge_item(&bike, &Derived::default(), "gb", rate).verdict, Verdict::Unknown);
+///
+/// bike.answers.insert("gb/indicator.rate".into(), ItemAnswer { value: Some(148.0), ..ItemAnswer::default() });
+/// let judged = judge_item(&bike, &Derived::default(), "gb", rate);
+/// assert_eq!(judged.verdict, Verdict::Fail);
+/// assert_eq!(judged.reason, "148 /min is above 120 /min.");
+/// ```
+pub fn judge_item(bike: &Bike, derived: &Derived, pack: &str, item: &Item) -> ItemVerdict {
+    let answer = bike.answers.get(&format!("{pack}/{}", item.id));
+    let said = match not_asked(&bike.identity, item) {
+        Some(reason) => Said::new(Verdict::DoesNotApply, reason),
+        None => {
+            let mut said = verdict::of_answer(item, answer, derived);
+            if let Some(doubt) = doubt(&bike.identity, item) {
+                said.reason = format!("{} {doubt}", said.reason);
+            }
+            said
+        }
+    };
+    ItemVerdict {
+        item: item.clone(),
+        verdict: said.verdict,
+        reason: said.reason,
+        stopper: item.stopper && said.verdict == Verdict::Fail,
+        answer: answer.cloned(),
+        derived_value: said.derived_value,
+        unconfirmed: item.is_unconfirmed(),
+        source: item.source.clone(),
+    }
+}
+
+/// Why the item is not asked of this machine, when it is not. An unknown year or displacement asks.
+fn not_asked(identity: &Identity, item: &Item) -> Option<String> {
+    if let Some(year) = identity.first_used {
+        if let Some(from) = item.from_year.filter(|from| year < *from) {
+            return Some(format!("Asked of machines first used from {from} on; this one was first used in {year}."));
+        }
+        if let Some(to) = item.to_year.filter(|to| year > *to) {
+            return Some(format!("Asked of machines first used up to {to}; this one was first used in {year}."));
+        }
+    }
+    let cc = identity.displacement_cc.filter(|cc| cc.is_finite())?;
+    let above = item.above_cc.filter(|above| cc <= *above)?;
+    Some(format!("Asked above {above} cc; this one has {cc} cc."))
+}
+
+/// What must be said when the item is asked though it might not be: an unknown year or displacement, or the very year
+/// in which the rule begins or ends.
+fn doubt(identity: &Identity, item: &Item) -> Option<String> {
+    let switched_by_year = item.from_year.or(item.to_year).is_some();
+    match identity.first_used {
+        None if switched_by_year => return Some("Asked because the year of first use is not known.".to_owned()),
+        Some(year) if item.from_year == Some(year) => {
+            return Some(format!(
+                "First used in {year}, the year in which this rule begins: the day in the papers decides."
+            ));
+        }
+        Some(year) if item.to_year == Some(year) => {
+            return Some(format!("First used in {year}, the last year of this rule: the day in the papers decides."));
+        }
+        _ => {}
+    }
+    let unknown_cc = !identity.displacement_cc.is_some_and(f64::is_finite);
+    (unknown_cc && item.above_cc.is_some()).then(|| "Asked because the displacement is not known.".to_owned())
+}
+
+#[cfg(test)]
+#[path = "judge_tests.rs"]
+mod tests;

@@ -1,0 +1,17 @@
+//! Inspection packs and readiness: what would fail, what is unknown, what stops.
+//!
+//! A [`Pack`] says what is looked at in a place. [`judge_item`] judges one item of it from the bike, its answers and
+//! its derived quantities; [`readiness`] folds the verdicts. Not knowing is never a pass, anywhere on the way.
+
+mod answer;
+mod judge;
+mod pack;
+mod sheet;
+mod verdict;
+mod wording;
+mod written;
+
+pub use answer::{AnswerWord, ItemAnswer};
+pub use judge::{ItemVerdict, Verdict, judge_item};
+pub use pack::{Item, Limit, Measure, Pack, PackCard, packs, read_pack};
+pub use sheet::{InspectionAsk, InspectionSheet, Readiness, inspection_sheet, readiness};

@@ -1,0 +1,183 @@
+//! How a pack is written down: a strict TOML form, checked item by item before it becomes a [`Pack`].
+//!
+//! The form is our own. It is stricter than the wire form of the same types, because a pack is written by hand: a
+//! misspelt field that silently lost a limit would turn a fail into a pass.
+
+use std::collections::BTreeSet;
+
+use serde::Deserialize;
+
+use super::{Item, Limit, Measure, Pack};
+use crate::bounds;
+use crate::error::Refused;
+use crate::finding::{Source, Standing};
+use crate::units::Unit;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenPack {
+    id: String,
+    place: String,
+    title: String,
+    caution: String,
+    item: Vec<WrittenItem>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields, rename_all = "camelCase")]
+struct WrittenItem {
+    id: String,
+    area: String,
+    title: String,
+    how: String,
+    reading: Option<WrittenReading>,
+    derived: Option<WrittenDerived>,
+    #[serde(default)]
+    stopper: bool,
+    caution: Option<String>,
+    from_year: Option<u32>,
+    to_year: Option<u32>,
+    above_cc: Option<f64>,
+    source: WrittenSource,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenReading {
+    unit: Unit,
+    min: Option<f64>,
+    max: Option<f64>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenDerived {
+    quantity: String,
+    unit: Unit,
+    min: Option<f64>,
+    max: Option<f64>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct WrittenSource {
+    text: String,
+    standing: Standing,
+}
+
+/// Reads and checks a written pack.
+pub(super) fn read(text: &str) -> Result<Pack, Refused> {
+    let written: WrittenPack = toml::from_str(text).map_err(|error| {
+        let before = error.span().and_then(|span| text.get(..span.start)).unwrap_or_default();
+        let line = before.matches('\n').count() + 1;
+        Refused::Unreadable {
+            field: "pack".to_owned(),
+            label: format!("Inspection pack, line {line}"),
+            reason: error.message().to_owned(),
+        }
+    })?;
+    if written.item.is_empty() {
+        return Err(conflict("An inspection pack needs at least one item"));
+    }
+    let id = check_mark("id", "Mark of the pack", &written.id)?;
+    let mut seen = BTreeSet::new();
+    let mut items = Vec::with_capacity(written.item.len());
+    for item in written.item {
+        let item = item.checked()?;
+        if !seen.insert(item.id.clone()) {
+            return Err(conflict(format!("The item “{}” stands in the pack twice; give each its own mark", item.id)));
+        }
+        items.push(item);
+    }
+    Ok(Pack {
+        id,
+        place: bounds::check_title("place", "Place of the pack", &written.place)?,
+        title: bounds::check_title("title", "Title of the pack", &written.title)?,
+        caution: bounds::check_text("caution", "Caution of the pack", &written.caution, MOST)?,
+        items,
+    })
+}
+
+/// Most characters of a longer text.
+const MOST: usize = 600;
+
+impl WrittenItem {
+    fn checked(self) -> Result<Item, Refused> {
+        let id = check_mark("item.id", "Mark of an item", &self.id)?;
+        let text = |field: &str, text: &str, most| {
+            bounds::check_text(&format!("item.{field}"), &format!("Item “{id}”, {field}"), text, most)
+        };
+        for year in [self.from_year, self.to_year].into_iter().flatten() {
+            let year_of_use =
+                bounds::Bound { field: "item.fromYear", label: "Year of first use", ..bounds::MODEL_YEAR };
+            year_of_use.check(f64::from(year))?;
+        }
+        if let (Some(from), Some(to)) = (self.from_year, self.to_year)
+            && from > to
+        {
+            return Err(conflict(format!("Item “{id}”: the years run from {from} to {to}; swap them")));
+        }
+        bounds::DISPLACEMENT.check_known(self.above_cc)?;
+        Ok(Item {
+            area: text("area", &self.area, 60)?,
+            title: text("title", &self.title, 120)?,
+            how: text("how", &self.how, MOST)?,
+            caution: self.caution.as_deref().map(|caution| text("caution", caution, MOST)).transpose()?,
+            source: Source::new(text("source", &self.source.text, 200)?, self.source.standing),
+            measure: measure(&id, self.reading, self.derived)?,
+            stopper: self.stopper,
+            from_year: self.from_year,
+            to_year: self.to_year,
+            above_cc: self.above_cc,
+            id,
+        })
+    }
+}
+
+/// How the item is judged. Neither a reading nor a derived quantity means: in words.
+fn measure(id: &str, reading: Option<WrittenReading>, derived: Option<WrittenDerived>) -> Result<Measure, Refused> {
+    match (reading, derived) {
+        (None, None) => Ok(Measure::Answer),
+        (Some(_), Some(_)) => Err(conflict(format!("Item “{id}” has a reading and a derived quantity; keep one"))),
+        (Some(WrittenReading { unit, min, max }), None) => {
+            let limit = check_limit(id, Limit { min, max })?;
+            if limit.is_open() {
+                return Err(conflict(format!("Item “{id}” takes a reading: give it min, max or both")));
+            }
+            Ok(Measure::Reading { unit, limit })
+        }
+        (None, Some(WrittenDerived { quantity, unit, min, max })) => {
+            let quantity = check_mark("item.derived.quantity", "Mark of a derived quantity", &quantity)?;
+            Ok(Measure::Derived { quantity, unit, limit: check_limit(id, Limit { min, max })? })
+        }
+    }
+}
+
+fn check_limit(id: &str, limit: Limit) -> Result<Limit, Refused> {
+    for end in [limit.min, limit.max].into_iter().flatten() {
+        bounds::Bound { field: "item.limit", label: "Limit of an item", ..bounds::READING }.check(end)?;
+    }
+    match limit {
+        Limit { min: Some(min), max: Some(max) } if min > max => {
+            Err(conflict(format!("Item “{id}”: the least, {min}, is above the most, {max}")))
+        }
+        _ => Ok(limit),
+    }
+}
+
+/// A mark: lower-case letters, digits, dots and hyphens. Answers are kept under `pack/item`, so no slash.
+fn check_mark(field: &str, label: &str, mark: &str) -> Result<String, Refused> {
+    let mark = bounds::check_text(field, label, mark, 60)?;
+    if mark.chars().all(|sign| sign.is_ascii_lowercase() || sign.is_ascii_digit() || sign == '.' || sign == '-') {
+        return Ok(mark);
+    }
+    Err(Refused::Unreadable {
+        field: field.to_owned(),
+        label: label.to_owned(),
+        reason: format!("“{mark}” may hold only lower-case letters, digits, dots and hyphens"),
+    })
+}
+
+fn conflict(reason: impl Into<String>) -> Refused {
+    Refused::Conflict { field: "pack".to_owned(), reason: reason.into() }
+}

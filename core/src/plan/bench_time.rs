@@ -1,0 +1,251 @@
+//! The mechanic's hours: a weekly pattern with exceptions.
+
+use std::collections::BTreeSet;
+
+use layshaft_wire::wire;
+
+use super::calendar::{DAY_MS, Day};
+use super::{Moment, WorkSpan, Zone, check_day};
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+
+/// A stretch of bench time on one day of the week.
+#[wire]
+pub struct Span {
+    /// Day of the week, Monday is 1.
+    pub weekday: u32,
+    /// From, minutes after midnight, local time.
+    pub from_minute: u32,
+    /// To, minutes after midnight, local time.
+    pub to_minute: u32,
+}
+
+/// A day on which the pattern does not hold.
+#[wire]
+pub struct DayOff {
+    /// The day, `YYYY-MM-DD`.
+    pub day: String,
+}
+
+/// Bench time.
+#[wire(lenient)]
+pub struct BenchTime {
+    /// The weekly pattern.
+    pub spans: Vec<Span>,
+    /// Days without bench time.
+    pub days_off: Vec<DayOff>,
+}
+
+impl Record for BenchTime {
+    const KIND: &'static str = "benchTime";
+}
+
+/// The pattern that stands in until the mechanic says what it is: two evenings and a Saturday. An assumption of ours.
+const ASSUMED: [(u32, u32, u32); 3] = [(2, 19 * 60, 21 * 60), (4, 19 * 60, 21 * 60), (6, 9 * 60, 16 * 60)];
+
+/// How far ahead the next bench time is looked for.
+const LOOKS_AHEAD_MS: i64 = 60 * DAY_MS;
+
+/// The assumed pattern in words.
+pub(crate) const ASSUMED_WORDS: &str = "Tuesday and Thursday 19:00 to 21:00, Saturday 9:00 to 16:00";
+
+impl BenchTime {
+    /// Bench time in the order of the week with spans that touch or overlap made one, or the first field that cannot
+    /// be accepted.
+    ///
+    /// ```
+    /// use layshaft_core::plan::{BenchTime, Span};
+    /// let span = |from_minute, to_minute| Span { weekday: 6, from_minute, to_minute };
+    /// let saturday = BenchTime { spans: vec![span(780, 960), span(540, 800)], days_off: Vec::new() };
+    /// assert_eq!(saturday.checked().unwrap().spans, [span(540, 960)]);
+    /// ```
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        for span in &self.spans {
+            span.check()?;
+        }
+        for off in &self.days_off {
+            check_day("daysOff", "Day without bench time", &off.day)?;
+        }
+        self.days_off.sort_by(|a, b| a.day.cmp(&b.day));
+        self.days_off.dedup();
+        self.spans = in_order(self.spans);
+        Ok(self)
+    }
+
+    /// Whether the mechanic has said when there is bench time.
+    pub(crate) fn said(&self) -> bool {
+        !self.usable_spans().is_empty()
+    }
+
+    /// Hours of bench time in a week without exceptions.
+    pub(crate) fn weekly_hours(&self) -> f64 {
+        self.pattern().iter().map(|span| f64::from(span.to_minute - span.from_minute) / 60.0).sum()
+    }
+
+    /// The bench time between two instants, in order, cut off at both.
+    pub(crate) fn between(&self, zone: &Zone, from_ms: i64, to_ms: i64) -> Vec<WorkSpan> {
+        let (pattern, days_off) = (self.pattern(), self.read_days_off());
+        let mut spans: Vec<WorkSpan> = Vec::new();
+        let mut day = zone.day_at(from_ms).plus(-1);
+        while zone.instant_of(day, 0) < to_ms {
+            for span in pattern.iter().filter(|span| span.weekday == day.weekday() && !days_off.contains(&day)) {
+                let from = zone.instant_of(day, span.from_minute).max(from_ms);
+                let to = zone.instant_of(day, span.to_minute).min(to_ms);
+                // A zone with its shifts out of order must not make stretches overlap.
+                let from = spans.last().map_or(from, |last| from.max(last.to_ms));
+                if from < to {
+                    spans.push(WorkSpan { from_ms: from, to_ms: to });
+                }
+            }
+            day = day.plus(1);
+        }
+        spans
+    }
+
+    /// When the bench time ends that runs or comes next; none when there is none within two months.
+    pub(crate) fn next_ends_ms(&self, moment: &Moment) -> Option<i64> {
+        let now_ms = moment.at_ms();
+        self.between(&moment.zone, now_ms, now_ms.saturating_add(LOOKS_AHEAD_MS)).first().map(|span| span.to_ms)
+    }
+
+    /// The weekly pattern in order: what the mechanic said, else the assumed one.
+    fn pattern(&self) -> Vec<Span> {
+        if self.said() {
+            return self.usable_spans();
+        }
+        ASSUMED.iter().map(|&(weekday, from_minute, to_minute)| Span { weekday, from_minute, to_minute }).collect()
+    }
+
+    /// Spans that can be reckoned with; a record of another program may hold others.
+    fn usable_spans(&self) -> Vec<Span> {
+        in_order(self.spans.iter().filter(|span| span.check().is_ok()).cloned().collect())
+    }
+
+    fn read_days_off(&self) -> BTreeSet<Day> {
+        self.days_off.iter().filter_map(|off| Day::read(&off.day)).collect()
+    }
+}
+
+impl Span {
+    fn check(&self) -> Result<(), Refused> {
+        bounds::WEEKDAY.check(f64::from(self.weekday))?;
+        bounds::BENCH_START.check(f64::from(self.from_minute))?;
+        bounds::BENCH_END.check(f64::from(self.to_minute))?;
+        if self.from_minute >= self.to_minute {
+            return Err(Refused::Conflict {
+                field: bounds::BENCH_END.field.to_owned(),
+                reason: format!(
+                    "Bench time: it ends at {} and begins at {}; the end must come after the beginning, on the same day",
+                    clock(self.to_minute),
+                    clock(self.from_minute),
+                ),
+            });
+        }
+        Ok(())
+    }
+}
+
+/// Spans in the order of the week; those that touch or overlap become one.
+fn in_order(mut spans: Vec<Span>) -> Vec<Span> {
+    spans.sort_by_key(|span| (span.weekday, span.from_minute, span.to_minute));
+    let mut merged: Vec<Span> = Vec::new();
+    for span in spans {
+        match merged.last_mut() {
+            Some(last) if last.weekday == span.weekday && span.from_minute <= last.to_minute => {
+                last.to_minute = last.to_minute.max(span.to_minute);
+            }
+            _ => merged.push(span),
+        }
+    }
+    merged
+}
+
+/// Minutes after midnight as a clock shows them.
+pub(crate) fn clock(minute: u32) -> String {
+    format!("{}:{:02}", minute / 60, minute % 60)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::calendar::{HOUR_MS, MINUTE_MS};
+    use super::super::{Span, ZoneShift};
+    use super::*;
+
+    fn at(text: &str, minute: u32, zone: &Zone) -> i64 {
+        zone.instant_of(Day::read(text).unwrap(), minute)
+    }
+
+    fn span(weekday: u32, from_minute: u32, to_minute: u32) -> Span {
+        Span { weekday, from_minute, to_minute }
+    }
+
+    #[test]
+    fn each_bad_span_is_refused_with_field_value_and_range() {
+        let refuse =
+            |span: Span| BenchTime { spans: vec![span], days_off: Vec::new() }.checked().unwrap_err().to_string();
+        assert!(refuse(span(8, 0, 60)).starts_with("Day of the week: 8"));
+        assert_eq!(refuse(span(1, 0, 1500)), "Bench time to: 1500 min is outside 0 to 1440 min");
+        assert_eq!(refuse(span(1, 2000, 60)), "Bench time from: 2000 min is outside 0 to 1440 min");
+        assert!(refuse(span(1, 960, 540)).contains("ends at 9:00 and begins at 16:00"));
+        assert!(refuse(span(1, 540, 540)).contains("the end must come after the beginning"));
+        let off = BenchTime { spans: Vec::new(), days_off: vec![DayOff { day: "2026-02-30".to_owned() }] };
+        assert!(off.checked().unwrap_err().to_string().starts_with("Day without bench time: '2026-02-30'"));
+    }
+
+    #[test]
+    fn spans_that_touch_or_overlap_become_one_and_others_stay_apart() {
+        let spans = vec![span(6, 780, 960), span(2, 1140, 1260), span(6, 540, 780), span(6, 1000, 1100)];
+        let checked = BenchTime { spans, days_off: Vec::new() }.checked().unwrap();
+        assert_eq!(checked.spans, [span(2, 1140, 1260), span(6, 540, 960), span(6, 1000, 1100)]);
+    }
+
+    #[test]
+    fn bench_time_is_cut_off_at_both_ends_and_left_out_on_days_off() {
+        let zone = Zone::default();
+        let days_off = vec![DayOff { day: "2026-03-26".to_owned() }];
+        let bench = BenchTime { spans: vec![span(2, 1140, 1260), span(4, 1140, 1260), span(6, 540, 960)], days_off };
+        // Tuesday 24 March, 20:00, to Saturday 28 March, 12:00.
+        let spans = bench.between(&zone, at("2026-03-24", 1200, &zone), at("2026-03-28", 720, &zone));
+        let expected = [("2026-03-24", 1200, 1260), ("2026-03-28", 540, 720)];
+        assert_eq!(spans.len(), expected.len());
+        for (found, (day, from, to)) in spans.iter().zip(expected) {
+            assert_eq!((found.from_ms, found.to_ms), (at(day, from, &zone), at(day, to, &zone)));
+        }
+    }
+
+    #[test]
+    fn without_a_pattern_two_evenings_and_a_saturday_are_assumed() {
+        let bench = BenchTime::default();
+        assert!(!bench.said());
+        assert_eq!(bench.weekly_hours(), 11.0);
+        let zone = Zone::default();
+        let week = bench.between(&zone, at("2026-03-23", 0, &zone), at("2026-03-30", 0, &zone));
+        assert_eq!(week.iter().map(|span| (span.to_ms - span.from_ms) / HOUR_MS).collect::<Vec<_>>(), [2, 2, 7]);
+    }
+
+    #[test]
+    fn a_span_loses_the_hour_that_the_clock_skips_and_gains_the_one_it_repeats() {
+        let shift = |from_ms, offset_minutes| ZoneShift { from_ms, offset_minutes };
+        let shifts = vec![shift(0, 60), shift(1_774_746_000_000, 120), shift(1_792_890_000_000, 60)];
+        let zone = Zone { name: "Europe/Berlin".to_owned(), shifts };
+        let sunday = BenchTime { spans: vec![span(7, 60, 240)], days_off: Vec::new() };
+        let minutes = |day: &str| -> i64 {
+            let spans = sunday.between(&zone, at(day, 0, &zone), at(day, 1440, &zone));
+            spans.iter().map(|span| (span.to_ms - span.from_ms) / MINUTE_MS).sum()
+        };
+        assert_eq!(minutes("2026-03-22"), 180);
+        assert_eq!(minutes("2026-03-29"), 120);
+        assert_eq!(minutes("2026-10-25"), 240);
+        let night = BenchTime { spans: vec![span(7, 125, 170)], days_off: Vec::new() };
+        assert!(night.between(&zone, at("2026-03-29", 0, &zone), at("2026-03-29", 1440, &zone)).is_empty());
+    }
+
+    #[test]
+    fn a_span_up_to_midnight_ends_there() {
+        let zone = Zone::default();
+        let bench = BenchTime { spans: vec![span(5, 1380, 1440)], days_off: Vec::new() };
+        let spans = bench.between(&zone, at("2026-03-27", 0, &zone), at("2026-03-29", 0, &zone));
+        assert_eq!(spans.iter().map(|span| span.to_ms).collect::<Vec<_>>(), [at("2026-03-28", 0, &zone)]);
+    }
+}

@@ -1,0 +1,198 @@
+//! Laws that every plan keeps, on bikes made up at random.
+
+use proptest::prelude::*;
+
+use super::calendar::{DAY_MS, MINUTE_MS};
+use super::example::{at, bike, hours_laid, job, part, row as find};
+use super::{BenchTime, Moment, PlanRow, Scheduled, Span, Zone, ZoneShift, schedule};
+use crate::bike::{Bike, Job, JobState, PartState, Step, Wait};
+
+/// The clock of central Europe in 2026, with both changes.
+fn central_europe() -> Zone {
+    let shift = |from_ms, offset_minutes| ZoneShift { from_ms, offset_minutes };
+    let shifts = vec![shift(0, 60), shift(1_774_746_000_000, 120), shift(1_792_890_000_000, 60)];
+    Zone { name: "Europe/Berlin".to_owned(), shifts }
+}
+
+fn any_span() -> impl Strategy<Value = Span> {
+    (1_u32..=7, 0_u32..92, 1_u32..20).prop_map(|(weekday, from, long)| Span {
+        weekday,
+        from_minute: from * 15,
+        to_minute: ((from + long) * 15).min(1440),
+    })
+}
+
+/// A job that follows some of those before it in the list.
+fn any_job(place: usize) -> impl Strategy<Value = Job> {
+    let after = prop::collection::vec(0..place.max(1), 0..3);
+    let state = prop_oneof![6 => Just(JobState::Open), 1 => Just(JobState::Begun), 1 => Just(JobState::Done)];
+    (
+        1_u32..600,
+        after,
+        prop::option::of(0_u32..200),
+        state,
+        0_u32..5,
+        0_u32..10,
+        prop::option::weighted(0.2, 0_usize..4),
+    )
+        .prop_map(move |(minutes, after, wait, state, steps_done, rank, part)| Job {
+            title: format!("job {place:02}"),
+            hands_on_minutes: f64::from(minutes),
+            after: after.iter().filter(|need| **need < place).map(|need| format!("job {need:02}")).collect(),
+            wait: wait.map(|hours| Wait { name: "dries".to_owned(), hours: Some(f64::from(hours)), product: None }),
+            state,
+            steps: vec![Step { text: "Step".to_owned(), ..Step::default() }; 4],
+            steps_done,
+            rank: f64::from(rank),
+            done_ms: (state == JobState::Done).then(|| at("2026-03-01", 0) + i64::from(minutes) * 60 * MINUTE_MS),
+            parts: part.into_iter().map(|part| format!("part {part}")).collect(),
+            ..Job::default()
+        })
+}
+
+pub(super) fn any_bike(jobs: std::ops::Range<usize>) -> impl Strategy<Value = Bike> {
+    let jobs = jobs.prop_flat_map(|count| (0..count).map(any_job).collect::<Vec<_>>());
+    (jobs, prop::collection::vec(any_span(), 1..4), prop::collection::vec(0_i64..40, 4)).prop_map(
+        |(jobs, spans, days)| {
+            let ranks: Vec<f64> = jobs.iter().map(|job| job.rank).collect();
+            let mut made = bike(jobs);
+            for (job, rank) in made.jobs.values_mut().zip(ranks) {
+                job.rank = rank;
+            }
+            made.bench_time = BenchTime { spans, days_off: Vec::new() };
+            for (number, day) in days.into_iter().enumerate() {
+                let expected = Zone::default().day_at(at("2026-03-05", 0) + day * DAY_MS).text();
+                let part = part(&format!("Part {number}"), PartState::Ordered, Some(expected.as_str()));
+                made.parts.insert(format!("part {number}"), part);
+            }
+            made
+        },
+    )
+}
+
+pub(super) fn any_moment() -> impl Strategy<Value = Moment> {
+    (0_i64..20 * 24 * 60)
+        .prop_map(|minutes| Moment { now_ms: at("2026-03-10", 0) + minutes * MINUTE_MS, zone: central_europe() })
+}
+
+/// When a row lets those that follow it begin.
+fn over_ms(row: &PlanRow) -> Option<i64> {
+    row.wait_until_ms.or_else(|| row.work.last().map(|span| span.to_ms))
+}
+
+/// Checks a plan without any of the code that made it.
+fn check(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Result<(), TestCaseError> {
+    let bench = bike.bench_time.between(&moment.zone, moment.now_ms, moment.now_ms + 1_900 * DAY_MS);
+    let mut worked: Vec<(i64, i64)> = Vec::new();
+    for row in plan.rows.iter().filter(|row| !row.work.is_empty()) {
+        let job = &bike.jobs[&row.job];
+        prop_assert!((hours_laid(row) * 60.0 - row.minutes_left).abs() < 0.001, "all the work is laid: {row:?}");
+        for span in &row.work {
+            let inside = bench.iter().any(|bench| bench.from_ms <= span.from_ms && span.to_ms <= bench.to_ms);
+            prop_assert!(inside, "work lies within bench time: {row:?}");
+            worked.push((span.from_ms, span.to_ms));
+        }
+        let begins = row.work[0].from_ms;
+        for need in job.after.iter().map(|need| find(plan, need)) {
+            let over = over_ms(need);
+            let done_before = need.state == JobState::Done || need.minutes_left == 0.0;
+            prop_assert!(over.map_or(done_before, |over| over <= begins), "{} before {}", row.title, need.title);
+        }
+        for part in job.parts.iter().filter_map(|mark| bike.parts.get(mark)) {
+            let day = moment.zone.day_at(begins).text();
+            prop_assert!(
+                part.expected.as_ref().is_some_and(|expected| *expected <= day),
+                "{} before its part",
+                row.title
+            );
+        }
+    }
+    worked.sort_unstable();
+    prop_assert!(worked.windows(2).all(|pair| pair[0].1 <= pair[1].0), "one job at a time");
+    if let Some(ready_ms) = plan.ready_ms {
+        prop_assert!(
+            plan.rows.iter().filter_map(over_ms).all(|over| over <= ready_ms),
+            "everything is over when ready"
+        );
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 256, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn a_job_never_begins_before_its_needs_and_work_lies_on_free_bench_time(bike in any_bike(1..14), moment in any_moment()) {
+        check(&bike, &moment, &schedule(&bike, &moment))?;
+    }
+
+    #[test]
+    fn adding_bench_time_never_makes_the_ready_date_later(bike in any_bike(1..14), more in any_span(), moment in any_moment()) {
+        let before = schedule(&bike, &moment).ready_ms;
+        let mut richer = bike.clone();
+        richer.bench_time.spans.push(more);
+        let after = schedule(&richer, &moment).ready_ms;
+        prop_assert!(before.is_none() || after.is_some_and(|after| Some(after) <= before), "{before:?} {after:?}");
+    }
+
+    #[test]
+    fn planning_again_changes_nothing(bike in any_bike(1..14), moment in any_moment()) {
+        prop_assert_eq!(schedule(&bike, &moment), schedule(&bike.clone(), &moment.clone()));
+    }
+
+    #[test]
+    fn looking_again_before_the_next_bench_time_of_the_day_changes_nothing(bike in any_bike(1..14), moment in any_moment()) {
+        // A job whose steps are all ticked but that nobody called done waits from now on, whenever that is.
+        let mut bike = bike;
+        for job in bike.jobs.values_mut() {
+            job.steps_done = job.steps_done.min(3);
+        }
+        let plan = schedule(&bike, &moment);
+        let Some(first_ms) = plan.rows.iter().flat_map(|row| &row.work).map(|span| span.from_ms).min() else { return Ok(()) };
+        let bench = bike.bench_time.between(&moment.zone, moment.now_ms, moment.now_ms + 60 * DAY_MS);
+        let idle_until_ms = bench[0].from_ms.min(first_ms);
+        let midnight_ms = moment.zone.instant_of(moment.zone.day_at(moment.now_ms).plus(1), 0);
+        let later = Moment { now_ms: idle_until_ms.min(midnight_ms - 1).max(moment.now_ms), ..moment.clone() };
+        let again = schedule(&bike, &later);
+        prop_assert_eq!(again.ready_ms, plan.ready_ms);
+        for row in &plan.rows {
+            prop_assert_eq!(&find(&again, &row.job).work, &row.work);
+        }
+    }
+
+    #[test]
+    fn needs_of_every_kind_never_break_the_plan(
+        links in prop::collection::vec((0_usize..8, 0_usize..8), 0..24),
+        moment in any_moment(),
+    ) {
+        let mut jobs: Vec<Job> = (0..8).map(|place| job(&format!("job {place:02}"), 1.0, &[])).collect();
+        for (from, to) in links {
+            jobs[from].after.push(format!("job {to:02}"));
+        }
+        let bike = bike(jobs);
+        let plan = schedule(&bike, &moment);
+        check(&bike, &moment, &plan)?;
+        prop_assert_eq!(plan.rows.len(), 8);
+        let circles = plan.findings.iter().any(|finding| finding.code == "plan.circle");
+        prop_assert_eq!(circles, plan.ready_ms.is_none());
+    }
+
+    #[test]
+    fn a_job_ended_a_little_later_within_its_slack_leaves_the_ready_date(bike in any_bike(2..9), moment in any_moment()) {
+        let plan = schedule(&bike, &moment);
+        let Some(ready_ms) = plan.ready_ms else { return Ok(()) };
+        let planned = plan.rows.iter().filter(|row| row.state != JobState::Done);
+        for row in planned {
+            let slack = row.slack_hours.unwrap();
+            prop_assert!(slack > -1e-9, "{row:?}");
+            if let Some(over) = over_ms(row) {
+                let wait_ms = row.wait_until_ms.map_or(0, |until| until - row.work.last().map_or(until, |span| span.to_ms));
+                let last_ms = over + (slack * 3_600_000.0) as i64;
+                prop_assert!(row.work.is_empty() || last_ms <= ready_ms + 1, "{row:?} {wait_ms}");
+            }
+        }
+        let open = plan.rows.iter().any(|row| row.state != JobState::Done && row.minutes_left > 0.0);
+        let running = plan.rows.iter().any(|row| row.state == JobState::Done && row.critical);
+        prop_assert!(!open || running || plan.rows.iter().any(|row| row.critical), "something holds the date");
+    }
+}

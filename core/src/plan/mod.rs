@@ -1,0 +1,32 @@
+//! The plan: jobs in the order they need, on the calendar of the mechanic's hours, through every cure and wait.
+
+mod bench_time;
+mod calendar;
+
+mod bench;
+mod circles;
+mod held_by;
+mod lay;
+mod needs;
+mod orders;
+mod rows;
+mod running;
+mod schedule;
+mod slack;
+mod waits;
+
+mod ready_made;
+mod sheet;
+
+pub use bench_time::{BenchTime, DayOff, Span};
+pub use calendar::{Moment, Zone, ZoneShift, check_day};
+pub use ready_made::{ReadyMade, ready_made};
+pub use schedule::{Scheduled, schedule};
+pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
+
+#[cfg(test)]
+mod cases;
+#[cfg(test)]
+pub(crate) mod example;
+#[cfg(test)]
+mod laws;

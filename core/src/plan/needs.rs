@@ -1,0 +1,290 @@
+//! What each job needs before it can begin: jobs with their waits over, parts that are here. From it come the tasks
+//! that can be planned, and a finding for each root cause of those that cannot.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::calendar::{Day, MINUTE_MS};
+use super::circles::loops;
+use super::running::{Running, running_waits};
+use super::waits::{Clockwork, WaitRule};
+use super::{BenchTime, Moment};
+use crate::bike::{Bike, Job, JobState, Part, PartState};
+use crate::finding::{Finding, Weight};
+
+/// A parcel counts as here from this minute of its day on.
+const MORNING_MINUTE: u32 = 8 * 60;
+
+/// A job that can be planned.
+#[derive(Debug)]
+pub(crate) struct Task<'a> {
+    /// The job's mark.
+    pub(crate) mark: &'a str,
+    /// The job.
+    pub(crate) job: &'a Job,
+    /// Hands-on time left, milliseconds.
+    pub(crate) work_ms: i64,
+    /// Tasks that must be done, with their waits over, before. Each stands earlier in the list of tasks.
+    pub(crate) after: Vec<usize>,
+    /// Not before this instant, whatever the other tasks do.
+    pub(crate) not_before_ms: i64,
+    /// What sets that instant.
+    pub(crate) set_by: Holder,
+    /// The latest instant that a parcel or a running wait gives, also where it has passed.
+    pub(crate) freed_ms: Option<i64>,
+    /// The wait after it.
+    pub(crate) wait: WaitRule,
+}
+
+/// What keeps work from beginning earlier.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Holder {
+    /// Nothing but today's date.
+    Now,
+    /// A part that is on its way, by its title.
+    Part(String),
+    /// The wait after a job that is done, by the job's mark.
+    Wait(String),
+}
+
+/// Everything that planning has to respect.
+pub(crate) struct Needs<'a> {
+    /// What can be planned, each after all that it must follow, else by rank, then by mark; begun jobs first.
+    pub(crate) tasks: Vec<Task<'a>>,
+    /// Marks of jobs that cannot be planned.
+    pub(crate) stuck: BTreeSet<&'a str>,
+    /// Waits that run already, and waits that are over.
+    pub(crate) running: Vec<Running>,
+    /// When the last job was done, where all are done.
+    pub(crate) last_done_ms: Option<i64>,
+    /// What is worth saying.
+    pub(crate) findings: Vec<Finding>,
+}
+
+impl<'a> Needs<'a> {
+    /// Reads the needs of every job of the bike.
+    pub(crate) fn of(bike: &'a Bike, moment: &Moment, clockwork: &Clockwork) -> Needs<'a> {
+        let now_ms = moment.at_ms();
+        let mut findings = Vec::new();
+        assumed_bench_time(&bike.bench_time, &mut findings);
+        let running = running_waits(bike, now_ms, clockwork, &mut findings);
+        let open = in_order(bike);
+        let mut stuck = BTreeSet::new();
+        circles(bike, &open, &mut stuck, &mut findings);
+        let over: BTreeMap<&str, &Running> = running.iter().map(|wait| (wait.mark.as_str(), wait)).collect();
+        let mut tasks: Vec<Task> = Vec::new();
+        let mut place_of: BTreeMap<&str, usize> = BTreeMap::new();
+        for &mark in &open {
+            let Some(job) = bike.jobs.get(mark).filter(|_| !stuck.contains(mark)) else { continue };
+            let mut task = Task {
+                mark,
+                job,
+                work_ms: work_left_ms(job),
+                after: Vec::new(),
+                not_before_ms: now_ms,
+                set_by: Holder::Now,
+                freed_ms: None,
+                wait: WaitRule::of(job.wait.as_ref(), bike),
+            };
+            let mut can = task.needs_parts(bike, moment, &mut findings);
+            for need in &job.after {
+                match (place_of.get(need.as_str()), over.get(need.as_str())) {
+                    (Some(&place), _) => {
+                        can &= tasks.get(place).is_some_and(|before| before.wait != WaitRule::Unknown);
+                        task.after.push(place);
+                    }
+                    (None, Some(wait)) => match wait.over_ms {
+                        Some(over_ms) => task.wait_for(over_ms, Holder::Wait(wait.mark.clone())),
+                        None => can = false,
+                    },
+                    (None, None) => can &= !bike.jobs.contains_key(need),
+                }
+            }
+            if can {
+                unknown_wait(&task, &mut findings);
+                place_of.insert(mark, tasks.len());
+                tasks.push(task);
+            } else {
+                stuck.insert(mark);
+            }
+        }
+        let last_done_ms = bike.jobs.values().filter_map(|job| job.done_ms).max().filter(|_| open.is_empty());
+        Needs { tasks, stuck, running, last_done_ms, findings }
+    }
+}
+
+impl Needs<'_> {
+    /// When the last wait that runs already is over.
+    pub(crate) fn running_until_ms(&self) -> Option<i64> {
+        self.running.iter().filter_map(|wait| wait.over_ms).max()
+    }
+}
+
+impl Task<'_> {
+    fn wait_for(&mut self, instant_ms: i64, holder: Holder) {
+        self.freed_ms = self.freed_ms.max(Some(instant_ms));
+        if instant_ms > self.not_before_ms {
+            self.not_before_ms = instant_ms;
+            self.set_by = holder;
+        }
+    }
+
+    /// Waits for the parts; false when a part has no day.
+    fn needs_parts(&mut self, bike: &Bike, moment: &Moment, findings: &mut Vec<Finding>) -> bool {
+        let mut can = true;
+        for part in self.job.parts.iter().filter_map(|mark| bike.parts.get(mark)).filter(|part| missing(part)) {
+            match part.expected.as_deref().and_then(Day::read) {
+                Some(day) => {
+                    self.wait_for(counted_on_ms(day, moment), Holder::Part(part.title.clone()));
+                    note_part_day(part, day, moment, findings);
+                }
+                None => {
+                    can = false;
+                    let state = if part.state == PartState::Ordered { "ordered" } else { "not ordered yet" };
+                    findings.push(Finding::new(
+                        "plan.part-without-day",
+                        Weight::Care,
+                        format!(
+                            "“{}” needs “{}”, which is {state} and has no day on which it should come. Give it a day, \
+                             and the job can be planned.",
+                            self.job.title, part.title
+                        ),
+                    ));
+                }
+            }
+        }
+        can
+    }
+}
+
+/// Whether a part still has to come.
+pub(crate) fn missing(part: &Part) -> bool {
+    matches!(part.state, PartState::Wanted | PartState::Ordered)
+}
+
+/// Hands-on minutes left: the whole time, less the share of the steps that are done where the job is begun.
+///
+/// ```text
+/// left = hands-on · (1 − steps done / steps)
+/// ```
+pub(crate) fn minutes_left(job: &Job) -> f64 {
+    let whole = if job.hands_on_minutes.is_finite() { job.hands_on_minutes.clamp(0.0, 1e6) } else { 0.0 };
+    match (job.state, job.steps.len()) {
+        (JobState::Done, _) => 0.0,
+        (JobState::Begun, steps) if steps > 0 => whole * (1.0 - (f64::from(job.steps_done) / steps as f64).min(1.0)),
+        _ => whole,
+    }
+}
+
+fn work_left_ms(job: &Job) -> i64 {
+    (minutes_left(job) * MINUTE_MS as f64).round() as i64
+}
+
+/// The instant from which the plan counts on a parcel: the morning of its day; when that day has passed, tomorrow's.
+fn counted_on_ms(day: Day, moment: &Moment) -> i64 {
+    let today = moment.zone.day_at(moment.at_ms());
+    let counted = if day < today { today.plus(1) } else { day };
+    moment.zone.instant_of(counted, MORNING_MINUTE)
+}
+
+fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &mut Vec<Finding>) {
+    let today = moment.zone.day_at(moment.at_ms());
+    let mut add = |code: &str, text: String| {
+        let finding = Finding::new(code, Weight::Care, text);
+        if !findings.contains(&finding) {
+            findings.push(finding);
+        }
+    };
+    if day < today {
+        add(
+            "plan.part-late",
+            format!(
+                "“{}” should have come on {} and is not here. The plan counts on tomorrow; ask the seller.",
+                part.title,
+                day.spoken()
+            ),
+        );
+    }
+    if part.state == PartState::Wanted {
+        add(
+            "plan.part-not-ordered",
+            format!("“{}” is counted on for {} but is not ordered yet.", part.title, day.spoken()),
+        );
+    }
+}
+
+fn assumed_bench_time(bench_time: &BenchTime, findings: &mut Vec<Finding>) {
+    if !bench_time.said() {
+        findings.push(Finding::new(
+            "plan.assumed-bench-time",
+            Weight::Note,
+            format!("No bench time is set. The plan assumes {}.", super::bench_time::ASSUMED_WORDS),
+        ));
+    }
+}
+
+fn unknown_wait(task: &Task, findings: &mut Vec<Finding>) {
+    if let (WaitRule::Unknown, Some(wait)) = (&task.wait, &task.job.wait) {
+        findings.push(Finding::new(
+            "plan.wait-unknown",
+            Weight::Care,
+            format!(
+                "How long “{}” takes after “{}” is not known: give its hours, or a product with its full cure. What \
+                 follows cannot be planned.",
+                wait.name, task.job.title
+            ),
+        ));
+    }
+}
+
+/// Marks of the jobs that are not done: each after all that it must follow, else begun ones first, then by rank, then
+/// by mark. Jobs on circles, and what hangs on them, come last.
+fn in_order(bike: &Bike) -> Vec<&str> {
+    let mut left: Vec<(&str, &Job)> = bike
+        .jobs
+        .iter()
+        .filter(|(_, job)| job.state != JobState::Done)
+        .map(|(mark, job)| (mark.as_str(), job))
+        .collect();
+    left.sort_by(|(a_mark, a), (b_mark, b)| {
+        let begun = |job: &Job| job.state != JobState::Begun;
+        begun(a).cmp(&begun(b)).then(a.rank.total_cmp(&b.rank)).then(a_mark.cmp(b_mark))
+    });
+    let mut waiting: BTreeSet<&str> = left.iter().map(|(mark, _)| *mark).collect();
+    let mut order = Vec::with_capacity(left.len());
+    while let Some(place) =
+        left.iter().position(|(_, job)| job.after.iter().all(|need| !waiting.contains(need.as_str())))
+    {
+        let (mark, _) = left.remove(place);
+        waiting.remove(mark);
+        order.push(mark);
+    }
+    order.extend(left.into_iter().map(|(mark, _)| mark));
+    order
+}
+
+/// Finds circles; their jobs are stuck.
+fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, findings: &mut Vec<Finding>) {
+    let place: BTreeMap<&str, usize> = open.iter().enumerate().map(|(place, mark)| (*mark, place)).collect();
+    let title = |place: &usize| {
+        let job = open.get(*place).and_then(|mark| bike.jobs.get(*mark));
+        format!("“{}”", job.map_or("", |job| job.title.as_str()))
+    };
+    let after: Vec<Vec<usize>> = open
+        .iter()
+        .filter_map(|mark| bike.jobs.get(*mark))
+        .map(|job| job.after.iter().filter_map(|need| place.get(need.as_str()).copied()).collect())
+        .collect();
+    for round in loops(&after) {
+        stuck.extend(round.iter().filter_map(|place| open.get(*place).copied()));
+        let links: Vec<String> = round
+            .iter()
+            .zip(round.iter().cycle().skip(1))
+            .map(|(job, need)| format!("{} must follow {}", title(job), title(need)))
+            .collect();
+        findings.push(Finding::new(
+            "plan.circle",
+            Weight::Care,
+            format!("These jobs wait for each other: {}. Take one of these needs away.", links.join(", ")),
+        ));
+    }
+}

@@ -1,0 +1,258 @@
+//! Orders in which jobs could be done, to be tried one by one on the calendar.
+//!
+//! None of them looks at the bench time. That is on purpose: an order that stays the same when bench time is added can
+//! only end earlier then, so the best of a fixed set of orders can only end earlier too. A rule that looks at the
+//! calendar has no such promise (more hours can tempt it into a worse order; Graham, “Bounds on multiprocessing timing
+//! anomalies”, SIAM Journal on Applied Mathematics 17, 1969, standing: from memory).
+//!
+//! Method: list scheduling by several priorities, the longest tail foremost, at several assumed paces of work; each
+//! order with one job drawn forward; and all orders where there are few.
+
+use std::collections::BTreeSet;
+
+/// A task as far as an order has to know it. Each stands after all that it must follow.
+#[derive(Clone, Debug)]
+pub(crate) struct Outline {
+    /// Hands-on time, hours.
+    pub(crate) work_hours: f64,
+    /// About how long the wait after it lasts, hours.
+    pub(crate) wait_hours: f64,
+    /// Not before so many hours from now.
+    pub(crate) from_hours: f64,
+    /// Tasks that must be done before.
+    pub(crate) after: Vec<usize>,
+}
+
+/// Assumed paces: hours that pass for one hour at the bench. A week has 168 hours, of which 5 to 168 are bench time.
+const PACES: [f64; 6] = [1.0, 3.0, 6.0, 10.0, 16.0, 32.0];
+/// The pace of about ten hours of bench time a week.
+const USUAL_PACE: f64 = 16.0;
+/// Up to so many tasks every order is tried.
+const FEW: usize = 6;
+/// So many orders with shuffled priorities: many for a short list, fewer for a long one, which takes longer to lay.
+const SHUFFLES: (u64, u64) = (160, 40);
+/// A list is long from so many tasks on.
+const LONG: usize = 32;
+
+/// The orders, without repeats. The first is the list as it stands: dependency order, then rank, then mark; those that
+/// differ from it by one task come next, so that of equally good orders one near the list is taken.
+pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
+    let listed: Vec<usize> = (0..outlines.len()).collect();
+    let mut all = Collected::default();
+    all.add(listed.clone());
+    if outlines.len() <= FEW {
+        all.add_every(outlines, &mut Vec::new());
+        return all.orders;
+    }
+    let by_rank: Vec<f64> = listed.iter().map(|place| -(*place as f64)).collect();
+    all.add(paced(outlines, &by_rank, Some(USUAL_PACE)));
+    for task in listed.iter().rev() {
+        all.add(paced(outlines, &raised(outlines, &by_rank, *task), Some(USUAL_PACE)));
+    }
+    all.add_drawn_forward(outlines, &listed);
+    for pace in PACES {
+        let tail = tails(outlines, pace);
+        let rest: Vec<f64> =
+            tail.iter().zip(outlines).map(|(tail, outline)| tail - outline.work_hours * pace).collect();
+        for urgency in [&by_rank, &tail, &rest] {
+            all.add(paced(outlines, urgency, Some(pace)));
+            all.add(paced(outlines, urgency, None));
+        }
+    }
+    for shuffle in 0..if outlines.len() < LONG { SHUFFLES.0 } else { SHUFFLES.1 } {
+        let pace = PACES.get(shuffle as usize % PACES.len()).copied().unwrap_or(1.0);
+        let mut dice = Dice(shuffle + 1);
+        let urgency: Vec<f64> = tails(outlines, pace).into_iter().map(|tail| tail * (0.4 + dice.roll())).collect();
+        all.add(paced(outlines, &urgency, Some(pace)));
+    }
+    all.add_drawn_forward(outlines, &paced(outlines, &tails(outlines, USUAL_PACE), Some(USUAL_PACE)));
+    all.orders
+}
+
+/// Orders found so far.
+#[derive(Default)]
+struct Collected {
+    orders: Vec<Vec<usize>>,
+    seen: BTreeSet<Vec<usize>>,
+}
+
+impl Collected {
+    fn add(&mut self, order: Vec<usize>) {
+        if self.seen.insert(order.clone()) {
+            self.orders.push(order);
+        }
+    }
+
+    /// The order with each of its tasks drawn forward, one at a time.
+    fn add_drawn_forward(&mut self, outlines: &[Outline], base: &[usize]) {
+        for place in 1..base.len() {
+            self.add(drawn_forward(outlines, base, place));
+        }
+    }
+
+    /// Every order that the needs allow.
+    fn add_every(&mut self, outlines: &[Outline], begun: &mut Vec<usize>) {
+        if begun.len() == outlines.len() {
+            self.add(begun.clone());
+        }
+        for (task, outline) in outlines.iter().enumerate() {
+            if !begun.contains(&task) && outline.after.iter().all(|need| begun.contains(need)) {
+                begun.push(task);
+                self.add_every(outlines, begun);
+                begun.pop();
+            }
+        }
+    }
+}
+
+/// Tail of each task: the longest way from its beginning to the end of everything, hours.
+///
+/// ```text
+/// tail = work · pace + wait + the longest tail of those that follow
+/// ```
+fn tails(outlines: &[Outline], pace: f64) -> Vec<f64> {
+    let mut following = vec![0.0_f64; outlines.len()];
+    let mut tails = vec![0.0_f64; outlines.len()];
+    for (task, outline) in outlines.iter().enumerate().rev() {
+        let tail = outline.work_hours * pace + outline.wait_hours + following.get(task).copied().unwrap_or(0.0);
+        if let Some(own) = tails.get_mut(task) {
+            *own = tail;
+        }
+        for need in &outline.after {
+            if let Some(longest) = following.get_mut(*need) {
+                *longest = longest.max(tail);
+            }
+        }
+    }
+    tails
+}
+
+/// Draws the tasks one by one, the most urgent of those that could begin. With a pace, a wait holds a task back and
+/// another is done meanwhile; without, only the needs count.
+fn paced(outlines: &[Outline], urgency: &[f64], pace: Option<f64>) -> Vec<usize> {
+    let mut over: Vec<Option<f64>> = vec![None; outlines.len()];
+    let mut left: Vec<usize> = (0..outlines.len()).collect();
+    let mut order = Vec::with_capacity(left.len());
+    let mut now = 0.0_f64;
+    while !left.is_empty() {
+        let free: Vec<(usize, f64)> = left
+            .iter()
+            .filter_map(|&task| {
+                let outline = outlines.get(task)?;
+                let mut from = outline.from_hours;
+                for need in &outline.after {
+                    from = from.max((*over.get(*need)?)?);
+                }
+                Some((task, if pace.is_some() { from } else { 0.0 }))
+            })
+            .collect();
+        let earliest = free.iter().map(|(_, from)| *from).fold(f64::INFINITY, f64::min);
+        now = now.max(earliest);
+        let urgent = |task: usize| urgency.get(task).copied().unwrap_or(0.0);
+        let next = free
+            .iter()
+            .filter(|(_, from)| *from <= now)
+            .map(|(task, _)| *task)
+            .reduce(|best, task| if urgent(task) > urgent(best) { task } else { best });
+        let Some((task, outline)) = next.and_then(|task| Some((task, outlines.get(task)?))) else { break };
+        now += outline.work_hours * pace.unwrap_or(0.0);
+        if let Some(over) = over.get_mut(task) {
+            *over = Some(now + outline.wait_hours);
+        }
+        left.retain(|other| *other != task);
+        order.push(task);
+    }
+    order
+}
+
+/// The urgencies with a task, and all that must be done before it, raised above the others.
+fn raised(outlines: &[Outline], urgency: &[f64], task: usize) -> Vec<f64> {
+    let mut raised = urgency.to_vec();
+    let mut open = vec![task];
+    while let Some(next) = open.pop() {
+        if let Some(own) = raised.get_mut(next).filter(|own| **own <= 0.0) {
+            *own += urgency.len() as f64 + 1.0;
+            open.extend(outlines.get(next).into_iter().flat_map(|outline| &outline.after));
+        }
+    }
+    raised
+}
+
+/// The order with the task at a place drawn forward to where its needs allow it.
+fn drawn_forward(outlines: &[Outline], base: &[usize], place: usize) -> Vec<usize> {
+    let mut order = base.to_vec();
+    let Some(outline) = base.get(place).and_then(|task| outlines.get(*task)) else { return order };
+    let earliest = order.iter().take(place).rposition(|task| outline.after.contains(task)).map_or(0, |need| need + 1);
+    if let Some(drawn) = order.get_mut(earliest..=place) {
+        drawn.rotate_right(1);
+    }
+    order
+}
+
+/// Dice that fall the same way every time (xorshift, Marsaglia, Journal of Statistical Software 8, 2003, standing: from
+/// memory).
+struct Dice(u64);
+
+impl Dice {
+    /// A number from 0 to 1.
+    fn roll(&mut self) -> f64 {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        (self.0 >> 11) as f64 / (1_u64 << 53) as f64
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn outline(work_hours: f64, wait_hours: f64, after: &[usize]) -> Outline {
+        Outline { work_hours, wait_hours, from_hours: 0.0, after: after.to_vec() }
+    }
+
+    fn follows_its_needs(outlines: &[Outline], order: &[usize]) -> bool {
+        let place = |task: usize| order.iter().position(|other| *other == task);
+        order.len() == outlines.len()
+            && outlines
+                .iter()
+                .enumerate()
+                .all(|(task, outline)| outline.after.iter().all(|need| place(*need) < place(task)))
+    }
+
+    #[test]
+    fn few_tasks_are_tried_in_every_order_that_the_needs_allow() {
+        let free = [outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[])];
+        assert_eq!(orders(&free).len(), 6);
+        let chain = [outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[0]), outline(1.0, 0.0, &[])];
+        let tried = orders(&chain);
+        assert_eq!(tried.len(), 3);
+        assert_eq!(tried[0], [0, 1, 2]);
+        assert!(tried.iter().all(|order| follows_its_needs(&chain, order)));
+    }
+
+    #[test]
+    fn many_tasks_are_tried_in_orders_that_all_keep_the_needs() {
+        let outlines: Vec<Outline> = (0..20)
+            .map(|task| outline(1.0 + (task % 3) as f64, (task % 5) as f64 * 10.0, if task >= 4 { &[0] } else { &[] }))
+            .collect();
+        let tried = orders(&outlines);
+        assert!(tried.len() > 50, "{}", tried.len());
+        assert!(tried.iter().all(|order| follows_its_needs(&outlines, order)));
+        assert_eq!(tried, orders(&outlines));
+    }
+
+    #[test]
+    fn the_work_before_a_long_wait_comes_first_by_tail() {
+        let outlines = [outline(2.0, 0.0, &[]), outline(1.0, 96.0, &[]), outline(1.0, 0.0, &[1])];
+        assert_eq!(tails(&outlines, 2.0), [4.0, 100.0, 2.0]);
+        assert_eq!(paced(&outlines, &tails(&outlines, 2.0), Some(2.0)), [1, 0, 2]);
+    }
+
+    #[test]
+    fn drawing_forward_stops_behind_the_last_need() {
+        let outlines = [outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[0])];
+        assert_eq!(drawn_forward(&outlines, &[0, 1, 2], 2), [0, 2, 1]);
+        assert_eq!(drawn_forward(&outlines, &[0, 1, 2], 1), [1, 0, 2]);
+    }
+}

@@ -1,0 +1,127 @@
+//! Each job as a row of the plan: its work on the calendar, its wait, what it waits for, and its slack.
+
+use std::cmp::Ordering;
+
+use super::PlanRow;
+use super::calendar::HOUR_MS;
+use super::lay::{Ground, Plan};
+use super::needs::{Needs, minutes_left, missing};
+use super::running::Running;
+use super::slack::{Latest, latest};
+use crate::bike::{Bike, Job, JobState};
+
+/// The rows: jobs in the order of their dates, then those that cannot be planned, then those that are done.
+pub(crate) fn rows(
+    bike: &Bike,
+    now_ms: i64,
+    needs: &Needs,
+    ground: &Ground,
+    plan: &Plan,
+    ready_ms: Option<i64>,
+) -> Vec<PlanRow> {
+    let late = ready_ms.map(|ready_ms| latest(ground, plan, ready_ms)).unwrap_or_default();
+    let mut rows: Vec<(Key, PlanRow)> = bike
+        .jobs
+        .iter()
+        .map(|(mark, job)| {
+            let mut row = bare(bike, mark, job, needs, now_ms);
+            let place = needs.tasks.iter().position(|task| task.mark == mark);
+            let mut begins_ms = None;
+            if let Some(laid) = place.and_then(|place| plan.get(place)?.as_ref()) {
+                row.work = ground.bench.stretches(laid.begin, laid.end);
+                row.wait_until_ms = laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms);
+                begins_ms = Some(row.work.first().map_or(laid.end_ms, |span| span.from_ms));
+            }
+            if let Some(late) = place.and_then(|place| *late.get(place)?) {
+                row.slack_hours = Some(late.slack_hours);
+                row.critical = late.critical;
+            }
+            if let (Some(ready_ms), Some(running)) = (ready_ms, needs.running.iter().find(|wait| wait.mark == *mark)) {
+                slack_of_running(&mut row, running, now_ms, ground, &late, ready_ms);
+            }
+            let group = if job.state == JobState::Done { 2 } else { u8::from(begins_ms.is_none()) };
+            (Key { group, at_ms: begins_ms.or(job.done_ms), rank: job.rank }, row)
+        })
+        .collect();
+    rows.sort_by(|(a, _), (b, _)| a.compare(b));
+    rows.into_iter().map(|(_, row)| row).collect()
+}
+
+/// What rows are sorted by; rows that are equal in it stay in the order of their marks.
+struct Key {
+    group: u8,
+    at_ms: Option<i64>,
+    rank: f64,
+}
+
+impl Key {
+    fn compare(&self, other: &Key) -> Ordering {
+        (self.group, self.at_ms).cmp(&(other.group, other.at_ms)).then(self.rank.total_cmp(&other.rank))
+    }
+}
+
+/// A row without dates.
+fn bare(bike: &Bike, mark: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanRow {
+    let done = job.state == JobState::Done;
+    let running = needs.running.iter().find(|wait| wait.mark == mark);
+    PlanRow {
+        job: mark.to_owned(),
+        title: job.title.clone(),
+        stage: job.stage,
+        state: job.state,
+        minutes_left: minutes_left(job),
+        work: Vec::new(),
+        wait_until_ms: running.and_then(|wait| wait.over_ms).filter(|over_ms| Some(*over_ms) > job.done_ms),
+        wait_name: job
+            .wait
+            .as_ref()
+            .map(|wait| wait.name.clone())
+            .or(running.map(|wait| wait.name.clone()).filter(|name| !name.is_empty())),
+        critical: false,
+        slack_hours: None,
+        blocked_by: if done { Vec::new() } else { blocked_by(bike, job, needs, now_ms) },
+        after: job.after.clone(),
+    }
+}
+
+/// What a job waits for now, by name: jobs that are not done, waits that still run, parts that are not here.
+fn blocked_by(bike: &Bike, job: &Job, needs: &Needs, now_ms: i64) -> Vec<String> {
+    let mut names = Vec::new();
+    for need in &job.after {
+        match bike.jobs.get(need) {
+            Some(before) if before.state != JobState::Done => names.push(before.title.clone()),
+            Some(before) => {
+                let running = needs.running.iter().find(|wait| wait.mark == *need);
+                if let Some(wait) = running.filter(|wait| wait.over_ms.is_none_or(|over_ms| over_ms > now_ms)) {
+                    names.push(format!("{}: {}", before.title, wait.name));
+                }
+            }
+            None => {}
+        }
+    }
+    names.extend(
+        job.parts
+            .iter()
+            .filter_map(|mark| bike.parts.get(mark))
+            .filter(|part| missing(part))
+            .map(|part| part.title.clone()),
+    );
+    names
+}
+
+/// A wait that runs already has slack too: until the first task that follows has to begin.
+fn slack_of_running(
+    row: &mut PlanRow,
+    running: &Running,
+    now_ms: i64,
+    ground: &Ground,
+    late: &[Option<Latest>],
+    ready_ms: i64,
+) {
+    let Some(over_ms) = running.over_ms.filter(|over_ms| *over_ms > now_ms) else { return };
+    let followers = ground.tasks.iter().zip(late).filter(|(task, _)| task.job.after.contains(&running.mark));
+    let first_ms = followers.filter_map(|(_, late)| late.map(|late| late.begin_ms)).min();
+    let latest_ms = first_ms.unwrap_or(ready_ms).min(ready_ms);
+    row.slack_hours = Some((latest_ms - over_ms) as f64 / HOUR_MS as f64);
+    row.critical = ground.bench.within_one_sitting(over_ms, latest_ms);
+}

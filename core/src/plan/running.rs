@@ -1,0 +1,73 @@
+//! Waits that run already: from jobs that are done, and from coats that belong to no job.
+
+use super::waits::{Clockwork, WaitRule};
+use crate::bike::{Bike, JobState};
+use crate::coating::Coat;
+use crate::finding::{Finding, Weight};
+
+/// A wait that runs from work that is done, or from a coat that belongs to no job.
+#[derive(Clone, Debug)]
+pub(crate) struct Running {
+    /// Mark of the job, or of the coat.
+    pub(crate) mark: String,
+    /// What passes.
+    pub(crate) name: String,
+    /// On what or after which job, by its title.
+    pub(crate) title: String,
+    /// When it is over; none when that cannot be known.
+    pub(crate) over_ms: Option<i64>,
+}
+
+/// Waits after jobs that are done, and coats that cure without a job.
+pub(crate) fn running_waits(
+    bike: &Bike,
+    now_ms: i64,
+    clockwork: &Clockwork,
+    findings: &mut Vec<Finding>,
+) -> Vec<Running> {
+    let mut running = Vec::new();
+    for (mark, job) in bike.jobs.iter().filter(|(_, job)| job.state == JobState::Done) {
+        let on: Vec<&Coat> = bike.coats.values().filter(|coat| coat.job.as_deref() == Some(mark)).collect();
+        let rule = WaitRule::of(job.wait.as_ref(), bike);
+        let (name, over_ms) = if let Some(last) = on.iter().max_by_key(|coat| coat.applied_ms) {
+            let ends: Option<Vec<i64>> = on.iter().map(|coat| clockwork.coat_over_ms(coat)).collect();
+            let name = job.wait.as_ref().map_or_else(|| format!("{} cures", last.title), |wait| wait.name.clone());
+            (name, ends.and_then(|ends| ends.into_iter().max()))
+        } else {
+            if job.done_ms.is_none() && rule != WaitRule::None {
+                findings.push(Finding::new(
+                    "plan.done-without-day",
+                    Weight::Care,
+                    format!("“{}” is done, but not when. Its wait is counted from now on.", job.title),
+                ));
+            }
+            let name = job.wait.as_ref().map(|wait| wait.name.clone()).unwrap_or_default();
+            (name, clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms)))
+        };
+        if over_ms.is_none() {
+            findings.push(endless(&name, &job.title));
+        }
+        running.push(Running { mark: mark.clone(), name, title: job.title.clone(), over_ms });
+    }
+    let without_job = |coat: &Coat| coat.job.as_ref().is_none_or(|job| !bike.jobs.contains_key(job));
+    for (mark, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
+        let over_ms = clockwork.coat_over_ms(coat);
+        if over_ms.is_none() {
+            findings.push(endless(&coat.product.name, &coat.title));
+        }
+        let name = format!("{} cures", coat.product.name);
+        running.push(Running { mark: format!("coat {mark}"), name, title: coat.title.clone(), over_ms });
+    }
+    running
+}
+
+fn endless(name: &str, title: &str) -> Finding {
+    Finding::new(
+        "plan.wait-without-end",
+        Weight::Care,
+        format!(
+            "When “{name}” on “{title}” is over cannot be said: its time is not known, or it is too cold there to cure. \
+             What follows cannot be planned."
+        ),
+    )
+}

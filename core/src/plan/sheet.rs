@@ -1,0 +1,170 @@
+//! The plan page.
+
+use layshaft_wire::wire;
+
+use super::Moment;
+use super::calendar::Day;
+use super::schedule::{Scheduled, schedule};
+use crate::bike::{Bike, JobState, Stage};
+use crate::bounds;
+use crate::error::Refused;
+use crate::finding::Finding;
+
+/// Days shown when nothing is asked for: four weeks.
+const USUAL_DAYS: u32 = 28;
+
+/// What to plan. What is left out is as the bike says.
+#[wire(lenient)]
+pub struct PlanAsk {
+    /// Days shown, from today; left out: 28.
+    pub days: Option<u32>,
+}
+
+/// A stretch of hands-on work.
+#[wire]
+pub struct WorkSpan {
+    /// From, milliseconds since 1970 (UTC).
+    pub from_ms: i64,
+    /// To, milliseconds since 1970 (UTC).
+    pub to_ms: i64,
+}
+
+/// A job on the calendar.
+#[wire]
+pub struct PlanRow {
+    /// Mark of the job.
+    pub job: String,
+    /// Title.
+    pub title: String,
+    /// Stage.
+    pub stage: Stage,
+    /// How far it is.
+    pub state: JobState,
+    /// Hands-on minutes left.
+    pub minutes_left: f64,
+    /// Work on the calendar, in order; empty when done or when it cannot be planned.
+    pub work: Vec<WorkSpan>,
+    /// The wait after it ends here, milliseconds since 1970 (UTC).
+    pub wait_until_ms: Option<i64>,
+    /// What passes meanwhile.
+    pub wait_name: Option<String>,
+    /// It holds the ready date: put off to the next bench time, it would move the date.
+    pub critical: bool,
+    /// How much later it could end without moving the ready date, hours.
+    pub slack_hours: Option<f64>,
+    /// What it waits for, by name; empty when it can begin now.
+    pub blocked_by: Vec<String>,
+    /// Marks of the jobs that it must follow.
+    pub after: Vec<String>,
+}
+
+/// The plan page.
+#[wire]
+pub struct PlanSheet {
+    /// Jobs in the order of their dates; done ones last.
+    pub rows: Vec<PlanRow>,
+    /// Bench time in the days shown.
+    pub bench: Vec<WorkSpan>,
+    /// First day shown begins here, milliseconds since 1970 (UTC).
+    pub from_ms: i64,
+    /// Last day shown ends here.
+    pub to_ms: i64,
+    /// The days shown, each with the midnight at which it begins: for the scale of the picture.
+    pub days: Vec<DayMark>,
+    /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
+    pub ready_ms: Option<i64>,
+    /// What holds the date, in one sentence.
+    pub held_by: String,
+    /// Jobs not done.
+    pub jobs_left: u32,
+    /// Hands-on minutes left.
+    pub minutes_left: f64,
+    /// What is worth saying: circles, jobs without bench time.
+    pub findings: Vec<Finding>,
+}
+
+/// The start of a day.
+#[wire]
+pub struct DayMark {
+    /// Local midnight, milliseconds since 1970 (UTC).
+    pub at_ms: i64,
+    /// The day, `YYYY-MM-DD`.
+    pub day: String,
+    /// Day of the week, Monday is 1.
+    pub weekday: u32,
+}
+
+/// The plan on the calendar of the days shown.
+pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanSheet, Refused> {
+    let shown = ask.days.unwrap_or(USUAL_DAYS);
+    bounds::DAYS_SHOWN.check(f64::from(shown))?;
+    let zone = &moment.zone;
+    let today = zone.day_at(moment.at_ms());
+    let midnight = |day: Day| zone.instant_of(day, 0);
+    let (from_ms, to_ms) = (midnight(today), midnight(today.plus(i64::from(shown))));
+    let Scheduled { rows, ready_ms, held_by, findings } = schedule(bike, moment);
+    Ok(PlanSheet {
+        bench: bike.bench_time.between(zone, from_ms, to_ms),
+        from_ms,
+        to_ms,
+        days: (0..i64::from(shown))
+            .map(|day| today.plus(day))
+            .map(|day| DayMark { at_ms: midnight(day), day: day.text(), weekday: day.weekday() })
+            .collect(),
+        ready_ms,
+        held_by,
+        jobs_left: rows.iter().map(|row| u32::from(row.state != JobState::Done)).sum(),
+        minutes_left: rows.iter().map(|row| row.minutes_left).sum(),
+        rows,
+        findings,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::calendar::HOUR_MS;
+    use super::super::example::{at, bike, done, job, tuesday_noon};
+    use super::super::{Zone, ZoneShift};
+    use super::*;
+
+    fn sheet(bike: &Bike, days: Option<u32>, moment: &Moment) -> PlanSheet {
+        plan_sheet(bike, &PlanAsk { days }, moment).unwrap()
+    }
+
+    #[test]
+    fn the_sheet_shows_whole_days_from_today_on_with_their_bench_time() {
+        let sheet = sheet(&bike(vec![job("tyre", 1.0, &[])]), Some(7), &tuesday_noon());
+        assert_eq!((sheet.from_ms, sheet.to_ms), (at("2026-03-24", 0), at("2026-03-31", 0)));
+        let days: Vec<(&str, u32)> = sheet.days.iter().map(|mark| (mark.day.as_str(), mark.weekday)).collect();
+        assert_eq!((days.len(), days[0], days[6]), (7, ("2026-03-24", 2), ("2026-03-30", 1)));
+        assert_eq!(sheet.bench.iter().map(|span| (span.to_ms - span.from_ms) / HOUR_MS).collect::<Vec<_>>(), [2, 2, 7]);
+        assert_eq!(plan_sheet(&Bike::default(), &PlanAsk::default(), &tuesday_noon()).unwrap().days.len(), 28);
+    }
+
+    #[test]
+    fn the_sheet_counts_what_is_left() {
+        let jobs =
+            vec![done(job("strip", 3.0, &[]), at("2026-03-20", 0)), job("tyre", 1.0, &[]), job("lamps", 0.5, &[])];
+        let sheet = sheet(&bike(jobs), None, &tuesday_noon());
+        assert_eq!((sheet.jobs_left, sheet.minutes_left), (2, 90.0));
+        assert_eq!(sheet.rows.last().map(|row| row.job.as_str()), Some("strip"));
+    }
+
+    #[test]
+    fn midnights_follow_the_clock_on_the_wall_over_its_change() {
+        let shift = |from_ms, offset_minutes| ZoneShift { from_ms, offset_minutes };
+        let zone = Zone { name: "Europe/Berlin".to_owned(), shifts: vec![shift(0, 60), shift(1_774_746_000_000, 120)] };
+        let sheet = sheet(&Bike::default(), Some(3), &Moment { now_ms: at("2026-03-28", 600), zone });
+        let hours: Vec<i64> = sheet.days.iter().map(|mark| (mark.at_ms - sheet.from_ms) / HOUR_MS).collect();
+        assert_eq!(hours, [0, 24, 47]);
+        assert_eq!((sheet.to_ms - sheet.from_ms) / HOUR_MS, 71);
+    }
+
+    #[test]
+    fn days_outside_the_range_are_refused_with_field_and_range() {
+        for days in [0, 367, u32::MAX] {
+            let refused = plan_sheet(&Bike::default(), &PlanAsk { days: Some(days) }, &tuesday_noon()).unwrap_err();
+            assert!(refused.to_string().contains("is outside 1 to 366 days"), "{refused}");
+        }
+    }
+}

@@ -1,0 +1,24 @@
+//! `derive()`: every quantity of the trade, computed once from a spec, each with its judgement.
+//!
+//! A new area takes part in ripple and readiness by adding its line here.
+
+use super::Derived;
+use crate::bike::{Bike, Spec};
+use crate::{electrical, gearing};
+
+/// Everything that can be computed from a spec of this bike. What lacks a value is absent, never guessed.
+pub fn derive(bike: &Bike, spec: &Spec) -> Derived {
+    let mut derived = Derived::default();
+    for (quantities, findings) in [gearing::derive_gearing(bike, spec), electrical::derive_electrical(bike, spec)] {
+        derived.quantities.extend(quantities);
+        derived.findings.extend(findings);
+    }
+    derived
+}
+
+impl Derived {
+    /// The quantity with a mark, where it could be derived.
+    pub fn quantity(&self, id: &str) -> Option<&super::Quantity> {
+        self.quantities.iter().find(|quantity| quantity.id == id)
+    }
+}

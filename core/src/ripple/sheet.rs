@@ -1,0 +1,121 @@
+//! The difference of two derivations: what changes, what crosses a limit, which inspection items it touches.
+
+use std::collections::BTreeSet;
+
+use super::{Derived, ItemShift, Judgement, Proposal, Quantity, RippleAsk, RippleSheet, Shift, derive, propose};
+use crate::bike::{Bike, Spec};
+use crate::error::Refused;
+use crate::finding::Finding;
+use crate::inspection::{judge_item, packs};
+
+/// Relative change below which a quantity counts as unchanged: rounding, not a ripple.
+const SAME: f64 = 1e-9;
+
+/// What the proposals do to everything else. Nothing is stored.
+pub fn ripple_sheet(bike: &Bike, ask: &RippleAsk) -> Result<RippleSheet, Refused> {
+    if ask.proposals.is_empty() {
+        return Err(Refused::Missing {
+            field: "proposals".to_owned(),
+            label: "A proposal".to_owned(),
+            help: "say what would be fitted".to_owned(),
+        });
+    }
+    let proposed = propose(bike, &ask.proposals)?;
+    let (before, after) = (derive(bike, &bike.fitted), derive(bike, &proposed));
+    Ok(RippleSheet {
+        proposal: in_words(&ask.proposals),
+        shifts: shifts(&before, &after),
+        new_findings: new_findings(&before, &after),
+        items: item_shifts(bike, &before, &after),
+        follows: follows(&bike.fitted, &proposed),
+    })
+}
+
+fn in_words(proposals: &[Proposal]) -> String {
+    let words: Vec<String> = proposals
+        .iter()
+        .map(|proposal| match proposal {
+            Proposal::Sprockets { front_teeth, rear_teeth, .. } => format!("sprockets {front_teeth}/{rear_teeth}"),
+            Proposal::Consumer { consumer, .. } => format!("{} of {} W", consumer.name, consumer.watts),
+        })
+        .collect();
+    words.join(", ")
+}
+
+/// Quantities that differ: first those that cross a limit, then in the order of the derivation.
+fn shifts(before: &Derived, after: &Derived) -> Vec<Shift> {
+    let known: BTreeSet<&str> = before.quantities.iter().map(|quantity| quantity.id.as_str()).collect();
+    let of_before = before.quantities.iter().filter_map(|old| shift(Some(old), after.quantity(&old.id)));
+    let only_after = after.quantities.iter().filter(|new| !known.contains(new.id.as_str()));
+    let mut shifts: Vec<Shift> = of_before.chain(only_after.filter_map(|new| shift(None, Some(new)))).collect();
+    shifts.sort_by_key(|shift| !shift.crossed);
+    shifts
+}
+
+fn shift(old: Option<&Quantity>, new: Option<&Quantity>) -> Option<Shift> {
+    let quantity = new.or(old)?.clone();
+    let (before, after) = (old.map(|quantity| quantity.value), new.map(|quantity| quantity.value));
+    let crossed = old.map(|quantity| quantity.judgement) != new.map(|quantity| quantity.judgement)
+        && [old, new].into_iter().flatten().any(|quantity| quantity.judgement == Judgement::Outside);
+    let same = before.zip(after).is_some_and(|(a, b)| (a - b).abs() <= SAME * a.abs().max(b.abs()).max(1.0));
+    if same && !crossed {
+        return None;
+    }
+    let change_percent = before.zip(after).filter(|(a, _)| *a != 0.0).map(|(a, b)| (b / a - 1.0) * 100.0);
+    Some(Shift { quantity, before, after, change_percent, crossed })
+}
+
+fn new_findings(before: &Derived, after: &Derived) -> Vec<Finding> {
+    let known: BTreeSet<&str> = before.findings.iter().map(|finding| finding.code.as_str()).collect();
+    after.findings.iter().filter(|finding| !known.contains(finding.code.as_str())).cloned().collect()
+}
+
+/// Items whose verdict the proposal changes, in the bike's own pack where it has one, else in all.
+fn item_shifts(bike: &Bike, before: &Derived, after: &Derived) -> Vec<ItemShift> {
+    let own = bike.identity.pack.as_deref();
+    let packs = packs();
+    let wanted = packs.iter().filter(|pack| own.is_none_or(|own| own == pack.id));
+    wanted
+        .flat_map(|pack| pack.items.iter().map(move |item| (pack, item)))
+        .filter_map(|(pack, item)| {
+            let old = judge_item(bike, before, &pack.id, item).verdict;
+            let new = judge_item(bike, after, &pack.id, item).verdict;
+            (old != new).then(|| ItemShift {
+                pack: pack.id.clone(),
+                item: item.id.clone(),
+                title: item.title.clone(),
+                before: old,
+                after: new,
+            })
+        })
+        .collect()
+}
+
+/// Parts and jobs that follow from the difference of two specs.
+fn follows(old: &Spec, new: &Spec) -> Vec<String> {
+    let mut follows = Vec::new();
+    let (was, is) = (&old.drive, &new.drive);
+    if was.front_teeth != is.front_teeth {
+        follows.extend(
+            is.front_teeth.map(|teeth| format!("Part: gearbox sprocket with {teeth} teeth, with its lock washer.")),
+        );
+    }
+    if was.rear_teeth != is.rear_teeth {
+        follows.extend(is.rear_teeth.map(|teeth| format!("Part: wheel sprocket with {teeth} teeth.")));
+    }
+    if was.chain_links != is.chain_links {
+        follows
+            .extend(is.chain_links.map(|links| format!("Part: chain with {links} links, or shorten one to {links}.")));
+    }
+    if was.centre_distance_mm != is.centre_distance_mm && is.centre_distance_mm.is_some() {
+        follows.push(
+            "Job: set chain slack and wheel alignment; check the brake rod and the torque arm afterwards.".to_owned(),
+        );
+    }
+    for slot in &new.consumers {
+        if old.consumers.iter().find(|known| known.id == slot.id).map(|known| &known.consumer) != Some(&slot.consumer) {
+            follows.push(format!("Part: {}.", slot.consumer.name));
+        }
+    }
+    follows
+}

@@ -1,0 +1,10 @@
+//! Tyres: reading a size code, and the circumference on which the wheel rolls.
+
+mod rating;
+mod reader;
+mod size;
+mod wheel;
+
+pub use rating::{Service, SpeedSymbol, load_kg};
+pub use size::{Construction, Section, Tube, TyreSize};
+pub use wheel::{Rolling, rolling_circumference, rolling_pair, tyre_source};

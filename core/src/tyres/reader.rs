@@ -1,0 +1,434 @@
+//! Reads a sidewall: metric, inch, low-section inch and alpha codes with what usually follows them.
+//!
+//! The forms are the trade's: `130/90-16 67H`, `130/90 B 16`, `120/70ZR17 M/C (58W) TL`, `2.75-18 42P`, `3.00 S 18 4PR TT`,
+//! `4.60-18`, `4.25/85H18`, `2 1/4-17`, `MT90-16`. A code that cannot be read is refused with the part that failed; nothing
+//! is guessed.
+
+use std::iter::Peekable;
+use std::vec::IntoIter;
+
+use super::size::AlphaLetter;
+use super::{Construction, Section, Service, SpeedSymbol, Tube, TyreSize};
+use crate::bounds::{self, Bound};
+use crate::error::Refused;
+
+/// Reads a whole code.
+pub(super) fn read(code: &str) -> Result<TyreSize, Refused> {
+    let code = bounds::check_text("tyre", "Tyre size", code, 40)?;
+    let mut reader = Reader { rest: code.chars().map(plain).collect::<Vec<_>>().into_iter().peekable(), code };
+    let section = reader.section()?;
+    let (size_speed, construction) = reader.between()?;
+    let rim_code = reader.whole(&RIM, "the rim diameter", "18")?;
+    let mut size = TyreSize {
+        section,
+        construction,
+        rim_code,
+        size_speed,
+        motorcycle: false,
+        service: None,
+        ply: None,
+        reinforced: false,
+        tube: None,
+    };
+    reader.marks(&mut size)?;
+    Ok(size)
+}
+
+/// A character in the one form that the reader knows: capital, plain dash, decimal point.
+fn plain(character: char) -> char {
+    match character {
+        '\u{2010}'..='\u{2015}' | '\u{2212}' => '-',
+        '×' => 'X',
+        ',' => '.',
+        other if other.is_whitespace() => ' ',
+        other => other.to_ascii_uppercase(),
+    }
+}
+
+const RIM: Bound = Bound { field: "tyre", ..bounds::RIM_CODE };
+const RATIO: Bound = Bound { field: "tyre", ..bounds::ASPECT_RATIO };
+const WIDTH: Bound = Bound { field: "tyre", ..bounds::TYRE_WIDTH };
+const INCH_WIDTH: Bound = Bound { field: "tyre", ..bounds::TYRE_WIDTH_INCH };
+const LOAD: Bound = Bound { field: "tyre", ..bounds::LOAD_INDEX };
+const PLY: Bound = Bound { field: "tyre", ..bounds::PLY_RATING };
+
+struct Reader {
+    code: String,
+    rest: Peekable<IntoIter<char>>,
+}
+
+impl Reader {
+    /// Width and height.
+    fn section(&mut self) -> Result<Section, Refused> {
+        if self.take('M') {
+            return self.alpha();
+        }
+        let whole = self.digits();
+        if whole.is_empty() {
+            return Err(self.unreadable("the width", "130, 3.00 or MT"));
+        }
+        if self.take('.') {
+            return self.decimal_inch(&whole);
+        }
+        let spaced = self.rest.peek() == Some(&' ');
+        self.spaces();
+        if spaced && self.rest.peek().is_some_and(char::is_ascii_digit) {
+            return self.fraction_inch(&whole);
+        }
+        let width_mm = self.number(&whole, &WIDTH, "the width")?;
+        if !self.take('/') {
+            return Err(self.unreadable("the height after the stroke", "/90 (or, for inches, a width such as 3.00)"));
+        }
+        Ok(Section::Metric { width_mm, ratio: self.ratio()? })
+    }
+
+    /// The rest of an alpha code, after the M.
+    fn alpha(&mut self) -> Result<Section, Refused> {
+        self.spaces();
+        let known = self.rest.peek().copied().and_then(AlphaLetter::of);
+        let Some(letter) = known else {
+            let letters = AlphaLetter::all().map(String::from).collect::<Vec<_>>().join(" ");
+            return Err(self.unreadable("the width letter after M", &format!("one of {letters}")));
+        };
+        self.rest.next();
+        Ok(Section::Alpha { letter, ratio: self.ratio()? })
+    }
+
+    /// The rest of a width in inches, after the point.
+    fn decimal_inch(&mut self, whole: &str) -> Result<Section, Refused> {
+        let decimals = self.digits();
+        let hundredths = match decimals.len() {
+            1 => format!("{whole}{decimals}0"),
+            2 => format!("{whole}{decimals}"),
+            _ => return Err(self.unreadable("the width in inches", "two decimals as in 3.00")),
+        };
+        self.inch(&hundredths)
+    }
+
+    /// The rest of a width in inches and a fraction, as moped tyres had it: `2 1/4`.
+    fn fraction_inch(&mut self, whole: &str) -> Result<Section, Refused> {
+        let above = self.digits();
+        let below = if self.take('/') { self.digits() } else { String::new() };
+        let hundredths = match (above.as_str(), below.as_str()) {
+            ("1", "4") => "25",
+            ("1", "2") => "50",
+            ("3", "4") => "75",
+            _ => return Err(self.unreadable("the fraction of the width in inches", "1/4, 1/2 or 3/4")),
+        };
+        self.inch(&format!("{whole}{hundredths}"))
+    }
+
+    /// An inch section from hundredths, with the height where it is written.
+    fn inch(&mut self, hundredths: &str) -> Result<Section, Refused> {
+        let Ok(hundredths) = hundredths.parse::<u32>() else {
+            return Err(self.unreadable("the width in inches", "3.00"));
+        };
+        INCH_WIDTH.check(f64::from(hundredths) / 100.0)?;
+        self.spaces();
+        let ratio = if self.take('/') { Some(self.ratio()?) } else { None };
+        Ok(Section::Inch { hundredths, ratio })
+    }
+
+    fn ratio(&mut self) -> Result<u32, Refused> {
+        self.whole(&RATIO, "the height in per cent of the width", "90")
+    }
+
+    /// What stands between section and rim: a dash, the construction, a speed symbol.
+    fn between(&mut self) -> Result<(Option<SpeedSymbol>, Construction), Refused> {
+        let mut letters = Vec::new();
+        let mut parted = false;
+        while let Some(next) = self.rest.next_if(|next| matches!(next, ' ' | '-') || next.is_ascii_uppercase()) {
+            match next {
+                ' ' | '-' => parted = true,
+                letter => letters.push(letter),
+            }
+        }
+        let carcass = |letter: char| match letter {
+            'D' => Some(Construction::Diagonal),
+            'B' => Some(Construction::BiasBelted),
+            'R' => Some(Construction::Radial),
+            _ => None,
+        };
+        let read = match letters.as_slice() {
+            // Some write 3.00x18; it says no more than a dash.
+            [] if parted => Some((None, Construction::Diagonal)),
+            ['X'] => Some((None, Construction::Diagonal)),
+            [one] => carcass(*one)
+                .map(|construction| (None, construction))
+                .or_else(|| SpeedSymbol::of(*one).map(|speed| (Some(speed), Construction::Diagonal))),
+            [speed, construction] => SpeedSymbol::of(*speed)
+                .zip(carcass(*construction))
+                .map(|(speed, construction)| (Some(speed), construction)),
+            _ => None,
+        };
+        read.ok_or_else(|| {
+            self.unreadable("what stands between the section and the rim", "a dash, B or R, perhaps a speed symbol")
+        })
+    }
+
+    /// Everything after the rim, in any order.
+    fn marks(&mut self, size: &mut TyreSize) -> Result<(), Refused> {
+        loop {
+            self.spaces();
+            let Some(next) = self.rest.peek().copied() else { return Ok(()) };
+            if next == '(' || next.is_ascii_digit() {
+                self.rated(size)?;
+            } else {
+                self.worded(size)?;
+            }
+        }
+    }
+
+    /// A mark that begins with a number: `67H`, `(73W)`, `4PR`.
+    fn rated(&mut self, size: &mut TyreSize) -> Result<(), Refused> {
+        let beyond = self.take('(');
+        let digits = self.digits();
+        self.spaces();
+        let letters = self.word();
+        if letters == "PR" && !beyond {
+            size.ply = Some(self.number(&digits, &PLY, "the ply rating")?);
+            return Ok(());
+        }
+        let mut letters = letters.chars();
+        let speed = match (letters.next().and_then(SpeedSymbol::of), letters.next()) {
+            (Some(speed), None) => speed,
+            _ => return Err(self.unreadable("the speed symbol after the load index", "67H")),
+        };
+        self.spaces();
+        if beyond && !self.take(')') {
+            return Err(self.unreadable("the bracket round load index and speed symbol", "(73W)"));
+        }
+        let load_index = self.number(&digits, &LOAD, "the load index")?;
+        if size.service.is_some() {
+            return Err(self.unreadable("the second load index", "just one load index and speed symbol"));
+        }
+        size.service = Some(Service { load_index, speed, beyond });
+        Ok(())
+    }
+
+    /// A mark in letters.
+    fn worded(&mut self, size: &mut TyreSize) -> Result<(), Refused> {
+        match self.word().as_str() {
+            "M/C" | "MC" => size.motorcycle = true,
+            "REINF" | "REINFORCED" => size.reinforced = true,
+            "TL" | "TUBELESS" => size.tube = Some(Tube::Tubeless),
+            "TT" => size.tube = Some(Tube::TubeType),
+            other => {
+                let other = other.to_owned();
+                let part = format!("the mark “{other}” after the rim");
+                return Err(self.unreadable(&part, "M/C, 67H, 4PR, REINF, TL or TT"));
+            }
+        }
+        Ok(())
+    }
+
+    fn whole(&mut self, bound: &Bound, part: &str, example: &str) -> Result<u32, Refused> {
+        self.spaces();
+        let digits = self.digits();
+        if digits.is_empty() {
+            return Err(self.unreadable(part, example));
+        }
+        self.number(&digits, bound, part)
+    }
+
+    fn number(&self, digits: &str, bound: &Bound, part: &str) -> Result<u32, Refused> {
+        // At most 40 digits come here, and a number of 40 digits still is one for the bound to refuse.
+        let Ok(value) = digits.parse::<f64>() else { return Err(self.unreadable(part, "a number")) };
+        bound.check(value)?;
+        digits.parse().map_err(|_| self.unreadable(part, "a number"))
+    }
+
+    fn digits(&mut self) -> String {
+        self.while_true(|next| next.is_ascii_digit())
+    }
+
+    /// Letters, with the stroke of `M/C`.
+    fn word(&mut self) -> String {
+        self.while_true(|next| !matches!(next, ' ' | '(' | ')') && !next.is_ascii_digit())
+    }
+
+    fn while_true(&mut self, wanted: impl Fn(&char) -> bool) -> String {
+        let mut taken = String::new();
+        while let Some(next) = self.rest.next_if(|next| wanted(next)) {
+            taken.push(next);
+        }
+        taken
+    }
+
+    fn spaces(&mut self) {
+        self.while_true(|next| *next == ' ');
+    }
+
+    fn take(&mut self, wanted: char) -> bool {
+        self.rest.next_if_eq(&wanted).is_some()
+    }
+
+    fn unreadable(&self, part: &str, example: &str) -> Refused {
+        Refused::Unreadable {
+            field: "tyre".to_owned(),
+            label: "Tyre size".to_owned(),
+            reason: format!("in “{}”, {part} cannot be read; {example} is expected there", self.code),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    fn shown(code: &str) -> String {
+        read(code).unwrap_or_else(|refused| panic!("{code}: {refused}")).to_string()
+    }
+
+    fn refusal(code: &str) -> String {
+        read(code).err().unwrap_or_else(|| panic!("{code} was read")).to_string()
+    }
+
+    #[test]
+    fn the_forms_of_the_trade_are_read() {
+        for (code, canonical) in [
+            ("130/90-16", "130/90-16"),
+            ("130/90-16 67H", "130/90-16 67H"),
+            ("130/90 B 16", "130/90B16"),
+            ("130/90B16 M/C 73H TL", "130/90B16 M/C 73H TL"),
+            ("130/90 16", "130/90-16"),
+            ("110/80 17 54H", "110/80-17 54H"),
+            ("180/55 ZR 17 M/C (73 W)", "180/55ZR17 M/C (73W)"),
+            ("120/90-V18", "120/90V-18"),
+            ("150/70VB17", "150/70VB17"),
+            ("2.75-18 42P TT", "2.75-18 42P TT"),
+            ("3.00-18", "3.00-18"),
+            ("3,00 – 18 4PR", "3.00-18 4PR"),
+            ("3.00x18", "3.00-18"),
+            ("3.00 S 18 4PR", "3.00S-18 4PR"),
+            ("3.5-18", "3.50-18"),
+            ("2 1/4-17 38J", "2.25-17 38J"),
+            ("4.60-18", "4.60-18"),
+            ("4.25/85H18", "4.25/85H-18"),
+            ("mt90-16", "MT90-16"),
+            ("MU85 B 16 REINF tubeless", "MU85B16 REINF TL"),
+        ] {
+            assert_eq!(shown(code), canonical, "{code}");
+            assert_eq!(shown(canonical), canonical, "{code}");
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_read_is_refused_with_the_part_that_failed() {
+        for (code, part) in [
+            ("round", "the width cannot"),
+            ("-18", "the width cannot"),
+            ("130-16", "the height after the stroke"),
+            ("130/9O-16", "Aspect ratio: 9 %"),
+            ("130/90O-16", "what stands between"),
+            ("130/-16", "the height in per cent"),
+            ("130/90", "what stands between"),
+            ("130/90-", "the rim diameter"),
+            ("130/90Q!16", "the rim diameter"),
+            ("130/90ZZZ16", "what stands between"),
+            ("3.005-18", "the width in inches"),
+            ("2 1/5-17", "the fraction"),
+            ("MX90-16", "the width letter after M"),
+            ("130/90-16 67", "the speed symbol"),
+            ("130/90-16 67I", "the speed symbol"),
+            ("130/90-16 (67H", "the bracket"),
+            ("130/90-16 67H 66H", "the second load index"),
+            ("130/90-16 FAT", "the mark “FAT”"),
+        ] {
+            let refused = refusal(code);
+            assert!(refused.contains(part), "{code}: {refused}");
+        }
+        assert_eq!(refusal("  "), "Tyre size: write 1 to 40 characters; 0 given");
+    }
+
+    #[test]
+    fn absurd_sizes_get_the_range_and_the_unit() {
+        assert_eq!(refusal("2000/90-16"), "Tyre width: 2000 mm is outside 50 to 350 mm");
+        assert_eq!(refusal("30.00-18"), "Tyre width: 30 in is outside 1.5 to 8 in");
+        assert_eq!(refusal("130/900-16"), "Aspect ratio: 900 % is outside 25 to 110 %");
+        assert_eq!(refusal("130/90-99"), "Rim diameter code: 99 in is outside 8 to 26 in");
+        assert!(refusal("99999999999999999999999999999999999999/9").contains("outside 50 to 350 mm"));
+    }
+
+    #[test]
+    fn parts_keep_their_meaning() {
+        let size = read("120/70ZR17 M/C (58W) TL").unwrap();
+        assert_eq!(size.section, Section::Metric { width_mm: 120, ratio: 70 });
+        assert_eq!((size.construction, size.rim_code), (Construction::Radial, 17));
+        assert_eq!(size.size_speed, SpeedSymbol::of('Z'));
+        let service = size.service.unwrap();
+        assert_eq!((service.load_index, service.speed.kmh(), service.beyond), (58, Some(270), true));
+        assert!(size.motorcycle && !size.reinforced);
+        assert_eq!(size.tube, Some(Tube::Tubeless));
+    }
+
+    fn any_section() -> impl Strategy<Value = Section> {
+        let letters: Vec<char> = AlphaLetter::all().collect();
+        prop_oneof![
+            (50u32..=350, 25u32..=110).prop_map(|(width_mm, ratio)| Section::Metric { width_mm, ratio }),
+            (150u32..=800, proptest::option::of(25u32..=110))
+                .prop_map(|(hundredths, ratio)| Section::Inch { hundredths, ratio }),
+            (proptest::sample::select(letters), 25u32..=110)
+                .prop_map(|(letter, ratio)| Section::Alpha { letter: AlphaLetter::of(letter).unwrap(), ratio }),
+        ]
+    }
+
+    fn any_speed() -> impl Strategy<Value = SpeedSymbol> {
+        proptest::sample::select(SpeedSymbol::all().collect::<Vec<_>>())
+    }
+
+    prop_compose! {
+        fn any_size()(
+            section in any_section(),
+            construction in proptest::sample::select(vec![Construction::Diagonal, Construction::BiasBelted, Construction::Radial]),
+            rim_code in 8u32..=26,
+            size_speed in proptest::option::of(any_speed()),
+            service in proptest::option::of((30u32..=95, any_speed(), any::<bool>())),
+            ply in proptest::option::of(2u32..=12),
+            (motorcycle, reinforced) in any::<(bool, bool)>(),
+            tube in proptest::option::of(proptest::sample::select(vec![Tube::Tubeless, Tube::TubeType])),
+        ) -> TyreSize {
+            // B and R alone name the carcass, so no sidewall can carry them as a speed symbol of a plain cross-ply.
+            let size_speed = size_speed.filter(|speed| construction != Construction::Diagonal || !"BR".contains(&speed.to_string()));
+            TyreSize {
+                section, construction, rim_code, size_speed, motorcycle, ply, reinforced, tube,
+                service: service.map(|(load_index, speed, beyond)| Service { load_index, speed, beyond }),
+            }
+        }
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+
+        #[test]
+        fn what_is_written_reads_back_as_the_same(size in any_size()) {
+            prop_assert_eq!(read(&size.to_string()), Ok(size));
+        }
+
+        #[test]
+        fn no_text_at_all_makes_the_reader_panic(text in "\\PC{0,60}") {
+            if let Ok(size) = read(&text) {
+                prop_assert_eq!(read(&size.to_string()), Ok(size));
+            }
+        }
+
+        #[test]
+        fn no_text_of_sidewall_letters_makes_the_reader_panic(text in "[0-9MTBRHVZPXCLJSW/(). -]{0,24}") {
+            if let Ok(size) = read(&text) {
+                let diameter = size.outer_diameter_mm();
+                prop_assert!(diameter.is_finite() && diameter > 200.0 && diameter < 1500.0);
+                prop_assert_eq!(read(&size.to_string()), Ok(size));
+            }
+        }
+
+        #[test]
+        fn a_letter_that_no_sidewall_has_is_refused_wherever_it_stands(size in any_size(), at in 0usize..20, slip in "[!?#ÄЖ]") {
+            let mut code: Vec<char> = size.to_string().chars().collect();
+            let at = at.min(code.len() - 1);
+            code[at] = slip.chars().next().unwrap();
+            prop_assert!(read(&code.into_iter().collect::<String>()).is_err());
+        }
+    }
+}

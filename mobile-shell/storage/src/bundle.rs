@@ -1,0 +1,149 @@
+//! Bundles: one SQLite file that carries one bike or all of them to another device.
+//!
+//! A bundle is built row by row into a new database rather than cut out of a copy, so that nothing that does not belong
+//! into it can be left over in it: no other bike, no setting of this device, no free page.
+
+use std::sync::atomic::{AtomicU32, Ordering};
+
+use layshaft_core::changes::Change;
+use rusqlite::{Connection, MAIN_DB, TransactionBehavior, params};
+
+use crate::layout::upgrade;
+use crate::rows::{self, Added, COLUMNS};
+use crate::store::memory;
+use crate::{Store, StoreError};
+
+/// A file that belongs to the records: a photograph, a scanned page.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Attachment {
+    /// SHA-256 of the bytes, hexadecimal.
+    pub hash: String,
+    /// Media type, as `image/jpeg`.
+    pub media: String,
+    /// The file itself.
+    pub bytes: Vec<u8>,
+}
+
+/// A bundle that was read and found whole.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bundle {
+    /// Marks of the bikes in it, each once, in order.
+    pub projects: Vec<String>,
+    /// All its changes.
+    pub changes: Vec<Change>,
+    /// All its attachments.
+    pub attachments: Vec<Attachment>,
+    /// Layout in which it was written.
+    pub schema: u32,
+}
+
+/// What a bundle brought.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Received {
+    /// Changes that were new here.
+    pub changes: u32,
+    /// Changes that were known already.
+    pub known: u32,
+    /// Changes under a stamp that means something else here, which only happens when two devices work under one mark. The
+    /// fact that was here stays.
+    pub clashes: u32,
+    /// Attachments that were new here.
+    pub attachments: u32,
+}
+
+impl Store {
+    /// One bike, or all of them with `None`, as the bytes of a SQLite file.
+    ///
+    /// A bike takes along the attachments that its records name. A database of a newer program is copied whole, whatever
+    /// is in it, since only that program knows what belongs to what.
+    pub fn bundle(&self, project: Option<&str>) -> Result<Vec<u8>, StoreError> {
+        if self.newer_schema().is_some() {
+            return whole_copy(&self.connection);
+        }
+        let mut bundle = memory()?;
+        upgrade(&mut bundle)?;
+        let writing = bundle.transaction()?;
+        // Both selections below see the same state of the store.
+        let reading = self.connection.unchecked_transaction()?;
+        copy_changes(&reading, &writing, project)?;
+        copy_attachments(&reading, &writing, project)?;
+        reading.finish()?;
+        writing.commit()?;
+        Ok(bundle.serialize(MAIN_DB)?.to_vec())
+    }
+
+    /// Takes a bundle in: all of it or, after an error, nothing.
+    pub fn receive(&mut self, bundle: &Bundle) -> Result<Received, StoreError> {
+        self.may_write()?;
+        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let mut received = Received::default();
+        for change in &bundle.changes {
+            match rows::add(&transaction, change)? {
+                Added::New => received.changes += 1,
+                Added::Known => received.known += 1,
+                Added::Clash => received.clashes += 1,
+            }
+        }
+        for Attachment { hash, media, bytes } in &bundle.attachments {
+            let new = add_attachment(&transaction, hash, media, bytes)?;
+            received.attachments += u32::from(new);
+        }
+        transaction.commit()?;
+        Ok(received)
+    }
+}
+
+/// Keeps a file unless it is there; says whether it was new.
+pub(crate) fn add_attachment(
+    connection: &Connection,
+    hash: &str,
+    media: &str,
+    bytes: &[u8],
+) -> Result<bool, StoreError> {
+    let new = connection
+        .prepare_cached("INSERT INTO attachment (hash, media, bytes) VALUES (?1, ?2, ?3)")?
+        .execute(params![hash, media, bytes])?;
+    Ok(new > 0)
+}
+
+fn copy_changes(from: &Connection, to: &Connection, project: Option<&str>) -> Result<(), StoreError> {
+    let mut add = to.prepare(&format!("INSERT INTO change ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)"))?;
+    let mut found = from.prepare(&format!("SELECT {COLUMNS} FROM change WHERE ?1 IS NULL OR project = ?1"))?;
+    let mut rows = found.query([project])?;
+    while let Some(row) = rows.next()? {
+        let texts: [Option<String>; 8] =
+            [row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?, row.get(4)?, row.get(5)?, row.get(6)?, row.get(7)?];
+        add.execute(texts)?;
+    }
+    Ok(())
+}
+
+/// Records name an attachment by its hash, wherever in a value that stands.
+fn copy_attachments(from: &Connection, to: &Connection, project: Option<&str>) -> Result<(), StoreError> {
+    let mut found = from.prepare(
+        "SELECT hash, media, bytes FROM attachment WHERE ?1 IS NULL OR hash IN (
+            SELECT part.atom FROM change, json_tree(change.value) AS part
+            WHERE change.project = ?1 AND part.type = 'text' AND length(part.atom) = 64)
+        ORDER BY hash",
+    )?;
+    let mut rows = found.query([project])?;
+    while let Some(row) = rows.next()? {
+        add_attachment(
+            to,
+            &row.get::<_, String>(0)?,
+            &row.get::<_, String>(1)?,
+            row.get_ref(2)?.as_blob().unwrap_or_default(),
+        )?;
+    }
+    Ok(())
+}
+
+/// A copy of a database as it is, without its free pages.
+fn whole_copy(from: &Connection) -> Result<Vec<u8>, StoreError> {
+    // Databases in memory are shared by name within the program, so each copy needs a name of its own.
+    static COPIES: AtomicU32 = AtomicU32::new(0);
+    let name = format!("file:/whole-copy-{}?vfs=memdb", COPIES.fetch_add(1, Ordering::Relaxed));
+    let mut copy = Connection::open(&name)?;
+    from.execute("VACUUM INTO ?1", [&name])?;
+    Ok(copy.serialize(MAIN_DB)?.to_vec())
+}

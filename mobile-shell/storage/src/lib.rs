@@ -1,0 +1,28 @@
+//! The only crate that knows SQLite: the append-only table of changes, bundles and attachments.
+//!
+//! Reading order: [`Store`] is the device's own database, [`Bundle`] is one that came from elsewhere, [`StoreError`]
+//! says what went wrong. A write is one transaction; what returned without an error is on disk.
+
+#![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
+
+#[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
+mod file;
+#[cfg(all(target_family = "wasm", target_os = "unknown"))]
+mod pool;
+mod store;
+
+mod bundle;
+mod bundle_check;
+
+mod layout;
+mod names;
+mod rows;
+mod views;
+
+mod error;
+
+pub use bundle::{Attachment, Bundle, Received};
+pub use error::StoreError;
+#[cfg(all(target_family = "wasm", target_os = "unknown"))]
+pub use pool::{open_pool, set_aside_file};
+pub use store::{Opened, Store, content_hash};

@@ -1,0 +1,123 @@
+//! The invariants of the architecture, as tests.
+
+use std::path::{Path, PathBuf};
+
+use crate::root;
+
+fn rust_files(folder: &Path, found: &mut Vec<PathBuf>) {
+    for entry in std::fs::read_dir(folder).unwrap().flatten() {
+        let path = entry.path();
+        let name = path.file_name().unwrap().to_string_lossy().into_owned();
+        if path.is_dir()
+            && !["target", "node_modules", "generated", "gen", "dist", ".build", ".git"].contains(&name.as_str())
+        {
+            rust_files(&path, found);
+        } else if name.ends_with(".rs") {
+            found.push(path);
+        }
+    }
+}
+
+/// Dependencies that a manifest names in any table but the one for development.
+fn dependencies(manifest: &str) -> Vec<String> {
+    let text = std::fs::read_to_string(root().join(manifest)).unwrap();
+    let table: toml::Table = toml::from_str(&text).unwrap();
+    let mut names = Vec::new();
+    let mut tables = vec![&table];
+    if let Some(targets) = table.get("target").and_then(toml::Value::as_table) {
+        tables.extend(targets.values().filter_map(toml::Value::as_table));
+    }
+    for table in tables {
+        let found = table.get("dependencies").and_then(toml::Value::as_table);
+        names.extend(found.into_iter().flat_map(|table| table.keys().cloned()));
+    }
+    names
+}
+
+#[test]
+fn crates_depend_only_in_the_drawn_direction() {
+    let allowed: [(&str, &[&str]); 6] = [
+        ("core/Cargo.toml", &["layshaft-wire"]),
+        ("mobile-shell/storage/Cargo.toml", &["layshaft-core"]),
+        ("bindings/door/Cargo.toml", &["layshaft-core", "layshaft-storage", "layshaft-wire"]),
+        ("bindings/uniffi/Cargo.toml", &["layshaft-core", "layshaft-door"]),
+        ("bindings/wasm/Cargo.toml", &["layshaft-core", "layshaft-door", "layshaft-storage"]),
+        ("mobile-shell/src-tauri/Cargo.toml", &["layshaft-core", "layshaft-door"]),
+    ];
+    for (manifest, allowed) in allowed {
+        for name in dependencies(manifest).iter().filter(|name| name.starts_with("layshaft-")) {
+            assert!(allowed.contains(&name.as_str()), "{manifest} may not use {name}");
+        }
+    }
+}
+
+#[test]
+fn only_the_storage_knows_sqlite() {
+    for manifest in [
+        "core/Cargo.toml",
+        "bindings/door/Cargo.toml",
+        "bindings/uniffi/Cargo.toml",
+        "mobile-shell/src-tauri/Cargo.toml",
+    ] {
+        let found = dependencies(manifest);
+        assert!(!found.iter().any(|name| name.contains("sqlite")), "{manifest}: {found:?}");
+    }
+}
+
+#[test]
+fn the_core_reads_no_clock_no_file_no_chance_and_starts_no_thread() {
+    let forbidden = [
+        "SystemTime",
+        "Instant::now",
+        "Utc::now",
+        "Local::now",
+        "std::fs",
+        "std::net",
+        "std::thread",
+        "std::env",
+        "RandomState",
+        "rand::",
+    ];
+    let mut files = Vec::new();
+    rust_files(&root().join("core/src"), &mut files);
+    for file in files {
+        let text = std::fs::read_to_string(&file).unwrap();
+        let text = text.split("#[cfg(test)]").next().unwrap();
+        for word in forbidden {
+            assert!(!text.contains(word), "{} uses {word}", file.display());
+        }
+    }
+}
+
+#[test]
+fn every_rust_file_says_what_it_is_for_and_stays_readable() {
+    let mut files = Vec::new();
+    rust_files(&root(), &mut files);
+    assert!(files.len() > 50);
+    for file in files {
+        let text = std::fs::read_to_string(&file).unwrap();
+        assert!(text.starts_with("//!"), "{} does not open with //!", file.display());
+        let code = text.split("#[cfg(test)]").next().unwrap();
+        let lines = code.lines().count();
+        assert!(lines <= 600, "{} has {lines} lines", file.display());
+    }
+}
+
+#[test]
+fn every_svelte_file_stays_readable() {
+    let mut open = vec![root().join("mobile-shell/ui/src")];
+    let mut seen = 0;
+    while let Some(folder) = open.pop() {
+        for entry in std::fs::read_dir(folder).unwrap().flatten() {
+            let path = entry.path();
+            if path.is_dir() {
+                open.push(path);
+            } else if path.extension().is_some_and(|end| end == "svelte") {
+                seen += 1;
+                let lines = std::fs::read_to_string(&path).unwrap().lines().count();
+                assert!(lines <= 350, "{} has {lines} lines", path.display());
+            }
+        }
+    }
+    assert!(seen > 10);
+}

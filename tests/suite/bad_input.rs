@@ -1,0 +1,98 @@
+//! Bad input: each gets a refusal that names the field and the range, and nothing is stored.
+
+use layshaft_core::bike::{Consumer, Drive, Identity, Job, Side};
+use layshaft_core::coating::Product;
+use layshaft_core::error::Code;
+use layshaft_door::command::{
+    AddJob, FitSprockets, LoadDemo, ReceiveBundle, RecordConsumer, RecordDrive, StartBike, StartCure,
+};
+use layshaft_door::query::BareAsk;
+use layshaft_door::{Bench, Command};
+
+use crate::{SATURDAY, act, at};
+
+/// The command is refused with this code and field, the message names the range, and no fact is written.
+fn refused(command: impl Into<Command>, code: Code, field: Option<&str>, says: &str) {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    let before: Vec<_> = bench.facts().collect();
+    let refusal = act(&mut bench, command, SATURDAY).unwrap_err();
+    assert_eq!((refusal.code, refusal.field.as_deref()), (code, field), "{}", refusal.message);
+    assert!(refusal.message.contains(says), "“{}” does not say “{says}”", refusal.message);
+    assert_eq!(bench.facts().collect::<Vec<_>>(), before, "something was stored");
+}
+
+fn drive(front_teeth: u32) -> RecordDrive {
+    RecordDrive { side: Side::Fitted, drive: Drive { front_teeth: Some(front_teeth), ..Drive::default() } }
+}
+
+fn lamp(watts: f64) -> RecordConsumer {
+    let consumer = Consumer { name: "Headlamp".into(), watts, count: 1, ..Consumer::default() };
+    RecordConsumer { side: Side::Standard, id: None, consumer }
+}
+
+#[test]
+fn no_teeth_and_two_hundred_teeth_are_refused_with_the_range() {
+    refused(drive(0), Code::OutOfRange, Some("frontTeeth"), "0 teeth is outside 9 to 30 teeth");
+    refused(drive(200), Code::OutOfRange, Some("frontTeeth"), "9 to 30 teeth");
+    let fit = FitSprockets { front_teeth: 15, rear_teeth: 200, chain_links: None };
+    refused(fit, Code::OutOfRange, Some("rearTeeth"), "20 to 80 teeth");
+}
+
+#[test]
+fn negative_watts_and_what_is_no_number_are_refused() {
+    refused(lamp(-5.0), Code::OutOfRange, Some("watts"), "0 to 500 W");
+    refused(lamp(f64::NAN), Code::NotANumber, Some("watts"), "0 to 500 W");
+    refused(lamp(f64::INFINITY), Code::NotANumber, Some("watts"), "0 to 500 W");
+}
+
+#[test]
+fn an_empty_title_is_refused() {
+    let job = Job { title: "   ".into(), hands_on_minutes: 30.0, ..Job::default() };
+    refused(AddJob { job }, Code::BadText, Some("title"), "1 to 120 characters");
+    refused(StartBike { identity: Identity::default() }, Code::BadText, Some("name"), "1 to 120 characters");
+}
+
+#[test]
+fn a_product_without_data_and_a_window_that_closes_before_it_opens_are_refused() {
+    let start = |product| StartCure { title: "Tank".into(), product, job: None, applied_ms: None };
+    let empty = Product { name: "Tin without a label".into(), ..Product::default() };
+    refused(start(empty), Code::Missing, Some("fullCureHours"), "not known");
+    let backward = Product {
+        name: "Odd paint".into(),
+        recoat_from_hours: Some(10.0),
+        recoat_to_hours: Some(2.0),
+        full_cure_hours: Some(48.0),
+        at_celsius: Some(20.0),
+        ..Product::default()
+    };
+    refused(start(backward), Code::Conflict, Some("recoatToHours"), "before it opens");
+}
+
+#[test]
+fn what_is_no_bundle_or_is_cut_short_is_refused() {
+    let receive = |bundle: Vec<u8>| ReceiveBundle { bundle, as_second_bike: false };
+    refused(receive(b"this is a shopping list".to_vec()), Code::NotABundle, None, "");
+    refused(receive(Vec::new()), Code::NotABundle, None, "");
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    let whole = bench.bundle(&BareAsk {}, &at(SATURDAY)).unwrap().bundle;
+    refused(receive(whole[..whole.len() / 2].to_vec()), Code::DamagedBundle, None, "");
+}
+
+#[test]
+fn what_is_not_json_or_not_a_command_is_a_bad_request() {
+    let mut bench = Bench::in_memory().unwrap();
+    for text in ["", "{", "{\"id\":\"a\",\"moment\":{},\"command\":{\"kind\":\"flyAway\"}}"] {
+        let refusal: layshaft_core::error::Refusal = serde_json::from_str(&bench.act_json(text).unwrap_err()).unwrap();
+        assert_eq!(refusal.code, Code::BadRequest);
+    }
+}
+
+#[test]
+fn without_a_bike_every_question_about_it_says_so() {
+    let bench = Bench::in_memory().unwrap();
+    let refusal = bench.today(&Default::default(), &at(SATURDAY)).unwrap_err();
+    assert_eq!(refusal.code, Code::Unknown);
+    assert!(refusal.message.contains("no bike is open"));
+}

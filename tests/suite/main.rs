@@ -1,0 +1,40 @@
+//! What is checked across the crates.
+
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
+
+mod architecture;
+mod bad_input;
+mod merge;
+mod saturday;
+mod two_devices;
+mod vectors;
+
+use layshaft_core::error::Refusal;
+use layshaft_core::plan::{Moment, Zone, ZoneShift};
+use layshaft_door::command::Outcome;
+use layshaft_door::{Bench, Command, fresh_mark};
+
+/// Saturday, 21 March 2026, 10:00 UTC: the day on which most of these stories begin.
+pub const SATURDAY: i64 = 1_774_087_200_000;
+/// An hour, milliseconds.
+pub const HOUR: i64 = 3_600_000;
+
+/// A moment on a local clock of Central Europe around the change of 29 March 2026.
+pub fn at(now_ms: i64) -> Moment {
+    let shifts = vec![
+        ZoneShift { from_ms: 1_761_440_400_000, offset_minutes: 60 },
+        ZoneShift { from_ms: 1_774_746_000_000, offset_minutes: 120 },
+        ZoneShift { from_ms: 1_792_890_000_000, offset_minutes: 60 },
+    ];
+    Moment { now_ms, zone: Zone { name: "Europe/Vienna".into(), shifts } }
+}
+
+/// Does a command under a fresh mark.
+pub fn act(bench: &mut Bench, command: impl Into<Command>, now_ms: i64) -> Result<Outcome, Refusal> {
+    bench.act(&fresh_mark(), &command.into(), &at(now_ms))
+}
+
+/// The folder of the project.
+pub fn root() -> std::path::PathBuf {
+    std::path::Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap().to_path_buf()
+}

@@ -1,0 +1,46 @@
+//! Pictures of every page, and measurements: each needs the built pages and a real browser.
+
+use std::process::Command;
+
+use crate::command::{Outcome, cargo, program, run};
+use crate::needs;
+use crate::{serve, web};
+
+/// The browser scripts.
+pub const E2E: &str = "tests/e2e";
+
+/// A picture of every page in both themes.
+pub fn screens() -> Outcome {
+    web::build()?;
+    run(&mut browser_script("screens.mjs")?)
+}
+
+/// Native timings, then those of the browser.
+pub fn bench() -> Outcome {
+    run(cargo().args(["run", "--release", "--package", "layshaft-tests", "--bin", "bench"]))?;
+    web::build()?;
+    run(&mut browser_script("bench.mjs")?)
+}
+
+/// The Playwright tests.
+pub fn end_to_end() -> Outcome {
+    let mut tests = needs::npm_script(E2E, "test");
+    with_pages(&mut tests)?;
+    run(&mut tests)
+}
+
+fn browser_script(name: &str) -> Outcome<Command> {
+    let mut script = program("node");
+    script.arg(format!("{E2E}/{name}"));
+    with_pages(&mut script)?;
+    Ok(script)
+}
+
+/// Serves the built pages for `command`, and tells it where they and the browser are.
+fn with_pages(command: &mut Command) -> Outcome {
+    let chromium = needs::chromium()?;
+    needs::npm_packages(E2E)?;
+    let address = serve::start(0)?;
+    command.env("LAYSHAFT_URL", address).env("LAYSHAFT_CHROMIUM", chromium);
+    Ok(())
+}

@@ -1,0 +1,110 @@
+//! Every check of the project in one order, quick ones first; stops at the first that fails.
+
+use std::time::{Duration, Instant};
+
+use crate::command::{Failure, Outcome, cargo, run};
+use crate::options::Options;
+use crate::{generate, kotlin, measure, needs, python, web, window};
+
+struct Stage {
+    name: &'static str,
+    what: &'static str,
+    check: fn() -> Outcome,
+}
+
+const STAGES: [Stage; 10] = [
+    Stage { name: "format", what: "the Rust code is formatted", check: format },
+    Stage { name: "lint", what: "clippy finds nothing", check: lint },
+    Stage { name: "rust", what: "Rust suites and worked examples", check: rust },
+    Stage { name: "generated", what: "the committed bindings are in step", check: || generate::bindings(true) },
+    Stage { name: "python", what: "the Python binding gives the same answers", check: python::binding },
+    Stage { name: "kotlin", what: "the Kotlin binding gives the same answers", check: kotlin::binding },
+    Stage { name: "outside", what: "formulas against other people's libraries", check: python::outside },
+    Stage { name: "pages", what: "the web pages build and type-check", check: web::build },
+    Stage { name: "browser", what: "the pages in Chromium, on and off line", check: measure::end_to_end },
+    Stage { name: "window", what: "the desktop window, driven", check: window::test },
+];
+
+/// Runs all stages, or the one that was asked for.
+pub fn stages(options: &Options) -> Outcome {
+    if options.list {
+        for Stage { name, what, .. } in &STAGES {
+            println!("{name:<10} {what}");
+        }
+        return Ok(());
+    }
+    let chosen = choose(options.only.as_deref())?;
+    let mut passed: Vec<(&Stage, Duration)> = Vec::new();
+    for stage in chosen {
+        println!("\n== {}: {}", stage.name, stage.what);
+        let begin = Instant::now();
+        let outcome = (stage.check)();
+        if let Err(Failure(reason)) = outcome {
+            summarise(&passed);
+            println!(
+                "{:<10} FAILED after {}\n{reason}\n\n{} passed, 1 failed",
+                stage.name,
+                seconds(begin.elapsed()),
+                passed.len()
+            );
+            return Err(Failure(format!(
+                "Stage `{0}` failed. To run it alone: cargo xtask test --only {0}",
+                stage.name
+            )));
+        }
+        passed.push((stage, begin.elapsed()));
+    }
+    summarise(&passed);
+    println!("\n{} passed, 0 failed", passed.len());
+    Ok(())
+}
+
+fn choose(only: Option<&str>) -> Outcome<Vec<&'static Stage>> {
+    let Some(wanted) = only else { return Ok(STAGES.iter().collect()) };
+    let names: Vec<&str> = STAGES.iter().map(|stage| stage.name).collect();
+    let found = STAGES.iter().find(|stage| stage.name == wanted);
+    let found = found.ok_or_else(|| Failure(format!("There is no stage `{wanted}`, only {}.", names.join(", "))))?;
+    Ok(vec![found])
+}
+
+fn summarise(passed: &[(&Stage, Duration)]) {
+    println!("\n== summary");
+    for (stage, time) in passed {
+        println!("{:<10} passed in {}", stage.name, seconds(*time));
+    }
+    println!("{:<10} {}", "together", seconds(passed.iter().map(|(_, time)| *time).sum()));
+}
+
+fn seconds(time: Duration) -> String {
+    format!("{:.1} s", time.as_secs_f64())
+}
+
+fn format() -> Outcome {
+    run(cargo().args(["fmt", "--all", "--check"]))
+}
+
+fn lint() -> Outcome {
+    needs::web_view()?;
+    window::stand_in_page()?;
+    run(cargo().args(["clippy", "--quiet", "--workspace", "--all-targets", "--all-features", "--", "-D", "warnings"]))?;
+    web::lint()
+}
+
+/// The window is left to its own stage: to test it here would mean to compile its web view twice.
+fn rust() -> Outcome {
+    needs::c_compiler()?;
+    run(cargo().args(["test", "--quiet", "--all-features"]))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{STAGES, choose};
+
+    #[test]
+    fn a_stage_is_found_by_its_name_and_an_unknown_one_is_refused_with_the_names() {
+        assert_eq!(choose(None).map(|stages| stages.len()).unwrap_or_default(), STAGES.len());
+        assert!(choose(Some("kotlin")).is_ok_and(|stages| stages.iter().all(|stage| stage.name == "kotlin")));
+        let refusal = choose(Some("kotlim")).err().map(|failure| failure.0).unwrap_or_default();
+        assert!(refusal.contains("kotlim") && refusal.contains("kotlin"), "{refusal}");
+    }
+}
