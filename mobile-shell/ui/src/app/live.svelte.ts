@@ -1,0 +1,54 @@
+// A live answer: asked when its query changes, asked again when the answer goes stale. The last good answer stays on
+// the page until the next one is there, so that nothing flashes while somebody types.
+import { asRefusal, desk, type AskOf, type Kind } from './desk.svelte.ts';
+import { clock } from './clock.svelte.ts';
+import type { QueryMap, Refusal } from './wire.ts';
+
+export interface Live<T> {
+  /** The last good answer. */
+  readonly answer: T | undefined;
+  /** Why the present query has no answer. */
+  readonly refusal: Refusal | null;
+  /** The refusal's sentence when it belongs to this field. */
+  at(field: string): string;
+}
+
+/** Queries whose answers move with the clock. */
+const TIMED: ReadonlySet<Kind> = new Set(['today', 'plan', 'cure', 'job']);
+
+/** Asks while the component lives. A query of `null` asks nothing yet. */
+export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'> | null): Live<QueryMap[K]> {
+  let answer = $state.raw<QueryMap[K] | undefined>(undefined);
+  let refusal = $state.raw<Refusal | null>(null);
+
+  $effect(() => {
+    const wanted = query();
+    if (!wanted || !desk.wasOpen) return;
+    desk.stale(kind);
+    if (TIMED.has(kind)) void clock.minute;
+    let wantedStill = true;
+    desk.ask({ kind, ...wanted } as unknown as AskOf<K>).then(
+      (given) => {
+        if (!wantedStill) return;
+        answer = given as QueryMap[K];
+        refusal = null;
+      },
+      (thrown) => {
+        if (wantedStill) refusal = asRefusal(thrown);
+      },
+    );
+    return () => {
+      wantedStill = false;
+    };
+  });
+
+  return {
+    get answer() {
+      return answer;
+    },
+    get refusal() {
+      return refusal;
+    },
+    at: (field) => (refusal?.field === field ? refusal.message : ''),
+  };
+}

@@ -1,0 +1,86 @@
+// What this device prefers: theme, the other unit where one is chosen, read aloud. Kept on the device, not on the bike.
+import type { Unit } from './wire.ts';
+
+export type Theme = 'system' | 'day' | 'night';
+
+interface Kept {
+  theme: Theme;
+  /** For a unit of the core, the unit that is shown instead. */
+  units: Partial<Record<Unit, Unit>>;
+  readAloud: boolean;
+  /** When the last bundle was saved, milliseconds since 1970. */
+  exportedMs: number | null;
+}
+
+const KEY = 'layshaft.settings';
+const FIRST: Kept = { theme: 'system', units: {}, readAloud: false, exportedMs: null };
+
+function load(): Kept {
+  try {
+    return { ...FIRST, ...JSON.parse(localStorage.getItem(KEY) ?? '{}') };
+  } catch {
+    // Unreadable or shut off: the first settings hold.
+    return { ...FIRST };
+  }
+}
+
+class Settings {
+  #kept = $state(load());
+
+  get theme() {
+    return this.#kept.theme;
+  }
+  get readAloud() {
+    return this.#kept.readAloud;
+  }
+  get exportedMs() {
+    return this.#kept.exportedMs;
+  }
+
+  setTheme(theme: Theme) {
+    this.#kept.theme = theme;
+    this.#keep();
+    this.showTheme();
+  }
+
+  setReadAloud(on: boolean) {
+    this.#kept.readAloud = on;
+    this.#keep();
+  }
+
+  noteExport(atMs: number) {
+    this.#kept.exportedMs = atMs;
+    this.#keep();
+  }
+
+  /** The unit in which a quantity is shown. */
+  shownIn(unit: Unit): Unit {
+    return this.#kept.units[unit] ?? unit;
+  }
+
+  show(unit: Unit, as: Unit) {
+    this.#kept.units[unit] = as;
+    this.#keep();
+  }
+
+  /** Puts the theme on the page, and its paper behind the system's own bars. */
+  showTheme() {
+    const root = document.documentElement;
+    if (this.#kept.theme === 'system') delete root.dataset.theme;
+    else root.dataset.theme = this.#kept.theme;
+    const paper = getComputedStyle(document.body).backgroundColor;
+    if (this.#kept.theme === 'system' || !paper) return;
+    const colour = getComputedStyle(root).backgroundColor;
+    for (const meta of document.querySelectorAll('meta[name="theme-color"]')) meta.setAttribute('content', colour);
+  }
+
+  #keep() {
+    try {
+      localStorage.setItem(KEY, JSON.stringify(this.#kept));
+    } catch {
+      // Without room to keep them, the settings hold until the page is closed.
+    }
+  }
+}
+
+export const settings = new Settings();

@@ -1,0 +1,24 @@
+// The door in a window of its own: the native program holds a SQLite file in the app's data folder.
+import { invoke } from '@tauri-apps/api/core';
+import type { AskCall } from '../../../../bindings/generated/typescript/door.ts';
+import type { Backend, Listeners } from './backend.ts';
+import { moment } from './moment.ts';
+
+export function native(listeners: Listeners): Backend {
+  const send = (kind: 'act' | 'ask', json: string) => invoke<string>(kind, { envelope: json });
+  // The file was opened before the window; the first question tells whether that went well.
+  const first: AskCall = { moment: moment(), query: { kind: 'shelf' } };
+  send('ask', JSON.stringify(first)).then(
+    () => listeners.state({ kind: 'open' }),
+    (thrown) => listeners.state({ kind: 'broken', refusal: readRefusal(thrown) }),
+  );
+  return { send, close: () => {} };
+}
+
+function readRefusal(thrown: unknown) {
+  try {
+    return JSON.parse(String(thrown));
+  } catch {
+    return { code: 'storage' as const, message: String(thrown), field: null };
+  }
+}

@@ -1,0 +1,10 @@
+// Shows the app on the page that `index.html` gives it.
+import { mount } from 'svelte';
+import App from './App.svelte';
+import { keepForOffline } from './app/offline.svelte.ts';
+import { settings } from './app/settings.svelte.ts';
+
+settings.showTheme();
+const target = document.getElementById('app');
+if (target) mount(App, { target });
+void keepForOffline();

@@ -1,0 +1,15 @@
+// The pages of this place, loaded together.
+export { default as Bike } from './Bike.svelte';
+export { default as Who } from './Who.svelte';
+export { default as SpecPage } from './SpecPage.svelte';
+export { default as SpecForm } from './SpecForm.svelte';
+export { default as SlotForm } from './SlotForm.svelte';
+export { default as Parts } from './Parts.svelte';
+export { default as PartForm } from './PartForm.svelte';
+export { default as Garage } from './Garage.svelte';
+export { default as Hours } from './Hours.svelte';
+export { default as Shelf } from './Shelf.svelte';
+export { default as Bundle } from './Bundle.svelte';
+export { default as Device } from './Device.svelte';
+export { default as History } from './History.svelte';
+export { default as Rivals } from './Rivals.svelte';

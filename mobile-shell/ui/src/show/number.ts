@@ -1,0 +1,66 @@
+// Numbers as they are written on a drawing: thin space between thousands, a real minus, the unit after a space.
+import { settings } from '../app/settings.svelte.ts';
+import { tables } from '../app/tables.svelte.ts';
+import type { Unit } from '../app/wire.ts';
+
+const THIN = '\u202f';
+const MINUS = '\u2212';
+
+/** A number with so many decimals; whole numbers of five digits and more, and all above 1,000, are grouped. */
+export function digits(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return '–';
+  const [whole = '', part] = Math.abs(value).toFixed(decimals).split('.');
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, THIN);
+  const text = part ? `${grouped}.${part}` : grouped;
+  // What rounds to nothing has no sign.
+  return value < 0 && Number(text.replaceAll(THIN, '')) !== 0 ? MINUS + text : text;
+}
+
+/** A value in the unit that this device shows: the number and its symbol. */
+export function figure(value: number, unit: Unit, decimals?: number): { number: string; symbol: string } {
+  const card = tables.unit(unit);
+  const shown = settings.shownIn(unit);
+  if (shown === unit || card.other?.unit !== shown) {
+    const own = decimals ?? card.decimals;
+    return { number: unit === 'year' ? value.toFixed(0) : digits(value, own), symbol: card.symbol };
+  }
+  const other = tables.unit(shown);
+  return { number: digits(value * card.other.factor + card.other.offset, other.decimals), symbol: other.symbol };
+}
+
+/** A value with its unit, in one piece of text. */
+export function amount(value: number | null | undefined, unit: Unit, decimals?: number): string {
+  if (value === null || value === undefined) return '–';
+  const { number, symbol } = figure(value, unit, decimals);
+  return symbol ? `${number}\u00a0${symbol}` : number;
+}
+
+/** A change, with its sign always written. */
+export function signed(value: number, unit: Unit, decimals?: number): string {
+  const text = amount(value, unit, decimals);
+  return value > 0 && /[1-9]/.test(text) ? `+${text}` : text;
+}
+
+/** Minutes of work as a person says them: 45 min, 1 h 30. */
+export function handsOn(minutes: number): string {
+  const whole = Math.round(minutes);
+  const hours = Math.floor(whole / 60);
+  const rest = whole % 60;
+  if (hours === 0) return `${rest}\u00a0min`;
+  return rest === 0 ? `${hours}\u00a0h` : `${hours}\u00a0h\u00a0${String(rest).padStart(2, '0')}`;
+}
+
+/** Hours that pass: 40 min, 31 h, 5 days. */
+export function passing(hours: number): string {
+  if (hours < 1) return `${Math.round(hours * 60)}\u00a0min`;
+  if (hours < 72) return `${digits(hours, hours < 10 ? 1 : 0)}\u00a0h`;
+  return `${digits(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
+}
+
+/** Money in its smallest unit, as the locale writes the currency. */
+export function money(minor: number, currency: string): string {
+  if (!/^[A-Z]{3}$/.test(currency)) return digits(minor / 100, 2);
+  const format = new Intl.NumberFormat('en-GB', { style: 'currency', currency });
+  const decimals = format.resolvedOptions().maximumFractionDigits ?? 2;
+  return format.format(minor / 10 ** decimals);
+}
