@@ -1,0 +1,85 @@
+// Every page of the app on the demo bike: a name, its address (or how to find it), and what is opened on it first.
+import { firstLink, goTo, press, typeOnPad } from './steps.mjs';
+
+const GEARING = '#/numbers/gearing?front=16&rear=38';
+
+/** @type {[string, string | ((page: import('@playwright/test').Page) => Promise<string>), ((page: import('@playwright/test').Page) => Promise<void>)?][]} */
+export const PAGES = [
+  ['today', '#/today'],
+  ['today-evening', '#/today', (page) => page.getByRole('radio', { name: 'Evening' }).check()],
+  ['plan-calendar', '#/plan'],
+  ['plan-four-weeks', '#/plan?view=calendar&days=28'],
+  ['plan-stages', '#/plan?view=stages'],
+  ['plan-add', '#/plan', (page) => press(page, 'Add a job')],
+  ['ready-made', '#/plan/ready-made'],
+  ['ready-made-one', '#/plan/ready-made', (page) => page.locator('button.row').first().click()],
+  ['job', (page) => firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')],
+  ['job-edit', async (page) => `${await firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')}/edit`],
+  ['job-new', '#/plan/new'],
+  ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
+  ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
+  ['numbers', '#/numbers'],
+  ['gearing', GEARING],
+  ['gearing-ripple', GEARING, (page) => press(page, 'Try on the bike')],
+  ['gearing-working', GEARING, (page) => press(page, 'Working')],
+  ['gearing-pad', GEARING, (page) => page.getByRole('button', { name: /^Wheel sprocket: .* Type/ }).click()],
+  ['gearing-refused', '#/numbers/gearing?front=16&rear=200'],
+  ['load', '#/numbers/load'],
+  ['load-consumer', '#/numbers/load', (page) => page.locator('button.row').first().click()],
+  ['cure', '#/numbers/cure'],
+  ['cure-data', '#/numbers/cure', (page) => press(page, 'Change the data')],
+  ['cure-start', '#/numbers/cure', (page) => press(page, 'Start the clock')],
+  ['cure-clock', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]')],
+  ['inspect', '#/inspect'],
+  ['inspect-area', '#/inspect', (page) => page.locator('button.row').first().click()],
+  ['inspect-item', (page) => firstLink(page, '#/inspect', 'a[href*="/item/"]')],
+  ['inspect-reading', readingItem],
+  ['inspect-measured', readingItem, measure],
+  ['inspect-summary', (page) => firstLink(page, '#/inspect', 'a[href$="/summary"]')],
+  ['inspect-day-sheet', (page) => firstLink(page, '#/inspect', 'a[href$="/day-sheet"]')],
+  ['bike', '#/bike'],
+  ['bike-who', '#/bike/who'],
+  ['bike-spec', '#/bike/spec'],
+  ['bike-spec-form', '#/bike/spec/fitted/drive'],
+  ['bike-spec-brake', '#/bike/spec/fitted/front-brake'],
+  ['bike-consumer', (page) => firstLink(page, '#/bike/spec', 'a[href^="#/bike/slot/fitted/consumer/"]')],
+  ['bike-parts', '#/bike/parts'],
+  ['bike-part-new', '#/bike/parts/new'],
+  ['bike-garage', '#/bike/garage'],
+  ['bike-hours', '#/bike/hours'],
+  ['bike-shelf', '#/bike/shelf'],
+  ['bike-bundle', '#/bike/bundle'],
+  ['bike-device', '#/bike/device'],
+  ['bike-history', '#/bike/history/drive/standard%2Fdrive'],
+  ['bike-rivals', '#/bike/rivals'],
+  ['start', '#/start'],
+  ['start-own', '#/start/own'],
+  ['nowhere', '#/no/such/page'],
+];
+
+/**
+ * Goes to a page of the list and opens what belongs to it.
+ * @param {import('@playwright/test').Page} page
+ * @param {typeof PAGES[number]} entry
+ */
+export async function show(page, [, where, act]) {
+  await goTo(page, typeof where === 'function' ? await where(page) : where);
+  await act?.(page);
+}
+
+/** The first item that is measured; which one it is depends on the pack. */
+export async function readingItem(page) {
+  let next = await firstLink(page, '#/inspect', 'a[href*="/item/"]');
+  while (next?.includes('/item/')) {
+    await goTo(page, next);
+    if (await page.getByRole('button', { name: /^Type it/ }).count()) return next;
+    next = await page.getByRole('link', { name: /^(Next|Summary)$/ }).getAttribute('href');
+  }
+  throw new Error('no item of the pack is measured');
+}
+
+async function measure(page) {
+  await page.getByRole('button', { name: /^Type it/ }).click();
+  await typeOnPad(page, '3');
+  await page.getByRole('button', { name: 'Close' }).click();
+}

@@ -1,0 +1,59 @@
+// What every test of the window does: a screen, a fresh home, the window, and the two commands as the pages call them.
+import assert from 'node:assert/strict';
+import { randomUUID } from 'node:crypto';
+import { after, afterEach, before, beforeEach } from 'node:test';
+
+import { freshHome, openWindow, startScreen } from './webdriver.mjs';
+
+const app = process.env.LAYSHAFT_APP;
+/** A Saturday in the life of the demo bike. */
+const NOW_MS = Date.UTC(2026, 0, 10, 9, 0, 0);
+const SATURDAY = { nowMs: NOW_MS, zone: { name: 'UTC', shifts: [] } };
+
+/** A screen for all tests of a file, and a home for each. */
+export function stage() {
+  const place = {};
+  before(async () => {
+    assert.ok(app, 'LAYSHAFT_APP must name the program; run this through `cargo xtask test --only window`');
+    place.screen = await startScreen();
+  });
+  after(() => place.screen?.stop());
+  beforeEach(async () => {
+    place.home = await freshHome();
+  });
+  afterEach(() => place.home.remove());
+  return place;
+}
+
+/** Opens the window, hands it over, and closes it whatever happens. */
+export async function inWindow({ screen, home, bus }, use) {
+  const window = await openWindow({ app, display: screen.display, home: home.home, bus: bus?.address });
+  try {
+    await window.waitFor(`document.readyState === 'complete'`);
+    return await use(window);
+  } finally {
+    await window.quit();
+  }
+}
+
+/** Calls a command of the program as the pages do; a refusal comes back as `{ refused }`. */
+export async function invoke(window, command, payload) {
+  return window.run(
+    `const [command, payload] = values; const invoke = window.__TAURI_INTERNALS__.invoke;
+     return invoke(command, payload).then((answer) => ({ answer }), (refused) => ({ refused: String(refused) }));`,
+    command,
+    payload,
+  );
+}
+
+export async function act(window, command, moment = SATURDAY) {
+  const { answer, refused } = await invoke(window, 'act', {
+    envelope: JSON.stringify({ id: randomUUID(), moment, command }),
+  });
+  return refused === undefined ? JSON.parse(answer) : { refused: JSON.parse(refused) };
+}
+
+export async function ask(window, query, moment = SATURDAY) {
+  const { answer, refused } = await invoke(window, 'ask', { envelope: JSON.stringify({ moment, query }) });
+  return refused === undefined ? JSON.parse(answer) : { refused: JSON.parse(refused) };
+}
