@@ -14,10 +14,16 @@ pub mod finding;
 pub mod units;
 
 pub mod bike;
+pub mod brakes;
 pub mod coating;
 pub mod electrical;
+pub mod fasteners;
+pub mod fluids;
 pub mod gearing;
+pub mod harness;
 pub mod tyres;
+
+pub mod faults;
 
 pub mod reckon;
 

@@ -112,6 +112,26 @@ units! {
     MetreSecondSquared "m/s²" 1;
     /// A calendar year.
     Year "" 0;
+    /// Seconds of time.
+    Second "s" 1;
+    /// Degrees of an angle.
+    Degree "°" 0;
+    /// Square millimetres.
+    SquareMillimetre "mm²" 1;
+    /// Megapascals (newtons per square millimetre).
+    Megapascal "MPa" 0;
+    /// Turns of a thread in an inch.
+    TurnsInch "per inch" 1;
+    /// Micrometres.
+    Micrometre "µm" 0;
+    /// Grams.
+    Gram "g" 1;
+    /// Square metres.
+    SquareMetre "m²" 2;
+    /// Square metres that a litre covers.
+    SquareMetreLitre "m²/L" 1;
+    /// Grams a millilitre.
+    GramMillilitre "g/mL" 2;
 }
 
 /// A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.

@@ -5,6 +5,7 @@
 mod architecture;
 mod bad_input;
 mod merge;
+mod ripple;
 mod saturday;
 mod two_devices;
 mod vectors;

@@ -1,8 +1,8 @@
 //! Runs the generated Python binding, and the checks of our formulas against other people's libraries.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-use crate::command::{Failure, Outcome, at_path, fresh_folder, program, run};
+use crate::command::{Failure, Outcome, at_path, cargo, fresh_folder, output, program, run};
 use crate::needs;
 use crate::{generate, paths};
 
@@ -35,8 +35,8 @@ pub fn outside() -> Outcome {
     let folder = paths::at("tests/outside");
     let files = at_path(&folder, std::fs::read_dir(&folder))?.flatten().map(|entry| entry.path());
     let mut scripts: Vec<PathBuf> = files.filter(|path| path.extension().is_some_and(|end| end == "py")).collect();
-    // What the scripts share.
-    scripts.retain(|path| !path.ends_with("vectors.py"));
+    // What the scripts share, and the one that compares circuits and not vectors.
+    scripts.retain(|path| !path.ends_with("vectors.py") && !path.ends_with(HARNESS));
     scripts.sort();
     if scripts.is_empty() {
         return Err(Failure::new("There is no script in tests/outside."));
@@ -44,5 +44,19 @@ pub fn outside() -> Outcome {
     for script in scripts {
         run(program(&python).arg(script).env("PYTHONDONTWRITEBYTECODE", "1"))?;
     }
-    Ok(())
+    circuits(&python, &folder.join(HARNESS))
+}
+
+/// The script that compares circuits with ngspice.
+const HARNESS: &str = "harness.py";
+
+/// Exports circuits from the core, and has the script work them out with ngspice.
+fn circuits(python: &Path, script: &Path) -> Outcome {
+    needs::ngspice()?;
+    let networks = paths::made("networks.json");
+    let mut export = cargo();
+    export.args(["run", "--quiet", "--all-features", "--package", "layshaft-core", "--example", "harness_networks"]);
+    let text = output(&mut export)?;
+    at_path(&networks, std::fs::write(&networks, text))?;
+    run(program(python).arg(script).arg(&networks).env("PYTHONDONTWRITEBYTECODE", "1"))
 }

@@ -2,7 +2,9 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::{Moment, plan_sheet};
-use layshaft_core::{bounds, coating, electrical, gearing, inspection, plan, reckon, ripple, today, units};
+use layshaft_core::{
+    bounds, brakes, coating, electrical, fasteners, fluids, gearing, inspection, plan, reckon, ripple, today, units,
+};
 
 use crate::Bench;
 use crate::query::*;
@@ -56,6 +58,31 @@ impl Bench {
     /// Electrical load against output.
     pub fn load(&self, ask: &LoadAsk, _: &Moment) -> Result<LoadSheet, Refusal> {
         Ok(electrical::load_sheet(&self.bike, ask)?)
+    }
+
+    /// A brake: pressure, clamp, lever travel, stopping.
+    pub fn brakes(&self, ask: &BrakeAsk, _: &Moment) -> Result<BrakeSheet, Refusal> {
+        Ok(brakes::brake_sheet(&self.bike, ask)?)
+    }
+
+    /// A thread: which one, what torque, how deep.
+    pub fn fasteners(&self, ask: &FastenerAsk, _: &Moment) -> Result<FastenerSheet, Refusal> {
+        Ok(fasteners::fastener_sheet(ask)?)
+    }
+
+    /// A filling, poured with the cups at hand.
+    pub fn filling(&self, ask: &FillAsk, _: &Moment) -> Result<FillSheet, Refusal> {
+        Ok(fluids::fill_sheet(&self.bike, ask)?)
+    }
+
+    /// Premix, two-part ratios, paint for an area.
+    pub fn mixing(&self, ask: &MixAsk, _: &Moment) -> Result<MixSheet, Refusal> {
+        Ok(fluids::mix_sheet(ask)?)
+    }
+
+    /// A wire and its fuse: drop, rating, the smallest that serve.
+    pub fn wire(&self, ask: &WireAsk, _: &Moment) -> Result<WireSheet, Refusal> {
+        Ok(electrical::wire_sheet(ask)?)
     }
 
     /// A cure.

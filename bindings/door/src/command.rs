@@ -166,6 +166,15 @@ pub struct FitConsumer {
     pub consumer: Consumer,
 }
 
+/// Fits other parts in a brake.
+#[wire]
+pub struct FitBrake {
+    /// Which brake.
+    pub end: End,
+    /// What is fitted; fields left out stay as they are.
+    pub brake: Brake,
+}
+
 /// Adds a job.
 #[wire]
 pub struct AddJob {

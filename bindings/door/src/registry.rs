@@ -24,6 +24,16 @@ macro_rules! queries {
             gearing Gearing(GearingAsk) -> GearingSheet;
             /// Electrical load against output.
             load Load(LoadAsk) -> LoadSheet;
+            /// A brake: pressure, clamp, lever travel, stopping.
+            brakes Brakes(BrakeAsk) -> BrakeSheet;
+            /// A thread: which one, what torque, how deep.
+            fasteners Fasteners(FastenerAsk) -> FastenerSheet;
+            /// A filling, poured with the cups at hand.
+            filling Filling(FillAsk) -> FillSheet;
+            /// Premix, two-part ratios, paint for an area.
+            mixing Mixing(MixAsk) -> MixSheet;
+            /// A wire and its fuse: drop, rating, the smallest that serve.
+            wire Wire(WireAsk) -> WireSheet;
             /// A cure.
             cure Cure(CureAsk) -> CureSheet;
             /// Coating products to start from.
@@ -83,6 +93,8 @@ macro_rules! commands {
             fit_sprockets FitSprockets;
             /// Fits another consumer.
             fit_consumer FitConsumer;
+            /// Fits other parts in a brake.
+            fit_brake FitBrake;
             /// Adds a job.
             add_job AddJob;
             /// Adds a ready-made job.

@@ -687,6 +687,85 @@ public func FfiConverterTypeBalance_lower(_ value: Balance) -> RustBuffer {
 
 
 /**
+ * How likely a suspect is now.
+ */
+public struct Belief: Equatable, Hashable {
+    /**
+     * Mark of the suspect.
+     */
+    public var suspect: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Probability, 0 to 1.
+     */
+    public var probability: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the suspect.
+         */suspect: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Probability, 0 to 1.
+         */probability: Double) {
+        self.suspect = suspect
+        self.label = label
+        self.probability = probability
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Belief: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBelief: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Belief {
+        return
+            try Belief(
+                suspect: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                probability: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Belief, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.suspect, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.probability, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBelief_lift(_ buf: RustBuffer) throws -> Belief {
+    return try FfiConverterTypeBelief.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBelief_lower(_ value: Belief) -> RustBuffer {
+    return FfiConverterTypeBelief.lower(value)
+}
+
+
+/**
  * Bench time.
  */
 public struct BenchTime: Equatable, Hashable {
@@ -752,6 +831,253 @@ public func FfiConverterTypeBenchTime_lift(_ buf: RustBuffer) throws -> BenchTim
 #endif
 public func FfiConverterTypeBenchTime_lower(_ value: BenchTime) -> RustBuffer {
     return FfiConverterTypeBenchTime.lower(value)
+}
+
+
+/**
+ * A step of bleeding.
+ */
+public struct BleedStep: Equatable, Hashable {
+    /**
+     * What to do.
+     */
+    public var text: String
+    /**
+     * What can hurt.
+     */
+    public var caution: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What to do.
+         */text: String, 
+        /**
+         * What can hurt.
+         */caution: String? = nil) {
+        self.text = text
+        self.caution = caution
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BleedStep: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBleedStep: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BleedStep {
+        return
+            try BleedStep(
+                text: FfiConverterString.read(from: &buf), 
+                caution: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BleedStep, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterOptionString.write(value.caution, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleedStep_lift(_ buf: RustBuffer) throws -> BleedStep {
+    return try FfiConverterTypeBleedStep.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleedStep_lower(_ value: BleedStep) -> RustBuffer {
+    return FfiConverterTypeBleedStep.lower(value)
+}
+
+
+/**
+ * Fluid that must have passed, and the strokes that it takes.
+ */
+public struct BleedVolume: Equatable, Hashable {
+    /**
+     * In the hose, mL.
+     */
+    public var hoseMl: Double
+    /**
+     * Behind the pistons, mL.
+     */
+    public var caliperMl: Double
+    /**
+     * One stroke of the lever, mL.
+     */
+    public var strokeMl: Double
+    /**
+     * That should have passed before the lever is judged, mL.
+     */
+    public var throughMl: Double
+    /**
+     * Full strokes of the lever for that.
+     */
+    public var strokes: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * In the hose, mL.
+         */hoseMl: Double, 
+        /**
+         * Behind the pistons, mL.
+         */caliperMl: Double, 
+        /**
+         * One stroke of the lever, mL.
+         */strokeMl: Double, 
+        /**
+         * That should have passed before the lever is judged, mL.
+         */throughMl: Double, 
+        /**
+         * Full strokes of the lever for that.
+         */strokes: UInt32) {
+        self.hoseMl = hoseMl
+        self.caliperMl = caliperMl
+        self.strokeMl = strokeMl
+        self.throughMl = throughMl
+        self.strokes = strokes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BleedVolume: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBleedVolume: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BleedVolume {
+        return
+            try BleedVolume(
+                hoseMl: FfiConverterDouble.read(from: &buf), 
+                caliperMl: FfiConverterDouble.read(from: &buf), 
+                strokeMl: FfiConverterDouble.read(from: &buf), 
+                throughMl: FfiConverterDouble.read(from: &buf), 
+                strokes: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BleedVolume, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.hoseMl, into: &buf)
+        FfiConverterDouble.write(value.caliperMl, into: &buf)
+        FfiConverterDouble.write(value.strokeMl, into: &buf)
+        FfiConverterDouble.write(value.throughMl, into: &buf)
+        FfiConverterUInt32.write(value.strokes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleedVolume_lift(_ buf: RustBuffer) throws -> BleedVolume {
+    return try FfiConverterTypeBleedVolume.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleedVolume_lower(_ value: BleedVolume) -> RustBuffer {
+    return FfiConverterTypeBleedVolume.lower(value)
+}
+
+
+/**
+ * Bleeding as a procedure.
+ */
+public struct Bleeding: Equatable, Hashable {
+    /**
+     * The steps, in order.
+     */
+    public var steps: [BleedStep]
+    /**
+     * Where air hides.
+     */
+    public var airHides: [String]
+    /**
+     * How much must have passed; none where a size is not known.
+     */
+    public var volume: BleedVolume?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The steps, in order.
+         */steps: [BleedStep] = [], 
+        /**
+         * Where air hides.
+         */airHides: [String] = [], 
+        /**
+         * How much must have passed; none where a size is not known.
+         */volume: BleedVolume? = nil) {
+        self.steps = steps
+        self.airHides = airHides
+        self.volume = volume
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Bleeding: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBleeding: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Bleeding {
+        return
+            try Bleeding(
+                steps: FfiConverterSequenceTypeBleedStep.read(from: &buf), 
+                airHides: FfiConverterSequenceString.read(from: &buf), 
+                volume: FfiConverterOptionTypeBleedVolume.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Bleeding, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeBleedStep.write(value.steps, into: &buf)
+        FfiConverterSequenceString.write(value.airHides, into: &buf)
+        FfiConverterOptionTypeBleedVolume.write(value.volume, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleeding_lift(_ buf: RustBuffer) throws -> Bleeding {
+    return try FfiConverterTypeBleeding.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleeding_lower(_ value: Bleeding) -> RustBuffer {
+    return FfiConverterTypeBleeding.lower(value)
 }
 
 
@@ -886,6 +1212,42 @@ public struct Brake: Equatable, Hashable {
      * Pistons face each other in a fixed caliper; else the caliper slides.
      */
     public var opposed: Bool?
+    /**
+     * Friction of the linings against disc or drum.
+     */
+    public var padFriction: Double?
+    /**
+     * Distance from the axle at which the pads act, millimetres.
+     */
+    public var effectiveRadiusMm: Double?
+    /**
+     * Running clearance of one pad, millimetres.
+     */
+    public var padClearanceMm: Double?
+    /**
+     * Length of the hose (and pipe), millimetres.
+     */
+    public var hoseMm: Double?
+    /**
+     * Swelling of one metre of that hose at 69 bar, millilitres.
+     */
+    public var hoseSwellMlM: Double?
+    /**
+     * Grade of the fluid.
+     */
+    public var fluid: FluidGrade?
+    /**
+     * Drum: length of the cam lever from the cam to the rod, millimetres.
+     */
+    public var camArmMm: Double?
+    /**
+     * Drum: angle between rod and cam lever at rest, degrees; below 90 before the lever stands square to the rod.
+     */
+    public var camDegrees: Double?
+    /**
+     * Drum: both shoes lead (two cams); else one leads and one trails.
+     */
+    public var twinLeading: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -910,7 +1272,34 @@ public struct Brake: Equatable, Hashable {
          */pistonMm: Double? = nil, 
         /**
          * Pistons face each other in a fixed caliper; else the caliper slides.
-         */opposed: Bool? = nil) {
+         */opposed: Bool? = nil, 
+        /**
+         * Friction of the linings against disc or drum.
+         */padFriction: Double? = nil, 
+        /**
+         * Distance from the axle at which the pads act, millimetres.
+         */effectiveRadiusMm: Double? = nil, 
+        /**
+         * Running clearance of one pad, millimetres.
+         */padClearanceMm: Double? = nil, 
+        /**
+         * Length of the hose (and pipe), millimetres.
+         */hoseMm: Double? = nil, 
+        /**
+         * Swelling of one metre of that hose at 69 bar, millilitres.
+         */hoseSwellMlM: Double? = nil, 
+        /**
+         * Grade of the fluid.
+         */fluid: FluidGrade? = nil, 
+        /**
+         * Drum: length of the cam lever from the cam to the rod, millimetres.
+         */camArmMm: Double? = nil, 
+        /**
+         * Drum: angle between rod and cam lever at rest, degrees; below 90 before the lever stands square to the rod.
+         */camDegrees: Double? = nil, 
+        /**
+         * Drum: both shoes lead (two cams); else one leads and one trails.
+         */twinLeading: Bool? = nil) {
         self.brake = brake
         self.rotorMm = rotorMm
         self.masterMm = masterMm
@@ -918,6 +1307,15 @@ public struct Brake: Equatable, Hashable {
         self.pistons = pistons
         self.pistonMm = pistonMm
         self.opposed = opposed
+        self.padFriction = padFriction
+        self.effectiveRadiusMm = effectiveRadiusMm
+        self.padClearanceMm = padClearanceMm
+        self.hoseMm = hoseMm
+        self.hoseSwellMlM = hoseSwellMlM
+        self.fluid = fluid
+        self.camArmMm = camArmMm
+        self.camDegrees = camDegrees
+        self.twinLeading = twinLeading
     }
 
     
@@ -942,7 +1340,16 @@ public struct FfiConverterTypeBrake: FfiConverterRustBuffer {
                 leverRatio: FfiConverterOptionDouble.read(from: &buf), 
                 pistons: FfiConverterOptionUInt32.read(from: &buf), 
                 pistonMm: FfiConverterOptionDouble.read(from: &buf), 
-                opposed: FfiConverterOptionBool.read(from: &buf)
+                opposed: FfiConverterOptionBool.read(from: &buf), 
+                padFriction: FfiConverterOptionDouble.read(from: &buf), 
+                effectiveRadiusMm: FfiConverterOptionDouble.read(from: &buf), 
+                padClearanceMm: FfiConverterOptionDouble.read(from: &buf), 
+                hoseMm: FfiConverterOptionDouble.read(from: &buf), 
+                hoseSwellMlM: FfiConverterOptionDouble.read(from: &buf), 
+                fluid: FfiConverterOptionTypeFluidGrade.read(from: &buf), 
+                camArmMm: FfiConverterOptionDouble.read(from: &buf), 
+                camDegrees: FfiConverterOptionDouble.read(from: &buf), 
+                twinLeading: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -954,6 +1361,15 @@ public struct FfiConverterTypeBrake: FfiConverterRustBuffer {
         FfiConverterOptionUInt32.write(value.pistons, into: &buf)
         FfiConverterOptionDouble.write(value.pistonMm, into: &buf)
         FfiConverterOptionBool.write(value.opposed, into: &buf)
+        FfiConverterOptionDouble.write(value.padFriction, into: &buf)
+        FfiConverterOptionDouble.write(value.effectiveRadiusMm, into: &buf)
+        FfiConverterOptionDouble.write(value.padClearanceMm, into: &buf)
+        FfiConverterOptionDouble.write(value.hoseMm, into: &buf)
+        FfiConverterOptionDouble.write(value.hoseSwellMlM, into: &buf)
+        FfiConverterOptionTypeFluidGrade.write(value.fluid, into: &buf)
+        FfiConverterOptionDouble.write(value.camArmMm, into: &buf)
+        FfiConverterOptionDouble.write(value.camDegrees, into: &buf)
+        FfiConverterOptionBool.write(value.twinLeading, into: &buf)
     }
 }
 
@@ -970,6 +1386,743 @@ public func FfiConverterTypeBrake_lift(_ buf: RustBuffer) throws -> Brake {
 #endif
 public func FfiConverterTypeBrake_lower(_ value: Brake) -> RustBuffer {
     return FfiConverterTypeBrake.lower(value)
+}
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+public struct BrakeAsk: Equatable, Hashable {
+    /**
+     * Which brake; left out: the front one.
+     */
+    public var end: End?
+    /**
+     * What would be fitted; fields left out are as fitted now.
+     */
+    public var brake: Brake?
+    /**
+     * Force at the lever or pedal, N; left out: 100.
+     */
+    public var leverNewtons: Double?
+    /**
+     * Rider, luggage and fluids, kg; left out: 90.
+     */
+    public var loadKg: Double?
+    /**
+     * Speed before braking, km/h; left out: 60, the speed of the type approval test.
+     */
+    public var roadSpeedKmh: Double?
+    /**
+     * Reaction, s; left out: 1.
+     */
+    public var reactionSeconds: Double?
+    /**
+     * Grip of the road; left out: 0.8, dry tarmac.
+     */
+    public var roadFriction: Double?
+    /**
+     * A stop that was measured from that speed, m, reaction included.
+     */
+    public var metres: Double?
+    /**
+     * Drum: travel of the rod or cable until the brake is on, mm.
+     */
+    public var rodTravelMm: Double?
+    /**
+     * Fluid that would be poured in.
+     */
+    public var pourIn: FluidGrade?
+    /**
+     * Age of the fluid, years.
+     */
+    public var fluidYears: Double?
+    /**
+     * Water measured in the fluid, per cent.
+     */
+    public var waterPercent: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which brake; left out: the front one.
+         */end: End? = nil, 
+        /**
+         * What would be fitted; fields left out are as fitted now.
+         */brake: Brake? = nil, 
+        /**
+         * Force at the lever or pedal, N; left out: 100.
+         */leverNewtons: Double? = nil, 
+        /**
+         * Rider, luggage and fluids, kg; left out: 90.
+         */loadKg: Double? = nil, 
+        /**
+         * Speed before braking, km/h; left out: 60, the speed of the type approval test.
+         */roadSpeedKmh: Double? = nil, 
+        /**
+         * Reaction, s; left out: 1.
+         */reactionSeconds: Double? = nil, 
+        /**
+         * Grip of the road; left out: 0.8, dry tarmac.
+         */roadFriction: Double? = nil, 
+        /**
+         * A stop that was measured from that speed, m, reaction included.
+         */metres: Double? = nil, 
+        /**
+         * Drum: travel of the rod or cable until the brake is on, mm.
+         */rodTravelMm: Double? = nil, 
+        /**
+         * Fluid that would be poured in.
+         */pourIn: FluidGrade? = nil, 
+        /**
+         * Age of the fluid, years.
+         */fluidYears: Double? = nil, 
+        /**
+         * Water measured in the fluid, per cent.
+         */waterPercent: Double? = nil) {
+        self.end = end
+        self.brake = brake
+        self.leverNewtons = leverNewtons
+        self.loadKg = loadKg
+        self.roadSpeedKmh = roadSpeedKmh
+        self.reactionSeconds = reactionSeconds
+        self.roadFriction = roadFriction
+        self.metres = metres
+        self.rodTravelMm = rodTravelMm
+        self.pourIn = pourIn
+        self.fluidYears = fluidYears
+        self.waterPercent = waterPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakeAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakeAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakeAsk {
+        return
+            try BrakeAsk(
+                end: FfiConverterOptionTypeEnd.read(from: &buf), 
+                brake: FfiConverterOptionTypeBrake.read(from: &buf), 
+                leverNewtons: FfiConverterOptionDouble.read(from: &buf), 
+                loadKg: FfiConverterOptionDouble.read(from: &buf), 
+                roadSpeedKmh: FfiConverterOptionDouble.read(from: &buf), 
+                reactionSeconds: FfiConverterOptionDouble.read(from: &buf), 
+                roadFriction: FfiConverterOptionDouble.read(from: &buf), 
+                metres: FfiConverterOptionDouble.read(from: &buf), 
+                rodTravelMm: FfiConverterOptionDouble.read(from: &buf), 
+                pourIn: FfiConverterOptionTypeFluidGrade.read(from: &buf), 
+                fluidYears: FfiConverterOptionDouble.read(from: &buf), 
+                waterPercent: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakeAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeEnd.write(value.end, into: &buf)
+        FfiConverterOptionTypeBrake.write(value.brake, into: &buf)
+        FfiConverterOptionDouble.write(value.leverNewtons, into: &buf)
+        FfiConverterOptionDouble.write(value.loadKg, into: &buf)
+        FfiConverterOptionDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterOptionDouble.write(value.reactionSeconds, into: &buf)
+        FfiConverterOptionDouble.write(value.roadFriction, into: &buf)
+        FfiConverterOptionDouble.write(value.metres, into: &buf)
+        FfiConverterOptionDouble.write(value.rodTravelMm, into: &buf)
+        FfiConverterOptionTypeFluidGrade.write(value.pourIn, into: &buf)
+        FfiConverterOptionDouble.write(value.fluidYears, into: &buf)
+        FfiConverterOptionDouble.write(value.waterPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeAsk_lift(_ buf: RustBuffer) throws -> BrakeAsk {
+    return try FfiConverterTypeBrakeAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeAsk_lower(_ value: BrakeAsk) -> RustBuffer {
+    return FfiConverterTypeBrakeAsk.lower(value)
+}
+
+
+/**
+ * The proposed pair against the standard one.
+ */
+public struct BrakeChange: Equatable, Hashable {
+    /**
+     * Hydraulic ratio before.
+     */
+    public var ratioBefore: Double
+    /**
+     * Hydraulic ratio after.
+     */
+    public var ratioAfter: Double
+    /**
+     * Force at the lever for the same braking, per cent against standard; positive is harder.
+     */
+    public var effortPercent: Double
+    /**
+     * Lever travel until the pads touch, per cent against standard; positive is longer.
+     */
+    public var travelPercent: Double
+    /**
+     * The ratio against common practice.
+     */
+    public var judgement: Judgement
+    /**
+     * Why it is judged so.
+     */
+    public var why: String
+    /**
+     * What it feels like.
+     */
+    public var feel: String
+    /**
+     * What was taken as unchanged because it is not known.
+     */
+    public var taken: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Hydraulic ratio before.
+         */ratioBefore: Double, 
+        /**
+         * Hydraulic ratio after.
+         */ratioAfter: Double, 
+        /**
+         * Force at the lever for the same braking, per cent against standard; positive is harder.
+         */effortPercent: Double, 
+        /**
+         * Lever travel until the pads touch, per cent against standard; positive is longer.
+         */travelPercent: Double, 
+        /**
+         * The ratio against common practice.
+         */judgement: Judgement, 
+        /**
+         * Why it is judged so.
+         */why: String, 
+        /**
+         * What it feels like.
+         */feel: String, 
+        /**
+         * What was taken as unchanged because it is not known.
+         */taken: String? = nil) {
+        self.ratioBefore = ratioBefore
+        self.ratioAfter = ratioAfter
+        self.effortPercent = effortPercent
+        self.travelPercent = travelPercent
+        self.judgement = judgement
+        self.why = why
+        self.feel = feel
+        self.taken = taken
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakeChange: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakeChange: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakeChange {
+        return
+            try BrakeChange(
+                ratioBefore: FfiConverterDouble.read(from: &buf), 
+                ratioAfter: FfiConverterDouble.read(from: &buf), 
+                effortPercent: FfiConverterDouble.read(from: &buf), 
+                travelPercent: FfiConverterDouble.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf), 
+                feel: FfiConverterString.read(from: &buf), 
+                taken: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakeChange, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.ratioBefore, into: &buf)
+        FfiConverterDouble.write(value.ratioAfter, into: &buf)
+        FfiConverterDouble.write(value.effortPercent, into: &buf)
+        FfiConverterDouble.write(value.travelPercent, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+        FfiConverterString.write(value.feel, into: &buf)
+        FfiConverterOptionString.write(value.taken, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeChange_lift(_ buf: RustBuffer) throws -> BrakeChange {
+    return try FfiConverterTypeBrakeChange.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeChange_lower(_ value: BrakeChange) -> RustBuffer {
+    return FfiConverterTypeBrakeChange.lower(value)
+}
+
+
+/**
+ * A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
+ * the same where it was entered.
+ */
+public struct BrakeLine: Equatable, Hashable {
+    /**
+     * Bore of the master cylinder, mm.
+     */
+    public var masterMm: Double
+    /**
+     * Pistons that press on one side of the disc.
+     */
+    public var pistons: UInt32
+    /**
+     * Diameter of one piston, mm.
+     */
+    public var pistonMm: Double
+    /**
+     * How the pistons are counted, in words.
+     */
+    public var counted: String
+    /**
+     * Area of the master cylinder, mm².
+     */
+    public var masterAreaMm2: Double
+    /**
+     * Area of the pistons on one side, mm².
+     */
+    public var pistonAreaMm2: Double
+    /**
+     * Piston area over master area.
+     */
+    public var hydraulicRatio: Double
+    /**
+     * Force at the lever, N.
+     */
+    public var leverNewtons: Double
+    /**
+     * Lever ratio, where it is known.
+     */
+    public var leverRatio: Double?
+    /**
+     * Pressure in the line, bar.
+     */
+    public var pressureBar: Double?
+    /**
+     * Clamp on each pad, N.
+     */
+    public var clampNewtons: Double?
+    /**
+     * Effective radius, mm.
+     */
+    public var effectiveRadiusMm: Double?
+    /**
+     * The effective radius was entered; else it is reckoned from disc and piston.
+     */
+    public var radiusEntered: Bool
+    /**
+     * Least friction of the pads.
+     */
+    public var frictionLeast: Double
+    /**
+     * Greatest friction of the pads.
+     */
+    public var frictionMost: Double
+    /**
+     * Least brake torque, N m.
+     */
+    public var torqueLeastNm: Double?
+    /**
+     * Greatest brake torque, N m.
+     */
+    public var torqueMostNm: Double?
+    /**
+     * Least deceleration by this brake alone, m/s².
+     */
+    public var decelerationLeast: Double?
+    /**
+     * Greatest deceleration by this brake alone, m/s²; the grip of the road is not looked at.
+     */
+    public var decelerationMost: Double?
+    /**
+     * Travel of the master piston until the pads touch, mm.
+     */
+    public var masterTravelMm: Double
+    /**
+     * Travel of the lever until the pads touch, mm.
+     */
+    public var leverTravelMm: Double?
+    /**
+     * Further travel of the lever into the give of the hose, mm; none where the hose is not known.
+     */
+    public var hoseTravelMm: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Bore of the master cylinder, mm.
+         */masterMm: Double, 
+        /**
+         * Pistons that press on one side of the disc.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, mm.
+         */pistonMm: Double, 
+        /**
+         * How the pistons are counted, in words.
+         */counted: String, 
+        /**
+         * Area of the master cylinder, mm².
+         */masterAreaMm2: Double, 
+        /**
+         * Area of the pistons on one side, mm².
+         */pistonAreaMm2: Double, 
+        /**
+         * Piston area over master area.
+         */hydraulicRatio: Double, 
+        /**
+         * Force at the lever, N.
+         */leverNewtons: Double, 
+        /**
+         * Lever ratio, where it is known.
+         */leverRatio: Double? = nil, 
+        /**
+         * Pressure in the line, bar.
+         */pressureBar: Double? = nil, 
+        /**
+         * Clamp on each pad, N.
+         */clampNewtons: Double? = nil, 
+        /**
+         * Effective radius, mm.
+         */effectiveRadiusMm: Double? = nil, 
+        /**
+         * The effective radius was entered; else it is reckoned from disc and piston.
+         */radiusEntered: Bool, 
+        /**
+         * Least friction of the pads.
+         */frictionLeast: Double, 
+        /**
+         * Greatest friction of the pads.
+         */frictionMost: Double, 
+        /**
+         * Least brake torque, N m.
+         */torqueLeastNm: Double? = nil, 
+        /**
+         * Greatest brake torque, N m.
+         */torqueMostNm: Double? = nil, 
+        /**
+         * Least deceleration by this brake alone, m/s².
+         */decelerationLeast: Double? = nil, 
+        /**
+         * Greatest deceleration by this brake alone, m/s²; the grip of the road is not looked at.
+         */decelerationMost: Double? = nil, 
+        /**
+         * Travel of the master piston until the pads touch, mm.
+         */masterTravelMm: Double, 
+        /**
+         * Travel of the lever until the pads touch, mm.
+         */leverTravelMm: Double? = nil, 
+        /**
+         * Further travel of the lever into the give of the hose, mm; none where the hose is not known.
+         */hoseTravelMm: Double? = nil) {
+        self.masterMm = masterMm
+        self.pistons = pistons
+        self.pistonMm = pistonMm
+        self.counted = counted
+        self.masterAreaMm2 = masterAreaMm2
+        self.pistonAreaMm2 = pistonAreaMm2
+        self.hydraulicRatio = hydraulicRatio
+        self.leverNewtons = leverNewtons
+        self.leverRatio = leverRatio
+        self.pressureBar = pressureBar
+        self.clampNewtons = clampNewtons
+        self.effectiveRadiusMm = effectiveRadiusMm
+        self.radiusEntered = radiusEntered
+        self.frictionLeast = frictionLeast
+        self.frictionMost = frictionMost
+        self.torqueLeastNm = torqueLeastNm
+        self.torqueMostNm = torqueMostNm
+        self.decelerationLeast = decelerationLeast
+        self.decelerationMost = decelerationMost
+        self.masterTravelMm = masterTravelMm
+        self.leverTravelMm = leverTravelMm
+        self.hoseTravelMm = hoseTravelMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakeLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakeLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakeLine {
+        return
+            try BrakeLine(
+                masterMm: FfiConverterDouble.read(from: &buf), 
+                pistons: FfiConverterUInt32.read(from: &buf), 
+                pistonMm: FfiConverterDouble.read(from: &buf), 
+                counted: FfiConverterString.read(from: &buf), 
+                masterAreaMm2: FfiConverterDouble.read(from: &buf), 
+                pistonAreaMm2: FfiConverterDouble.read(from: &buf), 
+                hydraulicRatio: FfiConverterDouble.read(from: &buf), 
+                leverNewtons: FfiConverterDouble.read(from: &buf), 
+                leverRatio: FfiConverterOptionDouble.read(from: &buf), 
+                pressureBar: FfiConverterOptionDouble.read(from: &buf), 
+                clampNewtons: FfiConverterOptionDouble.read(from: &buf), 
+                effectiveRadiusMm: FfiConverterOptionDouble.read(from: &buf), 
+                radiusEntered: FfiConverterBool.read(from: &buf), 
+                frictionLeast: FfiConverterDouble.read(from: &buf), 
+                frictionMost: FfiConverterDouble.read(from: &buf), 
+                torqueLeastNm: FfiConverterOptionDouble.read(from: &buf), 
+                torqueMostNm: FfiConverterOptionDouble.read(from: &buf), 
+                decelerationLeast: FfiConverterOptionDouble.read(from: &buf), 
+                decelerationMost: FfiConverterOptionDouble.read(from: &buf), 
+                masterTravelMm: FfiConverterDouble.read(from: &buf), 
+                leverTravelMm: FfiConverterOptionDouble.read(from: &buf), 
+                hoseTravelMm: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakeLine, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.masterMm, into: &buf)
+        FfiConverterUInt32.write(value.pistons, into: &buf)
+        FfiConverterDouble.write(value.pistonMm, into: &buf)
+        FfiConverterString.write(value.counted, into: &buf)
+        FfiConverterDouble.write(value.masterAreaMm2, into: &buf)
+        FfiConverterDouble.write(value.pistonAreaMm2, into: &buf)
+        FfiConverterDouble.write(value.hydraulicRatio, into: &buf)
+        FfiConverterDouble.write(value.leverNewtons, into: &buf)
+        FfiConverterOptionDouble.write(value.leverRatio, into: &buf)
+        FfiConverterOptionDouble.write(value.pressureBar, into: &buf)
+        FfiConverterOptionDouble.write(value.clampNewtons, into: &buf)
+        FfiConverterOptionDouble.write(value.effectiveRadiusMm, into: &buf)
+        FfiConverterBool.write(value.radiusEntered, into: &buf)
+        FfiConverterDouble.write(value.frictionLeast, into: &buf)
+        FfiConverterDouble.write(value.frictionMost, into: &buf)
+        FfiConverterOptionDouble.write(value.torqueLeastNm, into: &buf)
+        FfiConverterOptionDouble.write(value.torqueMostNm, into: &buf)
+        FfiConverterOptionDouble.write(value.decelerationLeast, into: &buf)
+        FfiConverterOptionDouble.write(value.decelerationMost, into: &buf)
+        FfiConverterDouble.write(value.masterTravelMm, into: &buf)
+        FfiConverterOptionDouble.write(value.leverTravelMm, into: &buf)
+        FfiConverterOptionDouble.write(value.hoseTravelMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeLine_lift(_ buf: RustBuffer) throws -> BrakeLine {
+    return try FfiConverterTypeBrakeLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeLine_lower(_ value: BrakeLine) -> RustBuffer {
+    return FfiConverterTypeBrakeLine.lower(value)
+}
+
+
+/**
+ * The brake page.
+ */
+public struct BrakeSheet: Equatable, Hashable {
+    /**
+     * Which brake.
+     */
+    public var end: End
+    /**
+     * Disc or drum, where it is known.
+     */
+    public var brake: BrakeKind?
+    /**
+     * As made, where it is a disc and known well enough.
+     */
+    public var standard: BrakeLine?
+    /**
+     * As asked, where it is a disc.
+     */
+    public var proposed: BrakeLine?
+    /**
+     * The one against the other.
+     */
+    public var change: BrakeChange?
+    /**
+     * The drum, where it is one.
+     */
+    public var drum: DrumState?
+    /**
+     * Stopping.
+     */
+    public var stopping: StoppingSheet
+    /**
+     * Fluid, where it is a disc.
+     */
+    public var fluid: FluidAdvice?
+    /**
+     * Bleeding, where it is a disc.
+     */
+    public var bleeding: Bleeding?
+    /**
+     * What to mind whatever the numbers say.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which brake.
+         */end: End, 
+        /**
+         * Disc or drum, where it is known.
+         */brake: BrakeKind? = nil, 
+        /**
+         * As made, where it is a disc and known well enough.
+         */standard: BrakeLine? = nil, 
+        /**
+         * As asked, where it is a disc.
+         */proposed: BrakeLine? = nil, 
+        /**
+         * The one against the other.
+         */change: BrakeChange? = nil, 
+        /**
+         * The drum, where it is one.
+         */drum: DrumState? = nil, 
+        /**
+         * Stopping.
+         */stopping: StoppingSheet, 
+        /**
+         * Fluid, where it is a disc.
+         */fluid: FluidAdvice? = nil, 
+        /**
+         * Bleeding, where it is a disc.
+         */bleeding: Bleeding? = nil, 
+        /**
+         * What to mind whatever the numbers say.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.end = end
+        self.brake = brake
+        self.standard = standard
+        self.proposed = proposed
+        self.change = change
+        self.drum = drum
+        self.stopping = stopping
+        self.fluid = fluid
+        self.bleeding = bleeding
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakeSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakeSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakeSheet {
+        return
+            try BrakeSheet(
+                end: FfiConverterTypeEnd.read(from: &buf), 
+                brake: FfiConverterOptionTypeBrakeKind.read(from: &buf), 
+                standard: FfiConverterOptionTypeBrakeLine.read(from: &buf), 
+                proposed: FfiConverterOptionTypeBrakeLine.read(from: &buf), 
+                change: FfiConverterOptionTypeBrakeChange.read(from: &buf), 
+                drum: FfiConverterOptionTypeDrumState.read(from: &buf), 
+                stopping: FfiConverterTypeStoppingSheet.read(from: &buf), 
+                fluid: FfiConverterOptionTypeFluidAdvice.read(from: &buf), 
+                bleeding: FfiConverterOptionTypeBleeding.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakeSheet, into buf: inout [UInt8]) {
+        FfiConverterTypeEnd.write(value.end, into: &buf)
+        FfiConverterOptionTypeBrakeKind.write(value.brake, into: &buf)
+        FfiConverterOptionTypeBrakeLine.write(value.standard, into: &buf)
+        FfiConverterOptionTypeBrakeLine.write(value.proposed, into: &buf)
+        FfiConverterOptionTypeBrakeChange.write(value.change, into: &buf)
+        FfiConverterOptionTypeDrumState.write(value.drum, into: &buf)
+        FfiConverterTypeStoppingSheet.write(value.stopping, into: &buf)
+        FfiConverterOptionTypeFluidAdvice.write(value.fluid, into: &buf)
+        FfiConverterOptionTypeBleeding.write(value.bleeding, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeSheet_lift(_ buf: RustBuffer) throws -> BrakeSheet {
+    return try FfiConverterTypeBrakeSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeSheet_lower(_ value: BrakeSheet) -> RustBuffer {
+    return FfiConverterTypeBrakeSheet.lower(value)
 }
 
 
@@ -1109,6 +2262,224 @@ public func FfiConverterTypeChainFit_lift(_ buf: RustBuffer) throws -> ChainFit 
 #endif
 public func FfiConverterTypeChainFit_lower(_ value: ChainFit) -> RustBuffer {
     return FfiConverterTypeChainFit.lower(value)
+}
+
+
+/**
+ * Something to look at, try or measure.
+ */
+public struct Check: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * The question or instruction.
+     */
+    public var label: String
+    /**
+     * Its possible answers.
+     */
+    public var outcomes: [CheckOutcome]
+    /**
+     * Hands-on minutes once everything is in reach.
+     */
+    public var minutes: Double
+    /**
+     * Minutes that its danger is worth.
+     */
+    public var dangerMinutes: Double
+    /**
+     * Marks of the covers that must be off.
+     */
+    public var covers: [String]
+    /**
+     * Whether it is a look that needs no tool; looks come first.
+     */
+    public var freeLook: Bool
+    /**
+     * A short caution to show with it.
+     */
+    public var caution: String?
+    /**
+     * For each suspect, in their order, the probability of each outcome; each line adds up to 1.
+     */
+    public var likelihoods: [[Double]]
+    /**
+     * Present when the answer can be given as a reading.
+     */
+    public var metering: Metering?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * The question or instruction.
+         */label: String, 
+        /**
+         * Its possible answers.
+         */outcomes: [CheckOutcome] = [], 
+        /**
+         * Hands-on minutes once everything is in reach.
+         */minutes: Double, 
+        /**
+         * Minutes that its danger is worth.
+         */dangerMinutes: Double, 
+        /**
+         * Marks of the covers that must be off.
+         */covers: [String] = [], 
+        /**
+         * Whether it is a look that needs no tool; looks come first.
+         */freeLook: Bool, 
+        /**
+         * A short caution to show with it.
+         */caution: String? = nil, 
+        /**
+         * For each suspect, in their order, the probability of each outcome; each line adds up to 1.
+         */likelihoods: [[Double]] = [], 
+        /**
+         * Present when the answer can be given as a reading.
+         */metering: Metering? = nil) {
+        self.id = id
+        self.label = label
+        self.outcomes = outcomes
+        self.minutes = minutes
+        self.dangerMinutes = dangerMinutes
+        self.covers = covers
+        self.freeLook = freeLook
+        self.caution = caution
+        self.likelihoods = likelihoods
+        self.metering = metering
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Check: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCheck: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Check {
+        return
+            try Check(
+                id: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                outcomes: FfiConverterSequenceTypeCheckOutcome.read(from: &buf), 
+                minutes: FfiConverterDouble.read(from: &buf), 
+                dangerMinutes: FfiConverterDouble.read(from: &buf), 
+                covers: FfiConverterSequenceString.read(from: &buf), 
+                freeLook: FfiConverterBool.read(from: &buf), 
+                caution: FfiConverterOptionString.read(from: &buf), 
+                likelihoods: FfiConverterSequenceSequenceDouble.read(from: &buf), 
+                metering: FfiConverterOptionTypeMetering.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Check, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterSequenceTypeCheckOutcome.write(value.outcomes, into: &buf)
+        FfiConverterDouble.write(value.minutes, into: &buf)
+        FfiConverterDouble.write(value.dangerMinutes, into: &buf)
+        FfiConverterSequenceString.write(value.covers, into: &buf)
+        FfiConverterBool.write(value.freeLook, into: &buf)
+        FfiConverterOptionString.write(value.caution, into: &buf)
+        FfiConverterSequenceSequenceDouble.write(value.likelihoods, into: &buf)
+        FfiConverterOptionTypeMetering.write(value.metering, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCheck_lift(_ buf: RustBuffer) throws -> Check {
+    return try FfiConverterTypeCheck.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCheck_lower(_ value: Check) -> RustBuffer {
+    return FfiConverterTypeCheck.lower(value)
+}
+
+
+/**
+ * One possible answer.
+ */
+public struct CheckOutcome: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * In words.
+     */
+    public var label: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * In words.
+         */label: String) {
+        self.id = id
+        self.label = label
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CheckOutcome: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCheckOutcome: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CheckOutcome {
+        return
+            try CheckOutcome(
+                id: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CheckOutcome, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCheckOutcome_lift(_ buf: RustBuffer) throws -> CheckOutcome {
+    return try FfiConverterTypeCheckOutcome.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCheckOutcome_lower(_ value: CheckOutcome) -> RustBuffer {
+    return FfiConverterTypeCheckOutcome.lower(value)
 }
 
 
@@ -1396,6 +2767,323 @@ public func FfiConverterTypeConsumer_lift(_ buf: RustBuffer) throws -> Consumer 
 #endif
 public func FfiConverterTypeConsumer_lower(_ value: Consumer) -> RustBuffer {
     return FfiConverterTypeConsumer.lower(value)
+}
+
+
+/**
+ * Something that must come off before a check; once off, it costs nothing more.
+ */
+public struct Cover: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Minutes to take it off and put it back.
+     */
+    public var minutes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Minutes to take it off and put it back.
+         */minutes: Double) {
+        self.id = id
+        self.label = label
+        self.minutes = minutes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Cover: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCover: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Cover {
+        return
+            try Cover(
+                id: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                minutes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Cover, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.minutes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCover_lift(_ buf: RustBuffer) throws -> Cover {
+    return try FfiConverterTypeCover.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCover_lower(_ value: Cover) -> RustBuffer {
+    return FfiConverterTypeCover.lower(value)
+}
+
+
+/**
+ * An area to be painted.
+ */
+public struct CoverAsk: Equatable, Hashable {
+    /**
+     * Area, m².
+     */
+    public var squareMetres: Double
+    /**
+     * Coats.
+     */
+    public var coats: UInt32
+    /**
+     * Spreading rate of one coat as printed, m²/L.
+     */
+    public var spreadingRate: Double?
+    /**
+     * Or solids by volume, per cent.
+     */
+    public var solidsPercent: Double?
+    /**
+     * With the dry film of one coat, µm.
+     */
+    public var dryMicrometres: Double?
+    /**
+     * How it is put on; it tells the usual loss.
+     */
+    public var putOn: PutOn?
+    /**
+     * The loss itself, per cent; it wins.
+     */
+    public var lossPercent: Double?
+    /**
+     * Can, mL.
+     */
+    public var canMl: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Area, m².
+         */squareMetres: Double, 
+        /**
+         * Coats.
+         */coats: UInt32, 
+        /**
+         * Spreading rate of one coat as printed, m²/L.
+         */spreadingRate: Double? = nil, 
+        /**
+         * Or solids by volume, per cent.
+         */solidsPercent: Double? = nil, 
+        /**
+         * With the dry film of one coat, µm.
+         */dryMicrometres: Double? = nil, 
+        /**
+         * How it is put on; it tells the usual loss.
+         */putOn: PutOn? = nil, 
+        /**
+         * The loss itself, per cent; it wins.
+         */lossPercent: Double? = nil, 
+        /**
+         * Can, mL.
+         */canMl: Double) {
+        self.squareMetres = squareMetres
+        self.coats = coats
+        self.spreadingRate = spreadingRate
+        self.solidsPercent = solidsPercent
+        self.dryMicrometres = dryMicrometres
+        self.putOn = putOn
+        self.lossPercent = lossPercent
+        self.canMl = canMl
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CoverAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCoverAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CoverAsk {
+        return
+            try CoverAsk(
+                squareMetres: FfiConverterDouble.read(from: &buf), 
+                coats: FfiConverterUInt32.read(from: &buf), 
+                spreadingRate: FfiConverterOptionDouble.read(from: &buf), 
+                solidsPercent: FfiConverterOptionDouble.read(from: &buf), 
+                dryMicrometres: FfiConverterOptionDouble.read(from: &buf), 
+                putOn: FfiConverterOptionTypePutOn.read(from: &buf), 
+                lossPercent: FfiConverterOptionDouble.read(from: &buf), 
+                canMl: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CoverAsk, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.squareMetres, into: &buf)
+        FfiConverterUInt32.write(value.coats, into: &buf)
+        FfiConverterOptionDouble.write(value.spreadingRate, into: &buf)
+        FfiConverterOptionDouble.write(value.solidsPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.dryMicrometres, into: &buf)
+        FfiConverterOptionTypePutOn.write(value.putOn, into: &buf)
+        FfiConverterOptionDouble.write(value.lossPercent, into: &buf)
+        FfiConverterDouble.write(value.canMl, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCoverAsk_lift(_ buf: RustBuffer) throws -> CoverAsk {
+    return try FfiConverterTypeCoverAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCoverAsk_lower(_ value: CoverAsk) -> RustBuffer {
+    return FfiConverterTypeCoverAsk.lower(value)
+}
+
+
+/**
+ * Paint that an area takes.
+ */
+public struct CoverNeed: Equatable, Hashable {
+    /**
+     * Spreading rate of one coat, m²/L.
+     */
+    public var spreadingRate: Double
+    /**
+     * Wet film of one coat, µm, where solids and film were given.
+     */
+    public var wetMicrometres: Double?
+    /**
+     * At the least loss, mL.
+     */
+    public var leastMl: Double
+    /**
+     * At the greatest loss, mL.
+     */
+    public var mostMl: Double
+    /**
+     * Cans at the least loss.
+     */
+    public var cansLeast: UInt32
+    /**
+     * Cans at the greatest loss.
+     */
+    public var cansMost: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Spreading rate of one coat, m²/L.
+         */spreadingRate: Double, 
+        /**
+         * Wet film of one coat, µm, where solids and film were given.
+         */wetMicrometres: Double? = nil, 
+        /**
+         * At the least loss, mL.
+         */leastMl: Double, 
+        /**
+         * At the greatest loss, mL.
+         */mostMl: Double, 
+        /**
+         * Cans at the least loss.
+         */cansLeast: UInt32, 
+        /**
+         * Cans at the greatest loss.
+         */cansMost: UInt32) {
+        self.spreadingRate = spreadingRate
+        self.wetMicrometres = wetMicrometres
+        self.leastMl = leastMl
+        self.mostMl = mostMl
+        self.cansLeast = cansLeast
+        self.cansMost = cansMost
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CoverNeed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCoverNeed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CoverNeed {
+        return
+            try CoverNeed(
+                spreadingRate: FfiConverterDouble.read(from: &buf), 
+                wetMicrometres: FfiConverterOptionDouble.read(from: &buf), 
+                leastMl: FfiConverterDouble.read(from: &buf), 
+                mostMl: FfiConverterDouble.read(from: &buf), 
+                cansLeast: FfiConverterUInt32.read(from: &buf), 
+                cansMost: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CoverNeed, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.spreadingRate, into: &buf)
+        FfiConverterOptionDouble.write(value.wetMicrometres, into: &buf)
+        FfiConverterDouble.write(value.leastMl, into: &buf)
+        FfiConverterDouble.write(value.mostMl, into: &buf)
+        FfiConverterUInt32.write(value.cansLeast, into: &buf)
+        FfiConverterUInt32.write(value.cansMost, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCoverNeed_lift(_ buf: RustBuffer) throws -> CoverNeed {
+    return try FfiConverterTypeCoverNeed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCoverNeed_lower(_ value: CoverNeed) -> RustBuffer {
+    return FfiConverterTypeCoverNeed.lower(value)
 }
 
 
@@ -2114,6 +3802,890 @@ public func FfiConverterTypeDrive_lower(_ value: Drive) -> RustBuffer {
 
 
 /**
+ * A drum brake.
+ */
+public struct DrumState: Equatable, Hashable {
+    /**
+     * Length of the cam lever, mm.
+     */
+    public var camArmMm: Double?
+    /**
+     * Angle between rod and cam lever at rest, degrees.
+     */
+    public var restDegrees: Double?
+    /**
+     * The same with the brake on, degrees.
+     */
+    public var appliedDegrees: Double?
+    /**
+     * How far the cam turns, degrees.
+     */
+    public var camTurnDegrees: Double?
+    /**
+     * Leverage with the brake on, per cent of the best there is.
+     */
+    public var leveragePercent: Double?
+    /**
+     * Torque at the cam for 100 N in the rod, N m.
+     */
+    public var camTorqueNm: Double?
+    /**
+     * Whether the lever stands where it should with the brake on.
+     */
+    public var judgement: Judgement
+    /**
+     * Why.
+     */
+    public var why: String?
+    /**
+     * Both shoes lead.
+     */
+    public var twinLeading: Bool
+    /**
+     * Least drum force over force at one shoe tip.
+     */
+    public var shoeFactorLeast: Double
+    /**
+     * Greatest drum force over force at one shoe tip.
+     */
+    public var shoeFactorMost: Double
+    /**
+     * How the pointer beside the cam is read.
+     */
+    public var pointer: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Length of the cam lever, mm.
+         */camArmMm: Double? = nil, 
+        /**
+         * Angle between rod and cam lever at rest, degrees.
+         */restDegrees: Double? = nil, 
+        /**
+         * The same with the brake on, degrees.
+         */appliedDegrees: Double? = nil, 
+        /**
+         * How far the cam turns, degrees.
+         */camTurnDegrees: Double? = nil, 
+        /**
+         * Leverage with the brake on, per cent of the best there is.
+         */leveragePercent: Double? = nil, 
+        /**
+         * Torque at the cam for 100 N in the rod, N m.
+         */camTorqueNm: Double? = nil, 
+        /**
+         * Whether the lever stands where it should with the brake on.
+         */judgement: Judgement, 
+        /**
+         * Why.
+         */why: String? = nil, 
+        /**
+         * Both shoes lead.
+         */twinLeading: Bool, 
+        /**
+         * Least drum force over force at one shoe tip.
+         */shoeFactorLeast: Double, 
+        /**
+         * Greatest drum force over force at one shoe tip.
+         */shoeFactorMost: Double, 
+        /**
+         * How the pointer beside the cam is read.
+         */pointer: String) {
+        self.camArmMm = camArmMm
+        self.restDegrees = restDegrees
+        self.appliedDegrees = appliedDegrees
+        self.camTurnDegrees = camTurnDegrees
+        self.leveragePercent = leveragePercent
+        self.camTorqueNm = camTorqueNm
+        self.judgement = judgement
+        self.why = why
+        self.twinLeading = twinLeading
+        self.shoeFactorLeast = shoeFactorLeast
+        self.shoeFactorMost = shoeFactorMost
+        self.pointer = pointer
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DrumState: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDrumState: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DrumState {
+        return
+            try DrumState(
+                camArmMm: FfiConverterOptionDouble.read(from: &buf), 
+                restDegrees: FfiConverterOptionDouble.read(from: &buf), 
+                appliedDegrees: FfiConverterOptionDouble.read(from: &buf), 
+                camTurnDegrees: FfiConverterOptionDouble.read(from: &buf), 
+                leveragePercent: FfiConverterOptionDouble.read(from: &buf), 
+                camTorqueNm: FfiConverterOptionDouble.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                why: FfiConverterOptionString.read(from: &buf), 
+                twinLeading: FfiConverterBool.read(from: &buf), 
+                shoeFactorLeast: FfiConverterDouble.read(from: &buf), 
+                shoeFactorMost: FfiConverterDouble.read(from: &buf), 
+                pointer: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DrumState, into buf: inout [UInt8]) {
+        FfiConverterOptionDouble.write(value.camArmMm, into: &buf)
+        FfiConverterOptionDouble.write(value.restDegrees, into: &buf)
+        FfiConverterOptionDouble.write(value.appliedDegrees, into: &buf)
+        FfiConverterOptionDouble.write(value.camTurnDegrees, into: &buf)
+        FfiConverterOptionDouble.write(value.leveragePercent, into: &buf)
+        FfiConverterOptionDouble.write(value.camTorqueNm, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterOptionString.write(value.why, into: &buf)
+        FfiConverterBool.write(value.twinLeading, into: &buf)
+        FfiConverterDouble.write(value.shoeFactorLeast, into: &buf)
+        FfiConverterDouble.write(value.shoeFactorMost, into: &buf)
+        FfiConverterString.write(value.pointer, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDrumState_lift(_ buf: RustBuffer) throws -> DrumState {
+    return try FfiConverterTypeDrumState.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDrumState_lower(_ value: DrumState) -> RustBuffer {
+    return FfiConverterTypeDrumState.lower(value)
+}
+
+
+/**
+ * One element between two points. Voltage and current count positive from `from` to `to`.
+ */
+public struct Element: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * The point it begins at; the positive side of what has one.
+     */
+    public var from: String
+    /**
+     * The point it ends at.
+     */
+    public var to: String
+    /**
+     * What it is.
+     */
+    public var component: Component
+    /**
+     * Colour code of a wire, such as `RD` or `GN/YE`.
+     */
+    public var colour: String?
+    /**
+     * What is wrong with it; none when it is sound.
+     */
+    public var condition: Condition?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * The point it begins at; the positive side of what has one.
+         */from: String, 
+        /**
+         * The point it ends at.
+         */to: String, 
+        /**
+         * What it is.
+         */component: Component, 
+        /**
+         * Colour code of a wire, such as `RD` or `GN/YE`.
+         */colour: String? = nil, 
+        /**
+         * What is wrong with it; none when it is sound.
+         */condition: Condition? = nil) {
+        self.id = id
+        self.label = label
+        self.from = from
+        self.to = to
+        self.component = component
+        self.colour = colour
+        self.condition = condition
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Element: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeElement: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Element {
+        return
+            try Element(
+                id: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                from: FfiConverterString.read(from: &buf), 
+                to: FfiConverterString.read(from: &buf), 
+                component: FfiConverterTypeComponent.read(from: &buf), 
+                colour: FfiConverterOptionString.read(from: &buf), 
+                condition: FfiConverterOptionTypeCondition.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Element, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.from, into: &buf)
+        FfiConverterString.write(value.to, into: &buf)
+        FfiConverterTypeComponent.write(value.component, into: &buf)
+        FfiConverterOptionString.write(value.colour, into: &buf)
+        FfiConverterOptionTypeCondition.write(value.condition, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeElement_lift(_ buf: RustBuffer) throws -> Element {
+    return try FfiConverterTypeElement.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeElement_lower(_ value: Element) -> RustBuffer {
+    return FfiConverterTypeElement.lower(value)
+}
+
+
+/**
+ * How far it must go in.
+ */
+public struct EngagementAdvice: Equatable, Hashable {
+    /**
+     * What it goes into.
+     */
+    public var tappedInto: TappedInto
+    /**
+     * The shorter of the rules, mm.
+     */
+    public var leastMm: Double
+    /**
+     * The longer of the rules, mm.
+     */
+    public var mostMm: Double
+    /**
+     * So that the screw breaks before the thread strips, mm, where the shear strength is known.
+     */
+    public var screwBreaksFirstMm: Double?
+    /**
+     * What is engaged, mm.
+     */
+    public var engagedMm: Double?
+    /**
+     * Advice on an insert.
+     */
+    public var insert: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it goes into.
+         */tappedInto: TappedInto, 
+        /**
+         * The shorter of the rules, mm.
+         */leastMm: Double, 
+        /**
+         * The longer of the rules, mm.
+         */mostMm: Double, 
+        /**
+         * So that the screw breaks before the thread strips, mm, where the shear strength is known.
+         */screwBreaksFirstMm: Double? = nil, 
+        /**
+         * What is engaged, mm.
+         */engagedMm: Double? = nil, 
+        /**
+         * Advice on an insert.
+         */insert: String) {
+        self.tappedInto = tappedInto
+        self.leastMm = leastMm
+        self.mostMm = mostMm
+        self.screwBreaksFirstMm = screwBreaksFirstMm
+        self.engagedMm = engagedMm
+        self.insert = insert
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EngagementAdvice: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEngagementAdvice: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EngagementAdvice {
+        return
+            try EngagementAdvice(
+                tappedInto: FfiConverterTypeTappedInto.read(from: &buf), 
+                leastMm: FfiConverterDouble.read(from: &buf), 
+                mostMm: FfiConverterDouble.read(from: &buf), 
+                screwBreaksFirstMm: FfiConverterOptionDouble.read(from: &buf), 
+                engagedMm: FfiConverterOptionDouble.read(from: &buf), 
+                insert: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EngagementAdvice, into buf: inout [UInt8]) {
+        FfiConverterTypeTappedInto.write(value.tappedInto, into: &buf)
+        FfiConverterDouble.write(value.leastMm, into: &buf)
+        FfiConverterDouble.write(value.mostMm, into: &buf)
+        FfiConverterOptionDouble.write(value.screwBreaksFirstMm, into: &buf)
+        FfiConverterOptionDouble.write(value.engagedMm, into: &buf)
+        FfiConverterString.write(value.insert, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEngagementAdvice_lift(_ buf: RustBuffer) throws -> EngagementAdvice {
+    return try FfiConverterTypeEngagementAdvice.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEngagementAdvice_lower(_ value: EngagementAdvice) -> RustBuffer {
+    return FfiConverterTypeEngagementAdvice.lower(value)
+}
+
+
+/**
+ * What to work out. Diameter and pitch are needed; the rest gives what it can.
+ */
+public struct FastenerAsk: Equatable, Hashable {
+    /**
+     * Measured outer diameter of the screw, mm.
+     */
+    public var diameterMm: Double?
+    /**
+     * Measured pitch, mm.
+     */
+    public var pitchMm: Double?
+    /**
+     * Or turns in an inch.
+     */
+    public var turnsPerInch: Double?
+    /**
+     * Or turns counted over a length.
+     */
+    public var turns: Double?
+    /**
+     * The length over which they were counted, mm.
+     */
+    public var overMm: Double?
+    /**
+     * Name of one of the threads that fit, when the nearest is not the one.
+     */
+    public var thread: String?
+    /**
+     * Property class on the head: 8.8.
+     */
+    public var propertyClass: String?
+    /**
+     * How it is lubricated; left out: oiled.
+     */
+    public var lubrication: Lubrication?
+    /**
+     * Outer diameter of the seat under the head, mm; left out: that of a hexagon head.
+     */
+    public var bearingMm: Double?
+    /**
+     * Clearance hole, mm; left out: a medium hole.
+     */
+    public var holeMm: Double?
+    /**
+     * What it goes into.
+     */
+    public var tappedInto: TappedInto?
+    /**
+     * Shear strength of that, MPa, where it is known.
+     */
+    public var shearMpa: Double?
+    /**
+     * Thread engaged, mm.
+     */
+    public var engagementMm: Double?
+    /**
+     * The maker's figure; it wins.
+     */
+    public var maker: MakerTorque?
+    /**
+     * Where it sits, for what may replace it.
+     */
+    public var place: ScrewPlace?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Measured outer diameter of the screw, mm.
+         */diameterMm: Double? = nil, 
+        /**
+         * Measured pitch, mm.
+         */pitchMm: Double? = nil, 
+        /**
+         * Or turns in an inch.
+         */turnsPerInch: Double? = nil, 
+        /**
+         * Or turns counted over a length.
+         */turns: Double? = nil, 
+        /**
+         * The length over which they were counted, mm.
+         */overMm: Double? = nil, 
+        /**
+         * Name of one of the threads that fit, when the nearest is not the one.
+         */thread: String? = nil, 
+        /**
+         * Property class on the head: 8.8.
+         */propertyClass: String? = nil, 
+        /**
+         * How it is lubricated; left out: oiled.
+         */lubrication: Lubrication? = nil, 
+        /**
+         * Outer diameter of the seat under the head, mm; left out: that of a hexagon head.
+         */bearingMm: Double? = nil, 
+        /**
+         * Clearance hole, mm; left out: a medium hole.
+         */holeMm: Double? = nil, 
+        /**
+         * What it goes into.
+         */tappedInto: TappedInto? = nil, 
+        /**
+         * Shear strength of that, MPa, where it is known.
+         */shearMpa: Double? = nil, 
+        /**
+         * Thread engaged, mm.
+         */engagementMm: Double? = nil, 
+        /**
+         * The maker's figure; it wins.
+         */maker: MakerTorque? = nil, 
+        /**
+         * Where it sits, for what may replace it.
+         */place: ScrewPlace? = nil) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+        self.turnsPerInch = turnsPerInch
+        self.turns = turns
+        self.overMm = overMm
+        self.thread = thread
+        self.propertyClass = propertyClass
+        self.lubrication = lubrication
+        self.bearingMm = bearingMm
+        self.holeMm = holeMm
+        self.tappedInto = tappedInto
+        self.shearMpa = shearMpa
+        self.engagementMm = engagementMm
+        self.maker = maker
+        self.place = place
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FastenerAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFastenerAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FastenerAsk {
+        return
+            try FastenerAsk(
+                diameterMm: FfiConverterOptionDouble.read(from: &buf), 
+                pitchMm: FfiConverterOptionDouble.read(from: &buf), 
+                turnsPerInch: FfiConverterOptionDouble.read(from: &buf), 
+                turns: FfiConverterOptionDouble.read(from: &buf), 
+                overMm: FfiConverterOptionDouble.read(from: &buf), 
+                thread: FfiConverterOptionString.read(from: &buf), 
+                propertyClass: FfiConverterOptionString.read(from: &buf), 
+                lubrication: FfiConverterOptionTypeLubrication.read(from: &buf), 
+                bearingMm: FfiConverterOptionDouble.read(from: &buf), 
+                holeMm: FfiConverterOptionDouble.read(from: &buf), 
+                tappedInto: FfiConverterOptionTypeTappedInto.read(from: &buf), 
+                shearMpa: FfiConverterOptionDouble.read(from: &buf), 
+                engagementMm: FfiConverterOptionDouble.read(from: &buf), 
+                maker: FfiConverterOptionTypeMakerTorque.read(from: &buf), 
+                place: FfiConverterOptionTypeScrewPlace.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FastenerAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionDouble.write(value.diameterMm, into: &buf)
+        FfiConverterOptionDouble.write(value.pitchMm, into: &buf)
+        FfiConverterOptionDouble.write(value.turnsPerInch, into: &buf)
+        FfiConverterOptionDouble.write(value.turns, into: &buf)
+        FfiConverterOptionDouble.write(value.overMm, into: &buf)
+        FfiConverterOptionString.write(value.thread, into: &buf)
+        FfiConverterOptionString.write(value.propertyClass, into: &buf)
+        FfiConverterOptionTypeLubrication.write(value.lubrication, into: &buf)
+        FfiConverterOptionDouble.write(value.bearingMm, into: &buf)
+        FfiConverterOptionDouble.write(value.holeMm, into: &buf)
+        FfiConverterOptionTypeTappedInto.write(value.tappedInto, into: &buf)
+        FfiConverterOptionDouble.write(value.shearMpa, into: &buf)
+        FfiConverterOptionDouble.write(value.engagementMm, into: &buf)
+        FfiConverterOptionTypeMakerTorque.write(value.maker, into: &buf)
+        FfiConverterOptionTypeScrewPlace.write(value.place, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFastenerAsk_lift(_ buf: RustBuffer) throws -> FastenerAsk {
+    return try FfiConverterTypeFastenerAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFastenerAsk_lower(_ value: FastenerAsk) -> RustBuffer {
+    return FfiConverterTypeFastenerAsk.lower(value)
+}
+
+
+/**
+ * The fastener page.
+ */
+public struct FastenerSheet: Equatable, Hashable {
+    /**
+     * Measured pitch, mm.
+     */
+    public var pitchMm: Double
+    /**
+     * Measured turns in an inch.
+     */
+    public var turnsPerInch: Double
+    /**
+     * The thread that the rest is worked out for.
+     */
+    public var thread: ThreadMatch?
+    /**
+     * Threads that fit, the nearest first.
+     */
+    public var likely: [ThreadMatch]
+    /**
+     * Threads that could be taken for it.
+     */
+    public var neighbours: [ThreadMatch]
+    /**
+     * What it bears, where the class is known.
+     */
+    public var strength: ScrewStrength?
+    /**
+     * Torque, where class and seat are known.
+     */
+    public var torque: TorqueBand?
+    /**
+     * How far it must go in, where that is asked.
+     */
+    public var engagement: EngagementAdvice?
+    /**
+     * What may replace it: the rule of its place, else all of them.
+     */
+    public var substitutes: [SubstituteRule]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Measured pitch, mm.
+         */pitchMm: Double, 
+        /**
+         * Measured turns in an inch.
+         */turnsPerInch: Double, 
+        /**
+         * The thread that the rest is worked out for.
+         */thread: ThreadMatch? = nil, 
+        /**
+         * Threads that fit, the nearest first.
+         */likely: [ThreadMatch] = [], 
+        /**
+         * Threads that could be taken for it.
+         */neighbours: [ThreadMatch] = [], 
+        /**
+         * What it bears, where the class is known.
+         */strength: ScrewStrength? = nil, 
+        /**
+         * Torque, where class and seat are known.
+         */torque: TorqueBand? = nil, 
+        /**
+         * How far it must go in, where that is asked.
+         */engagement: EngagementAdvice? = nil, 
+        /**
+         * What may replace it: the rule of its place, else all of them.
+         */substitutes: [SubstituteRule] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.pitchMm = pitchMm
+        self.turnsPerInch = turnsPerInch
+        self.thread = thread
+        self.likely = likely
+        self.neighbours = neighbours
+        self.strength = strength
+        self.torque = torque
+        self.engagement = engagement
+        self.substitutes = substitutes
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FastenerSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFastenerSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FastenerSheet {
+        return
+            try FastenerSheet(
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                turnsPerInch: FfiConverterDouble.read(from: &buf), 
+                thread: FfiConverterOptionTypeThreadMatch.read(from: &buf), 
+                likely: FfiConverterSequenceTypeThreadMatch.read(from: &buf), 
+                neighbours: FfiConverterSequenceTypeThreadMatch.read(from: &buf), 
+                strength: FfiConverterOptionTypeScrewStrength.read(from: &buf), 
+                torque: FfiConverterOptionTypeTorqueBand.read(from: &buf), 
+                engagement: FfiConverterOptionTypeEngagementAdvice.read(from: &buf), 
+                substitutes: FfiConverterSequenceTypeSubstituteRule.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FastenerSheet, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterDouble.write(value.turnsPerInch, into: &buf)
+        FfiConverterOptionTypeThreadMatch.write(value.thread, into: &buf)
+        FfiConverterSequenceTypeThreadMatch.write(value.likely, into: &buf)
+        FfiConverterSequenceTypeThreadMatch.write(value.neighbours, into: &buf)
+        FfiConverterOptionTypeScrewStrength.write(value.strength, into: &buf)
+        FfiConverterOptionTypeTorqueBand.write(value.torque, into: &buf)
+        FfiConverterOptionTypeEngagementAdvice.write(value.engagement, into: &buf)
+        FfiConverterSequenceTypeSubstituteRule.write(value.substitutes, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFastenerSheet_lift(_ buf: RustBuffer) throws -> FastenerSheet {
+    return try FfiConverterTypeFastenerSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFastenerSheet_lower(_ value: FastenerSheet) -> RustBuffer {
+    return FfiConverterTypeFastenerSheet.lower(value)
+}
+
+
+/**
+ * The page of the search.
+ */
+public struct FaultSheet: Equatable, Hashable {
+    /**
+     * The suspects, most likely first.
+     */
+    public var beliefs: [Belief]
+    /**
+     * The next check; none when settled or when no check tells more.
+     */
+    public var next: NextCheck?
+    /**
+     * What its answers would mean.
+     */
+    public var meanings: [Meaning]
+    /**
+     * What it is, once one cure holds 95 %.
+     */
+    public var settled: SettledOn?
+    /**
+     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     */
+    public var tryInOrder: [String]
+    /**
+     * Trouble so far, minutes.
+     */
+    public var spentMinutes: Double
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * Where method and weights come from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The suspects, most likely first.
+         */beliefs: [Belief] = [], 
+        /**
+         * The next check; none when settled or when no check tells more.
+         */next: NextCheck? = nil, 
+        /**
+         * What its answers would mean.
+         */meanings: [Meaning] = [], 
+        /**
+         * What it is, once one cure holds 95 %.
+         */settled: SettledOn? = nil, 
+        /**
+         * When no check tells more and nothing is settled: the cures in the order in which to try them.
+         */tryInOrder: [String] = [], 
+        /**
+         * Trouble so far, minutes.
+         */spentMinutes: Double, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * Where method and weights come from.
+         */sources: [Source] = []) {
+        self.beliefs = beliefs
+        self.next = next
+        self.meanings = meanings
+        self.settled = settled
+        self.tryInOrder = tryInOrder
+        self.spentMinutes = spentMinutes
+        self.findings = findings
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultSheet {
+        return
+            try FaultSheet(
+                beliefs: FfiConverterSequenceTypeBelief.read(from: &buf), 
+                next: FfiConverterOptionTypeNextCheck.read(from: &buf), 
+                meanings: FfiConverterSequenceTypeMeaning.read(from: &buf), 
+                settled: FfiConverterOptionTypeSettledOn.read(from: &buf), 
+                tryInOrder: FfiConverterSequenceString.read(from: &buf), 
+                spentMinutes: FfiConverterDouble.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultSheet, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeBelief.write(value.beliefs, into: &buf)
+        FfiConverterOptionTypeNextCheck.write(value.next, into: &buf)
+        FfiConverterSequenceTypeMeaning.write(value.meanings, into: &buf)
+        FfiConverterOptionTypeSettledOn.write(value.settled, into: &buf)
+        FfiConverterSequenceString.write(value.tryInOrder, into: &buf)
+        FfiConverterDouble.write(value.spentMinutes, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultSheet_lift(_ buf: RustBuffer) throws -> FaultSheet {
+    return try FfiConverterTypeFaultSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultSheet_lower(_ value: FaultSheet) -> RustBuffer {
+    return FfiConverterTypeFaultSheet.lower(value)
+}
+
+
+/**
  * A result of a sum.
  */
 public struct Figure: Equatable, Hashable {
@@ -2248,6 +4820,323 @@ public func FfiConverterTypeFigures_lift(_ buf: RustBuffer) throws -> Figures {
 #endif
 public func FfiConverterTypeFigures_lower(_ value: Figures) -> RustBuffer {
     return FfiConverterTypeFigures.lower(value)
+}
+
+
+/**
+ * What to fill. What is left out is taken from the bike.
+ */
+public struct FillAsk: Equatable, Hashable {
+    /**
+     * Mark of a filling of the bike.
+     */
+    public var filling: String?
+    /**
+     * A volume to pour instead, L.
+     */
+    public var litres: Double?
+    /**
+     * Cups that one owns, mL; left out: one of 1,000 mL.
+     */
+    public var cupsMl: [UInt32]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of a filling of the bike.
+         */filling: String? = nil, 
+        /**
+         * A volume to pour instead, L.
+         */litres: Double? = nil, 
+        /**
+         * Cups that one owns, mL; left out: one of 1,000 mL.
+         */cupsMl: [UInt32] = []) {
+        self.filling = filling
+        self.litres = litres
+        self.cupsMl = cupsMl
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FillAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFillAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FillAsk {
+        return
+            try FillAsk(
+                filling: FfiConverterOptionString.read(from: &buf), 
+                litres: FfiConverterOptionDouble.read(from: &buf), 
+                cupsMl: FfiConverterSequenceUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FillAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.filling, into: &buf)
+        FfiConverterOptionDouble.write(value.litres, into: &buf)
+        FfiConverterSequenceUInt32.write(value.cupsMl, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillAsk_lift(_ buf: RustBuffer) throws -> FillAsk {
+    return try FfiConverterTypeFillAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillAsk_lower(_ value: FillAsk) -> RustBuffer {
+    return FfiConverterTypeFillAsk.lower(value)
+}
+
+
+/**
+ * A filling of the bike.
+ */
+public struct FillChoice: Equatable, Hashable {
+    /**
+     * Mark.
+     */
+    public var id: String
+    /**
+     * What is filled.
+     */
+    public var name: String
+    /**
+     * Volume, L.
+     */
+    public var litres: Double?
+    /**
+     * On what occasion.
+     */
+    public var fill: FillKind?
+    /**
+     * Grade.
+     */
+    public var grade: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark.
+         */id: String, 
+        /**
+         * What is filled.
+         */name: String, 
+        /**
+         * Volume, L.
+         */litres: Double? = nil, 
+        /**
+         * On what occasion.
+         */fill: FillKind? = nil, 
+        /**
+         * Grade.
+         */grade: String? = nil) {
+        self.id = id
+        self.name = name
+        self.litres = litres
+        self.fill = fill
+        self.grade = grade
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FillChoice: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFillChoice: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FillChoice {
+        return
+            try FillChoice(
+                id: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                litres: FfiConverterOptionDouble.read(from: &buf), 
+                fill: FfiConverterOptionTypeFillKind.read(from: &buf), 
+                grade: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FillChoice, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterOptionDouble.write(value.litres, into: &buf)
+        FfiConverterOptionTypeFillKind.write(value.fill, into: &buf)
+        FfiConverterOptionString.write(value.grade, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillChoice_lift(_ buf: RustBuffer) throws -> FillChoice {
+    return try FfiConverterTypeFillChoice.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillChoice_lower(_ value: FillChoice) -> RustBuffer {
+    return FfiConverterTypeFillChoice.lower(value)
+}
+
+
+/**
+ * The filling page.
+ */
+public struct FillSheet: Equatable, Hashable {
+    /**
+     * Every filling of the bike.
+     */
+    public var choices: [FillChoice]
+    /**
+     * The one that is poured, when it is one of the bike.
+     */
+    public var filling: FillChoice?
+    /**
+     * Volume, mL, to the millilitre.
+     */
+    public var volumeMl: UInt32
+    /**
+     * The pours, in order.
+     */
+    public var pours: [Pour]
+    /**
+     * In one line: “1 L + 600 mL”.
+     */
+    public var sentence: String
+    /**
+     * Pouring and level check, step by step.
+     */
+    public var steps: [String]
+    /**
+     * What can hurt.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Every filling of the bike.
+         */choices: [FillChoice] = [], 
+        /**
+         * The one that is poured, when it is one of the bike.
+         */filling: FillChoice? = nil, 
+        /**
+         * Volume, mL, to the millilitre.
+         */volumeMl: UInt32, 
+        /**
+         * The pours, in order.
+         */pours: [Pour] = [], 
+        /**
+         * In one line: “1 L + 600 mL”.
+         */sentence: String, 
+        /**
+         * Pouring and level check, step by step.
+         */steps: [String] = [], 
+        /**
+         * What can hurt.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.choices = choices
+        self.filling = filling
+        self.volumeMl = volumeMl
+        self.pours = pours
+        self.sentence = sentence
+        self.steps = steps
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FillSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFillSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FillSheet {
+        return
+            try FillSheet(
+                choices: FfiConverterSequenceTypeFillChoice.read(from: &buf), 
+                filling: FfiConverterOptionTypeFillChoice.read(from: &buf), 
+                volumeMl: FfiConverterUInt32.read(from: &buf), 
+                pours: FfiConverterSequenceTypePour.read(from: &buf), 
+                sentence: FfiConverterString.read(from: &buf), 
+                steps: FfiConverterSequenceString.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FillSheet, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeFillChoice.write(value.choices, into: &buf)
+        FfiConverterOptionTypeFillChoice.write(value.filling, into: &buf)
+        FfiConverterUInt32.write(value.volumeMl, into: &buf)
+        FfiConverterSequenceTypePour.write(value.pours, into: &buf)
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterSequenceString.write(value.steps, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillSheet_lift(_ buf: RustBuffer) throws -> FillSheet {
+    return try FfiConverterTypeFillSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillSheet_lower(_ value: FillSheet) -> RustBuffer {
+    return FfiConverterTypeFillSheet.lower(value)
 }
 
 
@@ -2400,6 +5289,95 @@ public func FfiConverterTypeFinding_lower(_ value: Finding) -> RustBuffer {
 
 
 /**
+ * What flows through an element.
+ */
+public struct Flow: Equatable, Hashable {
+    /**
+     * Mark of the element.
+     */
+    public var element: String
+    /**
+     * Voltage from its first end to its last, volts.
+     */
+    public var volts: Double
+    /**
+     * Current from its first end to its last, amperes.
+     */
+    public var amperes: Double
+    /**
+     * Power it takes, watts; negative when it gives.
+     */
+    public var watts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the element.
+         */element: String, 
+        /**
+         * Voltage from its first end to its last, volts.
+         */volts: Double, 
+        /**
+         * Current from its first end to its last, amperes.
+         */amperes: Double, 
+        /**
+         * Power it takes, watts; negative when it gives.
+         */watts: Double) {
+        self.element = element
+        self.volts = volts
+        self.amperes = amperes
+        self.watts = watts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Flow: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFlow: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Flow {
+        return
+            try Flow(
+                element: FfiConverterString.read(from: &buf), 
+                volts: FfiConverterDouble.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf), 
+                watts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Flow, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterDouble.write(value.volts, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+        FfiConverterDouble.write(value.watts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlow_lift(_ buf: RustBuffer) throws -> Flow {
+    return try FfiConverterTypeFlow.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlow_lower(_ value: Flow) -> RustBuffer {
+    return FfiConverterTypeFlow.lower(value)
+}
+
+
+/**
  * A filling.
  */
 public struct Fluid: Equatable, Hashable {
@@ -2415,6 +5393,10 @@ public struct Fluid: Equatable, Hashable {
      * Grade as the manual says.
      */
     public var grade: String?
+    /**
+     * On what occasion it takes that volume.
+     */
+    public var fill: FillKind?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2427,10 +5409,14 @@ public struct Fluid: Equatable, Hashable {
          */litres: Double? = nil, 
         /**
          * Grade as the manual says.
-         */grade: String? = nil) {
+         */grade: String? = nil, 
+        /**
+         * On what occasion it takes that volume.
+         */fill: FillKind? = nil) {
         self.name = name
         self.litres = litres
         self.grade = grade
+        self.fill = fill
     }
 
     
@@ -2451,7 +5437,8 @@ public struct FfiConverterTypeFluid: FfiConverterRustBuffer {
             try Fluid(
                 name: FfiConverterString.read(from: &buf), 
                 litres: FfiConverterOptionDouble.read(from: &buf), 
-                grade: FfiConverterOptionString.read(from: &buf)
+                grade: FfiConverterOptionString.read(from: &buf), 
+                fill: FfiConverterOptionTypeFillKind.read(from: &buf)
         )
     }
 
@@ -2459,6 +5446,7 @@ public struct FfiConverterTypeFluid: FfiConverterRustBuffer {
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterOptionDouble.write(value.litres, into: &buf)
         FfiConverterOptionString.write(value.grade, into: &buf)
+        FfiConverterOptionTypeFillKind.write(value.fill, into: &buf)
     }
 }
 
@@ -2475,6 +5463,194 @@ public func FfiConverterTypeFluid_lift(_ buf: RustBuffer) throws -> Fluid {
 #endif
 public func FfiConverterTypeFluid_lower(_ value: Fluid) -> RustBuffer {
     return FfiConverterTypeFluid.lower(value)
+}
+
+
+/**
+ * Brake fluid.
+ */
+public struct FluidAdvice: Equatable, Hashable {
+    /**
+     * Every grade.
+     */
+    public var grades: [FluidCard]
+    /**
+     * What is in the bike.
+     */
+    public var now: FluidGrade?
+    /**
+     * Whether what would be poured in may meet it.
+     */
+    public var meeting: Meeting?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Every grade.
+         */grades: [FluidCard] = [], 
+        /**
+         * What is in the bike.
+         */now: FluidGrade? = nil, 
+        /**
+         * Whether what would be poured in may meet it.
+         */meeting: Meeting? = nil) {
+        self.grades = grades
+        self.now = now
+        self.meeting = meeting
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FluidAdvice: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFluidAdvice: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FluidAdvice {
+        return
+            try FluidAdvice(
+                grades: FfiConverterSequenceTypeFluidCard.read(from: &buf), 
+                now: FfiConverterOptionTypeFluidGrade.read(from: &buf), 
+                meeting: FfiConverterOptionTypeMeeting.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FluidAdvice, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeFluidCard.write(value.grades, into: &buf)
+        FfiConverterOptionTypeFluidGrade.write(value.now, into: &buf)
+        FfiConverterOptionTypeMeeting.write(value.meeting, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFluidAdvice_lift(_ buf: RustBuffer) throws -> FluidAdvice {
+    return try FfiConverterTypeFluidAdvice.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFluidAdvice_lower(_ value: FluidAdvice) -> RustBuffer {
+    return FfiConverterTypeFluidAdvice.lower(value)
+}
+
+
+/**
+ * A grade of brake fluid.
+ */
+public struct FluidCard: Equatable, Hashable {
+    /**
+     * Grade.
+     */
+    public var grade: FluidGrade
+    /**
+     * As it is printed on the cap.
+     */
+    public var name: String
+    /**
+     * What it is made of.
+     */
+    public var base: String
+    /**
+     * Least boiling point new, °C; none where the standard has none.
+     */
+    public var dryCelsius: Double?
+    /**
+     * Least boiling point with 3.7 % water, °C.
+     */
+    public var wetCelsius: Double?
+    /**
+     * Grades that it may be topped up with.
+     */
+    public var mixesWith: [FluidGrade]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Grade.
+         */grade: FluidGrade, 
+        /**
+         * As it is printed on the cap.
+         */name: String, 
+        /**
+         * What it is made of.
+         */base: String, 
+        /**
+         * Least boiling point new, °C; none where the standard has none.
+         */dryCelsius: Double? = nil, 
+        /**
+         * Least boiling point with 3.7 % water, °C.
+         */wetCelsius: Double? = nil, 
+        /**
+         * Grades that it may be topped up with.
+         */mixesWith: [FluidGrade] = []) {
+        self.grade = grade
+        self.name = name
+        self.base = base
+        self.dryCelsius = dryCelsius
+        self.wetCelsius = wetCelsius
+        self.mixesWith = mixesWith
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FluidCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFluidCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FluidCard {
+        return
+            try FluidCard(
+                grade: FfiConverterTypeFluidGrade.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                base: FfiConverterString.read(from: &buf), 
+                dryCelsius: FfiConverterOptionDouble.read(from: &buf), 
+                wetCelsius: FfiConverterOptionDouble.read(from: &buf), 
+                mixesWith: FfiConverterSequenceTypeFluidGrade.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FluidCard, into buf: inout [UInt8]) {
+        FfiConverterTypeFluidGrade.write(value.grade, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.base, into: &buf)
+        FfiConverterOptionDouble.write(value.dryCelsius, into: &buf)
+        FfiConverterOptionDouble.write(value.wetCelsius, into: &buf)
+        FfiConverterSequenceTypeFluidGrade.write(value.mixesWith, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFluidCard_lift(_ buf: RustBuffer) throws -> FluidCard {
+    return try FfiConverterTypeFluidCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFluidCard_lower(_ value: FluidCard) -> RustBuffer {
+    return FfiConverterTypeFluidCard.lower(value)
 }
 
 
@@ -2911,6 +6087,105 @@ public func FfiConverterTypeGearingSheet_lift(_ buf: RustBuffer) throws -> Geari
 #endif
 public func FfiConverterTypeGearingSheet_lower(_ value: GearingSheet) -> RustBuffer {
     return FfiConverterTypeGearingSheet.lower(value)
+}
+
+
+/**
+ * A harness: everything between the battery and the lamps, as a list.
+ */
+public struct Harness: Equatable, Hashable {
+    /**
+     * What it is called.
+     */
+    public var name: String
+    /**
+     * The point all voltages are measured from: the negative terminal of the battery.
+     */
+    public var earth: String
+    /**
+     * The frame, where a chafed wire ends up.
+     */
+    public var frame: String
+    /**
+     * The switches and what else is in one of several states.
+     */
+    public var switches: [SwitchCard]
+    /**
+     * The elements.
+     */
+    public var elements: [Element]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is called.
+         */name: String, 
+        /**
+         * The point all voltages are measured from: the negative terminal of the battery.
+         */earth: String, 
+        /**
+         * The frame, where a chafed wire ends up.
+         */frame: String, 
+        /**
+         * The switches and what else is in one of several states.
+         */switches: [SwitchCard] = [], 
+        /**
+         * The elements.
+         */elements: [Element] = []) {
+        self.name = name
+        self.earth = earth
+        self.frame = frame
+        self.switches = switches
+        self.elements = elements
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Harness: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHarness: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Harness {
+        return
+            try Harness(
+                name: FfiConverterString.read(from: &buf), 
+                earth: FfiConverterString.read(from: &buf), 
+                frame: FfiConverterString.read(from: &buf), 
+                switches: FfiConverterSequenceTypeSwitchCard.read(from: &buf), 
+                elements: FfiConverterSequenceTypeElement.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Harness, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.earth, into: &buf)
+        FfiConverterString.write(value.frame, into: &buf)
+        FfiConverterSequenceTypeSwitchCard.write(value.switches, into: &buf)
+        FfiConverterSequenceTypeElement.write(value.elements, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarness_lift(_ buf: RustBuffer) throws -> Harness {
+    return try FfiConverterTypeHarness.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarness_lower(_ value: Harness) -> RustBuffer {
+    return FfiConverterTypeHarness.lower(value)
 }
 
 
@@ -3889,6 +7164,95 @@ public func FfiConverterTypeJob_lower(_ value: Job) -> RustBuffer {
 
 
 /**
+ * The state of a lamp, horn, consumer or starter.
+ */
+public struct LampState: Equatable, Hashable {
+    /**
+     * Mark of the element.
+     */
+    public var element: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Light (of a lamp) or voltage (of anything else) against the rated one, 1 is as rated.
+     */
+    public var share: Double
+    /**
+     * What that looks like.
+     */
+    public var look: LampLook
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the element.
+         */element: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Light (of a lamp) or voltage (of anything else) against the rated one, 1 is as rated.
+         */share: Double, 
+        /**
+         * What that looks like.
+         */look: LampLook) {
+        self.element = element
+        self.label = label
+        self.share = share
+        self.look = look
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampState: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampState: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampState {
+        return
+            try LampState(
+                element: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf), 
+                look: FfiConverterTypeLampLook.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampState, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+        FfiConverterTypeLampLook.write(value.look, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampState_lift(_ buf: RustBuffer) throws -> LampState {
+    return try FfiConverterTypeLampState.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampState_lower(_ value: LampState) -> RustBuffer {
+    return FfiConverterTypeLampState.lower(value)
+}
+
+
+/**
  * How a value is judged.
  */
 public struct Limit: Equatable, Hashable {
@@ -4146,6 +7510,233 @@ public func FfiConverterTypeLoadSheet_lower(_ value: LoadSheet) -> RustBuffer {
 
 
 /**
+ * A torque from the maker's manual, with where it stands.
+ */
+public struct MakerTorque: Equatable, Hashable {
+    /**
+     * Torque, N m.
+     */
+    public var torqueNm: Double
+    /**
+     * Where it stands: manual and page.
+     */
+    public var source: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Torque, N m.
+         */torqueNm: Double, 
+        /**
+         * Where it stands: manual and page.
+         */source: String) {
+        self.torqueNm = torqueNm
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MakerTorque: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMakerTorque: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MakerTorque {
+        return
+            try MakerTorque(
+                torqueNm: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MakerTorque, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.torqueNm, into: &buf)
+        FfiConverterString.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMakerTorque_lift(_ buf: RustBuffer) throws -> MakerTorque {
+    return try FfiConverterTypeMakerTorque.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMakerTorque_lower(_ value: MakerTorque) -> RustBuffer {
+    return FfiConverterTypeMakerTorque.lower(value)
+}
+
+
+/**
+ * What an answer to the next check would mean.
+ */
+public struct Meaning: Equatable, Hashable {
+    /**
+     * Mark of the outcome.
+     */
+    public var outcome: String
+    /**
+     * The outcome in words.
+     */
+    public var label: String
+    /**
+     * How likely this answer is.
+     */
+    public var probability: Double
+    /**
+     * What it points at, most likely first.
+     */
+    public var pointsAt: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the outcome.
+         */outcome: String, 
+        /**
+         * The outcome in words.
+         */label: String, 
+        /**
+         * How likely this answer is.
+         */probability: Double, 
+        /**
+         * What it points at, most likely first.
+         */pointsAt: [String] = []) {
+        self.outcome = outcome
+        self.label = label
+        self.probability = probability
+        self.pointsAt = pointsAt
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Meaning: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMeaning: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Meaning {
+        return
+            try Meaning(
+                outcome: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                probability: FfiConverterDouble.read(from: &buf), 
+                pointsAt: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Meaning, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.outcome, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.probability, into: &buf)
+        FfiConverterSequenceString.write(value.pointsAt, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeaning_lift(_ buf: RustBuffer) throws -> Meaning {
+    return try FfiConverterTypeMeaning.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeaning_lower(_ value: Meaning) -> RustBuffer {
+    return FfiConverterTypeMeaning.lower(value)
+}
+
+
+/**
+ * What a meter would show under each suspect.
+ */
+public struct Metering: Equatable, Hashable {
+    /**
+     * Predicted voltage for each suspect, in the order of the suspects, volts; none where it could not be worked out.
+     */
+    public var predictedVolts: [Double?]
+    /**
+     * Greatest reading that the meter takes, volts.
+     */
+    public var rangeVolts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Predicted voltage for each suspect, in the order of the suspects, volts; none where it could not be worked out.
+         */predictedVolts: [Double?] = [], 
+        /**
+         * Greatest reading that the meter takes, volts.
+         */rangeVolts: Double) {
+        self.predictedVolts = predictedVolts
+        self.rangeVolts = rangeVolts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Metering: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMetering: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Metering {
+        return
+            try Metering(
+                predictedVolts: FfiConverterSequenceOptionDouble.read(from: &buf), 
+                rangeVolts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Metering, into buf: inout [UInt8]) {
+        FfiConverterSequenceOptionDouble.write(value.predictedVolts, into: &buf)
+        FfiConverterDouble.write(value.rangeVolts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMetering_lift(_ buf: RustBuffer) throws -> Metering {
+    return try FfiConverterTypeMetering.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMetering_lower(_ value: Metering) -> RustBuffer {
+    return FfiConverterTypeMetering.lower(value)
+}
+
+
+/**
  * A state with the moment at which it is or was reached.
  */
 public struct Milestone: Equatable, Hashable {
@@ -4235,6 +7826,263 @@ public func FfiConverterTypeMilestone_lower(_ value: Milestone) -> RustBuffer {
 
 
 /**
+ * What to mix.
+ */
+public struct MixAsk: Equatable, Hashable {
+    /**
+     * The mix.
+     */
+    public var mix: Mix
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The mix.
+         */mix: Mix) {
+        self.mix = mix
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MixAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMixAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MixAsk {
+        return
+            try MixAsk(
+                mix: FfiConverterTypeMix.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MixAsk, into buf: inout [UInt8]) {
+        FfiConverterTypeMix.write(value.mix, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMixAsk_lift(_ buf: RustBuffer) throws -> MixAsk {
+    return try FfiConverterTypeMixAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMixAsk_lower(_ value: MixAsk) -> RustBuffer {
+    return FfiConverterTypeMixAsk.lower(value)
+}
+
+
+/**
+ * One part of a mix.
+ */
+public struct MixPart: Equatable, Hashable {
+    /**
+     * What it is.
+     */
+    public var name: String
+    /**
+     * Volume, mL, where it is known.
+     */
+    public var millilitres: Double?
+    /**
+     * Weight, g, where it is known.
+     */
+    public var grams: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is.
+         */name: String, 
+        /**
+         * Volume, mL, where it is known.
+         */millilitres: Double? = nil, 
+        /**
+         * Weight, g, where it is known.
+         */grams: Double? = nil) {
+        self.name = name
+        self.millilitres = millilitres
+        self.grams = grams
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MixPart: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMixPart: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MixPart {
+        return
+            try MixPart(
+                name: FfiConverterString.read(from: &buf), 
+                millilitres: FfiConverterOptionDouble.read(from: &buf), 
+                grams: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MixPart, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterOptionDouble.write(value.millilitres, into: &buf)
+        FfiConverterOptionDouble.write(value.grams, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMixPart_lift(_ buf: RustBuffer) throws -> MixPart {
+    return try FfiConverterTypeMixPart.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMixPart_lower(_ value: MixPart) -> RustBuffer {
+    return FfiConverterTypeMixPart.lower(value)
+}
+
+
+/**
+ * The mixing page.
+ */
+public struct MixSheet: Equatable, Hashable {
+    /**
+     * The answer in one line.
+     */
+    public var sentence: String
+    /**
+     * The parts, in the order in which they go into the cup.
+     */
+    public var parts: [MixPart]
+    /**
+     * By the other convention, where there are two.
+     */
+    public var other: OtherReading?
+    /**
+     * Paint for an area, where that was asked.
+     */
+    public var cover: CoverNeed?
+    /**
+     * What can hurt.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The answer in one line.
+         */sentence: String, 
+        /**
+         * The parts, in the order in which they go into the cup.
+         */parts: [MixPart] = [], 
+        /**
+         * By the other convention, where there are two.
+         */other: OtherReading? = nil, 
+        /**
+         * Paint for an area, where that was asked.
+         */cover: CoverNeed? = nil, 
+        /**
+         * What can hurt.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.sentence = sentence
+        self.parts = parts
+        self.other = other
+        self.cover = cover
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MixSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMixSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MixSheet {
+        return
+            try MixSheet(
+                sentence: FfiConverterString.read(from: &buf), 
+                parts: FfiConverterSequenceTypeMixPart.read(from: &buf), 
+                other: FfiConverterOptionTypeOtherReading.read(from: &buf), 
+                cover: FfiConverterOptionTypeCoverNeed.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MixSheet, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterSequenceTypeMixPart.write(value.parts, into: &buf)
+        FfiConverterOptionTypeOtherReading.write(value.other, into: &buf)
+        FfiConverterOptionTypeCoverNeed.write(value.cover, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMixSheet_lift(_ buf: RustBuffer) throws -> MixSheet {
+    return try FfiConverterTypeMixSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMixSheet_lower(_ value: MixSheet) -> RustBuffer {
+    return FfiConverterTypeMixSheet.lower(value)
+}
+
+
+/**
  * When and where something is asked. The core reads no clock; the host gives it.
  */
 public struct Moment: Equatable, Hashable {
@@ -4300,6 +8148,85 @@ public func FfiConverterTypeMoment_lift(_ buf: RustBuffer) throws -> Moment {
 #endif
 public func FfiConverterTypeMoment_lower(_ value: Moment) -> RustBuffer {
     return FfiConverterTypeMoment.lower(value)
+}
+
+
+/**
+ * The check to do next.
+ */
+public struct NextCheck: Equatable, Hashable {
+    /**
+     * Mark of the check.
+     */
+    public var check: String
+    /**
+     * What it is expected to tell, bits.
+     */
+    public var gainBits: Double
+    /**
+     * Its trouble, minutes.
+     */
+    public var troubleMinutes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * What it is expected to tell, bits.
+         */gainBits: Double, 
+        /**
+         * Its trouble, minutes.
+         */troubleMinutes: Double) {
+        self.check = check
+        self.gainBits = gainBits
+        self.troubleMinutes = troubleMinutes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NextCheck: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNextCheck: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NextCheck {
+        return
+            try NextCheck(
+                check: FfiConverterString.read(from: &buf), 
+                gainBits: FfiConverterDouble.read(from: &buf), 
+                troubleMinutes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NextCheck, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.check, into: &buf)
+        FfiConverterDouble.write(value.gainBits, into: &buf)
+        FfiConverterDouble.write(value.troubleMinutes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNextCheck_lift(_ buf: RustBuffer) throws -> NextCheck {
+    return try FfiConverterTypeNextCheck.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNextCheck_lower(_ value: NextCheck) -> RustBuffer {
+    return FfiConverterTypeNextCheck.lower(value)
 }
 
 
@@ -4423,6 +8350,283 @@ public func FfiConverterTypeNextJob_lower(_ value: NextJob) -> RustBuffer {
 
 
 /**
+ * Voltage of a point.
+ */
+public struct NodeVolts: Equatable, Hashable {
+    /**
+     * The point.
+     */
+    public var node: String
+    /**
+     * Voltage against earth, volts.
+     */
+    public var volts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The point.
+         */node: String, 
+        /**
+         * Voltage against earth, volts.
+         */volts: Double) {
+        self.node = node
+        self.volts = volts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NodeVolts: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNodeVolts: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NodeVolts {
+        return
+            try NodeVolts(
+                node: FfiConverterString.read(from: &buf), 
+                volts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NodeVolts, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.node, into: &buf)
+        FfiConverterDouble.write(value.volts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNodeVolts_lift(_ buf: RustBuffer) throws -> NodeVolts {
+    return try FfiConverterTypeNodeVolts.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNodeVolts_lower(_ value: NodeVolts) -> RustBuffer {
+    return FfiConverterTypeNodeVolts.lower(value)
+}
+
+
+/**
+ * Everything at an operating point.
+ */
+public struct OperatingPoint: Equatable, Hashable {
+    /**
+     * Voltages of the points.
+     */
+    public var nodes: [NodeVolts]
+    /**
+     * What flows through the elements.
+     */
+    public var flows: [Flow]
+    /**
+     * Lamps, horns, consumers and starters.
+     */
+    public var lamps: [LampState]
+    /**
+     * Wires that carry too much.
+     */
+    public var overloads: [Overload]
+    /**
+     * Fuses that have blown.
+     */
+    public var blown: [String]
+    /**
+     * Coils that pull.
+     */
+    public var pulled: [String]
+    /**
+     * Coils that pull in and let go again and again; values are those of the moment in which they pull.
+     */
+    public var chattering: [String]
+    /**
+     * Flashers with too little load to flash.
+     */
+    public var notFlashing: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Voltages of the points.
+         */nodes: [NodeVolts] = [], 
+        /**
+         * What flows through the elements.
+         */flows: [Flow] = [], 
+        /**
+         * Lamps, horns, consumers and starters.
+         */lamps: [LampState] = [], 
+        /**
+         * Wires that carry too much.
+         */overloads: [Overload] = [], 
+        /**
+         * Fuses that have blown.
+         */blown: [String] = [], 
+        /**
+         * Coils that pull.
+         */pulled: [String] = [], 
+        /**
+         * Coils that pull in and let go again and again; values are those of the moment in which they pull.
+         */chattering: [String] = [], 
+        /**
+         * Flashers with too little load to flash.
+         */notFlashing: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = []) {
+        self.nodes = nodes
+        self.flows = flows
+        self.lamps = lamps
+        self.overloads = overloads
+        self.blown = blown
+        self.pulled = pulled
+        self.chattering = chattering
+        self.notFlashing = notFlashing
+        self.findings = findings
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OperatingPoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOperatingPoint: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OperatingPoint {
+        return
+            try OperatingPoint(
+                nodes: FfiConverterSequenceTypeNodeVolts.read(from: &buf), 
+                flows: FfiConverterSequenceTypeFlow.read(from: &buf), 
+                lamps: FfiConverterSequenceTypeLampState.read(from: &buf), 
+                overloads: FfiConverterSequenceTypeOverload.read(from: &buf), 
+                blown: FfiConverterSequenceString.read(from: &buf), 
+                pulled: FfiConverterSequenceString.read(from: &buf), 
+                chattering: FfiConverterSequenceString.read(from: &buf), 
+                notFlashing: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OperatingPoint, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeNodeVolts.write(value.nodes, into: &buf)
+        FfiConverterSequenceTypeFlow.write(value.flows, into: &buf)
+        FfiConverterSequenceTypeLampState.write(value.lamps, into: &buf)
+        FfiConverterSequenceTypeOverload.write(value.overloads, into: &buf)
+        FfiConverterSequenceString.write(value.blown, into: &buf)
+        FfiConverterSequenceString.write(value.pulled, into: &buf)
+        FfiConverterSequenceString.write(value.chattering, into: &buf)
+        FfiConverterSequenceString.write(value.notFlashing, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOperatingPoint_lift(_ buf: RustBuffer) throws -> OperatingPoint {
+    return try FfiConverterTypeOperatingPoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOperatingPoint_lower(_ value: OperatingPoint) -> RustBuffer {
+    return FfiConverterTypeOperatingPoint.lower(value)
+}
+
+
+/**
+ * The same sheet read by the other convention.
+ */
+public struct OtherReading: Equatable, Hashable {
+    /**
+     * The convention in words.
+     */
+    public var words: String
+    /**
+     * The parts by it.
+     */
+    public var parts: [MixPart]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The convention in words.
+         */words: String, 
+        /**
+         * The parts by it.
+         */parts: [MixPart] = []) {
+        self.words = words
+        self.parts = parts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OtherReading: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOtherReading: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OtherReading {
+        return
+            try OtherReading(
+                words: FfiConverterString.read(from: &buf), 
+                parts: FfiConverterSequenceTypeMixPart.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OtherReading, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.words, into: &buf)
+        FfiConverterSequenceTypeMixPart.write(value.parts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOtherReading_lift(_ buf: RustBuffer) throws -> OtherReading {
+    return try FfiConverterTypeOtherReading.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOtherReading_lower(_ value: OtherReading) -> RustBuffer {
+    return FfiConverterTypeOtherReading.lower(value)
+}
+
+
+/**
  * The other common unit of a quantity: `other = value * factor + offset`.
  */
 public struct OtherUnit: Equatable, Hashable {
@@ -4502,6 +8706,75 @@ public func FfiConverterTypeOtherUnit_lower(_ value: OtherUnit) -> RustBuffer {
 
 
 /**
+ * What an alternator with its regulator can give in one state of the engine.
+ */
+public struct OutputAt: Equatable, Hashable {
+    /**
+     * Position of the switch that stands for the engine.
+     */
+    public var position: String
+    /**
+     * Current, amperes.
+     */
+    public var amperes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Position of the switch that stands for the engine.
+         */position: String, 
+        /**
+         * Current, amperes.
+         */amperes: Double) {
+        self.position = position
+        self.amperes = amperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OutputAt: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOutputAt: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OutputAt {
+        return
+            try OutputAt(
+                position: FfiConverterString.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OutputAt, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.position, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOutputAt_lift(_ buf: RustBuffer) throws -> OutputAt {
+    return try FfiConverterTypeOutputAt.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOutputAt_lower(_ value: OutputAt) -> RustBuffer {
+    return FfiConverterTypeOutputAt.lower(value)
+}
+
+
+/**
  * One point of the alternator's output.
  */
 public struct OutputPoint: Equatable, Hashable {
@@ -4567,6 +8840,85 @@ public func FfiConverterTypeOutputPoint_lift(_ buf: RustBuffer) throws -> Output
 #endif
 public func FfiConverterTypeOutputPoint_lower(_ value: OutputPoint) -> RustBuffer {
     return FfiConverterTypeOutputPoint.lower(value)
+}
+
+
+/**
+ * A wire that carries more than its list of currents allows.
+ */
+public struct Overload: Equatable, Hashable {
+    /**
+     * Mark of the wire.
+     */
+    public var element: String
+    /**
+     * Current, amperes.
+     */
+    public var amperes: Double
+    /**
+     * What it may carry by the conservative list, amperes.
+     */
+    public var mayCarryAmperes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the wire.
+         */element: String, 
+        /**
+         * Current, amperes.
+         */amperes: Double, 
+        /**
+         * What it may carry by the conservative list, amperes.
+         */mayCarryAmperes: Double) {
+        self.element = element
+        self.amperes = amperes
+        self.mayCarryAmperes = mayCarryAmperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Overload: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOverload: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Overload {
+        return
+            try Overload(
+                element: FfiConverterString.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf), 
+                mayCarryAmperes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Overload, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+        FfiConverterDouble.write(value.mayCarryAmperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOverload_lift(_ buf: RustBuffer) throws -> Overload {
+    return try FfiConverterTypeOverload.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOverload_lower(_ value: Overload) -> RustBuffer {
+    return FfiConverterTypeOverload.lower(value)
 }
 
 
@@ -5502,6 +9854,164 @@ public func FfiConverterTypePlanSheet_lower(_ value: PlanSheet) -> RustBuffer {
 
 
 /**
+ * A cup filled so many times.
+ */
+public struct Pour: Equatable, Hashable {
+    /**
+     * Size of the cup, mL.
+     */
+    public var cupMl: UInt32
+    /**
+     * How often.
+     */
+    public var times: UInt32
+    /**
+     * How much each time, mL: the whole cup, or up to a mark.
+     */
+    public var eachMl: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Size of the cup, mL.
+         */cupMl: UInt32, 
+        /**
+         * How often.
+         */times: UInt32, 
+        /**
+         * How much each time, mL: the whole cup, or up to a mark.
+         */eachMl: UInt32) {
+        self.cupMl = cupMl
+        self.times = times
+        self.eachMl = eachMl
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Pour: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePour: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Pour {
+        return
+            try Pour(
+                cupMl: FfiConverterUInt32.read(from: &buf), 
+                times: FfiConverterUInt32.read(from: &buf), 
+                eachMl: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Pour, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.cupMl, into: &buf)
+        FfiConverterUInt32.write(value.times, into: &buf)
+        FfiConverterUInt32.write(value.eachMl, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePour_lift(_ buf: RustBuffer) throws -> Pour {
+    return try FfiConverterTypePour.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePour_lower(_ value: Pour) -> RustBuffer {
+    return FfiConverterTypePour.lower(value)
+}
+
+
+/**
+ * A point that can be reached with a probe.
+ */
+public struct Probe: Equatable, Hashable {
+    /**
+     * The point.
+     */
+    public var point: String
+    /**
+     * Marks of the covers that must be off to reach it.
+     */
+    public var covers: [String]
+    /**
+     * Minutes to measure there.
+     */
+    public var minutes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The point.
+         */point: String, 
+        /**
+         * Marks of the covers that must be off to reach it.
+         */covers: [String] = [], 
+        /**
+         * Minutes to measure there.
+         */minutes: Double) {
+        self.point = point
+        self.covers = covers
+        self.minutes = minutes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Probe: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProbe: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Probe {
+        return
+            try Probe(
+                point: FfiConverterString.read(from: &buf), 
+                covers: FfiConverterSequenceString.read(from: &buf), 
+                minutes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Probe, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.point, into: &buf)
+        FfiConverterSequenceString.write(value.covers, into: &buf)
+        FfiConverterDouble.write(value.minutes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProbe_lift(_ buf: RustBuffer) throws -> Probe {
+    return try FfiConverterTypeProbe.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProbe_lower(_ value: Probe) -> RustBuffer {
+    return FfiConverterTypeProbe.lower(value)
+}
+
+
+/**
  * A product's data. Times hold at the reference temperature.
  */
 public struct Product: Equatable, Hashable {
@@ -6334,6 +10844,233 @@ public func FfiConverterTypeRippleSheet_lower(_ value: RippleSheet) -> RustBuffe
 
 
 /**
+ * What a screw bears.
+ */
+public struct ScrewStrength: Equatable, Hashable {
+    /**
+     * Property class.
+     */
+    public var propertyClass: String
+    /**
+     * Stress area, mm².
+     */
+    public var stressAreaMm2: Double
+    /**
+     * Proof load, N.
+     */
+    public var proofNewtons: Double
+    /**
+     * Load at which it breaks, N.
+     */
+    public var tensileNewtons: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Property class.
+         */propertyClass: String, 
+        /**
+         * Stress area, mm².
+         */stressAreaMm2: Double, 
+        /**
+         * Proof load, N.
+         */proofNewtons: Double, 
+        /**
+         * Load at which it breaks, N.
+         */tensileNewtons: Double) {
+        self.propertyClass = propertyClass
+        self.stressAreaMm2 = stressAreaMm2
+        self.proofNewtons = proofNewtons
+        self.tensileNewtons = tensileNewtons
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ScrewStrength: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeScrewStrength: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ScrewStrength {
+        return
+            try ScrewStrength(
+                propertyClass: FfiConverterString.read(from: &buf), 
+                stressAreaMm2: FfiConverterDouble.read(from: &buf), 
+                proofNewtons: FfiConverterDouble.read(from: &buf), 
+                tensileNewtons: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ScrewStrength, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.propertyClass, into: &buf)
+        FfiConverterDouble.write(value.stressAreaMm2, into: &buf)
+        FfiConverterDouble.write(value.proofNewtons, into: &buf)
+        FfiConverterDouble.write(value.tensileNewtons, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeScrewStrength_lift(_ buf: RustBuffer) throws -> ScrewStrength {
+    return try FfiConverterTypeScrewStrength.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeScrewStrength_lower(_ value: ScrewStrength) -> RustBuffer {
+    return FfiConverterTypeScrewStrength.lower(value)
+}
+
+
+/**
+ * The positions of the switches. A switch that is not named rests in its first position.
+ */
+public struct Setting: Equatable, Hashable {
+    /**
+     * Positions that are not the resting one.
+     */
+    public var positions: [SwitchPosition]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Positions that are not the resting one.
+         */positions: [SwitchPosition] = []) {
+        self.positions = positions
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Setting: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSetting: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Setting {
+        return
+            try Setting(
+                positions: FfiConverterSequenceTypeSwitchPosition.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Setting, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeSwitchPosition.write(value.positions, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetting_lift(_ buf: RustBuffer) throws -> Setting {
+    return try FfiConverterTypeSetting.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetting_lower(_ value: Setting) -> RustBuffer {
+    return FfiConverterTypeSetting.lower(value)
+}
+
+
+/**
+ * What the search has settled on.
+ */
+public struct SettledOn: Equatable, Hashable {
+    /**
+     * What puts it right.
+     */
+    public var cure: String
+    /**
+     * Suspects that share this cure, most likely first.
+     */
+    public var suspects: [String]
+    /**
+     * Their probability together.
+     */
+    public var probability: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What puts it right.
+         */cure: String, 
+        /**
+         * Suspects that share this cure, most likely first.
+         */suspects: [String] = [], 
+        /**
+         * Their probability together.
+         */probability: Double) {
+        self.cure = cure
+        self.suspects = suspects
+        self.probability = probability
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SettledOn: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSettledOn: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SettledOn {
+        return
+            try SettledOn(
+                cure: FfiConverterString.read(from: &buf), 
+                suspects: FfiConverterSequenceString.read(from: &buf), 
+                probability: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SettledOn, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.cure, into: &buf)
+        FfiConverterSequenceString.write(value.suspects, into: &buf)
+        FfiConverterDouble.write(value.probability, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSettledOn_lift(_ buf: RustBuffer) throws -> SettledOn {
+    return try FfiConverterTypeSettledOn.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSettledOn_lower(_ value: SettledOn) -> RustBuffer {
+    return FfiConverterTypeSettledOn.lower(value)
+}
+
+
+/**
  * One quantity before and after.
  */
 public struct Shift: Equatable, Hashable {
@@ -7145,6 +11882,323 @@ public func FfiConverterTypeStep_lower(_ value: Step) -> RustBuffer {
 
 
 /**
+ * A line to set a stop against.
+ */
+public struct StoppingLine: Equatable, Hashable {
+    /**
+     * Whose line it is.
+     */
+    public var label: String
+    /**
+     * Least deceleration, m/s².
+     */
+    public var deceleration: Double
+    /**
+     * Longest distance at the speed of the page, m, with the allowance that the rule itself gives for the response.
+     */
+    public var metres: Double
+    /**
+     * Where it is written.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Whose line it is.
+         */label: String, 
+        /**
+         * Least deceleration, m/s².
+         */deceleration: Double, 
+        /**
+         * Longest distance at the speed of the page, m, with the allowance that the rule itself gives for the response.
+         */metres: Double, 
+        /**
+         * Where it is written.
+         */source: Source) {
+        self.label = label
+        self.deceleration = deceleration
+        self.metres = metres
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StoppingLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStoppingLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StoppingLine {
+        return
+            try StoppingLine(
+                label: FfiConverterString.read(from: &buf), 
+                deceleration: FfiConverterDouble.read(from: &buf), 
+                metres: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StoppingLine, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.deceleration, into: &buf)
+        FfiConverterDouble.write(value.metres, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingLine_lift(_ buf: RustBuffer) throws -> StoppingLine {
+    return try FfiConverterTypeStoppingLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingLine_lower(_ value: StoppingLine) -> RustBuffer {
+    return FfiConverterTypeStoppingLine.lower(value)
+}
+
+
+/**
+ * Stopping with the brake that is looked at.
+ */
+public struct StoppingSheet: Equatable, Hashable {
+    /**
+     * Speed before braking, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Reaction, s.
+     */
+    public var reactionSeconds: Double
+    /**
+     * Way in the reaction, m.
+     */
+    public var reactionMetres: Double
+    /**
+     * Deceleration at the worst, m/s², no more than the road allows.
+     */
+    public var decelerationLeast: Double?
+    /**
+     * Deceleration at best, m/s², no more than the road allows.
+     */
+    public var decelerationMost: Double?
+    /**
+     * Shortest stop, m.
+     */
+    public var metresLeast: Double?
+    /**
+     * Longest stop, m.
+     */
+    public var metresMost: Double?
+    /**
+     * Deceleration that a measured stop means, m/s².
+     */
+    public var measuredDeceleration: Double?
+    /**
+     * The same in per cent of the weight.
+     */
+    public var measuredPercent: Double?
+    /**
+     * Lines to set it against; the first is that of type approval.
+     */
+    public var lines: [StoppingLine]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Speed before braking, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Reaction, s.
+         */reactionSeconds: Double, 
+        /**
+         * Way in the reaction, m.
+         */reactionMetres: Double, 
+        /**
+         * Deceleration at the worst, m/s², no more than the road allows.
+         */decelerationLeast: Double? = nil, 
+        /**
+         * Deceleration at best, m/s², no more than the road allows.
+         */decelerationMost: Double? = nil, 
+        /**
+         * Shortest stop, m.
+         */metresLeast: Double? = nil, 
+        /**
+         * Longest stop, m.
+         */metresMost: Double? = nil, 
+        /**
+         * Deceleration that a measured stop means, m/s².
+         */measuredDeceleration: Double? = nil, 
+        /**
+         * The same in per cent of the weight.
+         */measuredPercent: Double? = nil, 
+        /**
+         * Lines to set it against; the first is that of type approval.
+         */lines: [StoppingLine] = []) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.reactionSeconds = reactionSeconds
+        self.reactionMetres = reactionMetres
+        self.decelerationLeast = decelerationLeast
+        self.decelerationMost = decelerationMost
+        self.metresLeast = metresLeast
+        self.metresMost = metresMost
+        self.measuredDeceleration = measuredDeceleration
+        self.measuredPercent = measuredPercent
+        self.lines = lines
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StoppingSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStoppingSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StoppingSheet {
+        return
+            try StoppingSheet(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                reactionSeconds: FfiConverterDouble.read(from: &buf), 
+                reactionMetres: FfiConverterDouble.read(from: &buf), 
+                decelerationLeast: FfiConverterOptionDouble.read(from: &buf), 
+                decelerationMost: FfiConverterOptionDouble.read(from: &buf), 
+                metresLeast: FfiConverterOptionDouble.read(from: &buf), 
+                metresMost: FfiConverterOptionDouble.read(from: &buf), 
+                measuredDeceleration: FfiConverterOptionDouble.read(from: &buf), 
+                measuredPercent: FfiConverterOptionDouble.read(from: &buf), 
+                lines: FfiConverterSequenceTypeStoppingLine.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StoppingSheet, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.reactionSeconds, into: &buf)
+        FfiConverterDouble.write(value.reactionMetres, into: &buf)
+        FfiConverterOptionDouble.write(value.decelerationLeast, into: &buf)
+        FfiConverterOptionDouble.write(value.decelerationMost, into: &buf)
+        FfiConverterOptionDouble.write(value.metresLeast, into: &buf)
+        FfiConverterOptionDouble.write(value.metresMost, into: &buf)
+        FfiConverterOptionDouble.write(value.measuredDeceleration, into: &buf)
+        FfiConverterOptionDouble.write(value.measuredPercent, into: &buf)
+        FfiConverterSequenceTypeStoppingLine.write(value.lines, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingSheet_lift(_ buf: RustBuffer) throws -> StoppingSheet {
+    return try FfiConverterTypeStoppingSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingSheet_lower(_ value: StoppingSheet) -> RustBuffer {
+    return FfiConverterTypeStoppingSheet.lower(value)
+}
+
+
+/**
+ * What may replace a screw there.
+ */
+public struct SubstituteRule: Equatable, Hashable {
+    /**
+     * Where.
+     */
+    public var place: ScrewPlace
+    /**
+     * A screw off the shelf of the same size and class may stand in.
+     */
+    public var mayReplace: Bool
+    /**
+     * The rule.
+     */
+    public var text: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Where.
+         */place: ScrewPlace, 
+        /**
+         * A screw off the shelf of the same size and class may stand in.
+         */mayReplace: Bool, 
+        /**
+         * The rule.
+         */text: String) {
+        self.place = place
+        self.mayReplace = mayReplace
+        self.text = text
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SubstituteRule: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSubstituteRule: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SubstituteRule {
+        return
+            try SubstituteRule(
+                place: FfiConverterTypeScrewPlace.read(from: &buf), 
+                mayReplace: FfiConverterBool.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SubstituteRule, into buf: inout [UInt8]) {
+        FfiConverterTypeScrewPlace.write(value.place, into: &buf)
+        FfiConverterBool.write(value.mayReplace, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSubstituteRule_lift(_ buf: RustBuffer) throws -> SubstituteRule {
+    return try FfiConverterTypeSubstituteRule.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSubstituteRule_lower(_ value: SubstituteRule) -> RustBuffer {
+    return FfiConverterTypeSubstituteRule.lower(value)
+}
+
+
+/**
  * Battery and alternator.
  */
 public struct Supply: Equatable, Hashable {
@@ -7260,6 +12314,560 @@ public func FfiConverterTypeSupply_lift(_ buf: RustBuffer) throws -> Supply {
 #endif
 public func FfiConverterTypeSupply_lower(_ value: Supply) -> RustBuffer {
     return FfiConverterTypeSupply.lower(value)
+}
+
+
+/**
+ * One thing that may be wrong.
+ */
+public struct Suspect: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * How likely it is before anything is known, against the others; judgement, editable.
+     */
+    public var weight: Double
+    /**
+     * What puts it right; suspects with the same cure need not be told apart.
+     */
+    public var cure: String
+    /**
+     * Minutes to try the cure when no check tells.
+     */
+    public var tryMinutes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * How likely it is before anything is known, against the others; judgement, editable.
+         */weight: Double, 
+        /**
+         * What puts it right; suspects with the same cure need not be told apart.
+         */cure: String, 
+        /**
+         * Minutes to try the cure when no check tells.
+         */tryMinutes: Double) {
+        self.id = id
+        self.label = label
+        self.weight = weight
+        self.cure = cure
+        self.tryMinutes = tryMinutes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Suspect: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSuspect: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Suspect {
+        return
+            try Suspect(
+                id: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                weight: FfiConverterDouble.read(from: &buf), 
+                cure: FfiConverterString.read(from: &buf), 
+                tryMinutes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Suspect, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.weight, into: &buf)
+        FfiConverterString.write(value.cure, into: &buf)
+        FfiConverterDouble.write(value.tryMinutes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSuspect_lift(_ buf: RustBuffer) throws -> Suspect {
+    return try FfiConverterTypeSuspect.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSuspect_lower(_ value: Suspect) -> RustBuffer {
+    return FfiConverterTypeSuspect.lower(value)
+}
+
+
+/**
+ * Something with positions: a switch, a brake lever, or the state of the engine.
+ */
+public struct SwitchCard: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Its positions, the resting one first.
+     */
+    public var positions: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Its positions, the resting one first.
+         */positions: [String] = []) {
+        self.id = id
+        self.label = label
+        self.positions = positions
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SwitchCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSwitchCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwitchCard {
+        return
+            try SwitchCard(
+                id: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                positions: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SwitchCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterSequenceString.write(value.positions, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSwitchCard_lift(_ buf: RustBuffer) throws -> SwitchCard {
+    return try FfiConverterTypeSwitchCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSwitchCard_lower(_ value: SwitchCard) -> RustBuffer {
+    return FfiConverterTypeSwitchCard.lower(value)
+}
+
+
+/**
+ * The position of one switch.
+ */
+public struct SwitchPosition: Equatable, Hashable {
+    /**
+     * Mark of the switch.
+     */
+    public var `switch`: String
+    /**
+     * Its position.
+     */
+    public var position: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the switch.
+         */`switch`: String, 
+        /**
+         * Its position.
+         */position: String) {
+        self.`switch` = `switch`
+        self.position = position
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SwitchPosition: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSwitchPosition: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwitchPosition {
+        return
+            try SwitchPosition(
+                switch: FfiConverterString.read(from: &buf), 
+                position: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SwitchPosition, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.`switch`, into: &buf)
+        FfiConverterString.write(value.position, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSwitchPosition_lift(_ buf: RustBuffer) throws -> SwitchPosition {
+    return try FfiConverterTypeSwitchPosition.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSwitchPosition_lower(_ value: SwitchPosition) -> RustBuffer {
+    return FfiConverterTypeSwitchPosition.lower(value)
+}
+
+
+/**
+ * One thing that is seen or heard.
+ */
+public struct Symptom: Equatable, Hashable {
+    /**
+     * Kind.
+     */
+    public var kind: SymptomKind
+    /**
+     * Mark of the element it is seen at.
+     */
+    public var element: String
+    /**
+     * In words.
+     */
+    public var text: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Kind.
+         */kind: SymptomKind, 
+        /**
+         * Mark of the element it is seen at.
+         */element: String, 
+        /**
+         * In words.
+         */text: String) {
+        self.kind = kind
+        self.element = element
+        self.text = text
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Symptom: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSymptom: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Symptom {
+        return
+            try Symptom(
+                kind: FfiConverterTypeSymptomKind.read(from: &buf), 
+                element: FfiConverterString.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Symptom, into buf: inout [UInt8]) {
+        FfiConverterTypeSymptomKind.write(value.kind, into: &buf)
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSymptom_lift(_ buf: RustBuffer) throws -> Symptom {
+    return try FfiConverterTypeSymptom.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSymptom_lower(_ value: Symptom) -> RustBuffer {
+    return FfiConverterTypeSymptom.lower(value)
+}
+
+
+/**
+ * A thread that fits, or one that could be taken for it.
+ */
+public struct ThreadMatch: Equatable, Hashable {
+    /**
+     * As one writes it.
+     */
+    public var name: String
+    /**
+     * Family.
+     */
+    public var family: ThreadFamily
+    /**
+     * Family in words.
+     */
+    public var familyWords: String
+    /**
+     * Nominal diameter, mm.
+     */
+    public var diameterMm: Double
+    /**
+     * Pitch, mm.
+     */
+    public var pitchMm: Double
+    /**
+     * Turns in an inch.
+     */
+    public var turnsPerInch: Double
+    /**
+     * Angle of the flanks, degrees.
+     */
+    public var flankDegrees: Double
+    /**
+     * Measured diameter below nominal, mm; negative above.
+     */
+    public var belowNominalMm: Double
+    /**
+     * Measured pitch against nominal, per cent.
+     */
+    public var pitchOffPercent: Double
+    /**
+     * It fits within what measuring and wear allow.
+     */
+    public var fits: Bool
+    /**
+     * What tells it apart, or where it is met.
+     */
+    public var hint: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * As one writes it.
+         */name: String, 
+        /**
+         * Family.
+         */family: ThreadFamily, 
+        /**
+         * Family in words.
+         */familyWords: String, 
+        /**
+         * Nominal diameter, mm.
+         */diameterMm: Double, 
+        /**
+         * Pitch, mm.
+         */pitchMm: Double, 
+        /**
+         * Turns in an inch.
+         */turnsPerInch: Double, 
+        /**
+         * Angle of the flanks, degrees.
+         */flankDegrees: Double, 
+        /**
+         * Measured diameter below nominal, mm; negative above.
+         */belowNominalMm: Double, 
+        /**
+         * Measured pitch against nominal, per cent.
+         */pitchOffPercent: Double, 
+        /**
+         * It fits within what measuring and wear allow.
+         */fits: Bool, 
+        /**
+         * What tells it apart, or where it is met.
+         */hint: String? = nil) {
+        self.name = name
+        self.family = family
+        self.familyWords = familyWords
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+        self.turnsPerInch = turnsPerInch
+        self.flankDegrees = flankDegrees
+        self.belowNominalMm = belowNominalMm
+        self.pitchOffPercent = pitchOffPercent
+        self.fits = fits
+        self.hint = hint
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThreadMatch: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThreadMatch: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThreadMatch {
+        return
+            try ThreadMatch(
+                name: FfiConverterString.read(from: &buf), 
+                family: FfiConverterTypeThreadFamily.read(from: &buf), 
+                familyWords: FfiConverterString.read(from: &buf), 
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                turnsPerInch: FfiConverterDouble.read(from: &buf), 
+                flankDegrees: FfiConverterDouble.read(from: &buf), 
+                belowNominalMm: FfiConverterDouble.read(from: &buf), 
+                pitchOffPercent: FfiConverterDouble.read(from: &buf), 
+                fits: FfiConverterBool.read(from: &buf), 
+                hint: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThreadMatch, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterTypeThreadFamily.write(value.family, into: &buf)
+        FfiConverterString.write(value.familyWords, into: &buf)
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterDouble.write(value.turnsPerInch, into: &buf)
+        FfiConverterDouble.write(value.flankDegrees, into: &buf)
+        FfiConverterDouble.write(value.belowNominalMm, into: &buf)
+        FfiConverterDouble.write(value.pitchOffPercent, into: &buf)
+        FfiConverterBool.write(value.fits, into: &buf)
+        FfiConverterOptionString.write(value.hint, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThreadMatch_lift(_ buf: RustBuffer) throws -> ThreadMatch {
+    return try FfiConverterTypeThreadMatch.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThreadMatch_lower(_ value: ThreadMatch) -> RustBuffer {
+    return FfiConverterTypeThreadMatch.lower(value)
+}
+
+
+/**
+ * How long a fuse lasts at a current.
+ */
+public struct TimeBand: Equatable, Hashable {
+    /**
+     * It does not blow sooner than this, seconds.
+     */
+    public var leastSeconds: Double
+    /**
+     * It has blown by this time, seconds; none when it may last for ever.
+     */
+    public var mostSeconds: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * It does not blow sooner than this, seconds.
+         */leastSeconds: Double, 
+        /**
+         * It has blown by this time, seconds; none when it may last for ever.
+         */mostSeconds: Double? = nil) {
+        self.leastSeconds = leastSeconds
+        self.mostSeconds = mostSeconds
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TimeBand: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTimeBand: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TimeBand {
+        return
+            try TimeBand(
+                leastSeconds: FfiConverterDouble.read(from: &buf), 
+                mostSeconds: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TimeBand, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.leastSeconds, into: &buf)
+        FfiConverterOptionDouble.write(value.mostSeconds, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTimeBand_lift(_ buf: RustBuffer) throws -> TimeBand {
+    return try FfiConverterTypeTimeBand.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTimeBand_lower(_ value: TimeBand) -> RustBuffer {
+    return FfiConverterTypeTimeBand.lower(value)
 }
 
 
@@ -7458,6 +13066,531 @@ public func FfiConverterTypeTodaySheet_lift(_ buf: RustBuffer) throws -> TodaySh
 #endif
 public func FfiConverterTypeTodaySheet_lower(_ value: TodaySheet) -> RustBuffer {
     return FfiConverterTypeTodaySheet.lower(value)
+}
+
+
+/**
+ * The torque as a band.
+ */
+public struct TorqueBand: Equatable, Hashable {
+    /**
+     * How it is lubricated.
+     */
+    public var lubrication: Lubrication
+    /**
+     * At the least friction: the torque that is safe for every screw of the band.
+     */
+    public var least: TorquePoint
+    /**
+     * In the middle.
+     */
+    public var middle: TorquePoint
+    /**
+     * At the greatest friction.
+     */
+    public var most: TorquePoint
+    /**
+     * The maker's figure, where it was given. It wins.
+     */
+    public var maker: MakerTorque?
+    /**
+     * Preload that the maker's figure gives at the greatest friction, N.
+     */
+    public var makerPreloadLeast: Double?
+    /**
+     * Preload that the maker's figure gives at the least friction, N.
+     */
+    public var makerPreloadMost: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * How it is lubricated.
+         */lubrication: Lubrication, 
+        /**
+         * At the least friction: the torque that is safe for every screw of the band.
+         */least: TorquePoint, 
+        /**
+         * In the middle.
+         */middle: TorquePoint, 
+        /**
+         * At the greatest friction.
+         */most: TorquePoint, 
+        /**
+         * The maker's figure, where it was given. It wins.
+         */maker: MakerTorque? = nil, 
+        /**
+         * Preload that the maker's figure gives at the greatest friction, N.
+         */makerPreloadLeast: Double? = nil, 
+        /**
+         * Preload that the maker's figure gives at the least friction, N.
+         */makerPreloadMost: Double? = nil) {
+        self.lubrication = lubrication
+        self.least = least
+        self.middle = middle
+        self.most = most
+        self.maker = maker
+        self.makerPreloadLeast = makerPreloadLeast
+        self.makerPreloadMost = makerPreloadMost
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TorqueBand: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTorqueBand: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TorqueBand {
+        return
+            try TorqueBand(
+                lubrication: FfiConverterTypeLubrication.read(from: &buf), 
+                least: FfiConverterTypeTorquePoint.read(from: &buf), 
+                middle: FfiConverterTypeTorquePoint.read(from: &buf), 
+                most: FfiConverterTypeTorquePoint.read(from: &buf), 
+                maker: FfiConverterOptionTypeMakerTorque.read(from: &buf), 
+                makerPreloadLeast: FfiConverterOptionDouble.read(from: &buf), 
+                makerPreloadMost: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TorqueBand, into buf: inout [UInt8]) {
+        FfiConverterTypeLubrication.write(value.lubrication, into: &buf)
+        FfiConverterTypeTorquePoint.write(value.least, into: &buf)
+        FfiConverterTypeTorquePoint.write(value.middle, into: &buf)
+        FfiConverterTypeTorquePoint.write(value.most, into: &buf)
+        FfiConverterOptionTypeMakerTorque.write(value.maker, into: &buf)
+        FfiConverterOptionDouble.write(value.makerPreloadLeast, into: &buf)
+        FfiConverterOptionDouble.write(value.makerPreloadMost, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTorqueBand_lift(_ buf: RustBuffer) throws -> TorqueBand {
+    return try FfiConverterTypeTorqueBand.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTorqueBand_lower(_ value: TorqueBand) -> RustBuffer {
+    return FfiConverterTypeTorqueBand.lower(value)
+}
+
+
+/**
+ * Preload and torque at one friction.
+ */
+public struct TorquePoint: Equatable, Hashable {
+    /**
+     * Friction of thread and head.
+     */
+    public var friction: Double
+    /**
+     * Preload, N.
+     */
+    public var preloadNewtons: Double
+    /**
+     * Torque, N m.
+     */
+    public var torqueNm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Friction of thread and head.
+         */friction: Double, 
+        /**
+         * Preload, N.
+         */preloadNewtons: Double, 
+        /**
+         * Torque, N m.
+         */torqueNm: Double) {
+        self.friction = friction
+        self.preloadNewtons = preloadNewtons
+        self.torqueNm = torqueNm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TorquePoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTorquePoint: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TorquePoint {
+        return
+            try TorquePoint(
+                friction: FfiConverterDouble.read(from: &buf), 
+                preloadNewtons: FfiConverterDouble.read(from: &buf), 
+                torqueNm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TorquePoint, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.friction, into: &buf)
+        FfiConverterDouble.write(value.preloadNewtons, into: &buf)
+        FfiConverterDouble.write(value.torqueNm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTorquePoint_lift(_ buf: RustBuffer) throws -> TorquePoint {
+    return try FfiConverterTypeTorquePoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTorquePoint_lower(_ value: TorquePoint) -> RustBuffer {
+    return FfiConverterTypeTorquePoint.lower(value)
+}
+
+
+/**
+ * A case: everything that is known before the first answer.
+ */
+public struct TroubleCase: Equatable, Hashable {
+    /**
+     * What is wrong, in words.
+     */
+    public var name: String
+    /**
+     * The suspects.
+     */
+    public var suspects: [Suspect]
+    /**
+     * The covers.
+     */
+    public var covers: [Cover]
+    /**
+     * The checks.
+     */
+    public var checks: [Check]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is wrong, in words.
+         */name: String, 
+        /**
+         * The suspects.
+         */suspects: [Suspect] = [], 
+        /**
+         * The covers.
+         */covers: [Cover] = [], 
+        /**
+         * The checks.
+         */checks: [Check] = []) {
+        self.name = name
+        self.suspects = suspects
+        self.covers = covers
+        self.checks = checks
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TroubleCase: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTroubleCase: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TroubleCase {
+        return
+            try TroubleCase(
+                name: FfiConverterString.read(from: &buf), 
+                suspects: FfiConverterSequenceTypeSuspect.read(from: &buf), 
+                covers: FfiConverterSequenceTypeCover.read(from: &buf), 
+                checks: FfiConverterSequenceTypeCheck.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TroubleCase, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterSequenceTypeSuspect.write(value.suspects, into: &buf)
+        FfiConverterSequenceTypeCover.write(value.covers, into: &buf)
+        FfiConverterSequenceTypeCheck.write(value.checks, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTroubleCase_lift(_ buf: RustBuffer) throws -> TroubleCase {
+    return try FfiConverterTypeTroubleCase.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTroubleCase_lower(_ value: TroubleCase) -> RustBuffer {
+    return FfiConverterTypeTroubleCase.lower(value)
+}
+
+
+/**
+ * Something to try.
+ */
+public struct TryOut: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * Probability that this is it.
+     */
+    public var probability: Double
+    /**
+     * Minutes it takes once in reach.
+     */
+    public var minutes: Double
+    /**
+     * The cover in the way, if any.
+     */
+    public var cover: String?
+    /**
+     * Minutes of that cover; zero without one.
+     */
+    public var coverMinutes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * Probability that this is it.
+         */probability: Double, 
+        /**
+         * Minutes it takes once in reach.
+         */minutes: Double, 
+        /**
+         * The cover in the way, if any.
+         */cover: String? = nil, 
+        /**
+         * Minutes of that cover; zero without one.
+         */coverMinutes: Double) {
+        self.id = id
+        self.probability = probability
+        self.minutes = minutes
+        self.cover = cover
+        self.coverMinutes = coverMinutes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TryOut: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTryOut: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TryOut {
+        return
+            try TryOut(
+                id: FfiConverterString.read(from: &buf), 
+                probability: FfiConverterDouble.read(from: &buf), 
+                minutes: FfiConverterDouble.read(from: &buf), 
+                cover: FfiConverterOptionString.read(from: &buf), 
+                coverMinutes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TryOut, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterDouble.write(value.probability, into: &buf)
+        FfiConverterDouble.write(value.minutes, into: &buf)
+        FfiConverterOptionString.write(value.cover, into: &buf)
+        FfiConverterDouble.write(value.coverMinutes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTryOut_lift(_ buf: RustBuffer) throws -> TryOut {
+    return try FfiConverterTypeTryOut.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTryOut_lower(_ value: TryOut) -> RustBuffer {
+    return FfiConverterTypeTryOut.lower(value)
+}
+
+
+/**
+ * A two-part product.
+ */
+public struct TwoPartAsk: Equatable, Hashable {
+    /**
+     * Amount ready to use: mL, or g where the sheet mixes by weight.
+     */
+    public var ready: Double
+    /**
+     * The sheet mixes by weight.
+     */
+    public var byWeight: Bool
+    /**
+     * Parts of base.
+     */
+    public var partsBase: Double
+    /**
+     * Parts of hardener.
+     */
+    public var partsHardener: Double
+    /**
+     * Thinner, per cent.
+     */
+    public var thinnerPercent: Double
+    /**
+     * The per cent is meant of the base alone, not of base and hardener.
+     */
+    public var thinnerOfBase: Bool
+    /**
+     * Density of the base, g/mL, to turn weight into volume or back.
+     */
+    public var baseDensity: Double?
+    /**
+     * Density of the hardener, g/mL.
+     */
+    public var hardenerDensity: Double?
+    /**
+     * Density of the thinner, g/mL.
+     */
+    public var thinnerDensity: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Amount ready to use: mL, or g where the sheet mixes by weight.
+         */ready: Double, 
+        /**
+         * The sheet mixes by weight.
+         */byWeight: Bool, 
+        /**
+         * Parts of base.
+         */partsBase: Double, 
+        /**
+         * Parts of hardener.
+         */partsHardener: Double, 
+        /**
+         * Thinner, per cent.
+         */thinnerPercent: Double, 
+        /**
+         * The per cent is meant of the base alone, not of base and hardener.
+         */thinnerOfBase: Bool, 
+        /**
+         * Density of the base, g/mL, to turn weight into volume or back.
+         */baseDensity: Double? = nil, 
+        /**
+         * Density of the hardener, g/mL.
+         */hardenerDensity: Double? = nil, 
+        /**
+         * Density of the thinner, g/mL.
+         */thinnerDensity: Double? = nil) {
+        self.ready = ready
+        self.byWeight = byWeight
+        self.partsBase = partsBase
+        self.partsHardener = partsHardener
+        self.thinnerPercent = thinnerPercent
+        self.thinnerOfBase = thinnerOfBase
+        self.baseDensity = baseDensity
+        self.hardenerDensity = hardenerDensity
+        self.thinnerDensity = thinnerDensity
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TwoPartAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTwoPartAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TwoPartAsk {
+        return
+            try TwoPartAsk(
+                ready: FfiConverterDouble.read(from: &buf), 
+                byWeight: FfiConverterBool.read(from: &buf), 
+                partsBase: FfiConverterDouble.read(from: &buf), 
+                partsHardener: FfiConverterDouble.read(from: &buf), 
+                thinnerPercent: FfiConverterDouble.read(from: &buf), 
+                thinnerOfBase: FfiConverterBool.read(from: &buf), 
+                baseDensity: FfiConverterOptionDouble.read(from: &buf), 
+                hardenerDensity: FfiConverterOptionDouble.read(from: &buf), 
+                thinnerDensity: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TwoPartAsk, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.ready, into: &buf)
+        FfiConverterBool.write(value.byWeight, into: &buf)
+        FfiConverterDouble.write(value.partsBase, into: &buf)
+        FfiConverterDouble.write(value.partsHardener, into: &buf)
+        FfiConverterDouble.write(value.thinnerPercent, into: &buf)
+        FfiConverterBool.write(value.thinnerOfBase, into: &buf)
+        FfiConverterOptionDouble.write(value.baseDensity, into: &buf)
+        FfiConverterOptionDouble.write(value.hardenerDensity, into: &buf)
+        FfiConverterOptionDouble.write(value.thinnerDensity, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTwoPartAsk_lift(_ buf: RustBuffer) throws -> TwoPartAsk {
+    return try FfiConverterTypeTwoPartAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTwoPartAsk_lower(_ value: TwoPartAsk) -> RustBuffer {
+    return FfiConverterTypeTwoPartAsk.lower(value)
 }
 
 
@@ -7705,6 +13838,492 @@ public func FfiConverterTypeWheel_lift(_ buf: RustBuffer) throws -> Wheel {
 #endif
 public func FfiConverterTypeWheel_lower(_ value: Wheel) -> RustBuffer {
     return FfiConverterTypeWheel.lower(value)
+}
+
+
+/**
+ * What to size a wire and its fuse for. Only the current (or the watts) is needed.
+ */
+public struct WireAsk: Equatable, Hashable {
+    /**
+     * Current of the load, amperes.
+     */
+    public var amperes: Double?
+    /**
+     * Power of the load in place of the current, watts.
+     */
+    public var watts: Double?
+    /**
+     * System voltage, volts; left out: 12.
+     */
+    public var systemVolts: Double?
+    /**
+     * Length to the load, metres; left out: 1.5.
+     */
+    public var outMetres: Double?
+    /**
+     * Length of wire back, metres; left out: none, the frame carries it back.
+     */
+    public var backMetres: Double?
+    /**
+     * Temperature of the conductor, °C; left out: 40.
+     */
+    public var celsius: Double?
+    /**
+     * Greatest drop that is accepted, volts; left out: 3 % of the system voltage.
+     */
+    public var allowedVolts: Double?
+    /**
+     * List of currents; left out: the conservative one.
+     */
+    public var list: CurrentList?
+    /**
+     * A section to judge, mm².
+     */
+    public var sectionMm2: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Current of the load, amperes.
+         */amperes: Double? = nil, 
+        /**
+         * Power of the load in place of the current, watts.
+         */watts: Double? = nil, 
+        /**
+         * System voltage, volts; left out: 12.
+         */systemVolts: Double? = nil, 
+        /**
+         * Length to the load, metres; left out: 1.5.
+         */outMetres: Double? = nil, 
+        /**
+         * Length of wire back, metres; left out: none, the frame carries it back.
+         */backMetres: Double? = nil, 
+        /**
+         * Temperature of the conductor, °C; left out: 40.
+         */celsius: Double? = nil, 
+        /**
+         * Greatest drop that is accepted, volts; left out: 3 % of the system voltage.
+         */allowedVolts: Double? = nil, 
+        /**
+         * List of currents; left out: the conservative one.
+         */list: CurrentList? = nil, 
+        /**
+         * A section to judge, mm².
+         */sectionMm2: Double? = nil) {
+        self.amperes = amperes
+        self.watts = watts
+        self.systemVolts = systemVolts
+        self.outMetres = outMetres
+        self.backMetres = backMetres
+        self.celsius = celsius
+        self.allowedVolts = allowedVolts
+        self.list = list
+        self.sectionMm2 = sectionMm2
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WireAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWireAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WireAsk {
+        return
+            try WireAsk(
+                amperes: FfiConverterOptionDouble.read(from: &buf), 
+                watts: FfiConverterOptionDouble.read(from: &buf), 
+                systemVolts: FfiConverterOptionDouble.read(from: &buf), 
+                outMetres: FfiConverterOptionDouble.read(from: &buf), 
+                backMetres: FfiConverterOptionDouble.read(from: &buf), 
+                celsius: FfiConverterOptionDouble.read(from: &buf), 
+                allowedVolts: FfiConverterOptionDouble.read(from: &buf), 
+                list: FfiConverterOptionTypeCurrentList.read(from: &buf), 
+                sectionMm2: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WireAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionDouble.write(value.amperes, into: &buf)
+        FfiConverterOptionDouble.write(value.watts, into: &buf)
+        FfiConverterOptionDouble.write(value.systemVolts, into: &buf)
+        FfiConverterOptionDouble.write(value.outMetres, into: &buf)
+        FfiConverterOptionDouble.write(value.backMetres, into: &buf)
+        FfiConverterOptionDouble.write(value.celsius, into: &buf)
+        FfiConverterOptionDouble.write(value.allowedVolts, into: &buf)
+        FfiConverterOptionTypeCurrentList.write(value.list, into: &buf)
+        FfiConverterOptionDouble.write(value.sectionMm2, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireAsk_lift(_ buf: RustBuffer) throws -> WireAsk {
+    return try FfiConverterTypeWireAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireAsk_lower(_ value: WireAsk) -> RustBuffer {
+    return FfiConverterTypeWireAsk.lower(value)
+}
+
+
+/**
+ * A wire with the fuse for it.
+ */
+public struct WireChoice: Equatable, Hashable {
+    /**
+     * Section, mm².
+     */
+    public var sectionMm2: Double
+    /**
+     * Voltage lost, volts.
+     */
+    public var dropVolts: Double
+    /**
+     * Current that the wire may carry, amperes.
+     */
+    public var mayCarryAmperes: Double
+    /**
+     * Rating of the smallest fuse that carries the load and protects the wire, amperes.
+     */
+    public var fuseAmperes: Double?
+    /**
+     * Colour of that fuse.
+     */
+    public var fuseColour: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Section, mm².
+         */sectionMm2: Double, 
+        /**
+         * Voltage lost, volts.
+         */dropVolts: Double, 
+        /**
+         * Current that the wire may carry, amperes.
+         */mayCarryAmperes: Double, 
+        /**
+         * Rating of the smallest fuse that carries the load and protects the wire, amperes.
+         */fuseAmperes: Double? = nil, 
+        /**
+         * Colour of that fuse.
+         */fuseColour: String? = nil) {
+        self.sectionMm2 = sectionMm2
+        self.dropVolts = dropVolts
+        self.mayCarryAmperes = mayCarryAmperes
+        self.fuseAmperes = fuseAmperes
+        self.fuseColour = fuseColour
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WireChoice: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWireChoice: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WireChoice {
+        return
+            try WireChoice(
+                sectionMm2: FfiConverterDouble.read(from: &buf), 
+                dropVolts: FfiConverterDouble.read(from: &buf), 
+                mayCarryAmperes: FfiConverterDouble.read(from: &buf), 
+                fuseAmperes: FfiConverterOptionDouble.read(from: &buf), 
+                fuseColour: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WireChoice, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.sectionMm2, into: &buf)
+        FfiConverterDouble.write(value.dropVolts, into: &buf)
+        FfiConverterDouble.write(value.mayCarryAmperes, into: &buf)
+        FfiConverterOptionDouble.write(value.fuseAmperes, into: &buf)
+        FfiConverterOptionString.write(value.fuseColour, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireChoice_lift(_ buf: RustBuffer) throws -> WireChoice {
+    return try FfiConverterTypeWireChoice.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireChoice_lower(_ value: WireChoice) -> RustBuffer {
+    return FfiConverterTypeWireChoice.lower(value)
+}
+
+
+/**
+ * The page of wire and fuse.
+ */
+public struct WireSheet: Equatable, Hashable {
+    /**
+     * The load, amperes.
+     */
+    public var amperes: Double
+    /**
+     * Greatest drop accepted, volts.
+     */
+    public var allowedVolts: Double
+    /**
+     * List of currents that was used.
+     */
+    public var list: CurrentList
+    /**
+     * The smallest wire and fuse that satisfy everything; none when no wire of the list does.
+     */
+    public var suggested: WireChoice?
+    /**
+     * What kept the next smaller wire from being enough.
+     */
+    public var binding: Binding
+    /**
+     * The section that was asked about.
+     */
+    public var asked: WireChoice?
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The load, amperes.
+         */amperes: Double, 
+        /**
+         * Greatest drop accepted, volts.
+         */allowedVolts: Double, 
+        /**
+         * List of currents that was used.
+         */list: CurrentList, 
+        /**
+         * The smallest wire and fuse that satisfy everything; none when no wire of the list does.
+         */suggested: WireChoice? = nil, 
+        /**
+         * What kept the next smaller wire from being enough.
+         */binding: Binding, 
+        /**
+         * The section that was asked about.
+         */asked: WireChoice? = nil, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.amperes = amperes
+        self.allowedVolts = allowedVolts
+        self.list = list
+        self.suggested = suggested
+        self.binding = binding
+        self.asked = asked
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WireSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWireSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WireSheet {
+        return
+            try WireSheet(
+                amperes: FfiConverterDouble.read(from: &buf), 
+                allowedVolts: FfiConverterDouble.read(from: &buf), 
+                list: FfiConverterTypeCurrentList.read(from: &buf), 
+                suggested: FfiConverterOptionTypeWireChoice.read(from: &buf), 
+                binding: FfiConverterTypeBinding.read(from: &buf), 
+                asked: FfiConverterOptionTypeWireChoice.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WireSheet, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.amperes, into: &buf)
+        FfiConverterDouble.write(value.allowedVolts, into: &buf)
+        FfiConverterTypeCurrentList.write(value.list, into: &buf)
+        FfiConverterOptionTypeWireChoice.write(value.suggested, into: &buf)
+        FfiConverterTypeBinding.write(value.binding, into: &buf)
+        FfiConverterOptionTypeWireChoice.write(value.asked, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireSheet_lift(_ buf: RustBuffer) throws -> WireSheet {
+    return try FfiConverterTypeWireSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireSheet_lower(_ value: WireSheet) -> RustBuffer {
+    return FfiConverterTypeWireSheet.lower(value)
+}
+
+
+/**
+ * What to make a case from.
+ */
+public struct WiringAsk: Equatable, Hashable {
+    /**
+     * What is wrong, in words.
+     */
+    public var complaint: String
+    /**
+     * The harness as it should be.
+     */
+    public var harness: Harness
+    /**
+     * The switch positions that the checks use.
+     */
+    public var settings: [Setting]
+    /**
+     * The points that can be reached.
+     */
+    public var probes: [Probe]
+    /**
+     * The covers.
+     */
+    public var covers: [Cover]
+    /**
+     * Age of the harness, years: joints corrode with age.
+     */
+    public var ageYears: Double
+    /**
+     * Whether somebody has worked on the wiring lately: then wrong connections are likelier.
+     */
+    public var reworked: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is wrong, in words.
+         */complaint: String, 
+        /**
+         * The harness as it should be.
+         */harness: Harness, 
+        /**
+         * The switch positions that the checks use.
+         */settings: [Setting] = [], 
+        /**
+         * The points that can be reached.
+         */probes: [Probe] = [], 
+        /**
+         * The covers.
+         */covers: [Cover] = [], 
+        /**
+         * Age of the harness, years: joints corrode with age.
+         */ageYears: Double, 
+        /**
+         * Whether somebody has worked on the wiring lately: then wrong connections are likelier.
+         */reworked: Bool) {
+        self.complaint = complaint
+        self.harness = harness
+        self.settings = settings
+        self.probes = probes
+        self.covers = covers
+        self.ageYears = ageYears
+        self.reworked = reworked
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WiringAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWiringAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WiringAsk {
+        return
+            try WiringAsk(
+                complaint: FfiConverterString.read(from: &buf), 
+                harness: FfiConverterTypeHarness.read(from: &buf), 
+                settings: FfiConverterSequenceTypeSetting.read(from: &buf), 
+                probes: FfiConverterSequenceTypeProbe.read(from: &buf), 
+                covers: FfiConverterSequenceTypeCover.read(from: &buf), 
+                ageYears: FfiConverterDouble.read(from: &buf), 
+                reworked: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WiringAsk, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.complaint, into: &buf)
+        FfiConverterTypeHarness.write(value.harness, into: &buf)
+        FfiConverterSequenceTypeSetting.write(value.settings, into: &buf)
+        FfiConverterSequenceTypeProbe.write(value.probes, into: &buf)
+        FfiConverterSequenceTypeCover.write(value.covers, into: &buf)
+        FfiConverterDouble.write(value.ageYears, into: &buf)
+        FfiConverterBool.write(value.reworked, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWiringAsk_lift(_ buf: RustBuffer) throws -> WiringAsk {
+    return try FfiConverterTypeWiringAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWiringAsk_lower(_ value: WiringAsk) -> RustBuffer {
+    return FfiConverterTypeWiringAsk.lower(value)
 }
 
 
@@ -8179,6 +14798,101 @@ public func FfiConverterTypeAnswerWord_lower(_ value: AnswerWord) -> RustBuffer 
 
 
 /**
+ * What kept the next smaller wire from being enough.
+ */
+
+public enum Binding: Equatable, Hashable {
+    
+    /**
+     * Nothing: the smallest wire of the list is enough.
+     */
+    case smallest
+    /**
+     * It would lose too much voltage.
+     */
+    case drop
+    /**
+     * It may not carry the current.
+     */
+    case current
+    /**
+     * No fuse carries the load and still protects it.
+     */
+    case fuse
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Binding: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBinding: FfiConverterRustBuffer {
+    typealias SwiftType = Binding
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Binding {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .smallest
+        
+        case 2: return .drop
+        
+        case 3: return .current
+        
+        case 4: return .fuse
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Binding, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .smallest:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .drop:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .current:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .fuse:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBinding_lift(_ buf: RustBuffer) throws -> Binding {
+    return try FfiConverterTypeBinding.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBinding_lower(_ value: Binding) -> RustBuffer {
+    return FfiConverterTypeBinding.lower(value)
+}
+
+
+
+/**
  * Kind of brake.
  */
 
@@ -8574,6 +15288,643 @@ public func FfiConverterTypeCode_lower(_ value: Code) -> RustBuffer {
 
 
 /**
+ * What an element is.
+ */
+
+public enum Component: Equatable, Hashable {
+    
+    /**
+     * A battery: an electromotive force behind its own resistance.
+     */
+    case battery(
+        /**
+         * Voltage without load, volts.
+         */emfVolts: Double, 
+        /**
+         * Internal resistance, ohms.
+         */internalOhms: Double
+    )
+    /**
+     * The direct-current side of an alternator with regulator and rectifier: gives what it can below the regulated voltage.
+     */
+    case regulator(
+        /**
+         * Regulated voltage, volts.
+         */regulatedVolts: Double, 
+        /**
+         * Mark of the switch that stands for the engine.
+         */engine: String, 
+        /**
+         * What it can give in which state; nothing in a state that is not named.
+         */output: [OutputAt]
+    )
+    /**
+     * A wire, flexible copper.
+     */
+    case wire(
+        /**
+         * Section, mm².
+         */sectionMm2: Double, 
+        /**
+         * Length, metres.
+         */lengthMetres: Double, 
+        /**
+         * Temperature, °C.
+         */celsius: Double
+    )
+    /**
+     * A plug contact, eyelet or earth point.
+     */
+    case joint(
+        /**
+         * Contact resistance, ohms.
+         */ohms: Double, 
+        /**
+         * Plug that it belongs to; contacts of one plug can be swapped.
+         */plug: String?
+    )
+    /**
+     * A pair of switch contacts.
+     */
+    case contact(
+        /**
+         * Mark of its switch.
+         */`switch`: String, 
+        /**
+         * Positions in which it is made.
+         */closedIn: [String], 
+        /**
+         * Contact resistance when made, ohms.
+         */ohms: Double
+    )
+    /**
+     * A fuse.
+     */
+    case fuse(
+        /**
+         * Rating, amperes.
+         */ratedAmperes: Double, 
+        /**
+         * Resistance, ohms.
+         */ohms: Double
+    )
+    /**
+     * A filament lamp.
+     */
+    case filament(
+        /**
+         * Power at the test voltage, watts.
+         */watts: Double, 
+        /**
+         * Test voltage, volts.
+         */testVolts: Double
+    )
+    /**
+     * An LED lamp with a driver that holds its current. Passes nothing when fitted the wrong way round.
+     */
+    case ledDriven(
+        /**
+         * Power at the rated voltage, watts.
+         */watts: Double, 
+        /**
+         * Rated voltage, volts.
+         */ratedVolts: Double
+    )
+    /**
+     * An LED lamp with a series resistor. Passes nothing when fitted the wrong way round.
+     */
+    case ledSeries(
+        /**
+         * LEDs in series.
+         */inSeries: UInt32, 
+        /**
+         * Series resistor, ohms.
+         */ohms: Double
+    )
+    /**
+     * A diode.
+     */
+    case diode(
+        /**
+         * Saturation current, amperes.
+         */saturationAmperes: Double, 
+        /**
+         * Emission coefficient.
+         */emission: Double, 
+        /**
+         * Series resistance, ohms.
+         */ohms: Double
+    )
+    /**
+     * A resistor.
+     */
+    case resistor(
+        /**
+         * Resistance, ohms.
+         */ohms: Double
+    )
+    /**
+     * The coil of a relay or solenoid.
+     */
+    case coil(
+        /**
+         * Resistance, ohms.
+         */ohms: Double, 
+        /**
+         * Voltage from which it pulls in, volts.
+         */pullInVolts: Double, 
+        /**
+         * Voltage below which it lets go, volts.
+         */letGoVolts: Double
+    )
+    /**
+     * The contacts of a relay or solenoid.
+     */
+    case relayContact(
+        /**
+         * Mark of the coil's element.
+         */coil: String, 
+        /**
+         * Whether they are made when the coil pulls (else when it is at rest).
+         */madeWhenPulled: Bool, 
+        /**
+         * Contact resistance, ohms.
+         */ohms: Double
+    )
+    /**
+     * The contacts of a flasher, made in the lit half of its beat.
+     */
+    case flasher(
+        /**
+         * Mark of the switch that stands for its beat.
+         */beat: String, 
+        /**
+         * Position of the beat in which the contacts are made.
+         */lit: String, 
+        /**
+         * Current below which it does not flash, amperes; none for one that minds no load.
+         */leastAmperes: Double?, 
+        /**
+         * Contact resistance, ohms.
+         */ohms: Double
+    )
+    /**
+     * A horn, taken as the resistance that draws its power.
+     */
+    case horn(
+        /**
+         * Power at the rated voltage, watts.
+         */watts: Double, 
+        /**
+         * Rated voltage, volts.
+         */ratedVolts: Double
+    )
+    /**
+     * Ignition, instrument or another consumer, taken as the resistance that draws its power.
+     */
+    case load(
+        /**
+         * Power at the rated voltage, watts.
+         */watts: Double, 
+        /**
+         * Rated voltage, volts.
+         */ratedVolts: Double
+    )
+    /**
+     * A starter motor.
+     */
+    case starter(
+        /**
+         * Voltage at which it turns the engine briskly, volts.
+         */ratedVolts: Double, 
+        /**
+         * Voltage over current while it cannot turn, ohms.
+         */stalledOhms: Double, 
+        /**
+         * Voltage over current while it turns the engine, ohms.
+         */turningOhms: Double, 
+        /**
+         * Mark of the switch that stands for the crankshaft.
+         */crank: String, 
+        /**
+         * Position in which the crankshaft turns.
+         */turns: String
+    )
+    /**
+     * An earth strap or the frame itself.
+     */
+    case strap(
+        /**
+         * Resistance, ohms.
+         */ohms: Double
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Component: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeComponent: FfiConverterRustBuffer {
+    typealias SwiftType = Component
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Component {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .battery(emfVolts: try FfiConverterDouble.read(from: &buf), internalOhms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 2: return .regulator(regulatedVolts: try FfiConverterDouble.read(from: &buf), engine: try FfiConverterString.read(from: &buf), output: try FfiConverterSequenceTypeOutputAt.read(from: &buf)
+        )
+        
+        case 3: return .wire(sectionMm2: try FfiConverterDouble.read(from: &buf), lengthMetres: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 4: return .joint(ohms: try FfiConverterDouble.read(from: &buf), plug: try FfiConverterOptionString.read(from: &buf)
+        )
+        
+        case 5: return .contact(switch: try FfiConverterString.read(from: &buf), closedIn: try FfiConverterSequenceString.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 6: return .fuse(ratedAmperes: try FfiConverterDouble.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 7: return .filament(watts: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 8: return .ledDriven(watts: try FfiConverterDouble.read(from: &buf), ratedVolts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 9: return .ledSeries(inSeries: try FfiConverterUInt32.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 10: return .diode(saturationAmperes: try FfiConverterDouble.read(from: &buf), emission: try FfiConverterDouble.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 11: return .resistor(ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 12: return .coil(ohms: try FfiConverterDouble.read(from: &buf), pullInVolts: try FfiConverterDouble.read(from: &buf), letGoVolts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 13: return .relayContact(coil: try FfiConverterString.read(from: &buf), madeWhenPulled: try FfiConverterBool.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 14: return .flasher(beat: try FfiConverterString.read(from: &buf), lit: try FfiConverterString.read(from: &buf), leastAmperes: try FfiConverterOptionDouble.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 15: return .horn(watts: try FfiConverterDouble.read(from: &buf), ratedVolts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 16: return .load(watts: try FfiConverterDouble.read(from: &buf), ratedVolts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 17: return .starter(ratedVolts: try FfiConverterDouble.read(from: &buf), stalledOhms: try FfiConverterDouble.read(from: &buf), turningOhms: try FfiConverterDouble.read(from: &buf), crank: try FfiConverterString.read(from: &buf), turns: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 18: return .strap(ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Component, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .battery(emfVolts,internalOhms):
+            writeInt(&buf, Int32(1))
+            FfiConverterDouble.write(emfVolts, into: &buf)
+            FfiConverterDouble.write(internalOhms, into: &buf)
+            
+        
+        case let .regulator(regulatedVolts,engine,output):
+            writeInt(&buf, Int32(2))
+            FfiConverterDouble.write(regulatedVolts, into: &buf)
+            FfiConverterString.write(engine, into: &buf)
+            FfiConverterSequenceTypeOutputAt.write(output, into: &buf)
+            
+        
+        case let .wire(sectionMm2,lengthMetres,celsius):
+            writeInt(&buf, Int32(3))
+            FfiConverterDouble.write(sectionMm2, into: &buf)
+            FfiConverterDouble.write(lengthMetres, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            
+        
+        case let .joint(ohms,plug):
+            writeInt(&buf, Int32(4))
+            FfiConverterDouble.write(ohms, into: &buf)
+            FfiConverterOptionString.write(plug, into: &buf)
+            
+        
+        case let .contact(`switch`,closedIn,ohms):
+            writeInt(&buf, Int32(5))
+            FfiConverterString.write(`switch`, into: &buf)
+            FfiConverterSequenceString.write(closedIn, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .fuse(ratedAmperes,ohms):
+            writeInt(&buf, Int32(6))
+            FfiConverterDouble.write(ratedAmperes, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .filament(watts,testVolts):
+            writeInt(&buf, Int32(7))
+            FfiConverterDouble.write(watts, into: &buf)
+            FfiConverterDouble.write(testVolts, into: &buf)
+            
+        
+        case let .ledDriven(watts,ratedVolts):
+            writeInt(&buf, Int32(8))
+            FfiConverterDouble.write(watts, into: &buf)
+            FfiConverterDouble.write(ratedVolts, into: &buf)
+            
+        
+        case let .ledSeries(inSeries,ohms):
+            writeInt(&buf, Int32(9))
+            FfiConverterUInt32.write(inSeries, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .diode(saturationAmperes,emission,ohms):
+            writeInt(&buf, Int32(10))
+            FfiConverterDouble.write(saturationAmperes, into: &buf)
+            FfiConverterDouble.write(emission, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .resistor(ohms):
+            writeInt(&buf, Int32(11))
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .coil(ohms,pullInVolts,letGoVolts):
+            writeInt(&buf, Int32(12))
+            FfiConverterDouble.write(ohms, into: &buf)
+            FfiConverterDouble.write(pullInVolts, into: &buf)
+            FfiConverterDouble.write(letGoVolts, into: &buf)
+            
+        
+        case let .relayContact(coil,madeWhenPulled,ohms):
+            writeInt(&buf, Int32(13))
+            FfiConverterString.write(coil, into: &buf)
+            FfiConverterBool.write(madeWhenPulled, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .flasher(beat,lit,leastAmperes,ohms):
+            writeInt(&buf, Int32(14))
+            FfiConverterString.write(beat, into: &buf)
+            FfiConverterString.write(lit, into: &buf)
+            FfiConverterOptionDouble.write(leastAmperes, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .horn(watts,ratedVolts):
+            writeInt(&buf, Int32(15))
+            FfiConverterDouble.write(watts, into: &buf)
+            FfiConverterDouble.write(ratedVolts, into: &buf)
+            
+        
+        case let .load(watts,ratedVolts):
+            writeInt(&buf, Int32(16))
+            FfiConverterDouble.write(watts, into: &buf)
+            FfiConverterDouble.write(ratedVolts, into: &buf)
+            
+        
+        case let .starter(ratedVolts,stalledOhms,turningOhms,crank,turns):
+            writeInt(&buf, Int32(17))
+            FfiConverterDouble.write(ratedVolts, into: &buf)
+            FfiConverterDouble.write(stalledOhms, into: &buf)
+            FfiConverterDouble.write(turningOhms, into: &buf)
+            FfiConverterString.write(crank, into: &buf)
+            FfiConverterString.write(turns, into: &buf)
+            
+        
+        case let .strap(ohms):
+            writeInt(&buf, Int32(18))
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeComponent_lift(_ buf: RustBuffer) throws -> Component {
+    return try FfiConverterTypeComponent.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeComponent_lower(_ value: Component) -> RustBuffer {
+    return FfiConverterTypeComponent.lower(value)
+}
+
+
+
+/**
+ * What is wrong with an element.
+ */
+
+public enum Condition: Equatable, Hashable {
+    
+    /**
+     * No current passes.
+     */
+    case `open`
+    /**
+     * A bad joint in series with it.
+     */
+    case badJoint(
+        /**
+         * Resistance of the joint, ohms.
+         */ohms: Double
+    )
+    /**
+     * A contact that is always made.
+     */
+    case stuck
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Condition: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCondition: FfiConverterRustBuffer {
+    typealias SwiftType = Condition
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Condition {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .`open`
+        
+        case 2: return .badJoint(ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 3: return .stuck
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Condition, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .`open`:
+            writeInt(&buf, Int32(1))
+        
+        
+        case let .badJoint(ohms):
+            writeInt(&buf, Int32(2))
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case .stuck:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCondition_lift(_ buf: RustBuffer) throws -> Condition {
+    return try FfiConverterTypeCondition.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCondition_lower(_ value: Condition) -> RustBuffer {
+    return FfiConverterTypeCondition.lower(value)
+}
+
+
+
+/**
+ * How a conductor is made.
+ */
+
+public enum Conductor: Equatable, Hashable {
+    
+    /**
+     * Pure copper of exactly the section, no allowance: the physical floor.
+     */
+    case ideal
+    /**
+     * Solid or stranded, plain (IEC 60228 class 1 and 2).
+     */
+    case solid
+    /**
+     * Flexible, plain (class 5 and 6): what a harness is made of.
+     */
+    case flexible
+    /**
+     * Flexible, tinned (class 5 and 6).
+     */
+    case tinned
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Conductor: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeConductor: FfiConverterRustBuffer {
+    typealias SwiftType = Conductor
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Conductor {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .ideal
+        
+        case 2: return .solid
+        
+        case 3: return .flexible
+        
+        case 4: return .tinned
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Conductor, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .ideal:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .solid:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .flexible:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .tinned:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConductor_lift(_ buf: RustBuffer) throws -> Conductor {
+    return try FfiConverterTypeConductor.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConductor_lower(_ value: Conductor) -> RustBuffer {
+    return FfiConverterTypeConductor.lower(value)
+}
+
+
+
+/**
  * How far a coat is.
  */
 
@@ -8689,6 +16040,91 @@ public func FfiConverterTypeCureState_lower(_ value: CureState) -> RustBuffer {
 
 
 /**
+ * Whose list of currents a wire is judged by.
+ */
+
+public enum CurrentList: Equatable, Hashable {
+    
+    /**
+     * A maker's list for bundled wire in a vehicle: the lowest, and the one taken when nothing is said.
+     */
+    case conservative
+    /**
+     * A list for towing cable.
+     */
+    case towing
+    /**
+     * Catalogue ratings of thin-wall wire, single and in free air. From memory, unconfirmed.
+     */
+    case thinWall
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension CurrentList: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCurrentList: FfiConverterRustBuffer {
+    typealias SwiftType = CurrentList
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CurrentList {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .conservative
+        
+        case 2: return .towing
+        
+        case 3: return .thinWall
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: CurrentList, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .conservative:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .towing:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .thinWall:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCurrentList_lift(_ buf: RustBuffer) throws -> CurrentList {
+    return try FfiConverterTypeCurrentList.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCurrentList_lower(_ value: CurrentList) -> RustBuffer {
+    return FfiConverterTypeCurrentList.lower(value)
+}
+
+
+
+/**
  * Front or rear.
  */
 
@@ -8759,6 +16195,526 @@ public func FfiConverterTypeEnd_lift(_ buf: RustBuffer) throws -> End {
 #endif
 public func FfiConverterTypeEnd_lower(_ value: End) -> RustBuffer {
     return FfiConverterTypeEnd.lower(value)
+}
+
+
+
+/**
+ * One answer. A session is the list of them; taking the last one back undoes it.
+ */
+
+public enum Evidence: Equatable, Hashable {
+    
+    /**
+     * An outcome was seen.
+     */
+    case seen(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * Mark of the outcome.
+         */outcome: String
+    )
+    /**
+     * A voltage was read.
+     */
+    case read(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * The reading, volts.
+         */volts: Double
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Evidence: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEvidence: FfiConverterRustBuffer {
+    typealias SwiftType = Evidence
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Evidence {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .seen(check: try FfiConverterString.read(from: &buf), outcome: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 2: return .read(check: try FfiConverterString.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Evidence, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .seen(check,outcome):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(check, into: &buf)
+            FfiConverterString.write(outcome, into: &buf)
+            
+        
+        case let .read(check,volts):
+            writeInt(&buf, Int32(2))
+            FfiConverterString.write(check, into: &buf)
+            FfiConverterDouble.write(volts, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEvidence_lift(_ buf: RustBuffer) throws -> Evidence {
+    return try FfiConverterTypeEvidence.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEvidence_lower(_ value: Evidence) -> RustBuffer {
+    return FfiConverterTypeEvidence.lower(value)
+}
+
+
+
+/**
+ * One fault.
+ */
+
+public enum Fault: Equatable, Hashable {
+    
+    /**
+     * Broken, unplugged or burnt out.
+     */
+    case `open`(
+        /**
+         * Mark of the element.
+         */element: String
+    )
+    /**
+     * A corroded or loose joint in series.
+     */
+    case badJoint(
+        /**
+         * Mark of the element.
+         */element: String, 
+        /**
+         * Its resistance, ohms.
+         */ohms: Double
+    )
+    /**
+     * A point that touches the frame.
+     */
+    case shortToFrame(
+        /**
+         * The point.
+         */point: String
+    )
+    /**
+     * Two contacts of a plug exchanged.
+     */
+    case swapped(
+        /**
+         * Mark of the one contact.
+         */one: String, 
+        /**
+         * Mark of the other.
+         */other: String
+    )
+    /**
+     * Something with a polarity fitted the wrong way round.
+     */
+    case reversed(
+        /**
+         * Mark of the element.
+         */element: String
+    )
+    /**
+     * A lamp of other watts.
+     */
+    case wrongLamp(
+        /**
+         * Mark of the lamp.
+         */element: String, 
+        /**
+         * Watts of what was fitted.
+         */watts: Double
+    )
+    /**
+     * An earth strap or earth point that makes no contact.
+     */
+    case missingEarth(
+        /**
+         * Mark of the element.
+         */element: String
+    )
+    /**
+     * A contact that is always made.
+     */
+    case stuckContact(
+        /**
+         * Mark of the contact.
+         */element: String
+    )
+    /**
+     * A contact that never makes.
+     */
+    case deadContact(
+        /**
+         * Mark of the contact.
+         */element: String
+    )
+    /**
+     * A battery that is flat or worn out.
+     */
+    case weakBattery(
+        /**
+         * Mark of the battery.
+         */element: String, 
+        /**
+         * Voltage without load, volts.
+         */emfVolts: Double, 
+        /**
+         * Internal resistance, ohms.
+         */internalOhms: Double
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Fault: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFault: FfiConverterRustBuffer {
+    typealias SwiftType = Fault
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Fault {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .`open`(element: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 2: return .badJoint(element: try FfiConverterString.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 3: return .shortToFrame(point: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 4: return .swapped(one: try FfiConverterString.read(from: &buf), other: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 5: return .reversed(element: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 6: return .wrongLamp(element: try FfiConverterString.read(from: &buf), watts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 7: return .missingEarth(element: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 8: return .stuckContact(element: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 9: return .deadContact(element: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 10: return .weakBattery(element: try FfiConverterString.read(from: &buf), emfVolts: try FfiConverterDouble.read(from: &buf), internalOhms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Fault, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .`open`(element):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(element, into: &buf)
+            
+        
+        case let .badJoint(element,ohms):
+            writeInt(&buf, Int32(2))
+            FfiConverterString.write(element, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .shortToFrame(point):
+            writeInt(&buf, Int32(3))
+            FfiConverterString.write(point, into: &buf)
+            
+        
+        case let .swapped(one,other):
+            writeInt(&buf, Int32(4))
+            FfiConverterString.write(one, into: &buf)
+            FfiConverterString.write(other, into: &buf)
+            
+        
+        case let .reversed(element):
+            writeInt(&buf, Int32(5))
+            FfiConverterString.write(element, into: &buf)
+            
+        
+        case let .wrongLamp(element,watts):
+            writeInt(&buf, Int32(6))
+            FfiConverterString.write(element, into: &buf)
+            FfiConverterDouble.write(watts, into: &buf)
+            
+        
+        case let .missingEarth(element):
+            writeInt(&buf, Int32(7))
+            FfiConverterString.write(element, into: &buf)
+            
+        
+        case let .stuckContact(element):
+            writeInt(&buf, Int32(8))
+            FfiConverterString.write(element, into: &buf)
+            
+        
+        case let .deadContact(element):
+            writeInt(&buf, Int32(9))
+            FfiConverterString.write(element, into: &buf)
+            
+        
+        case let .weakBattery(element,emfVolts,internalOhms):
+            writeInt(&buf, Int32(10))
+            FfiConverterString.write(element, into: &buf)
+            FfiConverterDouble.write(emfVolts, into: &buf)
+            FfiConverterDouble.write(internalOhms, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFault_lift(_ buf: RustBuffer) throws -> Fault {
+    return try FfiConverterTypeFault.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFault_lower(_ value: Fault) -> RustBuffer {
+    return FfiConverterTypeFault.lower(value)
+}
+
+
+
+/**
+ * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
+ */
+
+public enum FillKind: Equatable, Hashable {
+    
+    /**
+     * After letting the old filling run out.
+     */
+    case drain
+    /**
+     * After letting it run out and changing the filter.
+     */
+    case withFilter
+    /**
+     * After a strip-down, everything dry.
+     */
+    case afterStripDown
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension FillKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFillKind: FfiConverterRustBuffer {
+    typealias SwiftType = FillKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FillKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .drain
+        
+        case 2: return .withFilter
+        
+        case 3: return .afterStripDown
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FillKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .drain:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .withFilter:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .afterStripDown:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillKind_lift(_ buf: RustBuffer) throws -> FillKind {
+    return try FfiConverterTypeFillKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFillKind_lower(_ value: FillKind) -> RustBuffer {
+    return FfiConverterTypeFillKind.lower(value)
+}
+
+
+
+/**
+ * Grades of brake fluid.
+ */
+
+public enum FluidGrade: Equatable, Hashable {
+    
+    /**
+     * DOT 3, glycol.
+     */
+    case dot3
+    /**
+     * DOT 4, glycol with borate.
+     */
+    case dot4
+    /**
+     * DOT 5, silicone.
+     */
+    case dot5
+    /**
+     * DOT 5.1, glycol with borate.
+     */
+    case dot51
+    /**
+     * Mineral oil, for systems that are made for it alone.
+     */
+    case mineral
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension FluidGrade: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFluidGrade: FfiConverterRustBuffer {
+    typealias SwiftType = FluidGrade
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FluidGrade {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .dot3
+        
+        case 2: return .dot4
+        
+        case 3: return .dot5
+        
+        case 4: return .dot51
+        
+        case 5: return .mineral
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FluidGrade, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .dot3:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .dot4:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .dot5:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .dot51:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .mineral:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFluidGrade_lift(_ buf: RustBuffer) throws -> FluidGrade {
+    return try FfiConverterTypeFluidGrade.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFluidGrade_lower(_ value: FluidGrade) -> RustBuffer {
+    return FfiConverterTypeFluidGrade.lower(value)
 }
 
 
@@ -8934,6 +16890,282 @@ public func FfiConverterTypeJudgement_lower(_ value: Judgement) -> RustBuffer {
 
 
 /**
+ * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+ */
+
+public enum LampLook: Equatable, Hashable {
+    
+    /**
+     * Dark, silent, still.
+     */
+    case off
+    /**
+     * A glow that is seen in the dark only; a horn that clicks.
+     */
+    case glow
+    /**
+     * Plainly too weak.
+     */
+    case dim
+    /**
+     * As it should be.
+     */
+    case full
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension LampLook: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampLook: FfiConverterRustBuffer {
+    typealias SwiftType = LampLook
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampLook {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .off
+        
+        case 2: return .glow
+        
+        case 3: return .dim
+        
+        case 4: return .full
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: LampLook, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .off:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .glow:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .dim:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .full:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampLook_lift(_ buf: RustBuffer) throws -> LampLook {
+    return try FfiConverterTypeLampLook.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampLook_lower(_ value: LampLook) -> RustBuffer {
+    return FfiConverterTypeLampLook.lower(value)
+}
+
+
+
+/**
+ * Current through an element, amperes, as a function of the voltage across it, volts.
+ */
+
+public enum Law: Equatable, Hashable {
+    
+    /**
+     * A resistance: `I = V / R`.
+     */
+    case resistance(
+        /**
+         * R, ohms.
+         */ohms: Double
+    )
+    /**
+     * A source behind its resistance: `I = (V - E) / R`; negative when it gives current.
+     */
+    case emf(
+        /**
+         * E, volts.
+         */volts: Double, 
+        /**
+         * R, ohms.
+         */ohms: Double
+    )
+    /**
+     * A filament: `I = I0 (V/V0) ((V/V0)^2 + ε²)^-0.225`, which is the handbook's V^0.55 with a finite cold resistance.
+     */
+    case filament(
+        /**
+         * I0, amperes.
+         */amperes: Double, 
+        /**
+         * V0, volts.
+         */volts: Double
+    )
+    /**
+     * A junction with a resistance in series: `V = U ln(1 + I/Is) + I R`.
+     */
+    case junction(
+        /**
+         * Is, amperes.
+         */saturationAmperes: Double, 
+        /**
+         * U = emission coefficient times thermal voltage, volts.
+         */slopeVolts: Double, 
+        /**
+         * R, ohms; above zero.
+         */ohms: Double
+    )
+    /**
+     * A current that rises from nothing at `start` to its full value at `full` and stays there:
+     * `I = I0 (s(V - start) - s(V - full) - the same at 0 V) / (full - start)`, `s(x) = w ln(1 + e^(x/w))`, w = 0.1 V.
+     */
+    case driver(
+        /**
+         * Full current, amperes.
+         */amperes: Double, 
+        /**
+         * Start, volts.
+         */startVolts: Double, 
+        /**
+         * Full, volts.
+         */fullVolts: Double
+    )
+    /**
+     * A regulated source: gives its current below the regulated voltage and nothing above, in a rounded step of some tenths
+     * of a volt: `I = -I0 (1 - tanh((V - V0)/w)) / 2`, w = 0.1 V.
+     */
+    case regulated(
+        /**
+         * Current, amperes.
+         */amperes: Double, 
+        /**
+         * Regulated voltage, volts.
+         */volts: Double
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Law: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLaw: FfiConverterRustBuffer {
+    typealias SwiftType = Law
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Law {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .resistance(ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 2: return .emf(volts: try FfiConverterDouble.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 3: return .filament(amperes: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 4: return .junction(saturationAmperes: try FfiConverterDouble.read(from: &buf), slopeVolts: try FfiConverterDouble.read(from: &buf), ohms: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 5: return .driver(amperes: try FfiConverterDouble.read(from: &buf), startVolts: try FfiConverterDouble.read(from: &buf), fullVolts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 6: return .regulated(amperes: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Law, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .resistance(ohms):
+            writeInt(&buf, Int32(1))
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .emf(volts,ohms):
+            writeInt(&buf, Int32(2))
+            FfiConverterDouble.write(volts, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .filament(amperes,volts):
+            writeInt(&buf, Int32(3))
+            FfiConverterDouble.write(amperes, into: &buf)
+            FfiConverterDouble.write(volts, into: &buf)
+            
+        
+        case let .junction(saturationAmperes,slopeVolts,ohms):
+            writeInt(&buf, Int32(4))
+            FfiConverterDouble.write(saturationAmperes, into: &buf)
+            FfiConverterDouble.write(slopeVolts, into: &buf)
+            FfiConverterDouble.write(ohms, into: &buf)
+            
+        
+        case let .driver(amperes,startVolts,fullVolts):
+            writeInt(&buf, Int32(5))
+            FfiConverterDouble.write(amperes, into: &buf)
+            FfiConverterDouble.write(startVolts, into: &buf)
+            FfiConverterDouble.write(fullVolts, into: &buf)
+            
+        
+        case let .regulated(amperes,volts):
+            writeInt(&buf, Int32(6))
+            FfiConverterDouble.write(amperes, into: &buf)
+            FfiConverterDouble.write(volts, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLaw_lift(_ buf: RustBuffer) throws -> Law {
+    return try FfiConverterTypeLaw.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLaw_lower(_ value: Law) -> RustBuffer {
+    return FfiConverterTypeLaw.lower(value)
+}
+
+
+
+/**
  * What turns the current into light or work.
  */
 
@@ -9024,6 +17256,101 @@ public func FfiConverterTypeLightSource_lift(_ buf: RustBuffer) throws -> LightS
 #endif
 public func FfiConverterTypeLightSource_lower(_ value: LightSource) -> RustBuffer {
     return FfiConverterTypeLightSource.lower(value)
+}
+
+
+
+/**
+ * How thread and head are lubricated.
+ */
+
+public enum Lubrication: Equatable, Hashable {
+    
+    /**
+     * As it comes, dry and clean.
+     */
+    case dry
+    /**
+     * A drop of oil.
+     */
+    case oiled
+    /**
+     * Grease, copper or ceramic paste.
+     */
+    case paste
+    /**
+     * Liquid thread lock.
+     */
+    case threadLock
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Lubrication: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLubrication: FfiConverterRustBuffer {
+    typealias SwiftType = Lubrication
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Lubrication {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .dry
+        
+        case 2: return .oiled
+        
+        case 3: return .paste
+        
+        case 4: return .threadLock
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Lubrication, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .dry:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .oiled:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .paste:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .threadLock:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLubrication_lift(_ buf: RustBuffer) throws -> Lubrication {
+    return try FfiConverterTypeLubrication.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLubrication_lower(_ value: Lubrication) -> RustBuffer {
+    return FfiConverterTypeLubrication.lower(value)
 }
 
 
@@ -9133,6 +17460,218 @@ public func FfiConverterTypeMeasure_lift(_ buf: RustBuffer) throws -> Measure {
 #endif
 public func FfiConverterTypeMeasure_lower(_ value: Measure) -> RustBuffer {
     return FfiConverterTypeMeasure.lower(value)
+}
+
+
+
+/**
+ * Whether two fluids may meet.
+ */
+
+public enum Meeting: Equatable, Hashable {
+    
+    /**
+     * The same grade.
+     */
+    case same
+    /**
+     * They mix; the boiling points of the lower grade count from then on.
+     */
+    case asTheLower
+    /**
+     * Never: flush and strip down instead.
+     */
+    case never
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Meeting: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMeeting: FfiConverterRustBuffer {
+    typealias SwiftType = Meeting
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Meeting {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .same
+        
+        case 2: return .asTheLower
+        
+        case 3: return .never
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Meeting, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .same:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .asTheLower:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .never:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeeting_lift(_ buf: RustBuffer) throws -> Meeting {
+    return try FfiConverterTypeMeeting.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMeeting_lower(_ value: Meeting) -> RustBuffer {
+    return FfiConverterTypeMeeting.lower(value)
+}
+
+
+
+/**
+ * What is mixed.
+ */
+
+public enum Mix: Equatable, Hashable {
+    
+    /**
+     * Oil into fuel for a two-stroke.
+     */
+    case premix(
+        /**
+         * Fuel, L.
+         */fuelLitres: Double, 
+        /**
+         * Parts of fuel to one of oil: 50 for 50:1.
+         */partsFuel: Double
+    )
+    /**
+     * Base, hardener and thinner.
+     */
+    case twoPart(
+        /**
+         * The product.
+         */product: TwoPartAsk
+    )
+    /**
+     * Thinner into a one-part paint.
+     */
+    case thinning(
+        /**
+         * Unthinned paint, mL.
+         */paintMl: Double, 
+        /**
+         * Thinner, per cent of it.
+         */thinnerPercent: Double
+    )
+    /**
+     * Paint for an area.
+     */
+    case cover(
+        /**
+         * The area.
+         */area: CoverAsk
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Mix: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMix: FfiConverterRustBuffer {
+    typealias SwiftType = Mix
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Mix {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .premix(fuelLitres: try FfiConverterDouble.read(from: &buf), partsFuel: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 2: return .twoPart(product: try FfiConverterTypeTwoPartAsk.read(from: &buf)
+        )
+        
+        case 3: return .thinning(paintMl: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 4: return .cover(area: try FfiConverterTypeCoverAsk.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Mix, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .premix(fuelLitres,partsFuel):
+            writeInt(&buf, Int32(1))
+            FfiConverterDouble.write(fuelLitres, into: &buf)
+            FfiConverterDouble.write(partsFuel, into: &buf)
+            
+        
+        case let .twoPart(product):
+            writeInt(&buf, Int32(2))
+            FfiConverterTypeTwoPartAsk.write(product, into: &buf)
+            
+        
+        case let .thinning(paintMl,thinnerPercent):
+            writeInt(&buf, Int32(3))
+            FfiConverterDouble.write(paintMl, into: &buf)
+            FfiConverterDouble.write(thinnerPercent, into: &buf)
+            
+        
+        case let .cover(area):
+            writeInt(&buf, Int32(4))
+            FfiConverterTypeCoverAsk.write(area, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMix_lift(_ buf: RustBuffer) throws -> Mix {
+    return try FfiConverterTypeMix.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMix_lower(_ value: Mix) -> RustBuffer {
+    return FfiConverterTypeMix.lower(value)
 }
 
 
@@ -9398,6 +17937,17 @@ public enum Proposal: Equatable, Hashable {
          * What would stand there.
          */consumer: Consumer
     )
+    /**
+     * Other parts in a brake.
+     */
+    case brake(
+        /**
+         * Which brake.
+         */end: End, 
+        /**
+         * What would be fitted; fields left out are as fitted now.
+         */brake: Brake
+    )
 
 
 
@@ -9425,6 +17975,9 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
         case 2: return .consumer(id: try FfiConverterString.read(from: &buf), consumer: try FfiConverterTypeConsumer.read(from: &buf)
         )
         
+        case 3: return .brake(end: try FfiConverterTypeEnd.read(from: &buf), brake: try FfiConverterTypeBrake.read(from: &buf)
+        )
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -9445,6 +17998,12 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
             FfiConverterString.write(id, into: &buf)
             FfiConverterTypeConsumer.write(consumer, into: &buf)
             
+        
+        case let .brake(end,brake):
+            writeInt(&buf, Int32(3))
+            FfiConverterTypeEnd.write(end, into: &buf)
+            FfiConverterTypeBrake.write(brake, into: &buf)
+            
         }
     }
 }
@@ -9462,6 +18021,111 @@ public func FfiConverterTypeProposal_lift(_ buf: RustBuffer) throws -> Proposal 
 #endif
 public func FfiConverterTypeProposal_lower(_ value: Proposal) -> RustBuffer {
     return FfiConverterTypeProposal.lower(value)
+}
+
+
+
+/**
+ * How it is put on.
+ */
+
+public enum PutOn: Equatable, Hashable {
+    
+    /**
+     * Brush.
+     */
+    case brush
+    /**
+     * Roller.
+     */
+    case roller
+    /**
+     * Aerosol can.
+     */
+    case aerosol
+    /**
+     * Spray gun at high pressure.
+     */
+    case gun
+    /**
+     * Spray gun at low pressure (HVLP).
+     */
+    case lowPressureGun
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension PutOn: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePutOn: FfiConverterRustBuffer {
+    typealias SwiftType = PutOn
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PutOn {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .brush
+        
+        case 2: return .roller
+        
+        case 3: return .aerosol
+        
+        case 4: return .gun
+        
+        case 5: return .lowPressureGun
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: PutOn, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .brush:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .roller:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .aerosol:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .gun:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .lowPressureGun:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePutOn_lift(_ buf: RustBuffer) throws -> PutOn {
+    return try FfiConverterTypePutOn.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePutOn_lower(_ value: PutOn) -> RustBuffer {
+    return FfiConverterTypePutOn.lower(value)
 }
 
 
@@ -9557,6 +18221,131 @@ public func FfiConverterTypeRidingState_lift(_ buf: RustBuffer) throws -> Riding
 #endif
 public func FfiConverterTypeRidingState_lower(_ value: RidingState) -> RustBuffer {
     return FfiConverterTypeRidingState.lower(value)
+}
+
+
+
+/**
+ * Where a screw sits, as far as its replacement is concerned.
+ */
+
+public enum ScrewPlace: Equatable, Hashable {
+    
+    /**
+     * Caliper, disc, lever, torque arm, pedal.
+     */
+    case brake
+    /**
+     * Axle, its nut and its clamps.
+     */
+    case axle
+    /**
+     * Engine mounts, swing arm pivot.
+     */
+    case engineMount
+    /**
+     * Handlebar, fork clamps, steering stem.
+     */
+    case steering
+    /**
+     * Inside the engine: rods, camshaft, cylinder head.
+     */
+    case insideEngine
+    /**
+     * Engine covers.
+     */
+    case cover
+    /**
+     * Mudguards, side covers, lamps.
+     */
+    case bodywork
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ScrewPlace: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeScrewPlace: FfiConverterRustBuffer {
+    typealias SwiftType = ScrewPlace
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ScrewPlace {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .brake
+        
+        case 2: return .axle
+        
+        case 3: return .engineMount
+        
+        case 4: return .steering
+        
+        case 5: return .insideEngine
+        
+        case 6: return .cover
+        
+        case 7: return .bodywork
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ScrewPlace, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .brake:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .axle:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .engineMount:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .steering:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .insideEngine:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .cover:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .bodywork:
+            writeInt(&buf, Int32(7))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeScrewPlace_lift(_ buf: RustBuffer) throws -> ScrewPlace {
+    return try FfiConverterTypeScrewPlace.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeScrewPlace_lower(_ value: ScrewPlace) -> RustBuffer {
+    return FfiConverterTypeScrewPlace.lower(value)
 }
 
 
@@ -10212,6 +19001,393 @@ public enum Sum: Equatable, Hashable {
          * Engine speed, revolutions a minute.
          */engineRpm: Double
     )
+    /**
+     * A hydraulic disc brake from the fingers to the road.
+     */
+    case hydraulicBrake(
+        /**
+         * Force at the lever, newtons.
+         */leverNewtons: Double, 
+        /**
+         * Lever ratio.
+         */leverRatio: Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double, 
+        /**
+         * Pistons that press on one side.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Friction of the pads.
+         */padFriction: Double, 
+        /**
+         * Effective radius, millimetres.
+         */effectiveRadiusMm: Double, 
+        /**
+         * Radius of the wheel, millimetres.
+         */wheelRadiusMm: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double
+    )
+    /**
+     * Pistons of a caliper that press on one side.
+     */
+    case caliperPistons(
+        /**
+         * Pistons in all.
+         */pistons: UInt32, 
+        /**
+         * They face each other in a fixed caliper.
+         */opposed: Bool
+    )
+    /**
+     * Lever travel that pad clearance and hose take up.
+     */
+    case leverTravel(
+        /**
+         * Force at the lever, newtons.
+         */leverNewtons: Double, 
+        /**
+         * Lever ratio.
+         */leverRatio: Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double, 
+        /**
+         * Pistons that press on one side.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Running clearance of a pad, millimetres.
+         */padClearanceMm: Double, 
+        /**
+         * Length of the hose, millimetres.
+         */hoseMm: Double, 
+        /**
+         * Swelling of one metre of it at 69 bar, millilitres.
+         */hoseSwellMlM: Double
+    )
+    /**
+     * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+     */
+    case brakePair(
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double, 
+        /**
+         * Pistons on one side.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Bore of the other master cylinder, millimetres.
+         */newMasterMm: Double, 
+        /**
+         * Pistons of the other caliper on one side.
+         */newPistons: UInt32, 
+        /**
+         * Diameter of one of them, millimetres.
+         */newPistonMm: Double
+    )
+    /**
+     * Stopping distance from deceleration.
+     */
+    case stoppingDistance(
+        /**
+         * Speed before braking, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Deceleration, m/s².
+         */deceleration: Double, 
+        /**
+         * Reaction, seconds.
+         */reactionSeconds: Double
+    )
+    /**
+     * Deceleration from a measured stopping distance.
+     */
+    case stoppingDeceleration(
+        /**
+         * Speed before braking, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Distance, metres.
+         */metres: Double, 
+        /**
+         * Reaction that is in it, seconds.
+         */reactionSeconds: Double
+    )
+    /**
+     * Force and deceleration that a brake efficiency means.
+     */
+    case brakeEfficiency(
+        /**
+         * Per cent of the weight.
+         */percent: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double
+    )
+    /**
+     * Longest stop that Directive 93/14/EEC allows.
+     */
+    case directiveStop(
+        /**
+         * Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
+         */line: String, 
+        /**
+         * Speed, km/h.
+         */roadSpeedKmh: Double
+    )
+    /**
+     * Angle and torque of the cam lever of a drum brake.
+     */
+    case camLever(
+        /**
+         * Angle between rod and lever at rest, degrees.
+         */camDegrees: Double, 
+        /**
+         * Travel of the rod, millimetres.
+         */rodTravelMm: Double, 
+        /**
+         * Length of the lever, millimetres.
+         */camArmMm: Double, 
+        /**
+         * Pull of the rod, newtons.
+         */rodNewtons: Double
+    )
+    /**
+     * What leading and trailing shoes make of the force at their tips.
+     */
+    case drumShoes(
+        /**
+         * Friction of the linings.
+         */padFriction: Double, 
+        /**
+         * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+         */pivotShare: Double
+    )
+    /**
+     * Least boiling points of a brake fluid.
+     */
+    case brakeFluid(
+        /**
+         * Grade as on the cap.
+         */fluid: String
+    )
+    /**
+     * Fluid that must pass when a brake is bled.
+     */
+    case bleedThrough(
+        /**
+         * Bore of the hose, millimetres.
+         */hoseBoreMm: Double, 
+        /**
+         * Length of the hose, millimetres.
+         */hoseMm: Double, 
+        /**
+         * Pistons of the caliper in all.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double
+    )
+    /**
+     * Stress area and diameters of a thread.
+     */
+    case stressArea(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double
+    )
+    /**
+     * Proof load and breaking load of a screw.
+     */
+    case screwLoads(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Property class: 8.8.
+         */propertyClass: String
+    )
+    /**
+     * Preload and torque of a screw by VDI 2230, hexagon head.
+     */
+    case tighteningTorque(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Property class: 8.8.
+         */propertyClass: String, 
+        /**
+         * Friction of thread and head.
+         */friction: Double
+    )
+    /**
+     * Preload that a torque gives, hexagon head.
+     */
+    case preloadFromTorque(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Torque, newton metres.
+         */torqueNm: Double, 
+        /**
+         * Friction of thread and head.
+         */friction: Double
+    )
+    /**
+     * Torque by the nut factor for a share of the proof load.
+     */
+    case nutFactorTorque(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Property class: 8.8.
+         */propertyClass: String, 
+        /**
+         * Nut factor.
+         */nutFactor: Double, 
+        /**
+         * Share of the proof load, per cent.
+         */sharePercent: Double
+    )
+    /**
+     * Thread engaged so that the screw breaks before the tapped thread strips.
+     */
+    case threadEngagement(
+        /**
+         * Load, newtons.
+         */loadNewtons: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Outer diameter of the screw, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Flank diameter of the nut thread, millimetres.
+         */nutFlankMm: Double, 
+        /**
+         * Shear strength of the tapped material, megapascals.
+         */shearMpa: Double
+    )
+    /**
+     * Which thread a measured diameter and pitch is nearest to.
+     */
+    case identifyThread(
+        /**
+         * Measured outer diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Measured pitch, millimetres.
+         */pitchMm: Double
+    )
+    /**
+     * A volume poured with one cup.
+     */
+    case pourSplit(
+        /**
+         * Volume, litres.
+         */litres: Double, 
+        /**
+         * Cup, millilitres.
+         */cupMl: UInt32
+    )
+    /**
+     * Oil for premix.
+     */
+    case premix(
+        /**
+         * Fuel, litres.
+         */fuelLitres: Double, 
+        /**
+         * Parts of fuel to one of oil.
+         */partsFuel: Double
+    )
+    /**
+     * Base, hardener and thinner of an amount ready to use.
+     */
+    case twoPart(
+        /**
+         * Amount ready to use, millilitres.
+         */readyMl: Double, 
+        /**
+         * Parts of base.
+         */partsBase: Double, 
+        /**
+         * Parts of hardener.
+         */partsHardener: Double, 
+        /**
+         * Thinner, per cent.
+         */thinnerPercent: Double, 
+        /**
+         * The per cent is meant of the base alone.
+         */thinnerOfBase: Bool
+    )
+    /**
+     * Thinner into a one-part paint.
+     */
+    case thinning(
+        /**
+         * Unthinned paint, millilitres.
+         */paintMl: Double, 
+        /**
+         * Thinner, per cent of it.
+         */thinnerPercent: Double
+    )
+    /**
+     * Paint and cans for an area.
+     */
+    case paintNeeded(
+        /**
+         * Area, square metres.
+         */squareMetres: Double, 
+        /**
+         * Coats.
+         */coats: UInt32, 
+        /**
+         * Solids by volume, per cent.
+         */solidsPercent: Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */dryMicrometres: Double, 
+        /**
+         * Loss, per cent.
+         */lossPercent: Double, 
+        /**
+         * Can, millilitres.
+         */canMl: Double
+    )
 
 
 
@@ -10285,6 +19461,78 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         )
         
         case 18: return .nominalOutput(alternatorWatts: try FfiConverterDouble.read(from: &buf), ratedRpm: try FfiConverterDouble.read(from: &buf), engineRpm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 19: return .hydraulicBrake(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padFriction: try FfiConverterDouble.read(from: &buf), effectiveRadiusMm: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 20: return .caliperPistons(pistons: try FfiConverterUInt32.read(from: &buf), opposed: try FfiConverterBool.read(from: &buf)
+        )
+        
+        case 21: return .leverTravel(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padClearanceMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), hoseSwellMlM: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 22: return .brakePair(masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), newMasterMm: try FfiConverterDouble.read(from: &buf), newPistons: try FfiConverterUInt32.read(from: &buf), newPistonMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 23: return .stoppingDistance(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), deceleration: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 24: return .stoppingDeceleration(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), metres: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 25: return .brakeEfficiency(percent: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 26: return .directiveStop(line: try FfiConverterString.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 27: return .camLever(camDegrees: try FfiConverterDouble.read(from: &buf), rodTravelMm: try FfiConverterDouble.read(from: &buf), camArmMm: try FfiConverterDouble.read(from: &buf), rodNewtons: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 28: return .drumShoes(padFriction: try FfiConverterDouble.read(from: &buf), pivotShare: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 29: return .brakeFluid(fluid: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 30: return .bleedThrough(hoseBoreMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 31: return .stressArea(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 32: return .screwLoads(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 33: return .tighteningTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 34: return .preloadFromTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), torqueNm: try FfiConverterDouble.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 35: return .nutFactorTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), nutFactor: try FfiConverterDouble.read(from: &buf), sharePercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 36: return .threadEngagement(loadNewtons: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), diameterMm: try FfiConverterDouble.read(from: &buf), nutFlankMm: try FfiConverterDouble.read(from: &buf), shearMpa: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 37: return .identifyThread(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 38: return .pourSplit(litres: try FfiConverterDouble.read(from: &buf), cupMl: try FfiConverterUInt32.read(from: &buf)
+        )
+        
+        case 39: return .premix(fuelLitres: try FfiConverterDouble.read(from: &buf), partsFuel: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 40: return .twoPart(readyMl: try FfiConverterDouble.read(from: &buf), partsBase: try FfiConverterDouble.read(from: &buf), partsHardener: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf), thinnerOfBase: try FfiConverterBool.read(from: &buf)
+        )
+        
+        case 41: return .thinning(paintMl: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -10421,6 +19669,191 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(ratedRpm, into: &buf)
             FfiConverterDouble.write(engineRpm, into: &buf)
             
+        
+        case let .hydraulicBrake(leverNewtons,leverRatio,masterMm,pistons,pistonMm,padFriction,effectiveRadiusMm,wheelRadiusMm,massKg):
+            writeInt(&buf, Int32(19))
+            FfiConverterDouble.write(leverNewtons, into: &buf)
+            FfiConverterDouble.write(leverRatio, into: &buf)
+            FfiConverterDouble.write(masterMm, into: &buf)
+            FfiConverterUInt32.write(pistons, into: &buf)
+            FfiConverterDouble.write(pistonMm, into: &buf)
+            FfiConverterDouble.write(padFriction, into: &buf)
+            FfiConverterDouble.write(effectiveRadiusMm, into: &buf)
+            FfiConverterDouble.write(wheelRadiusMm, into: &buf)
+            FfiConverterDouble.write(massKg, into: &buf)
+            
+        
+        case let .caliperPistons(pistons,opposed):
+            writeInt(&buf, Int32(20))
+            FfiConverterUInt32.write(pistons, into: &buf)
+            FfiConverterBool.write(opposed, into: &buf)
+            
+        
+        case let .leverTravel(leverNewtons,leverRatio,masterMm,pistons,pistonMm,padClearanceMm,hoseMm,hoseSwellMlM):
+            writeInt(&buf, Int32(21))
+            FfiConverterDouble.write(leverNewtons, into: &buf)
+            FfiConverterDouble.write(leverRatio, into: &buf)
+            FfiConverterDouble.write(masterMm, into: &buf)
+            FfiConverterUInt32.write(pistons, into: &buf)
+            FfiConverterDouble.write(pistonMm, into: &buf)
+            FfiConverterDouble.write(padClearanceMm, into: &buf)
+            FfiConverterDouble.write(hoseMm, into: &buf)
+            FfiConverterDouble.write(hoseSwellMlM, into: &buf)
+            
+        
+        case let .brakePair(masterMm,pistons,pistonMm,newMasterMm,newPistons,newPistonMm):
+            writeInt(&buf, Int32(22))
+            FfiConverterDouble.write(masterMm, into: &buf)
+            FfiConverterUInt32.write(pistons, into: &buf)
+            FfiConverterDouble.write(pistonMm, into: &buf)
+            FfiConverterDouble.write(newMasterMm, into: &buf)
+            FfiConverterUInt32.write(newPistons, into: &buf)
+            FfiConverterDouble.write(newPistonMm, into: &buf)
+            
+        
+        case let .stoppingDistance(roadSpeedKmh,deceleration,reactionSeconds):
+            writeInt(&buf, Int32(23))
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            FfiConverterDouble.write(deceleration, into: &buf)
+            FfiConverterDouble.write(reactionSeconds, into: &buf)
+            
+        
+        case let .stoppingDeceleration(roadSpeedKmh,metres,reactionSeconds):
+            writeInt(&buf, Int32(24))
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            FfiConverterDouble.write(metres, into: &buf)
+            FfiConverterDouble.write(reactionSeconds, into: &buf)
+            
+        
+        case let .brakeEfficiency(percent,massKg):
+            writeInt(&buf, Int32(25))
+            FfiConverterDouble.write(percent, into: &buf)
+            FfiConverterDouble.write(massKg, into: &buf)
+            
+        
+        case let .directiveStop(line,roadSpeedKmh):
+            writeInt(&buf, Int32(26))
+            FfiConverterString.write(line, into: &buf)
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            
+        
+        case let .camLever(camDegrees,rodTravelMm,camArmMm,rodNewtons):
+            writeInt(&buf, Int32(27))
+            FfiConverterDouble.write(camDegrees, into: &buf)
+            FfiConverterDouble.write(rodTravelMm, into: &buf)
+            FfiConverterDouble.write(camArmMm, into: &buf)
+            FfiConverterDouble.write(rodNewtons, into: &buf)
+            
+        
+        case let .drumShoes(padFriction,pivotShare):
+            writeInt(&buf, Int32(28))
+            FfiConverterDouble.write(padFriction, into: &buf)
+            FfiConverterDouble.write(pivotShare, into: &buf)
+            
+        
+        case let .brakeFluid(fluid):
+            writeInt(&buf, Int32(29))
+            FfiConverterString.write(fluid, into: &buf)
+            
+        
+        case let .bleedThrough(hoseBoreMm,hoseMm,pistons,pistonMm,masterMm):
+            writeInt(&buf, Int32(30))
+            FfiConverterDouble.write(hoseBoreMm, into: &buf)
+            FfiConverterDouble.write(hoseMm, into: &buf)
+            FfiConverterUInt32.write(pistons, into: &buf)
+            FfiConverterDouble.write(pistonMm, into: &buf)
+            FfiConverterDouble.write(masterMm, into: &buf)
+            
+        
+        case let .stressArea(diameterMm,pitchMm):
+            writeInt(&buf, Int32(31))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            
+        
+        case let .screwLoads(diameterMm,pitchMm,propertyClass):
+            writeInt(&buf, Int32(32))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterString.write(propertyClass, into: &buf)
+            
+        
+        case let .tighteningTorque(diameterMm,pitchMm,propertyClass,friction):
+            writeInt(&buf, Int32(33))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterString.write(propertyClass, into: &buf)
+            FfiConverterDouble.write(friction, into: &buf)
+            
+        
+        case let .preloadFromTorque(diameterMm,pitchMm,torqueNm,friction):
+            writeInt(&buf, Int32(34))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterDouble.write(torqueNm, into: &buf)
+            FfiConverterDouble.write(friction, into: &buf)
+            
+        
+        case let .nutFactorTorque(diameterMm,pitchMm,propertyClass,nutFactor,sharePercent):
+            writeInt(&buf, Int32(35))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterString.write(propertyClass, into: &buf)
+            FfiConverterDouble.write(nutFactor, into: &buf)
+            FfiConverterDouble.write(sharePercent, into: &buf)
+            
+        
+        case let .threadEngagement(loadNewtons,pitchMm,diameterMm,nutFlankMm,shearMpa):
+            writeInt(&buf, Int32(36))
+            FfiConverterDouble.write(loadNewtons, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(nutFlankMm, into: &buf)
+            FfiConverterDouble.write(shearMpa, into: &buf)
+            
+        
+        case let .identifyThread(diameterMm,pitchMm):
+            writeInt(&buf, Int32(37))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            
+        
+        case let .pourSplit(litres,cupMl):
+            writeInt(&buf, Int32(38))
+            FfiConverterDouble.write(litres, into: &buf)
+            FfiConverterUInt32.write(cupMl, into: &buf)
+            
+        
+        case let .premix(fuelLitres,partsFuel):
+            writeInt(&buf, Int32(39))
+            FfiConverterDouble.write(fuelLitres, into: &buf)
+            FfiConverterDouble.write(partsFuel, into: &buf)
+            
+        
+        case let .twoPart(readyMl,partsBase,partsHardener,thinnerPercent,thinnerOfBase):
+            writeInt(&buf, Int32(40))
+            FfiConverterDouble.write(readyMl, into: &buf)
+            FfiConverterDouble.write(partsBase, into: &buf)
+            FfiConverterDouble.write(partsHardener, into: &buf)
+            FfiConverterDouble.write(thinnerPercent, into: &buf)
+            FfiConverterBool.write(thinnerOfBase, into: &buf)
+            
+        
+        case let .thinning(paintMl,thinnerPercent):
+            writeInt(&buf, Int32(41))
+            FfiConverterDouble.write(paintMl, into: &buf)
+            FfiConverterDouble.write(thinnerPercent, into: &buf)
+            
+        
+        case let .paintNeeded(squareMetres,coats,solidsPercent,dryMicrometres,lossPercent,canMl):
+            writeInt(&buf, Int32(42))
+            FfiConverterDouble.write(squareMetres, into: &buf)
+            FfiConverterUInt32.write(coats, into: &buf)
+            FfiConverterDouble.write(solidsPercent, into: &buf)
+            FfiConverterDouble.write(dryMicrometres, into: &buf)
+            FfiConverterDouble.write(lossPercent, into: &buf)
+            FfiConverterDouble.write(canMl, into: &buf)
+            
         }
     }
 }
@@ -10438,6 +19871,341 @@ public func FfiConverterTypeSum_lift(_ buf: RustBuffer) throws -> Sum {
 #endif
 public func FfiConverterTypeSum_lower(_ value: Sum) -> RustBuffer {
     return FfiConverterTypeSum.lower(value)
+}
+
+
+
+/**
+ * Kind of symptom.
+ */
+
+public enum SymptomKind: Equatable, Hashable {
+    
+    /**
+     * A lamp, horn or starter does less than it should.
+     */
+    case weaker
+    /**
+     * One does something although it should not, or more than it should.
+     */
+    case stronger
+    /**
+     * A fuse blows.
+     */
+    case fuseBlows
+    /**
+     * A relay or solenoid chatters.
+     */
+    case chatters
+    /**
+     * A flasher no longer flashes.
+     */
+    case notFlashing
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension SymptomKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSymptomKind: FfiConverterRustBuffer {
+    typealias SwiftType = SymptomKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SymptomKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .weaker
+        
+        case 2: return .stronger
+        
+        case 3: return .fuseBlows
+        
+        case 4: return .chatters
+        
+        case 5: return .notFlashing
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: SymptomKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .weaker:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .stronger:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .fuseBlows:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .chatters:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .notFlashing:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSymptomKind_lift(_ buf: RustBuffer) throws -> SymptomKind {
+    return try FfiConverterTypeSymptomKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSymptomKind_lower(_ value: SymptomKind) -> RustBuffer {
+    return FfiConverterTypeSymptomKind.lower(value)
+}
+
+
+
+/**
+ * What the screw goes into.
+ */
+
+public enum TappedInto: Equatable, Hashable {
+    
+    /**
+     * Steel of about the screw's strength.
+     */
+    case steel
+    /**
+     * Cast iron.
+     */
+    case castIron
+    /**
+     * Wrought or hardened aluminium alloy.
+     */
+    case wroughtAluminium
+    /**
+     * Cast aluminium: engine cases, forks, hubs.
+     */
+    case castAluminium
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension TappedInto: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTappedInto: FfiConverterRustBuffer {
+    typealias SwiftType = TappedInto
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TappedInto {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .steel
+        
+        case 2: return .castIron
+        
+        case 3: return .wroughtAluminium
+        
+        case 4: return .castAluminium
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: TappedInto, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .steel:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .castIron:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .wroughtAluminium:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .castAluminium:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTappedInto_lift(_ buf: RustBuffer) throws -> TappedInto {
+    return try FfiConverterTypeTappedInto.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTappedInto_lower(_ value: TappedInto) -> RustBuffer {
+    return FfiConverterTypeTappedInto.lower(value)
+}
+
+
+
+/**
+ * Family of a thread.
+ */
+
+public enum ThreadFamily: Equatable, Hashable {
+    
+    /**
+     * ISO metric, coarse pitch.
+     */
+    case metricCoarse
+    /**
+     * ISO metric, fine pitch.
+     */
+    case metricFine
+    /**
+     * Old Japanese pitches of the small sizes, before JIS went over to ISO.
+     */
+    case oldJis
+    /**
+     * Unified coarse.
+     */
+    case unc
+    /**
+     * Unified fine.
+     */
+    case unf
+    /**
+     * British Standard Whitworth.
+     */
+    case whitworth
+    /**
+     * British Standard Fine.
+     */
+    case bsf
+    /**
+     * British cycle thread.
+     */
+    case cycle
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ThreadFamily: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThreadFamily: FfiConverterRustBuffer {
+    typealias SwiftType = ThreadFamily
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThreadFamily {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .metricCoarse
+        
+        case 2: return .metricFine
+        
+        case 3: return .oldJis
+        
+        case 4: return .unc
+        
+        case 5: return .unf
+        
+        case 6: return .whitworth
+        
+        case 7: return .bsf
+        
+        case 8: return .cycle
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ThreadFamily, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .metricCoarse:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .metricFine:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .oldJis:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .unc:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .unf:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .whitworth:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .bsf:
+            writeInt(&buf, Int32(7))
+        
+        
+        case .cycle:
+            writeInt(&buf, Int32(8))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThreadFamily_lift(_ buf: RustBuffer) throws -> ThreadFamily {
+    return try FfiConverterTypeThreadFamily.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThreadFamily_lower(_ value: ThreadFamily) -> RustBuffer {
+    return FfiConverterTypeThreadFamily.lower(value)
 }
 
 
@@ -10600,6 +20368,46 @@ public enum UnitOfMeasure: Equatable, Hashable {
      * A calendar year.
      */
     case year
+    /**
+     * Seconds of time.
+     */
+    case second
+    /**
+     * Degrees of an angle.
+     */
+    case degree
+    /**
+     * Square millimetres.
+     */
+    case squareMillimetre
+    /**
+     * Megapascals (newtons per square millimetre).
+     */
+    case megapascal
+    /**
+     * Turns of a thread in an inch.
+     */
+    case turnsInch
+    /**
+     * Micrometres.
+     */
+    case micrometre
+    /**
+     * Grams.
+     */
+    case gram
+    /**
+     * Square metres.
+     */
+    case squareMetre
+    /**
+     * Square metres that a litre covers.
+     */
+    case squareMetreLitre
+    /**
+     * Grams a millilitre.
+     */
+    case gramMillilitre
 
 
 
@@ -10696,6 +20504,26 @@ public struct FfiConverterTypeUnitOfMeasure: FfiConverterRustBuffer {
         case 37: return .metreSecondSquared
         
         case 38: return .year
+        
+        case 39: return .second
+        
+        case 40: return .degree
+        
+        case 41: return .squareMillimetre
+        
+        case 42: return .megapascal
+        
+        case 43: return .turnsInch
+        
+        case 44: return .micrometre
+        
+        case 45: return .gram
+        
+        case 46: return .squareMetre
+        
+        case 47: return .squareMetreLitre
+        
+        case 48: return .gramMillilitre
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -10855,6 +20683,46 @@ public struct FfiConverterTypeUnitOfMeasure: FfiConverterRustBuffer {
         
         case .year:
             writeInt(&buf, Int32(38))
+        
+        
+        case .second:
+            writeInt(&buf, Int32(39))
+        
+        
+        case .degree:
+            writeInt(&buf, Int32(40))
+        
+        
+        case .squareMillimetre:
+            writeInt(&buf, Int32(41))
+        
+        
+        case .megapascal:
+            writeInt(&buf, Int32(42))
+        
+        
+        case .turnsInch:
+            writeInt(&buf, Int32(43))
+        
+        
+        case .micrometre:
+            writeInt(&buf, Int32(44))
+        
+        
+        case .gram:
+            writeInt(&buf, Int32(45))
+        
+        
+        case .squareMetre:
+            writeInt(&buf, Int32(46))
+        
+        
+        case .squareMetreLitre:
+            writeInt(&buf, Int32(47))
+        
+        
+        case .gramMillilitre:
+            writeInt(&buf, Int32(48))
         
         }
     }
@@ -11308,6 +21176,126 @@ fileprivate struct FfiConverterOptionString: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeBleedVolume: FfiConverterRustBuffer {
+    typealias SwiftType = BleedVolume?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBleedVolume.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBleedVolume.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeBleeding: FfiConverterRustBuffer {
+    typealias SwiftType = Bleeding?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBleeding.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBleeding.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeBrake: FfiConverterRustBuffer {
+    typealias SwiftType = Brake?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBrake.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBrake.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeBrakeChange: FfiConverterRustBuffer {
+    typealias SwiftType = BrakeChange?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBrakeChange.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBrakeChange.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeBrakeLine: FfiConverterRustBuffer {
+    typealias SwiftType = BrakeLine?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBrakeLine.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBrakeLine.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeChainFit: FfiConverterRustBuffer {
     typealias SwiftType = ChainFit?
 
@@ -11324,6 +21312,126 @@ fileprivate struct FfiConverterOptionTypeChainFit: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeChainFit.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeCoverNeed: FfiConverterRustBuffer {
+    typealias SwiftType = CoverNeed?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeCoverNeed.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeCoverNeed.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeDrumState: FfiConverterRustBuffer {
+    typealias SwiftType = DrumState?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDrumState.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDrumState.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeEngagementAdvice: FfiConverterRustBuffer {
+    typealias SwiftType = EngagementAdvice?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeEngagementAdvice.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeEngagementAdvice.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFillChoice: FfiConverterRustBuffer {
+    typealias SwiftType = FillChoice?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFillChoice.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFillChoice.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFluidAdvice: FfiConverterRustBuffer {
+    typealias SwiftType = FluidAdvice?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFluidAdvice.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFluidAdvice.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -11380,6 +21488,102 @@ fileprivate struct FfiConverterOptionTypeItemAnswer: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeMakerTorque: FfiConverterRustBuffer {
+    typealias SwiftType = MakerTorque?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeMakerTorque.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeMakerTorque.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeMetering: FfiConverterRustBuffer {
+    typealias SwiftType = Metering?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeMetering.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeMetering.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeNextCheck: FfiConverterRustBuffer {
+    typealias SwiftType = NextCheck?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeNextCheck.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeNextCheck.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeOtherReading: FfiConverterRustBuffer {
+    typealias SwiftType = OtherReading?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeOtherReading.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeOtherReading.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeOtherUnit: FfiConverterRustBuffer {
     typealias SwiftType = OtherUnit?
 
@@ -11428,6 +21632,54 @@ fileprivate struct FfiConverterOptionTypeProduct: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeScrewStrength: FfiConverterRustBuffer {
+    typealias SwiftType = ScrewStrength?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeScrewStrength.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeScrewStrength.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSettledOn: FfiConverterRustBuffer {
+    typealias SwiftType = SettledOn?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSettledOn.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSettledOn.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeSpeedometerShift: FfiConverterRustBuffer {
     typealias SwiftType = SpeedometerShift?
 
@@ -11452,6 +21704,54 @@ fileprivate struct FfiConverterOptionTypeSpeedometerShift: FfiConverterRustBuffe
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeThreadMatch: FfiConverterRustBuffer {
+    typealias SwiftType = ThreadMatch?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeThreadMatch.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeThreadMatch.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTorqueBand: FfiConverterRustBuffer {
+    typealias SwiftType = TorqueBand?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTorqueBand.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTorqueBand.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeWait: FfiConverterRustBuffer {
     typealias SwiftType = Wait?
 
@@ -11468,6 +21768,30 @@ fileprivate struct FfiConverterOptionTypeWait: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeWait.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeWireChoice: FfiConverterRustBuffer {
+    typealias SwiftType = WireChoice?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeWireChoice.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeWireChoice.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -11548,6 +21872,126 @@ fileprivate struct FfiConverterOptionTypeChainSize: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeCondition: FfiConverterRustBuffer {
+    typealias SwiftType = Condition?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeCondition.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeCondition.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeCurrentList: FfiConverterRustBuffer {
+    typealias SwiftType = CurrentList?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeCurrentList.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeCurrentList.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeEnd: FfiConverterRustBuffer {
+    typealias SwiftType = End?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeEnd.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeEnd.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFillKind: FfiConverterRustBuffer {
+    typealias SwiftType = FillKind?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFillKind.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFillKind.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFluidGrade: FfiConverterRustBuffer {
+    typealias SwiftType = FluidGrade?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFluidGrade.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFluidGrade.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeLightSource: FfiConverterRustBuffer {
     typealias SwiftType = LightSource?
 
@@ -11572,6 +22016,102 @@ fileprivate struct FfiConverterOptionTypeLightSource: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeLubrication: FfiConverterRustBuffer {
+    typealias SwiftType = Lubrication?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeLubrication.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeLubrication.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeMeeting: FfiConverterRustBuffer {
+    typealias SwiftType = Meeting?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeMeeting.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeMeeting.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypePutOn: FfiConverterRustBuffer {
+    typealias SwiftType = PutOn?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypePutOn.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypePutOn.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeScrewPlace: FfiConverterRustBuffer {
+    typealias SwiftType = ScrewPlace?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeScrewPlace.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeScrewPlace.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeSpeedometerDrive: FfiConverterRustBuffer {
     typealias SwiftType = SpeedometerDrive?
 
@@ -11588,6 +22128,30 @@ fileprivate struct FfiConverterOptionTypeSpeedometerDrive: FfiConverterRustBuffe
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeSpeedometerDrive.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTappedInto: FfiConverterRustBuffer {
+    typealias SwiftType = TappedInto?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTappedInto.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTappedInto.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -11638,6 +22202,31 @@ fileprivate struct FfiConverterOptionTypeUse: FfiConverterRustBuffer {
         case 1: return try FfiConverterTypeUse.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceUInt32: FfiConverterRustBuffer {
+    typealias SwiftType = [UInt32]
+
+    public static func write(_ value: [UInt32], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterUInt32.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [UInt32] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [UInt32]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterUInt32.read(from: &buf))
+        }
+        return seq
     }
 }
 
@@ -11711,6 +22300,131 @@ fileprivate struct FfiConverterSequenceTypeBalance: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeBalance.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeBelief: FfiConverterRustBuffer {
+    typealias SwiftType = [Belief]
+
+    public static func write(_ value: [Belief], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeBelief.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Belief] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Belief]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeBelief.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeBleedStep: FfiConverterRustBuffer {
+    typealias SwiftType = [BleedStep]
+
+    public static func write(_ value: [BleedStep], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeBleedStep.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [BleedStep] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [BleedStep]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeBleedStep.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeCheck: FfiConverterRustBuffer {
+    typealias SwiftType = [Check]
+
+    public static func write(_ value: [Check], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCheck.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Check] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Check]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCheck.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer {
+    typealias SwiftType = [CheckOutcome]
+
+    public static func write(_ value: [CheckOutcome], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCheckOutcome.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CheckOutcome] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [CheckOutcome]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCheckOutcome.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeCover: FfiConverterRustBuffer {
+    typealias SwiftType = [Cover]
+
+    public static func write(_ value: [Cover], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCover.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Cover] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Cover]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCover.read(from: &buf))
         }
         return seq
     }
@@ -11819,6 +22533,31 @@ fileprivate struct FfiConverterSequenceTypeDayOff: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
+    typealias SwiftType = [Element]
+
+    public static func write(_ value: [Element], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeElement.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Element] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Element]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeElement.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeFigure: FfiConverterRustBuffer {
     typealias SwiftType = [Figure]
 
@@ -11836,6 +22575,31 @@ fileprivate struct FfiConverterSequenceTypeFigure: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFigure.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFillChoice: FfiConverterRustBuffer {
+    typealias SwiftType = [FillChoice]
+
+    public static func write(_ value: [FillChoice], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFillChoice.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FillChoice] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FillChoice]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFillChoice.read(from: &buf))
         }
         return seq
     }
@@ -11886,6 +22650,56 @@ fileprivate struct FfiConverterSequenceTypeFinding: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFinding.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFlow: FfiConverterRustBuffer {
+    typealias SwiftType = [Flow]
+
+    public static func write(_ value: [Flow], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFlow.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Flow] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Flow]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFlow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFluidCard: FfiConverterRustBuffer {
+    typealias SwiftType = [FluidCard]
+
+    public static func write(_ value: [FluidCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFluidCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FluidCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FluidCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFluidCard.read(from: &buf))
         }
         return seq
     }
@@ -11994,6 +22808,56 @@ fileprivate struct FfiConverterSequenceTypeItemVerdict: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeLampState: FfiConverterRustBuffer {
+    typealias SwiftType = [LampState]
+
+    public static func write(_ value: [LampState], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeLampState.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [LampState] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [LampState]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeLampState.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeMeaning: FfiConverterRustBuffer {
+    typealias SwiftType = [Meaning]
+
+    public static func write(_ value: [Meaning], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeMeaning.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Meaning] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Meaning]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeMeaning.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeMilestone: FfiConverterRustBuffer {
     typealias SwiftType = [Milestone]
 
@@ -12011,6 +22875,31 @@ fileprivate struct FfiConverterSequenceTypeMilestone: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeMilestone.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeMixPart: FfiConverterRustBuffer {
+    typealias SwiftType = [MixPart]
+
+    public static func write(_ value: [MixPart], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeMixPart.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [MixPart] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [MixPart]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeMixPart.read(from: &buf))
         }
         return seq
     }
@@ -12044,6 +22933,56 @@ fileprivate struct FfiConverterSequenceTypeNextJob: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer {
+    typealias SwiftType = [NodeVolts]
+
+    public static func write(_ value: [NodeVolts], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeNodeVolts.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [NodeVolts] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [NodeVolts]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeNodeVolts.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeOutputAt: FfiConverterRustBuffer {
+    typealias SwiftType = [OutputAt]
+
+    public static func write(_ value: [OutputAt], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeOutputAt.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [OutputAt] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [OutputAt]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeOutputAt.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeOutputPoint: FfiConverterRustBuffer {
     typealias SwiftType = [OutputPoint]
 
@@ -12061,6 +23000,31 @@ fileprivate struct FfiConverterSequenceTypeOutputPoint: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeOutputPoint.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeOverload: FfiConverterRustBuffer {
+    typealias SwiftType = [Overload]
+
+    public static func write(_ value: [Overload], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeOverload.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Overload] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Overload]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeOverload.read(from: &buf))
         }
         return seq
     }
@@ -12136,6 +23100,81 @@ fileprivate struct FfiConverterSequenceTypePlanRow: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypePlanRow.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypePour: FfiConverterRustBuffer {
+    typealias SwiftType = [Pour]
+
+    public static func write(_ value: [Pour], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePour.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Pour] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Pour]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePour.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeProbe: FfiConverterRustBuffer {
+    typealias SwiftType = [Probe]
+
+    public static func write(_ value: [Probe], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeProbe.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Probe] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Probe]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeProbe.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSetting: FfiConverterRustBuffer {
+    typealias SwiftType = [Setting]
+
+    public static func write(_ value: [Setting], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSetting.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Setting] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Setting]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSetting.read(from: &buf))
         }
         return seq
     }
@@ -12319,6 +23358,156 @@ fileprivate struct FfiConverterSequenceTypeStep: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeStoppingLine: FfiConverterRustBuffer {
+    typealias SwiftType = [StoppingLine]
+
+    public static func write(_ value: [StoppingLine], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeStoppingLine.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [StoppingLine] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [StoppingLine]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeStoppingLine.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSubstituteRule: FfiConverterRustBuffer {
+    typealias SwiftType = [SubstituteRule]
+
+    public static func write(_ value: [SubstituteRule], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSubstituteRule.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SubstituteRule] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SubstituteRule]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSubstituteRule.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSuspect: FfiConverterRustBuffer {
+    typealias SwiftType = [Suspect]
+
+    public static func write(_ value: [Suspect], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSuspect.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Suspect] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Suspect]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSuspect.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSwitchCard: FfiConverterRustBuffer {
+    typealias SwiftType = [SwitchCard]
+
+    public static func write(_ value: [SwitchCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSwitchCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SwitchCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SwitchCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSwitchCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSwitchPosition: FfiConverterRustBuffer {
+    typealias SwiftType = [SwitchPosition]
+
+    public static func write(_ value: [SwitchPosition], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSwitchPosition.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SwitchPosition] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SwitchPosition]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSwitchPosition.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
+    typealias SwiftType = [ThreadMatch]
+
+    public static func write(_ value: [ThreadMatch], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeThreadMatch.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ThreadMatch] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ThreadMatch]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeThreadMatch.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeWorkLine: FfiConverterRustBuffer {
     typealias SwiftType = [WorkLine]
 
@@ -12394,6 +23583,31 @@ fileprivate struct FfiConverterSequenceTypeZoneShift: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeFluidGrade: FfiConverterRustBuffer {
+    typealias SwiftType = [FluidGrade]
+
+    public static func write(_ value: [FluidGrade], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFluidGrade.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FluidGrade] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FluidGrade]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFluidGrade.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeProposal: FfiConverterRustBuffer {
     typealias SwiftType = [Proposal]
 
@@ -12411,6 +23625,56 @@ fileprivate struct FfiConverterSequenceTypeProposal: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeProposal.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceOptionDouble: FfiConverterRustBuffer {
+    typealias SwiftType = [Double?]
+
+    public static func write(_ value: [Double?], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterOptionDouble.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Double?] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Double?]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterOptionDouble.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceSequenceDouble: FfiConverterRustBuffer {
+    typealias SwiftType = [[Double]]
+
+    public static func write(_ value: [[Double]], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterSequenceDouble.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [[Double]] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [[Double]]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterSequenceDouble.read(from: &buf))
         }
         return seq
     }

@@ -2129,6 +2129,75 @@ public func FfiConverterTypeFinishJob_lower(_ value: FinishJob) -> RustBuffer {
 
 
 /**
+ * Fits other parts in a brake.
+ */
+public struct FitBrake: Equatable, Hashable {
+    /**
+     * Which brake.
+     */
+    public var end: End
+    /**
+     * What is fitted; fields left out stay as they are.
+     */
+    public var brake: Brake
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which brake.
+         */end: End, 
+        /**
+         * What is fitted; fields left out stay as they are.
+         */brake: Brake) {
+        self.end = end
+        self.brake = brake
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FitBrake: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFitBrake: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FitBrake {
+        return
+            try FitBrake(
+                end: FfiConverterTypeEnd.read(from: &buf), 
+                brake: FfiConverterTypeBrake.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FitBrake, into buf: inout [UInt8]) {
+        FfiConverterTypeEnd.write(value.end, into: &buf)
+        FfiConverterTypeBrake.write(value.brake, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFitBrake_lift(_ buf: RustBuffer) throws -> FitBrake {
+    return try FfiConverterTypeFitBrake.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFitBrake_lower(_ value: FitBrake) -> RustBuffer {
+    return FfiConverterTypeFitBrake.lower(value)
+}
+
+
+/**
  * Fits another consumer.
  */
 public struct FitConsumer: Equatable, Hashable {
@@ -5299,6 +5368,11 @@ public enum Command: Equatable, Hashable {
     case fitConsumer(FitConsumer
     )
     /**
+     * Fits other parts in a brake.
+     */
+    case fitBrake(FitBrake
+    )
+    /**
      * Adds a job.
      */
     case addJob(AddJob
@@ -5482,73 +5556,76 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 16: return .fitConsumer(try FfiConverterTypeFitConsumer.read(from: &buf)
         )
         
-        case 17: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
+        case 17: return .fitBrake(try FfiConverterTypeFitBrake.read(from: &buf)
         )
         
-        case 18: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
+        case 18: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
         )
         
-        case 19: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
+        case 19: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
         )
         
-        case 20: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
+        case 20: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
         )
         
-        case 21: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
+        case 21: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
         )
         
-        case 22: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
+        case 22: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
         )
         
-        case 23: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
+        case 23: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
         )
         
-        case 24: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
+        case 24: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
         )
         
-        case 25: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
+        case 25: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
         )
         
-        case 26: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
+        case 26: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
         )
         
-        case 27: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
+        case 27: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
         )
         
-        case 28: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
+        case 28: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
         )
         
-        case 29: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
+        case 29: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
         )
         
-        case 30: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
+        case 30: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
         )
         
-        case 31: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
+        case 31: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
         )
         
-        case 32: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 32: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 33: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 33: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 34: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 34: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 35: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 35: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
         )
         
-        case 36: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 36: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
         )
         
-        case 37: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 37: return .undo(try FfiConverterTypeUndo.read(from: &buf)
         )
         
-        case 38: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 38: return .settle(try FfiConverterTypeSettle.read(from: &buf)
         )
         
-        case 39: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 39: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 40: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -5639,118 +5716,123 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeFitConsumer.write(v1, into: &buf)
             
         
-        case let .addJob(v1):
+        case let .fitBrake(v1):
             writeInt(&buf, Int32(17))
+            FfiConverterTypeFitBrake.write(v1, into: &buf)
+            
+        
+        case let .addJob(v1):
+            writeInt(&buf, Int32(18))
             FfiConverterTypeAddJob.write(v1, into: &buf)
             
         
         case let .addReadyMade(v1):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(19))
             FfiConverterTypeAddReadyMade.write(v1, into: &buf)
             
         
         case let .changeJob(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeChangeJob.write(v1, into: &buf)
             
         
         case let .putJobAway(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(21))
             FfiConverterTypePutJobAway.write(v1, into: &buf)
             
         
         case let .bringJobBack(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeBringJobBack.write(v1, into: &buf)
             
         
         case let .beginJob(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeBeginJob.write(v1, into: &buf)
             
         
         case let .tickStep(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeTickStep.write(v1, into: &buf)
             
         
         case let .finishJob(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeFinishJob.write(v1, into: &buf)
             
         
         case let .reopenJob(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeReopenJob.write(v1, into: &buf)
             
         
         case let .recordPart(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeRecordPart.write(v1, into: &buf)
             
         
         case let .putPartAway(v1):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(28))
             FfiConverterTypePutPartAway.write(v1, into: &buf)
             
         
         case let .attachPhoto(v1):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(29))
             FfiConverterTypeAttachPhoto.write(v1, into: &buf)
             
         
         case let .putPhotoAway(v1):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(30))
             FfiConverterTypePutPhotoAway.write(v1, into: &buf)
             
         
         case let .startCure(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(31))
             FfiConverterTypeStartCure.write(v1, into: &buf)
             
         
         case let .endCure(v1):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(32))
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
         case let .noteClimate(v1):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(33))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(34))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(35))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(36))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(37))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(38))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(39))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(40))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -5819,6 +5901,31 @@ public enum Query: Equatable, Hashable {
      * Electrical load against output.
      */
     case load(LoadAsk
+    )
+    /**
+     * A brake: pressure, clamp, lever travel, stopping.
+     */
+    case brakes(BrakeAsk
+    )
+    /**
+     * A thread: which one, what torque, how deep.
+     */
+    case fasteners(FastenerAsk
+    )
+    /**
+     * A filling, poured with the cups at hand.
+     */
+    case filling(FillAsk
+    )
+    /**
+     * Premix, two-part ratios, paint for an area.
+     */
+    case mixing(MixAsk
+    )
+    /**
+     * A wire and its fuse: drop, rating, the smallest that serve.
+     */
+    case wire(WireAsk
     )
     /**
      * A cure.
@@ -5910,31 +6017,46 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 8: return .load(try FfiConverterTypeLoadAsk.read(from: &buf)
         )
         
-        case 9: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
+        case 9: return .brakes(try FfiConverterTypeBrakeAsk.read(from: &buf)
         )
         
-        case 10: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 10: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
         )
         
-        case 11: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 11: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
         )
         
-        case 12: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 12: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
         )
         
-        case 13: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 13: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
         )
         
-        case 14: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 14: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 15: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 15: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 16: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 16: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 17: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 17: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        )
+        
+        case 18: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        )
+        
+        case 19: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        )
+        
+        case 20: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        )
+        
+        case 21: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 22: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -5985,48 +6107,73 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeLoadAsk.write(v1, into: &buf)
             
         
-        case let .cure(v1):
+        case let .brakes(v1):
             writeInt(&buf, Int32(9))
+            FfiConverterTypeBrakeAsk.write(v1, into: &buf)
+            
+        
+        case let .fasteners(v1):
+            writeInt(&buf, Int32(10))
+            FfiConverterTypeFastenerAsk.write(v1, into: &buf)
+            
+        
+        case let .filling(v1):
+            writeInt(&buf, Int32(11))
+            FfiConverterTypeFillAsk.write(v1, into: &buf)
+            
+        
+        case let .mixing(v1):
+            writeInt(&buf, Int32(12))
+            FfiConverterTypeMixAsk.write(v1, into: &buf)
+            
+        
+        case let .wire(v1):
+            writeInt(&buf, Int32(13))
+            FfiConverterTypeWireAsk.write(v1, into: &buf)
+            
+        
+        case let .cure(v1):
+            writeInt(&buf, Int32(14))
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
         case let .products(v1):
-            writeInt(&buf, Int32(10))
+            writeInt(&buf, Int32(15))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(11))
+            writeInt(&buf, Int32(16))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(12))
+            writeInt(&buf, Int32(17))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
         case let .bike(v1):
-            writeInt(&buf, Int32(13))
+            writeInt(&buf, Int32(18))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .history(v1):
-            writeInt(&buf, Int32(14))
+            writeInt(&buf, Int32(19))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(15))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(16))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(17))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }

@@ -547,6 +547,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func bike(ask: BareAsk, moment: Moment?) throws  -> BikeSheet
     
     /**
+     * A brake: pressure, clamp, lever travel, stopping.
+     */
+    func brakes(ask: BrakeAsk, moment: Moment?) throws  -> BrakeSheet
+    
+    /**
      * Brings a bike back.
      */
     func bringBikeBack(command: BringBikeBack, moment: Moment?) throws  -> Outcome
@@ -587,9 +592,24 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func endCure(command: EndCure, moment: Moment?) throws  -> Outcome
     
     /**
+     * A thread: which one, what torque, how deep.
+     */
+    func fasteners(ask: FastenerAsk, moment: Moment?) throws  -> FastenerSheet
+    
+    /**
+     * A filling, poured with the cups at hand.
+     */
+    func filling(ask: FillAsk, moment: Moment?) throws  -> FillSheet
+    
+    /**
      * Finishes a job.
      */
     func finishJob(command: FinishJob, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Fits other parts in a brake.
+     */
+    func fitBrake(command: FitBrake, moment: Moment?) throws  -> Outcome
     
     /**
      * Fits another consumer.
@@ -630,6 +650,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Puts the demo bike on the shelf and opens it.
      */
     func loadDemo(command: LoadDemo, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Premix, two-part ratios, paint for an area.
+     */
+    func mixing(ask: MixAsk, moment: Moment?) throws  -> MixSheet
     
     /**
      * Notes temperature and humidity.
@@ -796,6 +821,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      */
     func undo(command: Undo, moment: Moment?) throws  -> Outcome
     
+    /**
+     * A wire and its fuse: drop, rating, the smallest that serve.
+     */
+    func wire(ask: WireAsk, moment: Moment?) throws  -> WireSheet
+    
 }
 /**
  * The one typed way in.
@@ -961,6 +991,20 @@ open func bike(ask: BareAsk, moment: Moment? = nil)throws  -> BikeSheet  {
 }
     
     /**
+     * A brake: pressure, clamp, lever travel, stopping.
+     */
+open func brakes(ask: BrakeAsk, moment: Moment? = nil)throws  -> BrakeSheet  {
+    return try  FfiConverterTypeBrakeSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_brakes(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeBrakeAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Brings a bike back.
      */
 open func bringBikeBack(command: BringBikeBack, moment: Moment? = nil)throws  -> Outcome  {
@@ -1073,6 +1117,34 @@ open func endCure(command: EndCure, moment: Moment? = nil)throws  -> Outcome  {
 }
     
     /**
+     * A thread: which one, what torque, how deep.
+     */
+open func fasteners(ask: FastenerAsk, moment: Moment? = nil)throws  -> FastenerSheet  {
+    return try  FfiConverterTypeFastenerSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_fasteners(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeFastenerAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A filling, poured with the cups at hand.
+     */
+open func filling(ask: FillAsk, moment: Moment? = nil)throws  -> FillSheet  {
+    return try  FfiConverterTypeFillSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_filling(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeFillAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Finishes a job.
      */
 open func finishJob(command: FinishJob, moment: Moment? = nil)throws  -> Outcome  {
@@ -1081,6 +1153,20 @@ open func finishJob(command: FinishJob, moment: Moment? = nil)throws  -> Outcome
     uniffi_layshaft_uniffi_fn_method_bench_finish_job(
             self.uniffiCloneHandle(),
         FfiConverterTypeFinishJob_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Fits other parts in a brake.
+     */
+open func fitBrake(command: FitBrake, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_fit_brake(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeFitBrake_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1193,6 +1279,20 @@ open func loadDemo(command: LoadDemo, moment: Moment? = nil)throws  -> Outcome  
     uniffi_layshaft_uniffi_fn_method_bench_load_demo(
             self.uniffiCloneHandle(),
         FfiConverterTypeLoadDemo_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Premix, two-part ratios, paint for an area.
+     */
+open func mixing(ask: MixAsk, moment: Moment? = nil)throws  -> MixSheet  {
+    return try  FfiConverterTypeMixSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_mixing(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeMixAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1660,6 +1760,20 @@ open func undo(command: Undo, moment: Moment? = nil)throws  -> Outcome  {
 })
 }
     
+    /**
+     * A wire and its fuse: drop, rating, the smallest that serve.
+     */
+open func wire(ask: WireAsk, moment: Moment? = nil)throws  -> WireSheet  {
+    return try  FfiConverterTypeWireSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_wire(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeWireAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
 
     
 }
@@ -1848,6 +1962,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_bike() != 40056) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_brakes() != 41558) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 59608) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -1872,7 +1989,16 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 24325) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 178) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 19652) {
@@ -1897,6 +2023,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 32851) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061) {
@@ -1996,6 +2125,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory() != 29778) {

@@ -294,6 +294,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_begin_job(uint64_t ptr, RustBu
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_bike(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_BRAKES
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_BRAKES
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_brakes(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_BRING_BIKE_BACK
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_BRING_BIKE_BACK
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_bring_bike_back(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -334,9 +339,24 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_describe_place(uint64_t ptr, R
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_cure(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fasteners(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FILLING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FILLING
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_filling(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FINISH_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FINISH_JOB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_finish_job(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_BRAKE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_BRAKE
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_brake(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_CONSUMER
@@ -377,6 +397,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_load(uint64_t ptr, RustBuffer 
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD_DEMO
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD_DEMO
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_load_demo(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MIXING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MIXING
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_mixing(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_NOTE_CLIMATE
@@ -542,6 +567,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_today(uint64_t ptr, RustBuffer
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_undo(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_WIRE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_WIRE
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_wire(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_FFI_LAYSHAFT_UNIFFI_RUSTBUFFER_ALLOC
@@ -840,6 +870,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_bike(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_BRAKES
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_BRAKES
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_brakes(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_BRING_BIKE_BACK
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_BRING_BIKE_BACK
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back(void
@@ -888,9 +924,27 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_cure(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fasteners(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FILLING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FILLING
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_filling(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FINISH_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FINISH_JOB
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_finish_job(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_BRAKE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_BRAKE
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_brake(void
     
 );
 #endif
@@ -939,6 +993,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_load(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LOAD_DEMO
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LOAD_DEMO
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_load_demo(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MIXING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MIXING
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_mixing(void
     
 );
 #endif
@@ -1137,6 +1197,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_today(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_UNDO
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_UNDO
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_undo(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_WIRE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_WIRE
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_wire(void
     
 );
 #endif

@@ -234,6 +234,66 @@ benchTime: BenchTime,
 rivals: Array<Kept>, };
 
 /**
+ * What kept the next smaller wire from being enough.
+ */
+export type Binding = "smallest" | "drop" | "current" | "fuse";
+
+/**
+ * A step of bleeding.
+ */
+export type BleedStep = { 
+/**
+ * What to do.
+ */
+text: string, 
+/**
+ * What can hurt.
+ */
+caution?: string | null, };
+
+/**
+ * Fluid that must have passed, and the strokes that it takes.
+ */
+export type BleedVolume = { 
+/**
+ * In the hose, mL.
+ */
+hoseMl: number, 
+/**
+ * Behind the pistons, mL.
+ */
+caliperMl: number, 
+/**
+ * One stroke of the lever, mL.
+ */
+strokeMl: number, 
+/**
+ * That should have passed before the lever is judged, mL.
+ */
+throughMl: number, 
+/**
+ * Full strokes of the lever for that.
+ */
+strokes: number, };
+
+/**
+ * Bleeding as a procedure.
+ */
+export type Bleeding = { 
+/**
+ * The steps, in order.
+ */
+steps: Array<BleedStep>, 
+/**
+ * Where air hides.
+ */
+airHides: Array<string>, 
+/**
+ * How much must have passed; none where a size is not known.
+ */
+volume?: BleedVolume | null, };
+
+/**
  * An accepted range as the UI reads it.
  */
 export type BoundCard = { 
@@ -289,12 +349,285 @@ pistonMm?: number | null,
 /**
  * Pistons face each other in a fixed caliper; else the caliper slides.
  */
-opposed?: boolean | null, };
+opposed?: boolean | null, 
+/**
+ * Friction of the linings against disc or drum.
+ */
+padFriction?: number | null, 
+/**
+ * Distance from the axle at which the pads act, millimetres.
+ */
+effectiveRadiusMm?: number | null, 
+/**
+ * Running clearance of one pad, millimetres.
+ */
+padClearanceMm?: number | null, 
+/**
+ * Length of the hose (and pipe), millimetres.
+ */
+hoseMm?: number | null, 
+/**
+ * Swelling of one metre of that hose at 69 bar, millilitres.
+ */
+hoseSwellMlM?: number | null, 
+/**
+ * Grade of the fluid.
+ */
+fluid?: FluidGrade | null, 
+/**
+ * Drum: length of the cam lever from the cam to the rod, millimetres.
+ */
+camArmMm?: number | null, 
+/**
+ * Drum: angle between rod and cam lever at rest, degrees; below 90 before the lever stands square to the rod.
+ */
+camDegrees?: number | null, 
+/**
+ * Drum: both shoes lead (two cams); else one leads and one trails.
+ */
+twinLeading?: boolean | null, };
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+export type BrakeAsk = { 
+/**
+ * Which brake; left out: the front one.
+ */
+end?: End | null, 
+/**
+ * What would be fitted; fields left out are as fitted now.
+ */
+brake?: Brake | null, 
+/**
+ * Force at the lever or pedal, N; left out: 100.
+ */
+leverNewtons?: number | null, 
+/**
+ * Rider, luggage and fluids, kg; left out: 90.
+ */
+loadKg?: number | null, 
+/**
+ * Speed before braking, km/h; left out: 60, the speed of the type approval test.
+ */
+roadSpeedKmh?: number | null, 
+/**
+ * Reaction, s; left out: 1.
+ */
+reactionSeconds?: number | null, 
+/**
+ * Grip of the road; left out: 0.8, dry tarmac.
+ */
+roadFriction?: number | null, 
+/**
+ * A stop that was measured from that speed, m, reaction included.
+ */
+metres?: number | null, 
+/**
+ * Drum: travel of the rod or cable until the brake is on, mm.
+ */
+rodTravelMm?: number | null, 
+/**
+ * Fluid that would be poured in.
+ */
+pourIn?: FluidGrade | null, 
+/**
+ * Age of the fluid, years.
+ */
+fluidYears?: number | null, 
+/**
+ * Water measured in the fluid, per cent.
+ */
+waterPercent?: number | null, };
+
+/**
+ * The proposed pair against the standard one.
+ */
+export type BrakeChange = { 
+/**
+ * Hydraulic ratio before.
+ */
+ratioBefore: number, 
+/**
+ * Hydraulic ratio after.
+ */
+ratioAfter: number, 
+/**
+ * Force at the lever for the same braking, per cent against standard; positive is harder.
+ */
+effortPercent: number, 
+/**
+ * Lever travel until the pads touch, per cent against standard; positive is longer.
+ */
+travelPercent: number, 
+/**
+ * The ratio against common practice.
+ */
+judgement: Judgement, 
+/**
+ * Why it is judged so.
+ */
+why: string, 
+/**
+ * What it feels like.
+ */
+feel: string, 
+/**
+ * What was taken as unchanged because it is not known.
+ */
+taken?: string | null, };
 
 /**
  * Kind of brake.
  */
 export type BrakeKind = "disc" | "drum";
+
+/**
+ * A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
+ * the same where it was entered.
+ */
+export type BrakeLine = { 
+/**
+ * Bore of the master cylinder, mm.
+ */
+masterMm: number, 
+/**
+ * Pistons that press on one side of the disc.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, mm.
+ */
+pistonMm: number, 
+/**
+ * How the pistons are counted, in words.
+ */
+counted: string, 
+/**
+ * Area of the master cylinder, mm².
+ */
+masterAreaMm2: number, 
+/**
+ * Area of the pistons on one side, mm².
+ */
+pistonAreaMm2: number, 
+/**
+ * Piston area over master area.
+ */
+hydraulicRatio: number, 
+/**
+ * Force at the lever, N.
+ */
+leverNewtons: number, 
+/**
+ * Lever ratio, where it is known.
+ */
+leverRatio?: number | null, 
+/**
+ * Pressure in the line, bar.
+ */
+pressureBar?: number | null, 
+/**
+ * Clamp on each pad, N.
+ */
+clampNewtons?: number | null, 
+/**
+ * Effective radius, mm.
+ */
+effectiveRadiusMm?: number | null, 
+/**
+ * The effective radius was entered; else it is reckoned from disc and piston.
+ */
+radiusEntered: boolean, 
+/**
+ * Least friction of the pads.
+ */
+frictionLeast: number, 
+/**
+ * Greatest friction of the pads.
+ */
+frictionMost: number, 
+/**
+ * Least brake torque, N m.
+ */
+torqueLeastNm?: number | null, 
+/**
+ * Greatest brake torque, N m.
+ */
+torqueMostNm?: number | null, 
+/**
+ * Least deceleration by this brake alone, m/s².
+ */
+decelerationLeast?: number | null, 
+/**
+ * Greatest deceleration by this brake alone, m/s²; the grip of the road is not looked at.
+ */
+decelerationMost?: number | null, 
+/**
+ * Travel of the master piston until the pads touch, mm.
+ */
+masterTravelMm: number, 
+/**
+ * Travel of the lever until the pads touch, mm.
+ */
+leverTravelMm?: number | null, 
+/**
+ * Further travel of the lever into the give of the hose, mm; none where the hose is not known.
+ */
+hoseTravelMm?: number | null, };
+
+/**
+ * The brake page.
+ */
+export type BrakeSheet = { 
+/**
+ * Which brake.
+ */
+end: End, 
+/**
+ * Disc or drum, where it is known.
+ */
+brake?: BrakeKind | null, 
+/**
+ * As made, where it is a disc and known well enough.
+ */
+standard?: BrakeLine | null, 
+/**
+ * As asked, where it is a disc.
+ */
+proposed?: BrakeLine | null, 
+/**
+ * The one against the other.
+ */
+change?: BrakeChange | null, 
+/**
+ * The drum, where it is one.
+ */
+drum?: DrumState | null, 
+/**
+ * Stopping.
+ */
+stopping: StoppingSheet, 
+/**
+ * Fluid, where it is a disc.
+ */
+fluid?: FluidAdvice | null, 
+/**
+ * Bleeding, where it is a disc.
+ */
+bleeding?: Bleeding | null, 
+/**
+ * What to mind whatever the numbers say.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * Brings a bike back.
@@ -453,7 +786,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * Something that draws current.
@@ -483,6 +816,72 @@ source?: LightSource | null,
  * Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
  */
 testVolts?: number | null, };
+
+/**
+ * An area to be painted.
+ */
+export type CoverAsk = { 
+/**
+ * Area, m².
+ */
+squareMetres: number, 
+/**
+ * Coats.
+ */
+coats: number, 
+/**
+ * Spreading rate of one coat as printed, m²/L.
+ */
+spreadingRate?: number | null, 
+/**
+ * Or solids by volume, per cent.
+ */
+solidsPercent?: number | null, 
+/**
+ * With the dry film of one coat, µm.
+ */
+dryMicrometres?: number | null, 
+/**
+ * How it is put on; it tells the usual loss.
+ */
+putOn?: PutOn | null, 
+/**
+ * The loss itself, per cent; it wins.
+ */
+lossPercent?: number | null, 
+/**
+ * Can, mL.
+ */
+canMl: number, };
+
+/**
+ * Paint that an area takes.
+ */
+export type CoverNeed = { 
+/**
+ * Spreading rate of one coat, m²/L.
+ */
+spreadingRate: number, 
+/**
+ * Wet film of one coat, µm, where solids and film were given.
+ */
+wetMicrometres?: number | null, 
+/**
+ * At the least loss, mL.
+ */
+leastMl: number, 
+/**
+ * At the greatest loss, mL.
+ */
+mostMl: number, 
+/**
+ * Cans at the least loss.
+ */
+cansLeast: number, 
+/**
+ * Cans at the greatest loss.
+ */
+cansMost: number, };
 
 /**
  * What to work out: a coat of the bike by its mark, or a product to try.
@@ -609,6 +1008,11 @@ working: Working, };
 export type CureState = "wet" | "touchDry" | "recoatOpen" | "recoatShut" | "handle" | "cured";
 
 /**
+ * Whose list of currents a wire is judged by.
+ */
+export type CurrentList = "conservative" | "towing" | "thinWall";
+
+/**
  * The start of a day.
  */
 export type DayMark = { 
@@ -706,6 +1110,59 @@ speedometerOverPercent?: number | null,
 revLimitRpm?: number | null, };
 
 /**
+ * A drum brake.
+ */
+export type DrumState = { 
+/**
+ * Length of the cam lever, mm.
+ */
+camArmMm?: number | null, 
+/**
+ * Angle between rod and cam lever at rest, degrees.
+ */
+restDegrees?: number | null, 
+/**
+ * The same with the brake on, degrees.
+ */
+appliedDegrees?: number | null, 
+/**
+ * How far the cam turns, degrees.
+ */
+camTurnDegrees?: number | null, 
+/**
+ * Leverage with the brake on, per cent of the best there is.
+ */
+leveragePercent?: number | null, 
+/**
+ * Torque at the cam for 100 N in the rod, N m.
+ */
+camTorqueNm?: number | null, 
+/**
+ * Whether the lever stands where it should with the brake on.
+ */
+judgement: Judgement, 
+/**
+ * Why.
+ */
+why?: string | null, 
+/**
+ * Both shoes lead.
+ */
+twinLeading: boolean, 
+/**
+ * Least drum force over force at one shoe tip.
+ */
+shoeFactorLeast: number, 
+/**
+ * Greatest drum force over force at one shoe tip.
+ */
+shoeFactorMost: number, 
+/**
+ * How the pointer beside the cam is read.
+ */
+pointer: string, };
+
+/**
  * Front or rear.
  */
 export type End = "front" | "rear";
@@ -718,6 +1175,35 @@ export type EndCure = {
  * Mark of the coat.
  */
 id: string, };
+
+/**
+ * How far it must go in.
+ */
+export type EngagementAdvice = { 
+/**
+ * What it goes into.
+ */
+tappedInto: TappedInto, 
+/**
+ * The shorter of the rules, mm.
+ */
+leastMm: number, 
+/**
+ * The longer of the rules, mm.
+ */
+mostMm: number, 
+/**
+ * So that the screw breaks before the thread strips, mm, where the shear strength is known.
+ */
+screwBreaksFirstMm?: number | null, 
+/**
+ * What is engaged, mm.
+ */
+engagedMm?: number | null, 
+/**
+ * Advice on an insert.
+ */
+insert: string, };
 
 /**
  * One value that a field has had.
@@ -749,6 +1235,120 @@ device: string,
 holds: boolean, };
 
 /**
+ * What to work out. Diameter and pitch are needed; the rest gives what it can.
+ */
+export type FastenerAsk = { 
+/**
+ * Measured outer diameter of the screw, mm.
+ */
+diameterMm?: number | null, 
+/**
+ * Measured pitch, mm.
+ */
+pitchMm?: number | null, 
+/**
+ * Or turns in an inch.
+ */
+turnsPerInch?: number | null, 
+/**
+ * Or turns counted over a length.
+ */
+turns?: number | null, 
+/**
+ * The length over which they were counted, mm.
+ */
+overMm?: number | null, 
+/**
+ * Name of one of the threads that fit, when the nearest is not the one.
+ */
+thread?: string | null, 
+/**
+ * Property class on the head: 8.8.
+ */
+propertyClass?: string | null, 
+/**
+ * How it is lubricated; left out: oiled.
+ */
+lubrication?: Lubrication | null, 
+/**
+ * Outer diameter of the seat under the head, mm; left out: that of a hexagon head.
+ */
+bearingMm?: number | null, 
+/**
+ * Clearance hole, mm; left out: a medium hole.
+ */
+holeMm?: number | null, 
+/**
+ * What it goes into.
+ */
+tappedInto?: TappedInto | null, 
+/**
+ * Shear strength of that, MPa, where it is known.
+ */
+shearMpa?: number | null, 
+/**
+ * Thread engaged, mm.
+ */
+engagementMm?: number | null, 
+/**
+ * The maker's figure; it wins.
+ */
+maker?: MakerTorque | null, 
+/**
+ * Where it sits, for what may replace it.
+ */
+place?: ScrewPlace | null, };
+
+/**
+ * The fastener page.
+ */
+export type FastenerSheet = { 
+/**
+ * Measured pitch, mm.
+ */
+pitchMm: number, 
+/**
+ * Measured turns in an inch.
+ */
+turnsPerInch: number, 
+/**
+ * The thread that the rest is worked out for.
+ */
+thread?: ThreadMatch | null, 
+/**
+ * Threads that fit, the nearest first.
+ */
+likely: Array<ThreadMatch>, 
+/**
+ * Threads that could be taken for it.
+ */
+neighbours: Array<ThreadMatch>, 
+/**
+ * What it bears, where the class is known.
+ */
+strength?: ScrewStrength | null, 
+/**
+ * Torque, where class and seat are known.
+ */
+torque?: TorqueBand | null, 
+/**
+ * How far it must go in, where that is asked.
+ */
+engagement?: EngagementAdvice | null, 
+/**
+ * What may replace it: the rule of its place, else all of them.
+ */
+substitutes: Array<SubstituteRule>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * A result of a sum.
  */
 export type Figure = { 
@@ -773,6 +1373,94 @@ export type Figures = {
  * Results, the main one first.
  */
 figures: Array<Figure>, };
+
+/**
+ * What to fill. What is left out is taken from the bike.
+ */
+export type FillAsk = { 
+/**
+ * Mark of a filling of the bike.
+ */
+filling?: string | null, 
+/**
+ * A volume to pour instead, L.
+ */
+litres?: number | null, 
+/**
+ * Cups that one owns, mL; left out: one of 1,000 mL.
+ */
+cupsMl: Array<number>, };
+
+/**
+ * A filling of the bike.
+ */
+export type FillChoice = { 
+/**
+ * Mark.
+ */
+id: string, 
+/**
+ * What is filled.
+ */
+name: string, 
+/**
+ * Volume, L.
+ */
+litres?: number | null, 
+/**
+ * On what occasion.
+ */
+fill?: FillKind | null, 
+/**
+ * Grade.
+ */
+grade?: string | null, };
+
+/**
+ * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
+ */
+export type FillKind = "drain" | "withFilter" | "afterStripDown";
+
+/**
+ * The filling page.
+ */
+export type FillSheet = { 
+/**
+ * Every filling of the bike.
+ */
+choices: Array<FillChoice>, 
+/**
+ * The one that is poured, when it is one of the bike.
+ */
+filling?: FillChoice | null, 
+/**
+ * Volume, mL, to the millilitre.
+ */
+volumeMl: number, 
+/**
+ * The pours, in order.
+ */
+pours: Array<Pour>, 
+/**
+ * In one line: “1 L + 600 mL”.
+ */
+sentence: string, 
+/**
+ * Pouring and level check, step by step.
+ */
+steps: Array<string>, 
+/**
+ * What can hurt.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * A filling with its mark, the same mark on both sides of the bike.
@@ -812,6 +1500,19 @@ export type FinishJob = {
  * Its mark.
  */
 id: string, };
+
+/**
+ * Fits other parts in a brake.
+ */
+export type FitBrake = { 
+/**
+ * Which brake.
+ */
+end: End, 
+/**
+ * What is fitted; fields left out stay as they are.
+ */
+brake: Brake, };
 
 /**
  * Fits another consumer.
@@ -858,7 +1559,62 @@ litres?: number | null,
 /**
  * Grade as the manual says.
  */
-grade?: string | null, };
+grade?: string | null, 
+/**
+ * On what occasion it takes that volume.
+ */
+fill?: FillKind | null, };
+
+/**
+ * Brake fluid.
+ */
+export type FluidAdvice = { 
+/**
+ * Every grade.
+ */
+grades: Array<FluidCard>, 
+/**
+ * What is in the bike.
+ */
+now?: FluidGrade | null, 
+/**
+ * Whether what would be poured in may meet it.
+ */
+meeting?: Meeting | null, };
+
+/**
+ * A grade of brake fluid.
+ */
+export type FluidCard = { 
+/**
+ * Grade.
+ */
+grade: FluidGrade, 
+/**
+ * As it is printed on the cap.
+ */
+name: string, 
+/**
+ * What it is made of.
+ */
+base: string, 
+/**
+ * Least boiling point new, °C; none where the standard has none.
+ */
+dryCelsius?: number | null, 
+/**
+ * Least boiling point with 3.7 % water, °C.
+ */
+wetCelsius?: number | null, 
+/**
+ * Grades that it may be topped up with.
+ */
+mixesWith: Array<FluidGrade>, };
+
+/**
+ * Grades of brake fluid.
+ */
+export type FluidGrade = "dot3" | "dot4" | "dot5" | "dot51" | "mineral";
 
 /**
  * One gear.
@@ -1401,6 +2157,24 @@ findings: Array<Finding>,
 working: Working, };
 
 /**
+ * How thread and head are lubricated.
+ */
+export type Lubrication = "dry" | "oiled" | "paste" | "threadLock";
+
+/**
+ * A torque from the maker's manual, with where it stands.
+ */
+export type MakerTorque = { 
+/**
+ * Torque, N m.
+ */
+torqueNm: number, 
+/**
+ * Where it stands: manual and page.
+ */
+source: string, };
+
+/**
  * Asks about one record.
  */
 export type MarkAsk = { 
@@ -1435,6 +2209,11 @@ unit: Unit,
 limit: Limit, };
 
 /**
+ * Whether two fluids may meet.
+ */
+export type Meeting = "same" | "asTheLower" | "never";
+
+/**
  * A state with the moment at which it is or was reached.
  */
 export type Milestone = { 
@@ -1454,6 +2233,94 @@ dueMs?: number | null,
  * Already reached.
  */
 reached: boolean, };
+
+/**
+ * What is mixed.
+ */
+export type Mix = { "kind": "premix", 
+/**
+ * Fuel, L.
+ */
+fuelLitres: number, 
+/**
+ * Parts of fuel to one of oil: 50 for 50:1.
+ */
+partsFuel: number, } | { "kind": "twoPart", 
+/**
+ * The product.
+ */
+product: TwoPartAsk, } | { "kind": "thinning", 
+/**
+ * Unthinned paint, mL.
+ */
+paintMl: number, 
+/**
+ * Thinner, per cent of it.
+ */
+thinnerPercent: number, } | { "kind": "cover", 
+/**
+ * The area.
+ */
+area: CoverAsk, };
+
+/**
+ * What to mix.
+ */
+export type MixAsk = { 
+/**
+ * The mix.
+ */
+mix: Mix, };
+
+/**
+ * One part of a mix.
+ */
+export type MixPart = { 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Volume, mL, where it is known.
+ */
+millilitres?: number | null, 
+/**
+ * Weight, g, where it is known.
+ */
+grams?: number | null, };
+
+/**
+ * The mixing page.
+ */
+export type MixSheet = { 
+/**
+ * The answer in one line.
+ */
+sentence: string, 
+/**
+ * The parts, in the order in which they go into the cup.
+ */
+parts: Array<MixPart>, 
+/**
+ * By the other convention, where there are two.
+ */
+other?: OtherReading | null, 
+/**
+ * Paint for an area, where that was asked.
+ */
+cover?: CoverNeed | null, 
+/**
+ * What can hurt.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * When and where something is asked. The core reads no clock; the host gives it.
@@ -1523,6 +2390,19 @@ export type OpenBike = {
  * Its mark.
  */
 bike: string, };
+
+/**
+ * The same sheet read by the other convention.
+ */
+export type OtherReading = { 
+/**
+ * The convention in words.
+ */
+words: string, 
+/**
+ * The parts by it.
+ */
+parts: Array<MixPart>, };
 
 /**
  * The other common unit of a quantity: `other = value * factor + offset`.
@@ -1840,6 +2720,23 @@ minutesLeft: number,
 findings: Array<Finding>, };
 
 /**
+ * A cup filled so many times.
+ */
+export type Pour = { 
+/**
+ * Size of the cup, mL.
+ */
+cupMl: number, 
+/**
+ * How often.
+ */
+times: number, 
+/**
+ * How much each time, mL: the whole cup, or up to a mark.
+ */
+eachMl: number, };
+
+/**
  * A product's data. Times hold at the reference temperature.
  */
 export type Product = { 
@@ -1933,7 +2830,15 @@ id: string,
 /**
  * What would stand there.
  */
-consumer: Consumer, };
+consumer: Consumer, } | { "kind": "brake", 
+/**
+ * Which brake.
+ */
+end: End, 
+/**
+ * What would be fitted; fields left out are as fitted now.
+ */
+brake: Brake, };
 
 /**
  * Puts a bike away; its facts stay.
@@ -1952,6 +2857,11 @@ export type PutJobAway = {
  * Its mark.
  */
 id: string, };
+
+/**
+ * How it is put on.
+ */
+export type PutOn = "brush" | "roller" | "aerosol" | "gun" | "lowPressureGun";
 
 /**
  * Puts a part away.
@@ -2007,7 +2917,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "load" } & LoadAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The fold of all items.
@@ -2339,6 +3249,32 @@ items: Array<ItemShift>,
 follows: Array<string>, };
 
 /**
+ * Where a screw sits, as far as its replacement is concerned.
+ */
+export type ScrewPlace = "brake" | "axle" | "engineMount" | "steering" | "insideEngine" | "cover" | "bodywork";
+
+/**
+ * What a screw bears.
+ */
+export type ScrewStrength = { 
+/**
+ * Property class.
+ */
+propertyClass: string, 
+/**
+ * Stress area, mm².
+ */
+stressAreaMm2: number, 
+/**
+ * Proof load, N.
+ */
+proofNewtons: number, 
+/**
+ * Load at which it breaks, N.
+ */
+tensileNewtons: number, };
+
+/**
  * Sets the weekly bench time.
  */
 export type SetBenchTime = { 
@@ -2654,6 +3590,89 @@ caution?: string | null,
 clockMinutes?: number | null, };
 
 /**
+ * A line to set a stop against.
+ */
+export type StoppingLine = { 
+/**
+ * Whose line it is.
+ */
+label: string, 
+/**
+ * Least deceleration, m/s².
+ */
+deceleration: number, 
+/**
+ * Longest distance at the speed of the page, m, with the allowance that the rule itself gives for the response.
+ */
+metres: number, 
+/**
+ * Where it is written.
+ */
+source: Source, };
+
+/**
+ * Stopping with the brake that is looked at.
+ */
+export type StoppingSheet = { 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Reaction, s.
+ */
+reactionSeconds: number, 
+/**
+ * Way in the reaction, m.
+ */
+reactionMetres: number, 
+/**
+ * Deceleration at the worst, m/s², no more than the road allows.
+ */
+decelerationLeast?: number | null, 
+/**
+ * Deceleration at best, m/s², no more than the road allows.
+ */
+decelerationMost?: number | null, 
+/**
+ * Shortest stop, m.
+ */
+metresLeast?: number | null, 
+/**
+ * Longest stop, m.
+ */
+metresMost?: number | null, 
+/**
+ * Deceleration that a measured stop means, m/s².
+ */
+measuredDeceleration?: number | null, 
+/**
+ * The same in per cent of the weight.
+ */
+measuredPercent?: number | null, 
+/**
+ * Lines to set it against; the first is that of type approval.
+ */
+lines: Array<StoppingLine>, };
+
+/**
+ * What may replace a screw there.
+ */
+export type SubstituteRule = { 
+/**
+ * Where.
+ */
+place: ScrewPlace, 
+/**
+ * A screw off the shelf of the same size and class may stand in.
+ */
+mayReplace: boolean, 
+/**
+ * The rule.
+ */
+text: string, };
+
+/**
  * A sum to work out.
  */
 export type Sum = { "kind": "overallRatio", 
@@ -2876,7 +3895,363 @@ ratedRpm: number,
 /**
  * Engine speed, revolutions a minute.
  */
-engineRpm: number, };
+engineRpm: number, } | { "kind": "hydraulicBrake", 
+/**
+ * Force at the lever, newtons.
+ */
+leverNewtons: number, 
+/**
+ * Lever ratio.
+ */
+leverRatio: number, 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, 
+/**
+ * Pistons that press on one side.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Friction of the pads.
+ */
+padFriction: number, 
+/**
+ * Effective radius, millimetres.
+ */
+effectiveRadiusMm: number, 
+/**
+ * Radius of the wheel, millimetres.
+ */
+wheelRadiusMm: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, } | { "kind": "caliperPistons", 
+/**
+ * Pistons in all.
+ */
+pistons: number, 
+/**
+ * They face each other in a fixed caliper.
+ */
+opposed: boolean, } | { "kind": "leverTravel", 
+/**
+ * Force at the lever, newtons.
+ */
+leverNewtons: number, 
+/**
+ * Lever ratio.
+ */
+leverRatio: number, 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, 
+/**
+ * Pistons that press on one side.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Running clearance of a pad, millimetres.
+ */
+padClearanceMm: number, 
+/**
+ * Length of the hose, millimetres.
+ */
+hoseMm: number, 
+/**
+ * Swelling of one metre of it at 69 bar, millilitres.
+ */
+hoseSwellMlM: number, } | { "kind": "brakePair", 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, 
+/**
+ * Pistons on one side.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Bore of the other master cylinder, millimetres.
+ */
+newMasterMm: number, 
+/**
+ * Pistons of the other caliper on one side.
+ */
+newPistons: number, 
+/**
+ * Diameter of one of them, millimetres.
+ */
+newPistonMm: number, } | { "kind": "stoppingDistance", 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Deceleration, m/s².
+ */
+deceleration: number, 
+/**
+ * Reaction, seconds.
+ */
+reactionSeconds: number, } | { "kind": "stoppingDeceleration", 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Distance, metres.
+ */
+metres: number, 
+/**
+ * Reaction that is in it, seconds.
+ */
+reactionSeconds: number, } | { "kind": "brakeEfficiency", 
+/**
+ * Per cent of the weight.
+ */
+percent: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, } | { "kind": "directiveStop", 
+/**
+ * Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
+ */
+line: string, 
+/**
+ * Speed, km/h.
+ */
+roadSpeedKmh: number, } | { "kind": "camLever", 
+/**
+ * Angle between rod and lever at rest, degrees.
+ */
+camDegrees: number, 
+/**
+ * Travel of the rod, millimetres.
+ */
+rodTravelMm: number, 
+/**
+ * Length of the lever, millimetres.
+ */
+camArmMm: number, 
+/**
+ * Pull of the rod, newtons.
+ */
+rodNewtons: number, } | { "kind": "drumShoes", 
+/**
+ * Friction of the linings.
+ */
+padFriction: number, 
+/**
+ * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+ */
+pivotShare: number, } | { "kind": "brakeFluid", 
+/**
+ * Grade as on the cap.
+ */
+fluid: string, } | { "kind": "bleedThrough", 
+/**
+ * Bore of the hose, millimetres.
+ */
+hoseBoreMm: number, 
+/**
+ * Length of the hose, millimetres.
+ */
+hoseMm: number, 
+/**
+ * Pistons of the caliper in all.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, } | { "kind": "stressArea", 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, } | { "kind": "screwLoads", 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Property class: 8.8.
+ */
+propertyClass: string, } | { "kind": "tighteningTorque", 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Property class: 8.8.
+ */
+propertyClass: string, 
+/**
+ * Friction of thread and head.
+ */
+friction: number, } | { "kind": "preloadFromTorque", 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Torque, newton metres.
+ */
+torqueNm: number, 
+/**
+ * Friction of thread and head.
+ */
+friction: number, } | { "kind": "nutFactorTorque", 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Property class: 8.8.
+ */
+propertyClass: string, 
+/**
+ * Nut factor.
+ */
+nutFactor: number, 
+/**
+ * Share of the proof load, per cent.
+ */
+sharePercent: number, } | { "kind": "threadEngagement", 
+/**
+ * Load, newtons.
+ */
+loadNewtons: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Outer diameter of the screw, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Flank diameter of the nut thread, millimetres.
+ */
+nutFlankMm: number, 
+/**
+ * Shear strength of the tapped material, megapascals.
+ */
+shearMpa: number, } | { "kind": "identifyThread", 
+/**
+ * Measured outer diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Measured pitch, millimetres.
+ */
+pitchMm: number, } | { "kind": "pourSplit", 
+/**
+ * Volume, litres.
+ */
+litres: number, 
+/**
+ * Cup, millilitres.
+ */
+cupMl: number, } | { "kind": "premix", 
+/**
+ * Fuel, litres.
+ */
+fuelLitres: number, 
+/**
+ * Parts of fuel to one of oil.
+ */
+partsFuel: number, } | { "kind": "twoPart", 
+/**
+ * Amount ready to use, millilitres.
+ */
+readyMl: number, 
+/**
+ * Parts of base.
+ */
+partsBase: number, 
+/**
+ * Parts of hardener.
+ */
+partsHardener: number, 
+/**
+ * Thinner, per cent.
+ */
+thinnerPercent: number, 
+/**
+ * The per cent is meant of the base alone.
+ */
+thinnerOfBase: boolean, } | { "kind": "thinning", 
+/**
+ * Unthinned paint, millilitres.
+ */
+paintMl: number, 
+/**
+ * Thinner, per cent of it.
+ */
+thinnerPercent: number, } | { "kind": "paintNeeded", 
+/**
+ * Area, square metres.
+ */
+squareMetres: number, 
+/**
+ * Coats.
+ */
+coats: number, 
+/**
+ * Solids by volume, per cent.
+ */
+solidsPercent: number, 
+/**
+ * Dry film of one coat, micrometres.
+ */
+dryMicrometres: number, 
+/**
+ * Loss, per cent.
+ */
+lossPercent: number, 
+/**
+ * Can, millilitres.
+ */
+canMl: number, };
 
 /**
  * Battery and alternator.
@@ -2932,6 +4307,65 @@ export type TakeReading = {
  * The reading.
  */
 reading: Reading, };
+
+/**
+ * What the screw goes into.
+ */
+export type TappedInto = "steel" | "castIron" | "wroughtAluminium" | "castAluminium";
+
+/**
+ * Family of a thread.
+ */
+export type ThreadFamily = "metricCoarse" | "metricFine" | "oldJis" | "unc" | "unf" | "whitworth" | "bsf" | "cycle";
+
+/**
+ * A thread that fits, or one that could be taken for it.
+ */
+export type ThreadMatch = { 
+/**
+ * As one writes it.
+ */
+name: string, 
+/**
+ * Family.
+ */
+family: ThreadFamily, 
+/**
+ * Family in words.
+ */
+familyWords: string, 
+/**
+ * Nominal diameter, mm.
+ */
+diameterMm: number, 
+/**
+ * Pitch, mm.
+ */
+pitchMm: number, 
+/**
+ * Turns in an inch.
+ */
+turnsPerInch: number, 
+/**
+ * Angle of the flanks, degrees.
+ */
+flankDegrees: number, 
+/**
+ * Measured diameter below nominal, mm; negative above.
+ */
+belowNominalMm: number, 
+/**
+ * Measured pitch against nominal, per cent.
+ */
+pitchOffPercent: number, 
+/**
+ * It fits within what measuring and wear allow.
+ */
+fits: boolean, 
+/**
+ * What tells it apart, or where it is met.
+ */
+hint?: string | null, };
 
 /**
  * Ticks steps of a job off.
@@ -2997,6 +4431,97 @@ jobsDone: number,
 jobs: number, };
 
 /**
+ * The torque as a band.
+ */
+export type TorqueBand = { 
+/**
+ * How it is lubricated.
+ */
+lubrication: Lubrication, 
+/**
+ * At the least friction: the torque that is safe for every screw of the band.
+ */
+least: TorquePoint, 
+/**
+ * In the middle.
+ */
+middle: TorquePoint, 
+/**
+ * At the greatest friction.
+ */
+most: TorquePoint, 
+/**
+ * The maker's figure, where it was given. It wins.
+ */
+maker?: MakerTorque | null, 
+/**
+ * Preload that the maker's figure gives at the greatest friction, N.
+ */
+makerPreloadLeast?: number | null, 
+/**
+ * Preload that the maker's figure gives at the least friction, N.
+ */
+makerPreloadMost?: number | null, };
+
+/**
+ * Preload and torque at one friction.
+ */
+export type TorquePoint = { 
+/**
+ * Friction of thread and head.
+ */
+friction: number, 
+/**
+ * Preload, N.
+ */
+preloadNewtons: number, 
+/**
+ * Torque, N m.
+ */
+torqueNm: number, };
+
+/**
+ * A two-part product.
+ */
+export type TwoPartAsk = { 
+/**
+ * Amount ready to use: mL, or g where the sheet mixes by weight.
+ */
+ready: number, 
+/**
+ * The sheet mixes by weight.
+ */
+byWeight: boolean, 
+/**
+ * Parts of base.
+ */
+partsBase: number, 
+/**
+ * Parts of hardener.
+ */
+partsHardener: number, 
+/**
+ * Thinner, per cent.
+ */
+thinnerPercent: number, 
+/**
+ * The per cent is meant of the base alone, not of base and hardener.
+ */
+thinnerOfBase: boolean, 
+/**
+ * Density of the base, g/mL, to turn weight into volume or back.
+ */
+baseDensity?: number | null, 
+/**
+ * Density of the hardener, g/mL.
+ */
+hardenerDensity?: number | null, 
+/**
+ * Density of the thinner, g/mL.
+ */
+thinnerDensity?: number | null, };
+
+/**
  * Takes a command back.
  */
 export type Undo = { 
@@ -3008,7 +4533,7 @@ batch: string, };
 /**
  * A unit that a number of the trade carries.
  */
-export type Unit = "none" | "percent" | "teeth" | "links" | "millimetre" | "inch" | "metre" | "foot" | "kilometreHour" | "mileHour" | "rpm" | "watt" | "kilowatt" | "metricHorsepower" | "volt" | "ampere" | "ampereHour" | "ohm" | "minute" | "hour" | "day" | "celsius" | "fahrenheit" | "kelvin" | "relativeHumidity" | "newton" | "newtonMetre" | "poundFoot" | "bar" | "psi" | "kilogram" | "pound" | "litre" | "millilitre" | "fluidOunce" | "flashesMinute" | "metreSecondSquared" | "year";
+export type Unit = "none" | "percent" | "teeth" | "links" | "millimetre" | "inch" | "metre" | "foot" | "kilometreHour" | "mileHour" | "rpm" | "watt" | "kilowatt" | "metricHorsepower" | "volt" | "ampere" | "ampereHour" | "ohm" | "minute" | "hour" | "day" | "celsius" | "fahrenheit" | "kelvin" | "relativeHumidity" | "newton" | "newtonMetre" | "poundFoot" | "bar" | "psi" | "kilogram" | "pound" | "litre" | "millilitre" | "fluidOunce" | "flashesMinute" | "metreSecondSquared" | "year" | "second" | "degree" | "squareMillimetre" | "megapascal" | "turnsInch" | "micrometre" | "gram" | "squareMetre" | "squareMetreLitre" | "gramMillilitre";
 
 /**
  * A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.
@@ -3079,6 +4604,109 @@ circumferenceMm?: number | null,
  * Whether a tube is fitted.
  */
 tube?: boolean | null, };
+
+/**
+ * What to size a wire and its fuse for. Only the current (or the watts) is needed.
+ */
+export type WireAsk = { 
+/**
+ * Current of the load, amperes.
+ */
+amperes?: number | null, 
+/**
+ * Power of the load in place of the current, watts.
+ */
+watts?: number | null, 
+/**
+ * System voltage, volts; left out: 12.
+ */
+systemVolts?: number | null, 
+/**
+ * Length to the load, metres; left out: 1.5.
+ */
+outMetres?: number | null, 
+/**
+ * Length of wire back, metres; left out: none, the frame carries it back.
+ */
+backMetres?: number | null, 
+/**
+ * Temperature of the conductor, °C; left out: 40.
+ */
+celsius?: number | null, 
+/**
+ * Greatest drop that is accepted, volts; left out: 3 % of the system voltage.
+ */
+allowedVolts?: number | null, 
+/**
+ * List of currents; left out: the conservative one.
+ */
+list?: CurrentList | null, 
+/**
+ * A section to judge, mm².
+ */
+sectionMm2?: number | null, };
+
+/**
+ * A wire with the fuse for it.
+ */
+export type WireChoice = { 
+/**
+ * Section, mm².
+ */
+sectionMm2: number, 
+/**
+ * Voltage lost, volts.
+ */
+dropVolts: number, 
+/**
+ * Current that the wire may carry, amperes.
+ */
+mayCarryAmperes: number, 
+/**
+ * Rating of the smallest fuse that carries the load and protects the wire, amperes.
+ */
+fuseAmperes?: number | null, 
+/**
+ * Colour of that fuse.
+ */
+fuseColour?: string | null, };
+
+/**
+ * The page of wire and fuse.
+ */
+export type WireSheet = { 
+/**
+ * The load, amperes.
+ */
+amperes: number, 
+/**
+ * Greatest drop accepted, volts.
+ */
+allowedVolts: number, 
+/**
+ * List of currents that was used.
+ */
+list: CurrentList, 
+/**
+ * The smallest wire and fuse that satisfy everything; none when no wire of the list does.
+ */
+suggested?: WireChoice | null, 
+/**
+ * What kept the next smaller wire from being enough.
+ */
+binding: Binding, 
+/**
+ * The section that was asked about.
+ */
+asked?: WireChoice | null, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * One line of a working: what was computed, how, and the result.
@@ -3167,6 +4795,11 @@ export interface QueryMap {
   readyMade: ReadyMadeSheet;
   gearing: GearingSheet;
   load: LoadSheet;
+  brakes: BrakeSheet;
+  fasteners: FastenerSheet;
+  filling: FillSheet;
+  mixing: MixSheet;
+  wire: WireSheet;
   cure: CureSheet;
   products: ProductsSheet;
   inspection: InspectionSheet;
@@ -3196,6 +4829,7 @@ export type CommandName =
   | 'recordFluid'
   | 'fitSprockets'
   | 'fitConsumer'
+  | 'fitBrake'
   | 'addJob'
   | 'addReadyMade'
   | 'changeJob'

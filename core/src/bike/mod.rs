@@ -17,6 +17,6 @@ pub use part::{Part, PartState};
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
 pub use reading::{Climate, Reading};
 pub use spec::{
-    Brake, BrakeKind, ChainSize, Consumer, Drive, End, Filling, Fluid, LightSource, OutputPoint, Side, Slot, Spec,
-    SpeedometerDrive, Supply, Use, Wheel,
+    Brake, BrakeKind, ChainSize, Consumer, Drive, End, FillKind, Filling, Fluid, LightSource, OutputPoint, Side, Slot,
+    Spec, SpeedometerDrive, Supply, Use, Wheel,
 };

@@ -4,12 +4,16 @@
 
 use super::Derived;
 use crate::bike::{Bike, Spec};
-use crate::{electrical, gearing};
+use crate::{brakes, electrical, gearing};
 
 /// Everything that can be computed from a spec of this bike. What lacks a value is absent, never guessed.
 pub fn derive(bike: &Bike, spec: &Spec) -> Derived {
     let mut derived = Derived::default();
-    for (quantities, findings) in [gearing::derive_gearing(bike, spec), electrical::derive_electrical(bike, spec)] {
+    for (quantities, findings) in [
+        gearing::derive_gearing(bike, spec),
+        electrical::derive_electrical(bike, spec),
+        brakes::derive_brakes(bike, spec),
+    ] {
         derived.quantities.extend(quantities);
         derived.findings.extend(findings);
     }

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Consumer, Drive, Slot, Spec};
+use crate::bike::{Bike, Brake, Consumer, Drive, End, Slot, Spec};
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::{centre_distance, links_for, pitch};
@@ -26,6 +26,13 @@ pub enum Proposal {
         /// What would stand there.
         consumer: Consumer,
     },
+    /// Other parts in a brake.
+    Brake {
+        /// Which brake.
+        end: End,
+        /// What would be fitted; fields left out are as fitted now.
+        brake: Brake,
+    },
 }
 
 /// The fitted spec with the proposals on it.
@@ -37,6 +44,13 @@ pub fn propose(bike: &Bike, proposals: &[Proposal]) -> Result<Spec, Refused> {
                 spec.drive = with_sprockets(&spec.drive, *front_teeth, *rear_teeth, *chain_links)?;
             }
             Proposal::Consumer { id, consumer } => put_consumer(&mut spec, id, consumer.clone().checked()?),
+            Proposal::Brake { end, brake } => {
+                let below = match end {
+                    End::Front => &mut spec.front_brake,
+                    End::Rear => &mut spec.rear_brake,
+                };
+                *below = brake.clone().over(below).checked()?;
+            }
         }
     }
     Ok(spec)

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::{Derived, ItemShift, Judgement, Proposal, Quantity, RippleAsk, RippleSheet, Shift, derive, propose};
-use crate::bike::{Bike, Spec};
+use crate::bike::{Bike, Brake, End, Spec};
 use crate::error::Refused;
 use crate::finding::Finding;
 use crate::inspection::{judge_item, packs};
@@ -37,9 +37,18 @@ fn in_words(proposals: &[Proposal]) -> String {
         .map(|proposal| match proposal {
             Proposal::Sprockets { front_teeth, rear_teeth, .. } => format!("sprockets {front_teeth}/{rear_teeth}"),
             Proposal::Consumer { consumer, .. } => format!("{} of {} W", consumer.name, consumer.watts),
+            Proposal::Brake { end: End::Front, brake } => format!("front brake with {}", brake_in_words(brake)),
+            Proposal::Brake { end: End::Rear, brake } => format!("rear brake with {}", brake_in_words(brake)),
         })
         .collect();
     words.join(", ")
+}
+
+fn brake_in_words(brake: &Brake) -> String {
+    let caliper = brake.piston_mm.map(|bore| format!("{} x {bore} mm on one side", brake.pistons.unwrap_or(1)));
+    let master = brake.master_mm.map(|bore| format!("a {bore} mm master cylinder"));
+    let words: Vec<String> = [caliper, master].into_iter().flatten().collect();
+    if words.is_empty() { "other parts".to_owned() } else { words.join(" and ") }
 }
 
 /// Quantities that differ: first those that cross a limit, then in the order of the derivation.
@@ -111,6 +120,14 @@ fn follows(old: &Spec, new: &Spec) -> Vec<String> {
         follows.push(
             "Job: set chain slack and wheel alignment; check the brake rod and the torque arm afterwards.".to_owned(),
         );
+    }
+    for (name, was, is) in [("front", &old.front_brake, &new.front_brake), ("rear", &old.rear_brake, &new.rear_brake)] {
+        if was != is {
+            follows.push(format!(
+                "Job: fit and bleed the {name} brake, new sealing washers. Brake work: the maker's manual, and a licensed \
+                 mechanic where in doubt."
+            ));
+        }
     }
     for slot in &new.consumers {
         if old.consumers.iter().find(|known| known.id == slot.id).map(|known| &known.consumer) != Some(&slot.consumer) {

@@ -66,6 +66,17 @@ pub fn chromium() -> Outcome<&'static str> {
     find().ok_or_else(|| crate::command::Failure::new("Chromium was installed but does not start."))
 }
 
+/// A circuit simulator: the harness is compared with it.
+pub fn ngspice() -> Outcome {
+    apt::ensure(&Need {
+        what: "ngspice",
+        why: "the harness is compared with it",
+        packages: &["ngspice"],
+        there: || succeeds(program("ngspice").arg("--version")),
+        otherwise: "install ngspice so that it is found on the path",
+    })
+}
+
 /// A Java runtime and JNA: the Kotlin binding is compiled and run with them.
 pub fn java() -> Outcome {
     apt::ensure(&Need {

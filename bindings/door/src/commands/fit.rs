@@ -1,13 +1,13 @@
 //! Fitting what was tried: the proposal of a ripple becomes the fitted spec.
 
-use layshaft_core::bike::{Consumer, Drive, Side};
+use layshaft_core::bike::{Brake, Consumer, Drive, End, Side};
 use layshaft_core::error::Refusal;
 use layshaft_core::ripple::{Proposal, propose};
 
-use super::spec::recorded;
+use super::spec::{end_slot, recorded};
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
-use crate::command::{FitConsumer, FitSprockets};
+use crate::command::{FitBrake, FitConsumer, FitSprockets};
 
 impl Act for FitSprockets {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
@@ -22,5 +22,17 @@ impl Act for FitConsumer {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         let consumer = self.consumer.clone().checked()?;
         Ok(Writing::making(&self.id, recorded::<Consumer>(bench, Side::Fitted, &self.id, &consumer)?))
+    }
+}
+
+impl Act for FitBrake {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let proposal = Proposal::Brake { end: self.end, brake: self.brake.clone() };
+        let proposed = propose(&bench.bike, &[proposal])?;
+        let brake = match self.end {
+            End::Front => proposed.front_brake,
+            End::Rear => proposed.rear_brake,
+        };
+        Ok(Writing::of(recorded::<Brake>(bench, Side::Fitted, end_slot(self.end), &brake)?))
     }
 }

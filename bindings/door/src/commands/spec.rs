@@ -18,7 +18,7 @@ fn mark(side: Side, slot: &str) -> String {
     }
 }
 
-fn end_slot(end: End) -> &'static str {
+pub(super) fn end_slot(end: End) -> &'static str {
     match end {
         End::Front => "front",
         End::Rear => "rear",

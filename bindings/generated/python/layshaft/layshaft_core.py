@@ -719,6 +719,83 @@ class _UniffiFfiConverterTypeBalance(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.at_speed_amperes, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.from_rpm, buf)
 
+class _UniffiFfiConverterString:
+    @staticmethod
+    def check_lower(value):
+        if not isinstance(value, str):
+            raise TypeError("argument must be str, not {}".format(type(value).__name__))
+        return value
+
+    @staticmethod
+    def read(buf):
+        size = buf.read_i32()
+        if size < 0:
+            raise InternalError("Unexpected negative string length")
+        utf8_bytes = buf.read(size)
+        return utf8_bytes.decode("utf-8")
+
+    @staticmethod
+    def write(value, buf):
+        utf8_bytes = value.encode("utf-8")
+        buf.write_i32(len(utf8_bytes))
+        buf.write(utf8_bytes)
+
+    @staticmethod
+    def lift(buf):
+        with buf.consume_with_stream() as stream:
+            return stream.read(stream.remaining()).decode("utf-8")
+
+    @staticmethod
+    def lower(value):
+        with _UniffiRustBuffer.alloc_with_builder() as builder:
+            builder.write(value.encode("utf-8"))
+            return builder.finalize()
+
+@dataclass
+class Belief:
+    """
+    How likely a suspect is now.
+"""
+    def __init__(self, *, suspect:str, label:str, probability:float):
+        self.suspect = suspect
+        self.label = label
+        self.probability = probability
+        
+        
+
+    
+    def __str__(self):
+        return "Belief(suspect={}, label={}, probability={})".format(self.suspect, self.label, self.probability)
+    def __eq__(self, other):
+        if self.suspect != other.suspect:
+            return False
+        if self.label != other.label:
+            return False
+        if self.probability != other.probability:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBelief(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Belief(
+            suspect=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            probability=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.suspect)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.probability)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.suspect, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.probability, buf)
+
 class _UniffiFfiConverterUInt32(_UniffiConverterPrimitiveInt):
     CLASS_NAME = "u32"
     VALUE_MIN = 0
@@ -799,38 +876,6 @@ class _UniffiFfiConverterSequenceTypeSpan(_UniffiConverterRustBuffer):
         return [
             _UniffiFfiConverterTypeSpan.read(buf) for i in range(count)
         ]
-
-class _UniffiFfiConverterString:
-    @staticmethod
-    def check_lower(value):
-        if not isinstance(value, str):
-            raise TypeError("argument must be str, not {}".format(type(value).__name__))
-        return value
-
-    @staticmethod
-    def read(buf):
-        size = buf.read_i32()
-        if size < 0:
-            raise InternalError("Unexpected negative string length")
-        utf8_bytes = buf.read(size)
-        return utf8_bytes.decode("utf-8")
-
-    @staticmethod
-    def write(value, buf):
-        utf8_bytes = value.encode("utf-8")
-        buf.write_i32(len(utf8_bytes))
-        buf.write(utf8_bytes)
-
-    @staticmethod
-    def lift(buf):
-        with buf.consume_with_stream() as stream:
-            return stream.read(stream.remaining()).decode("utf-8")
-
-    @staticmethod
-    def lower(value):
-        with _UniffiRustBuffer.alloc_with_builder() as builder:
-            builder.write(value.encode("utf-8"))
-            return builder.finalize()
 
 @dataclass
 class DayOff:
@@ -932,6 +977,249 @@ class _UniffiFfiConverterTypeBenchTime(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeSpan.write(value.spans, buf)
         _UniffiFfiConverterSequenceTypeDayOff.write(value.days_off, buf)
+
+class _UniffiFfiConverterOptionalString(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterString.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterString.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterString.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class BleedStep:
+    """
+    A step of bleeding.
+"""
+    def __init__(self, *, text:str, caution:typing.Optional[str] = None):
+        self.text = text
+        self.caution = caution
+        
+        
+
+    
+    def __str__(self):
+        return "BleedStep(text={}, caution={})".format(self.text, self.caution)
+    def __eq__(self, other):
+        if self.text != other.text:
+            return False
+        if self.caution != other.caution:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBleedStep(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BleedStep(
+            text=_UniffiFfiConverterString.read(buf),
+            caution=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterOptionalString.check_lower(value.caution)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterOptionalString.write(value.caution, buf)
+
+@dataclass
+class BleedVolume:
+    """
+    Fluid that must have passed, and the strokes that it takes.
+"""
+    def __init__(self, *, hose_ml:float, caliper_ml:float, stroke_ml:float, through_ml:float, strokes:int):
+        self.hose_ml = hose_ml
+        self.caliper_ml = caliper_ml
+        self.stroke_ml = stroke_ml
+        self.through_ml = through_ml
+        self.strokes = strokes
+        
+        
+
+    
+    def __str__(self):
+        return "BleedVolume(hose_ml={}, caliper_ml={}, stroke_ml={}, through_ml={}, strokes={})".format(self.hose_ml, self.caliper_ml, self.stroke_ml, self.through_ml, self.strokes)
+    def __eq__(self, other):
+        if self.hose_ml != other.hose_ml:
+            return False
+        if self.caliper_ml != other.caliper_ml:
+            return False
+        if self.stroke_ml != other.stroke_ml:
+            return False
+        if self.through_ml != other.through_ml:
+            return False
+        if self.strokes != other.strokes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBleedVolume(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BleedVolume(
+            hose_ml=_UniffiFfiConverterFloat64.read(buf),
+            caliper_ml=_UniffiFfiConverterFloat64.read(buf),
+            stroke_ml=_UniffiFfiConverterFloat64.read(buf),
+            through_ml=_UniffiFfiConverterFloat64.read(buf),
+            strokes=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.hose_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.caliper_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.stroke_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.through_ml)
+        _UniffiFfiConverterUInt32.check_lower(value.strokes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.hose_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.caliper_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.stroke_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.through_ml, buf)
+        _UniffiFfiConverterUInt32.write(value.strokes, buf)
+
+class _UniffiFfiConverterSequenceTypeBleedStep(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeBleedStep.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeBleedStep.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeBleedStep.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceString(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterString.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterString.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterString.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalTypeBleedVolume(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeBleedVolume.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeBleedVolume.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeBleedVolume.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Bleeding:
+    """
+    Bleeding as a procedure.
+"""
+    def __init__(self, *, steps:typing.List[BleedStep] = _DEFAULT, air_hides:typing.List[str] = _DEFAULT, volume:typing.Optional[BleedVolume] = None):
+        if steps is _DEFAULT:
+            self.steps = []
+        else:
+            self.steps = steps
+        if air_hides is _DEFAULT:
+            self.air_hides = []
+        else:
+            self.air_hides = air_hides
+        self.volume = volume
+        
+        
+
+    
+    def __str__(self):
+        return "Bleeding(steps={}, air_hides={}, volume={})".format(self.steps, self.air_hides, self.volume)
+    def __eq__(self, other):
+        if self.steps != other.steps:
+            return False
+        if self.air_hides != other.air_hides:
+            return False
+        if self.volume != other.volume:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBleeding(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Bleeding(
+            steps=_UniffiFfiConverterSequenceTypeBleedStep.read(buf),
+            air_hides=_UniffiFfiConverterSequenceString.read(buf),
+            volume=_UniffiFfiConverterOptionalTypeBleedVolume.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeBleedStep.check_lower(value.steps)
+        _UniffiFfiConverterSequenceString.check_lower(value.air_hides)
+        _UniffiFfiConverterOptionalTypeBleedVolume.check_lower(value.volume)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeBleedStep.write(value.steps, buf)
+        _UniffiFfiConverterSequenceString.write(value.air_hides, buf)
+        _UniffiFfiConverterOptionalTypeBleedVolume.write(value.volume, buf)
 
 
 
@@ -1133,6 +1421,56 @@ class UnitOfMeasure(enum.Enum):
     A calendar year.
 """
     
+    SECOND = 38
+    """
+    Seconds of time.
+"""
+    
+    DEGREE = 39
+    """
+    Degrees of an angle.
+"""
+    
+    SQUARE_MILLIMETRE = 40
+    """
+    Square millimetres.
+"""
+    
+    MEGAPASCAL = 41
+    """
+    Megapascals (newtons per square millimetre).
+"""
+    
+    TURNS_INCH = 42
+    """
+    Turns of a thread in an inch.
+"""
+    
+    MICROMETRE = 43
+    """
+    Micrometres.
+"""
+    
+    GRAM = 44
+    """
+    Grams.
+"""
+    
+    SQUARE_METRE = 45
+    """
+    Square metres.
+"""
+    
+    SQUARE_METRE_LITRE = 46
+    """
+    Square metres that a litre covers.
+"""
+    
+    GRAM_MILLILITRE = 47
+    """
+    Grams a millilitre.
+"""
+    
 
 
 class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
@@ -1215,6 +1553,26 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
             return UnitOfMeasure.METRE_SECOND_SQUARED
         if variant == 38:
             return UnitOfMeasure.YEAR
+        if variant == 39:
+            return UnitOfMeasure.SECOND
+        if variant == 40:
+            return UnitOfMeasure.DEGREE
+        if variant == 41:
+            return UnitOfMeasure.SQUARE_MILLIMETRE
+        if variant == 42:
+            return UnitOfMeasure.MEGAPASCAL
+        if variant == 43:
+            return UnitOfMeasure.TURNS_INCH
+        if variant == 44:
+            return UnitOfMeasure.MICROMETRE
+        if variant == 45:
+            return UnitOfMeasure.GRAM
+        if variant == 46:
+            return UnitOfMeasure.SQUARE_METRE
+        if variant == 47:
+            return UnitOfMeasure.SQUARE_METRE_LITRE
+        if variant == 48:
+            return UnitOfMeasure.GRAM_MILLILITRE
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -1294,6 +1652,26 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
         if value == UnitOfMeasure.METRE_SECOND_SQUARED:
             return
         if value == UnitOfMeasure.YEAR:
+            return
+        if value == UnitOfMeasure.SECOND:
+            return
+        if value == UnitOfMeasure.DEGREE:
+            return
+        if value == UnitOfMeasure.SQUARE_MILLIMETRE:
+            return
+        if value == UnitOfMeasure.MEGAPASCAL:
+            return
+        if value == UnitOfMeasure.TURNS_INCH:
+            return
+        if value == UnitOfMeasure.MICROMETRE:
+            return
+        if value == UnitOfMeasure.GRAM:
+            return
+        if value == UnitOfMeasure.SQUARE_METRE:
+            return
+        if value == UnitOfMeasure.SQUARE_METRE_LITRE:
+            return
+        if value == UnitOfMeasure.GRAM_MILLILITRE:
             return
         raise ValueError(value)
 
@@ -1375,6 +1753,26 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
             buf.write_i32(37)
         if value == UnitOfMeasure.YEAR:
             buf.write_i32(38)
+        if value == UnitOfMeasure.SECOND:
+            buf.write_i32(39)
+        if value == UnitOfMeasure.DEGREE:
+            buf.write_i32(40)
+        if value == UnitOfMeasure.SQUARE_MILLIMETRE:
+            buf.write_i32(41)
+        if value == UnitOfMeasure.MEGAPASCAL:
+            buf.write_i32(42)
+        if value == UnitOfMeasure.TURNS_INCH:
+            buf.write_i32(43)
+        if value == UnitOfMeasure.MICROMETRE:
+            buf.write_i32(44)
+        if value == UnitOfMeasure.GRAM:
+            buf.write_i32(45)
+        if value == UnitOfMeasure.SQUARE_METRE:
+            buf.write_i32(46)
+        if value == UnitOfMeasure.SQUARE_METRE_LITRE:
+            buf.write_i32(47)
+        if value == UnitOfMeasure.GRAM_MILLILITRE:
+            buf.write_i32(48)
 
 
 
@@ -1580,12 +1978,119 @@ class _UniffiFfiConverterOptionalBoolean(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class FluidGrade(enum.Enum):
+    """
+    Grades of brake fluid.
+"""
+    
+    DOT3 = 0
+    """
+    DOT 3, glycol.
+"""
+    
+    DOT4 = 1
+    """
+    DOT 4, glycol with borate.
+"""
+    
+    DOT5 = 2
+    """
+    DOT 5, silicone.
+"""
+    
+    DOT51 = 3
+    """
+    DOT 5.1, glycol with borate.
+"""
+    
+    MINERAL = 4
+    """
+    Mineral oil, for systems that are made for it alone.
+"""
+    
+
+
+class _UniffiFfiConverterTypeFluidGrade(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FluidGrade.DOT3
+        if variant == 2:
+            return FluidGrade.DOT4
+        if variant == 3:
+            return FluidGrade.DOT5
+        if variant == 4:
+            return FluidGrade.DOT51
+        if variant == 5:
+            return FluidGrade.MINERAL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == FluidGrade.DOT3:
+            return
+        if value == FluidGrade.DOT4:
+            return
+        if value == FluidGrade.DOT5:
+            return
+        if value == FluidGrade.DOT51:
+            return
+        if value == FluidGrade.MINERAL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == FluidGrade.DOT3:
+            buf.write_i32(1)
+        if value == FluidGrade.DOT4:
+            buf.write_i32(2)
+        if value == FluidGrade.DOT5:
+            buf.write_i32(3)
+        if value == FluidGrade.DOT51:
+            buf.write_i32(4)
+        if value == FluidGrade.MINERAL:
+            buf.write_i32(5)
+
+
+
+class _UniffiFfiConverterOptionalTypeFluidGrade(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFluidGrade.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFluidGrade.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFluidGrade.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Brake:
     """
     A brake.
 """
-    def __init__(self, *, brake:typing.Optional[BrakeKind] = None, rotor_mm:typing.Optional[float] = None, master_mm:typing.Optional[float] = None, lever_ratio:typing.Optional[float] = None, pistons:typing.Optional[int] = None, piston_mm:typing.Optional[float] = None, opposed:typing.Optional[bool] = None):
+    def __init__(self, *, brake:typing.Optional[BrakeKind] = None, rotor_mm:typing.Optional[float] = None, master_mm:typing.Optional[float] = None, lever_ratio:typing.Optional[float] = None, pistons:typing.Optional[int] = None, piston_mm:typing.Optional[float] = None, opposed:typing.Optional[bool] = None, pad_friction:typing.Optional[float] = None, effective_radius_mm:typing.Optional[float] = None, pad_clearance_mm:typing.Optional[float] = None, hose_mm:typing.Optional[float] = None, hose_swell_ml_m:typing.Optional[float] = None, fluid:typing.Optional[FluidGrade] = None, cam_arm_mm:typing.Optional[float] = None, cam_degrees:typing.Optional[float] = None, twin_leading:typing.Optional[bool] = None):
         self.brake = brake
         self.rotor_mm = rotor_mm
         self.master_mm = master_mm
@@ -1593,12 +2098,21 @@ class Brake:
         self.pistons = pistons
         self.piston_mm = piston_mm
         self.opposed = opposed
+        self.pad_friction = pad_friction
+        self.effective_radius_mm = effective_radius_mm
+        self.pad_clearance_mm = pad_clearance_mm
+        self.hose_mm = hose_mm
+        self.hose_swell_ml_m = hose_swell_ml_m
+        self.fluid = fluid
+        self.cam_arm_mm = cam_arm_mm
+        self.cam_degrees = cam_degrees
+        self.twin_leading = twin_leading
         
         
 
     
     def __str__(self):
-        return "Brake(brake={}, rotor_mm={}, master_mm={}, lever_ratio={}, pistons={}, piston_mm={}, opposed={})".format(self.brake, self.rotor_mm, self.master_mm, self.lever_ratio, self.pistons, self.piston_mm, self.opposed)
+        return "Brake(brake={}, rotor_mm={}, master_mm={}, lever_ratio={}, pistons={}, piston_mm={}, opposed={}, pad_friction={}, effective_radius_mm={}, pad_clearance_mm={}, hose_mm={}, hose_swell_ml_m={}, fluid={}, cam_arm_mm={}, cam_degrees={}, twin_leading={})".format(self.brake, self.rotor_mm, self.master_mm, self.lever_ratio, self.pistons, self.piston_mm, self.opposed, self.pad_friction, self.effective_radius_mm, self.pad_clearance_mm, self.hose_mm, self.hose_swell_ml_m, self.fluid, self.cam_arm_mm, self.cam_degrees, self.twin_leading)
     def __eq__(self, other):
         if self.brake != other.brake:
             return False
@@ -1614,6 +2128,24 @@ class Brake:
             return False
         if self.opposed != other.opposed:
             return False
+        if self.pad_friction != other.pad_friction:
+            return False
+        if self.effective_radius_mm != other.effective_radius_mm:
+            return False
+        if self.pad_clearance_mm != other.pad_clearance_mm:
+            return False
+        if self.hose_mm != other.hose_mm:
+            return False
+        if self.hose_swell_ml_m != other.hose_swell_ml_m:
+            return False
+        if self.fluid != other.fluid:
+            return False
+        if self.cam_arm_mm != other.cam_arm_mm:
+            return False
+        if self.cam_degrees != other.cam_degrees:
+            return False
+        if self.twin_leading != other.twin_leading:
+            return False
         return True
 
 class _UniffiFfiConverterTypeBrake(_UniffiConverterRustBuffer):
@@ -1627,6 +2159,15 @@ class _UniffiFfiConverterTypeBrake(_UniffiConverterRustBuffer):
             pistons=_UniffiFfiConverterOptionalUInt32.read(buf),
             piston_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
             opposed=_UniffiFfiConverterOptionalBoolean.read(buf),
+            pad_friction=_UniffiFfiConverterOptionalFloat64.read(buf),
+            effective_radius_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            pad_clearance_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            hose_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            hose_swell_ml_m=_UniffiFfiConverterOptionalFloat64.read(buf),
+            fluid=_UniffiFfiConverterOptionalTypeFluidGrade.read(buf),
+            cam_arm_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cam_degrees=_UniffiFfiConverterOptionalFloat64.read(buf),
+            twin_leading=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -1638,6 +2179,15 @@ class _UniffiFfiConverterTypeBrake(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.pistons)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.piston_mm)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.opposed)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.pad_friction)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.effective_radius_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.pad_clearance_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.hose_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.hose_swell_ml_m)
+        _UniffiFfiConverterOptionalTypeFluidGrade.check_lower(value.fluid)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.cam_arm_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.cam_degrees)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.twin_leading)
 
     @staticmethod
     def write(value, buf):
@@ -1648,6 +2198,1665 @@ class _UniffiFfiConverterTypeBrake(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.write(value.pistons, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.piston_mm, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.opposed, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.pad_friction, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.effective_radius_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.pad_clearance_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.hose_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.hose_swell_ml_m, buf)
+        _UniffiFfiConverterOptionalTypeFluidGrade.write(value.fluid, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.cam_arm_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.cam_degrees, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.twin_leading, buf)
+
+
+
+
+
+
+class End(enum.Enum):
+    """
+    Front or rear.
+"""
+    
+    FRONT = 0
+    """
+    Front.
+"""
+    
+    REAR = 1
+    """
+    Rear.
+"""
+    
+
+
+class _UniffiFfiConverterTypeEnd(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return End.FRONT
+        if variant == 2:
+            return End.REAR
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == End.FRONT:
+            return
+        if value == End.REAR:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == End.FRONT:
+            buf.write_i32(1)
+        if value == End.REAR:
+            buf.write_i32(2)
+
+
+
+class _UniffiFfiConverterOptionalTypeEnd(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeEnd.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeEnd.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeEnd.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeBrake(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeBrake.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeBrake.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeBrake.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class BrakeAsk:
+    """
+    What to work out. What is left out is taken from the fitted bike, or is as said.
+"""
+    def __init__(self, *, end:typing.Optional[End] = None, brake:typing.Optional[Brake] = None, lever_newtons:typing.Optional[float] = None, load_kg:typing.Optional[float] = None, road_speed_kmh:typing.Optional[float] = None, reaction_seconds:typing.Optional[float] = None, road_friction:typing.Optional[float] = None, metres:typing.Optional[float] = None, rod_travel_mm:typing.Optional[float] = None, pour_in:typing.Optional[FluidGrade] = None, fluid_years:typing.Optional[float] = None, water_percent:typing.Optional[float] = None):
+        self.end = end
+        self.brake = brake
+        self.lever_newtons = lever_newtons
+        self.load_kg = load_kg
+        self.road_speed_kmh = road_speed_kmh
+        self.reaction_seconds = reaction_seconds
+        self.road_friction = road_friction
+        self.metres = metres
+        self.rod_travel_mm = rod_travel_mm
+        self.pour_in = pour_in
+        self.fluid_years = fluid_years
+        self.water_percent = water_percent
+        
+        
+
+    
+    def __str__(self):
+        return "BrakeAsk(end={}, brake={}, lever_newtons={}, load_kg={}, road_speed_kmh={}, reaction_seconds={}, road_friction={}, metres={}, rod_travel_mm={}, pour_in={}, fluid_years={}, water_percent={})".format(self.end, self.brake, self.lever_newtons, self.load_kg, self.road_speed_kmh, self.reaction_seconds, self.road_friction, self.metres, self.rod_travel_mm, self.pour_in, self.fluid_years, self.water_percent)
+    def __eq__(self, other):
+        if self.end != other.end:
+            return False
+        if self.brake != other.brake:
+            return False
+        if self.lever_newtons != other.lever_newtons:
+            return False
+        if self.load_kg != other.load_kg:
+            return False
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.reaction_seconds != other.reaction_seconds:
+            return False
+        if self.road_friction != other.road_friction:
+            return False
+        if self.metres != other.metres:
+            return False
+        if self.rod_travel_mm != other.rod_travel_mm:
+            return False
+        if self.pour_in != other.pour_in:
+            return False
+        if self.fluid_years != other.fluid_years:
+            return False
+        if self.water_percent != other.water_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakeAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakeAsk(
+            end=_UniffiFfiConverterOptionalTypeEnd.read(buf),
+            brake=_UniffiFfiConverterOptionalTypeBrake.read(buf),
+            lever_newtons=_UniffiFfiConverterOptionalFloat64.read(buf),
+            load_kg=_UniffiFfiConverterOptionalFloat64.read(buf),
+            road_speed_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+            reaction_seconds=_UniffiFfiConverterOptionalFloat64.read(buf),
+            road_friction=_UniffiFfiConverterOptionalFloat64.read(buf),
+            metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            rod_travel_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            pour_in=_UniffiFfiConverterOptionalTypeFluidGrade.read(buf),
+            fluid_years=_UniffiFfiConverterOptionalFloat64.read(buf),
+            water_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeEnd.check_lower(value.end)
+        _UniffiFfiConverterOptionalTypeBrake.check_lower(value.brake)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lever_newtons)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.load_kg)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.reaction_seconds)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.road_friction)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rod_travel_mm)
+        _UniffiFfiConverterOptionalTypeFluidGrade.check_lower(value.pour_in)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.fluid_years)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.water_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeEnd.write(value.end, buf)
+        _UniffiFfiConverterOptionalTypeBrake.write(value.brake, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lever_newtons, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.load_kg, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.reaction_seconds, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.road_friction, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rod_travel_mm, buf)
+        _UniffiFfiConverterOptionalTypeFluidGrade.write(value.pour_in, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.fluid_years, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.water_percent, buf)
+
+
+
+
+
+
+class Judgement(enum.Enum):
+    """
+    Whether a quantity is as it should be.
+"""
+    
+    FINE = 0
+    """
+    Inside its limits.
+"""
+    
+    OUTSIDE = 1
+    """
+    Outside a limit or common practice.
+"""
+    
+    OPEN = 2
+    """
+    Not judged, or not enough is known to judge it.
+"""
+    
+
+
+class _UniffiFfiConverterTypeJudgement(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Judgement.FINE
+        if variant == 2:
+            return Judgement.OUTSIDE
+        if variant == 3:
+            return Judgement.OPEN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Judgement.FINE:
+            return
+        if value == Judgement.OUTSIDE:
+            return
+        if value == Judgement.OPEN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Judgement.FINE:
+            buf.write_i32(1)
+        if value == Judgement.OUTSIDE:
+            buf.write_i32(2)
+        if value == Judgement.OPEN:
+            buf.write_i32(3)
+
+
+
+@dataclass
+class BrakeChange:
+    """
+    The proposed pair against the standard one.
+"""
+    def __init__(self, *, ratio_before:float, ratio_after:float, effort_percent:float, travel_percent:float, judgement:Judgement, why:str, feel:str, taken:typing.Optional[str] = None):
+        self.ratio_before = ratio_before
+        self.ratio_after = ratio_after
+        self.effort_percent = effort_percent
+        self.travel_percent = travel_percent
+        self.judgement = judgement
+        self.why = why
+        self.feel = feel
+        self.taken = taken
+        
+        
+
+    
+    def __str__(self):
+        return "BrakeChange(ratio_before={}, ratio_after={}, effort_percent={}, travel_percent={}, judgement={}, why={}, feel={}, taken={})".format(self.ratio_before, self.ratio_after, self.effort_percent, self.travel_percent, self.judgement, self.why, self.feel, self.taken)
+    def __eq__(self, other):
+        if self.ratio_before != other.ratio_before:
+            return False
+        if self.ratio_after != other.ratio_after:
+            return False
+        if self.effort_percent != other.effort_percent:
+            return False
+        if self.travel_percent != other.travel_percent:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        if self.why != other.why:
+            return False
+        if self.feel != other.feel:
+            return False
+        if self.taken != other.taken:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakeChange(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakeChange(
+            ratio_before=_UniffiFfiConverterFloat64.read(buf),
+            ratio_after=_UniffiFfiConverterFloat64.read(buf),
+            effort_percent=_UniffiFfiConverterFloat64.read(buf),
+            travel_percent=_UniffiFfiConverterFloat64.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+            feel=_UniffiFfiConverterString.read(buf),
+            taken=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.ratio_before)
+        _UniffiFfiConverterFloat64.check_lower(value.ratio_after)
+        _UniffiFfiConverterFloat64.check_lower(value.effort_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.travel_percent)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+        _UniffiFfiConverterString.check_lower(value.why)
+        _UniffiFfiConverterString.check_lower(value.feel)
+        _UniffiFfiConverterOptionalString.check_lower(value.taken)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.ratio_before, buf)
+        _UniffiFfiConverterFloat64.write(value.ratio_after, buf)
+        _UniffiFfiConverterFloat64.write(value.effort_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.travel_percent, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+        _UniffiFfiConverterString.write(value.feel, buf)
+        _UniffiFfiConverterOptionalString.write(value.taken, buf)
+
+@dataclass
+class BrakeLine:
+    """
+    A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
+    the same where it was entered.
+"""
+    def __init__(self, *, master_mm:float, pistons:int, piston_mm:float, counted:str, master_area_mm2:float, piston_area_mm2:float, hydraulic_ratio:float, lever_newtons:float, lever_ratio:typing.Optional[float] = None, pressure_bar:typing.Optional[float] = None, clamp_newtons:typing.Optional[float] = None, effective_radius_mm:typing.Optional[float] = None, radius_entered:bool, friction_least:float, friction_most:float, torque_least_nm:typing.Optional[float] = None, torque_most_nm:typing.Optional[float] = None, deceleration_least:typing.Optional[float] = None, deceleration_most:typing.Optional[float] = None, master_travel_mm:float, lever_travel_mm:typing.Optional[float] = None, hose_travel_mm:typing.Optional[float] = None):
+        self.master_mm = master_mm
+        self.pistons = pistons
+        self.piston_mm = piston_mm
+        self.counted = counted
+        self.master_area_mm2 = master_area_mm2
+        self.piston_area_mm2 = piston_area_mm2
+        self.hydraulic_ratio = hydraulic_ratio
+        self.lever_newtons = lever_newtons
+        self.lever_ratio = lever_ratio
+        self.pressure_bar = pressure_bar
+        self.clamp_newtons = clamp_newtons
+        self.effective_radius_mm = effective_radius_mm
+        self.radius_entered = radius_entered
+        self.friction_least = friction_least
+        self.friction_most = friction_most
+        self.torque_least_nm = torque_least_nm
+        self.torque_most_nm = torque_most_nm
+        self.deceleration_least = deceleration_least
+        self.deceleration_most = deceleration_most
+        self.master_travel_mm = master_travel_mm
+        self.lever_travel_mm = lever_travel_mm
+        self.hose_travel_mm = hose_travel_mm
+        
+        
+
+    
+    def __str__(self):
+        return "BrakeLine(master_mm={}, pistons={}, piston_mm={}, counted={}, master_area_mm2={}, piston_area_mm2={}, hydraulic_ratio={}, lever_newtons={}, lever_ratio={}, pressure_bar={}, clamp_newtons={}, effective_radius_mm={}, radius_entered={}, friction_least={}, friction_most={}, torque_least_nm={}, torque_most_nm={}, deceleration_least={}, deceleration_most={}, master_travel_mm={}, lever_travel_mm={}, hose_travel_mm={})".format(self.master_mm, self.pistons, self.piston_mm, self.counted, self.master_area_mm2, self.piston_area_mm2, self.hydraulic_ratio, self.lever_newtons, self.lever_ratio, self.pressure_bar, self.clamp_newtons, self.effective_radius_mm, self.radius_entered, self.friction_least, self.friction_most, self.torque_least_nm, self.torque_most_nm, self.deceleration_least, self.deceleration_most, self.master_travel_mm, self.lever_travel_mm, self.hose_travel_mm)
+    def __eq__(self, other):
+        if self.master_mm != other.master_mm:
+            return False
+        if self.pistons != other.pistons:
+            return False
+        if self.piston_mm != other.piston_mm:
+            return False
+        if self.counted != other.counted:
+            return False
+        if self.master_area_mm2 != other.master_area_mm2:
+            return False
+        if self.piston_area_mm2 != other.piston_area_mm2:
+            return False
+        if self.hydraulic_ratio != other.hydraulic_ratio:
+            return False
+        if self.lever_newtons != other.lever_newtons:
+            return False
+        if self.lever_ratio != other.lever_ratio:
+            return False
+        if self.pressure_bar != other.pressure_bar:
+            return False
+        if self.clamp_newtons != other.clamp_newtons:
+            return False
+        if self.effective_radius_mm != other.effective_radius_mm:
+            return False
+        if self.radius_entered != other.radius_entered:
+            return False
+        if self.friction_least != other.friction_least:
+            return False
+        if self.friction_most != other.friction_most:
+            return False
+        if self.torque_least_nm != other.torque_least_nm:
+            return False
+        if self.torque_most_nm != other.torque_most_nm:
+            return False
+        if self.deceleration_least != other.deceleration_least:
+            return False
+        if self.deceleration_most != other.deceleration_most:
+            return False
+        if self.master_travel_mm != other.master_travel_mm:
+            return False
+        if self.lever_travel_mm != other.lever_travel_mm:
+            return False
+        if self.hose_travel_mm != other.hose_travel_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakeLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakeLine(
+            master_mm=_UniffiFfiConverterFloat64.read(buf),
+            pistons=_UniffiFfiConverterUInt32.read(buf),
+            piston_mm=_UniffiFfiConverterFloat64.read(buf),
+            counted=_UniffiFfiConverterString.read(buf),
+            master_area_mm2=_UniffiFfiConverterFloat64.read(buf),
+            piston_area_mm2=_UniffiFfiConverterFloat64.read(buf),
+            hydraulic_ratio=_UniffiFfiConverterFloat64.read(buf),
+            lever_newtons=_UniffiFfiConverterFloat64.read(buf),
+            lever_ratio=_UniffiFfiConverterOptionalFloat64.read(buf),
+            pressure_bar=_UniffiFfiConverterOptionalFloat64.read(buf),
+            clamp_newtons=_UniffiFfiConverterOptionalFloat64.read(buf),
+            effective_radius_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            radius_entered=_UniffiFfiConverterBoolean.read(buf),
+            friction_least=_UniffiFfiConverterFloat64.read(buf),
+            friction_most=_UniffiFfiConverterFloat64.read(buf),
+            torque_least_nm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            torque_most_nm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            deceleration_least=_UniffiFfiConverterOptionalFloat64.read(buf),
+            deceleration_most=_UniffiFfiConverterOptionalFloat64.read(buf),
+            master_travel_mm=_UniffiFfiConverterFloat64.read(buf),
+            lever_travel_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            hose_travel_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pistons)
+        _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+        _UniffiFfiConverterString.check_lower(value.counted)
+        _UniffiFfiConverterFloat64.check_lower(value.master_area_mm2)
+        _UniffiFfiConverterFloat64.check_lower(value.piston_area_mm2)
+        _UniffiFfiConverterFloat64.check_lower(value.hydraulic_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lever_ratio)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.pressure_bar)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.clamp_newtons)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.effective_radius_mm)
+        _UniffiFfiConverterBoolean.check_lower(value.radius_entered)
+        _UniffiFfiConverterFloat64.check_lower(value.friction_least)
+        _UniffiFfiConverterFloat64.check_lower(value.friction_most)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.torque_least_nm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.torque_most_nm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.deceleration_least)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.deceleration_most)
+        _UniffiFfiConverterFloat64.check_lower(value.master_travel_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lever_travel_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.hose_travel_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pistons, buf)
+        _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+        _UniffiFfiConverterString.write(value.counted, buf)
+        _UniffiFfiConverterFloat64.write(value.master_area_mm2, buf)
+        _UniffiFfiConverterFloat64.write(value.piston_area_mm2, buf)
+        _UniffiFfiConverterFloat64.write(value.hydraulic_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lever_ratio, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.pressure_bar, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.clamp_newtons, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.effective_radius_mm, buf)
+        _UniffiFfiConverterBoolean.write(value.radius_entered, buf)
+        _UniffiFfiConverterFloat64.write(value.friction_least, buf)
+        _UniffiFfiConverterFloat64.write(value.friction_most, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.torque_least_nm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.torque_most_nm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.deceleration_least, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.deceleration_most, buf)
+        _UniffiFfiConverterFloat64.write(value.master_travel_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lever_travel_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.hose_travel_mm, buf)
+
+class _UniffiFfiConverterOptionalTypeBrakeLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeBrakeLine.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeBrakeLine.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeBrakeLine.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeBrakeChange(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeBrakeChange.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeBrakeChange.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeBrakeChange.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class DrumState:
+    """
+    A drum brake.
+"""
+    def __init__(self, *, cam_arm_mm:typing.Optional[float] = None, rest_degrees:typing.Optional[float] = None, applied_degrees:typing.Optional[float] = None, cam_turn_degrees:typing.Optional[float] = None, leverage_percent:typing.Optional[float] = None, cam_torque_nm:typing.Optional[float] = None, judgement:Judgement, why:typing.Optional[str] = None, twin_leading:bool, shoe_factor_least:float, shoe_factor_most:float, pointer:str):
+        self.cam_arm_mm = cam_arm_mm
+        self.rest_degrees = rest_degrees
+        self.applied_degrees = applied_degrees
+        self.cam_turn_degrees = cam_turn_degrees
+        self.leverage_percent = leverage_percent
+        self.cam_torque_nm = cam_torque_nm
+        self.judgement = judgement
+        self.why = why
+        self.twin_leading = twin_leading
+        self.shoe_factor_least = shoe_factor_least
+        self.shoe_factor_most = shoe_factor_most
+        self.pointer = pointer
+        
+        
+
+    
+    def __str__(self):
+        return "DrumState(cam_arm_mm={}, rest_degrees={}, applied_degrees={}, cam_turn_degrees={}, leverage_percent={}, cam_torque_nm={}, judgement={}, why={}, twin_leading={}, shoe_factor_least={}, shoe_factor_most={}, pointer={})".format(self.cam_arm_mm, self.rest_degrees, self.applied_degrees, self.cam_turn_degrees, self.leverage_percent, self.cam_torque_nm, self.judgement, self.why, self.twin_leading, self.shoe_factor_least, self.shoe_factor_most, self.pointer)
+    def __eq__(self, other):
+        if self.cam_arm_mm != other.cam_arm_mm:
+            return False
+        if self.rest_degrees != other.rest_degrees:
+            return False
+        if self.applied_degrees != other.applied_degrees:
+            return False
+        if self.cam_turn_degrees != other.cam_turn_degrees:
+            return False
+        if self.leverage_percent != other.leverage_percent:
+            return False
+        if self.cam_torque_nm != other.cam_torque_nm:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        if self.why != other.why:
+            return False
+        if self.twin_leading != other.twin_leading:
+            return False
+        if self.shoe_factor_least != other.shoe_factor_least:
+            return False
+        if self.shoe_factor_most != other.shoe_factor_most:
+            return False
+        if self.pointer != other.pointer:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDrumState(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DrumState(
+            cam_arm_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            rest_degrees=_UniffiFfiConverterOptionalFloat64.read(buf),
+            applied_degrees=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cam_turn_degrees=_UniffiFfiConverterOptionalFloat64.read(buf),
+            leverage_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cam_torque_nm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+            why=_UniffiFfiConverterOptionalString.read(buf),
+            twin_leading=_UniffiFfiConverterBoolean.read(buf),
+            shoe_factor_least=_UniffiFfiConverterFloat64.read(buf),
+            shoe_factor_most=_UniffiFfiConverterFloat64.read(buf),
+            pointer=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.cam_arm_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rest_degrees)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.applied_degrees)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.cam_turn_degrees)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.leverage_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.cam_torque_nm)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+        _UniffiFfiConverterOptionalString.check_lower(value.why)
+        _UniffiFfiConverterBoolean.check_lower(value.twin_leading)
+        _UniffiFfiConverterFloat64.check_lower(value.shoe_factor_least)
+        _UniffiFfiConverterFloat64.check_lower(value.shoe_factor_most)
+        _UniffiFfiConverterString.check_lower(value.pointer)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.cam_arm_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rest_degrees, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.applied_degrees, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.cam_turn_degrees, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.leverage_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.cam_torque_nm, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+        _UniffiFfiConverterOptionalString.write(value.why, buf)
+        _UniffiFfiConverterBoolean.write(value.twin_leading, buf)
+        _UniffiFfiConverterFloat64.write(value.shoe_factor_least, buf)
+        _UniffiFfiConverterFloat64.write(value.shoe_factor_most, buf)
+        _UniffiFfiConverterString.write(value.pointer, buf)
+
+class _UniffiFfiConverterOptionalTypeDrumState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDrumState.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDrumState.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDrumState.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Standing(enum.Enum):
+    """
+    How a number came to be known.
+"""
+    
+    SEEN = 0
+    """
+    The text of the source itself was read.
+"""
+    
+    SECOND_HAND = 1
+    """
+    Read in somebody else's restatement. Shown as unconfirmed.
+"""
+    
+    MEMORY = 2
+    """
+    Recalled, not read. Shown as unconfirmed.
+"""
+    
+    COMPUTED = 3
+    """
+    Follows from the formula.
+"""
+    
+    COMMON_PRACTICE = 4
+    """
+    Common practice of the trade, no source.
+"""
+    
+    ENTERED = 5
+    """
+    Entered by the owner.
+"""
+    
+    INVENTED = 6
+    """
+    Invented for the demo bike.
+"""
+    
+
+
+class _UniffiFfiConverterTypeStanding(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Standing.SEEN
+        if variant == 2:
+            return Standing.SECOND_HAND
+        if variant == 3:
+            return Standing.MEMORY
+        if variant == 4:
+            return Standing.COMPUTED
+        if variant == 5:
+            return Standing.COMMON_PRACTICE
+        if variant == 6:
+            return Standing.ENTERED
+        if variant == 7:
+            return Standing.INVENTED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Standing.SEEN:
+            return
+        if value == Standing.SECOND_HAND:
+            return
+        if value == Standing.MEMORY:
+            return
+        if value == Standing.COMPUTED:
+            return
+        if value == Standing.COMMON_PRACTICE:
+            return
+        if value == Standing.ENTERED:
+            return
+        if value == Standing.INVENTED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Standing.SEEN:
+            buf.write_i32(1)
+        if value == Standing.SECOND_HAND:
+            buf.write_i32(2)
+        if value == Standing.MEMORY:
+            buf.write_i32(3)
+        if value == Standing.COMPUTED:
+            buf.write_i32(4)
+        if value == Standing.COMMON_PRACTICE:
+            buf.write_i32(5)
+        if value == Standing.ENTERED:
+            buf.write_i32(6)
+        if value == Standing.INVENTED:
+            buf.write_i32(7)
+
+
+
+@dataclass
+class Source:
+    """
+    Where a number or a rule comes from.
+"""
+    def __init__(self, *, text:str, standing:Standing):
+        self.text = text
+        self.standing = standing
+        
+        
+
+    
+    def __str__(self):
+        return "Source(text={}, standing={})".format(self.text, self.standing)
+    def __eq__(self, other):
+        if self.text != other.text:
+            return False
+        if self.standing != other.standing:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSource(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Source(
+            text=_UniffiFfiConverterString.read(buf),
+            standing=_UniffiFfiConverterTypeStanding.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterTypeStanding.check_lower(value.standing)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterTypeStanding.write(value.standing, buf)
+
+@dataclass
+class StoppingLine:
+    """
+    A line to set a stop against.
+"""
+    def __init__(self, *, label:str, deceleration:float, metres:float, source:Source):
+        self.label = label
+        self.deceleration = deceleration
+        self.metres = metres
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "StoppingLine(label={}, deceleration={}, metres={}, source={})".format(self.label, self.deceleration, self.metres, self.source)
+    def __eq__(self, other):
+        if self.label != other.label:
+            return False
+        if self.deceleration != other.deceleration:
+            return False
+        if self.metres != other.metres:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStoppingLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StoppingLine(
+            label=_UniffiFfiConverterString.read(buf),
+            deceleration=_UniffiFfiConverterFloat64.read(buf),
+            metres=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.deceleration)
+        _UniffiFfiConverterFloat64.check_lower(value.metres)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.deceleration, buf)
+        _UniffiFfiConverterFloat64.write(value.metres, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+class _UniffiFfiConverterSequenceTypeStoppingLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeStoppingLine.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeStoppingLine.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeStoppingLine.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class StoppingSheet:
+    """
+    Stopping with the brake that is looked at.
+"""
+    def __init__(self, *, road_speed_kmh:float, reaction_seconds:float, reaction_metres:float, deceleration_least:typing.Optional[float] = None, deceleration_most:typing.Optional[float] = None, metres_least:typing.Optional[float] = None, metres_most:typing.Optional[float] = None, measured_deceleration:typing.Optional[float] = None, measured_percent:typing.Optional[float] = None, lines:typing.List[StoppingLine] = _DEFAULT):
+        self.road_speed_kmh = road_speed_kmh
+        self.reaction_seconds = reaction_seconds
+        self.reaction_metres = reaction_metres
+        self.deceleration_least = deceleration_least
+        self.deceleration_most = deceleration_most
+        self.metres_least = metres_least
+        self.metres_most = metres_most
+        self.measured_deceleration = measured_deceleration
+        self.measured_percent = measured_percent
+        if lines is _DEFAULT:
+            self.lines = []
+        else:
+            self.lines = lines
+        
+        
+
+    
+    def __str__(self):
+        return "StoppingSheet(road_speed_kmh={}, reaction_seconds={}, reaction_metres={}, deceleration_least={}, deceleration_most={}, metres_least={}, metres_most={}, measured_deceleration={}, measured_percent={}, lines={})".format(self.road_speed_kmh, self.reaction_seconds, self.reaction_metres, self.deceleration_least, self.deceleration_most, self.metres_least, self.metres_most, self.measured_deceleration, self.measured_percent, self.lines)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.reaction_seconds != other.reaction_seconds:
+            return False
+        if self.reaction_metres != other.reaction_metres:
+            return False
+        if self.deceleration_least != other.deceleration_least:
+            return False
+        if self.deceleration_most != other.deceleration_most:
+            return False
+        if self.metres_least != other.metres_least:
+            return False
+        if self.metres_most != other.metres_most:
+            return False
+        if self.measured_deceleration != other.measured_deceleration:
+            return False
+        if self.measured_percent != other.measured_percent:
+            return False
+        if self.lines != other.lines:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStoppingSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StoppingSheet(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            reaction_seconds=_UniffiFfiConverterFloat64.read(buf),
+            reaction_metres=_UniffiFfiConverterFloat64.read(buf),
+            deceleration_least=_UniffiFfiConverterOptionalFloat64.read(buf),
+            deceleration_most=_UniffiFfiConverterOptionalFloat64.read(buf),
+            metres_least=_UniffiFfiConverterOptionalFloat64.read(buf),
+            metres_most=_UniffiFfiConverterOptionalFloat64.read(buf),
+            measured_deceleration=_UniffiFfiConverterOptionalFloat64.read(buf),
+            measured_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            lines=_UniffiFfiConverterSequenceTypeStoppingLine.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
+        _UniffiFfiConverterFloat64.check_lower(value.reaction_metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.deceleration_least)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.deceleration_most)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.metres_least)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.metres_most)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.measured_deceleration)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.measured_percent)
+        _UniffiFfiConverterSequenceTypeStoppingLine.check_lower(value.lines)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
+        _UniffiFfiConverterFloat64.write(value.reaction_metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.deceleration_least, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.deceleration_most, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.metres_least, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.metres_most, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.measured_deceleration, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.measured_percent, buf)
+        _UniffiFfiConverterSequenceTypeStoppingLine.write(value.lines, buf)
+
+class _UniffiFfiConverterSequenceTypeFluidGrade(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFluidGrade.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFluidGrade.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFluidGrade.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class FluidCard:
+    """
+    A grade of brake fluid.
+"""
+    def __init__(self, *, grade:FluidGrade, name:str, base:str, dry_celsius:typing.Optional[float] = None, wet_celsius:typing.Optional[float] = None, mixes_with:typing.List[FluidGrade] = _DEFAULT):
+        self.grade = grade
+        self.name = name
+        self.base = base
+        self.dry_celsius = dry_celsius
+        self.wet_celsius = wet_celsius
+        if mixes_with is _DEFAULT:
+            self.mixes_with = []
+        else:
+            self.mixes_with = mixes_with
+        
+        
+
+    
+    def __str__(self):
+        return "FluidCard(grade={}, name={}, base={}, dry_celsius={}, wet_celsius={}, mixes_with={})".format(self.grade, self.name, self.base, self.dry_celsius, self.wet_celsius, self.mixes_with)
+    def __eq__(self, other):
+        if self.grade != other.grade:
+            return False
+        if self.name != other.name:
+            return False
+        if self.base != other.base:
+            return False
+        if self.dry_celsius != other.dry_celsius:
+            return False
+        if self.wet_celsius != other.wet_celsius:
+            return False
+        if self.mixes_with != other.mixes_with:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFluidCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FluidCard(
+            grade=_UniffiFfiConverterTypeFluidGrade.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            base=_UniffiFfiConverterString.read(buf),
+            dry_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            wet_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            mixes_with=_UniffiFfiConverterSequenceTypeFluidGrade.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeFluidGrade.check_lower(value.grade)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterString.check_lower(value.base)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.dry_celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.wet_celsius)
+        _UniffiFfiConverterSequenceTypeFluidGrade.check_lower(value.mixes_with)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeFluidGrade.write(value.grade, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterString.write(value.base, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.dry_celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.wet_celsius, buf)
+        _UniffiFfiConverterSequenceTypeFluidGrade.write(value.mixes_with, buf)
+
+class _UniffiFfiConverterSequenceTypeFluidCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFluidCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFluidCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFluidCard.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class Meeting(enum.Enum):
+    """
+    Whether two fluids may meet.
+"""
+    
+    SAME = 0
+    """
+    The same grade.
+"""
+    
+    AS_THE_LOWER = 1
+    """
+    They mix; the boiling points of the lower grade count from then on.
+"""
+    
+    NEVER = 2
+    """
+    Never: flush and strip down instead.
+"""
+    
+
+
+class _UniffiFfiConverterTypeMeeting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Meeting.SAME
+        if variant == 2:
+            return Meeting.AS_THE_LOWER
+        if variant == 3:
+            return Meeting.NEVER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Meeting.SAME:
+            return
+        if value == Meeting.AS_THE_LOWER:
+            return
+        if value == Meeting.NEVER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Meeting.SAME:
+            buf.write_i32(1)
+        if value == Meeting.AS_THE_LOWER:
+            buf.write_i32(2)
+        if value == Meeting.NEVER:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeMeeting(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeMeeting.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeMeeting.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeMeeting.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FluidAdvice:
+    """
+    Brake fluid.
+"""
+    def __init__(self, *, grades:typing.List[FluidCard] = _DEFAULT, now:typing.Optional[FluidGrade] = None, meeting:typing.Optional[Meeting] = None):
+        if grades is _DEFAULT:
+            self.grades = []
+        else:
+            self.grades = grades
+        self.now = now
+        self.meeting = meeting
+        
+        
+
+    
+    def __str__(self):
+        return "FluidAdvice(grades={}, now={}, meeting={})".format(self.grades, self.now, self.meeting)
+    def __eq__(self, other):
+        if self.grades != other.grades:
+            return False
+        if self.now != other.now:
+            return False
+        if self.meeting != other.meeting:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFluidAdvice(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FluidAdvice(
+            grades=_UniffiFfiConverterSequenceTypeFluidCard.read(buf),
+            now=_UniffiFfiConverterOptionalTypeFluidGrade.read(buf),
+            meeting=_UniffiFfiConverterOptionalTypeMeeting.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeFluidCard.check_lower(value.grades)
+        _UniffiFfiConverterOptionalTypeFluidGrade.check_lower(value.now)
+        _UniffiFfiConverterOptionalTypeMeeting.check_lower(value.meeting)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeFluidCard.write(value.grades, buf)
+        _UniffiFfiConverterOptionalTypeFluidGrade.write(value.now, buf)
+        _UniffiFfiConverterOptionalTypeMeeting.write(value.meeting, buf)
+
+class _UniffiFfiConverterOptionalTypeFluidAdvice(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFluidAdvice.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFluidAdvice.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFluidAdvice.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeBleeding(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeBleeding.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeBleeding.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeBleeding.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Weight(enum.Enum):
+    """
+    How heavy a finding weighs.
+"""
+    
+    NOTE = 0
+    """
+    Worth knowing.
+"""
+    
+    CARE = 1
+    """
+    Look at this before going on.
+"""
+    
+    STOPPER = 2
+    """
+    Forbids riding, or would fail the inspection today.
+"""
+    
+
+
+class _UniffiFfiConverterTypeWeight(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Weight.NOTE
+        if variant == 2:
+            return Weight.CARE
+        if variant == 3:
+            return Weight.STOPPER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Weight.NOTE:
+            return
+        if value == Weight.CARE:
+            return
+        if value == Weight.STOPPER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Weight.NOTE:
+            buf.write_i32(1)
+        if value == Weight.CARE:
+            buf.write_i32(2)
+        if value == Weight.STOPPER:
+            buf.write_i32(3)
+
+
+
+@dataclass
+class Finding:
+    """
+    Something worth saying about the bike. A bad bike is a finding, never an error.
+"""
+    def __init__(self, *, code:str, weight:Weight, text:str):
+        self.code = code
+        self.weight = weight
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "Finding(code={}, weight={}, text={})".format(self.code, self.weight, self.text)
+    def __eq__(self, other):
+        if self.code != other.code:
+            return False
+        if self.weight != other.weight:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFinding(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Finding(
+            code=_UniffiFfiConverterString.read(buf),
+            weight=_UniffiFfiConverterTypeWeight.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.code)
+        _UniffiFfiConverterTypeWeight.check_lower(value.weight)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.code, buf)
+        _UniffiFfiConverterTypeWeight.write(value.weight, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
+class _UniffiFfiConverterSequenceTypeFinding(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFinding.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFinding.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFinding.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class WorkLine:
+    """
+    One line of a working: what was computed, how, and the result.
+"""
+    def __init__(self, *, label:str, equation:str, value:float, unit:UnitOfMeasure):
+        self.label = label
+        self.equation = equation
+        self.value = value
+        self.unit = unit
+        
+        
+
+    
+    def __str__(self):
+        return "WorkLine(label={}, equation={}, value={}, unit={})".format(self.label, self.equation, self.value, self.unit)
+    def __eq__(self, other):
+        if self.label != other.label:
+            return False
+        if self.equation != other.equation:
+            return False
+        if self.value != other.value:
+            return False
+        if self.unit != other.unit:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWorkLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WorkLine(
+            label=_UniffiFfiConverterString.read(buf),
+            equation=_UniffiFfiConverterString.read(buf),
+            value=_UniffiFfiConverterFloat64.read(buf),
+            unit=_UniffiFfiConverterTypeUnit.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterString.check_lower(value.equation)
+        _UniffiFfiConverterFloat64.check_lower(value.value)
+        _UniffiFfiConverterTypeUnit.check_lower(value.unit)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterString.write(value.equation, buf)
+        _UniffiFfiConverterFloat64.write(value.value, buf)
+        _UniffiFfiConverterTypeUnit.write(value.unit, buf)
+
+class _UniffiFfiConverterSequenceTypeWorkLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeWorkLine.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeWorkLine.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeWorkLine.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeSource(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSource.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSource.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSource.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Working:
+    """
+    How an answer was worked out.
+"""
+    def __init__(self, *, lines:typing.List[WorkLine] = _DEFAULT, sources:typing.List[Source] = _DEFAULT, range:str):
+        if lines is _DEFAULT:
+            self.lines = []
+        else:
+            self.lines = lines
+        if sources is _DEFAULT:
+            self.sources = []
+        else:
+            self.sources = sources
+        self.range = range
+        
+        
+
+    
+    def __str__(self):
+        return "Working(lines={}, sources={}, range={})".format(self.lines, self.sources, self.range)
+    def __eq__(self, other):
+        if self.lines != other.lines:
+            return False
+        if self.sources != other.sources:
+            return False
+        if self.range != other.range:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWorking(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Working(
+            lines=_UniffiFfiConverterSequenceTypeWorkLine.read(buf),
+            sources=_UniffiFfiConverterSequenceTypeSource.read(buf),
+            range=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeWorkLine.check_lower(value.lines)
+        _UniffiFfiConverterSequenceTypeSource.check_lower(value.sources)
+        _UniffiFfiConverterString.check_lower(value.range)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeWorkLine.write(value.lines, buf)
+        _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
+        _UniffiFfiConverterString.write(value.range, buf)
+
+@dataclass
+class BrakeSheet:
+    """
+    The brake page.
+"""
+    def __init__(self, *, end:End, brake:typing.Optional[BrakeKind] = None, standard:typing.Optional[BrakeLine] = None, proposed:typing.Optional[BrakeLine] = None, change:typing.Optional[BrakeChange] = None, drum:typing.Optional[DrumState] = None, stopping:StoppingSheet, fluid:typing.Optional[FluidAdvice] = None, bleeding:typing.Optional[Bleeding] = None, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.end = end
+        self.brake = brake
+        self.standard = standard
+        self.proposed = proposed
+        self.change = change
+        self.drum = drum
+        self.stopping = stopping
+        self.fluid = fluid
+        self.bleeding = bleeding
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "BrakeSheet(end={}, brake={}, standard={}, proposed={}, change={}, drum={}, stopping={}, fluid={}, bleeding={}, cautions={}, findings={}, working={})".format(self.end, self.brake, self.standard, self.proposed, self.change, self.drum, self.stopping, self.fluid, self.bleeding, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.end != other.end:
+            return False
+        if self.brake != other.brake:
+            return False
+        if self.standard != other.standard:
+            return False
+        if self.proposed != other.proposed:
+            return False
+        if self.change != other.change:
+            return False
+        if self.drum != other.drum:
+            return False
+        if self.stopping != other.stopping:
+            return False
+        if self.fluid != other.fluid:
+            return False
+        if self.bleeding != other.bleeding:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakeSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakeSheet(
+            end=_UniffiFfiConverterTypeEnd.read(buf),
+            brake=_UniffiFfiConverterOptionalTypeBrakeKind.read(buf),
+            standard=_UniffiFfiConverterOptionalTypeBrakeLine.read(buf),
+            proposed=_UniffiFfiConverterOptionalTypeBrakeLine.read(buf),
+            change=_UniffiFfiConverterOptionalTypeBrakeChange.read(buf),
+            drum=_UniffiFfiConverterOptionalTypeDrumState.read(buf),
+            stopping=_UniffiFfiConverterTypeStoppingSheet.read(buf),
+            fluid=_UniffiFfiConverterOptionalTypeFluidAdvice.read(buf),
+            bleeding=_UniffiFfiConverterOptionalTypeBleeding.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeEnd.check_lower(value.end)
+        _UniffiFfiConverterOptionalTypeBrakeKind.check_lower(value.brake)
+        _UniffiFfiConverterOptionalTypeBrakeLine.check_lower(value.standard)
+        _UniffiFfiConverterOptionalTypeBrakeLine.check_lower(value.proposed)
+        _UniffiFfiConverterOptionalTypeBrakeChange.check_lower(value.change)
+        _UniffiFfiConverterOptionalTypeDrumState.check_lower(value.drum)
+        _UniffiFfiConverterTypeStoppingSheet.check_lower(value.stopping)
+        _UniffiFfiConverterOptionalTypeFluidAdvice.check_lower(value.fluid)
+        _UniffiFfiConverterOptionalTypeBleeding.check_lower(value.bleeding)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeEnd.write(value.end, buf)
+        _UniffiFfiConverterOptionalTypeBrakeKind.write(value.brake, buf)
+        _UniffiFfiConverterOptionalTypeBrakeLine.write(value.standard, buf)
+        _UniffiFfiConverterOptionalTypeBrakeLine.write(value.proposed, buf)
+        _UniffiFfiConverterOptionalTypeBrakeChange.write(value.change, buf)
+        _UniffiFfiConverterOptionalTypeDrumState.write(value.drum, buf)
+        _UniffiFfiConverterTypeStoppingSheet.write(value.stopping, buf)
+        _UniffiFfiConverterOptionalTypeFluidAdvice.write(value.fluid, buf)
+        _UniffiFfiConverterOptionalTypeBleeding.write(value.bleeding, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
 class ChainFit:
@@ -1729,6 +3938,300 @@ class _UniffiFfiConverterTypeChainFit(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalBoolean.write(value.inside_adjuster, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.travel_used_percent, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.wear_room_percent, buf)
+
+@dataclass
+class CheckOutcome:
+    """
+    One possible answer.
+"""
+    def __init__(self, *, id:str, label:str):
+        self.id = id
+        self.label = label
+        
+        
+
+    
+    def __str__(self):
+        return "CheckOutcome(id={}, label={})".format(self.id, self.label)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.label != other.label:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCheckOutcome(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CheckOutcome(
+            id=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.label)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+
+class _UniffiFfiConverterSequenceTypeCheckOutcome(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCheckOutcome.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCheckOutcome.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCheckOutcome.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterFloat64.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterFloat64.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterFloat64.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceSequenceFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterSequenceFloat64.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterSequenceFloat64.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterSequenceFloat64.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceOptionalFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterOptionalFloat64.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterOptionalFloat64.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterOptionalFloat64.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Metering:
+    """
+    What a meter would show under each suspect.
+"""
+    def __init__(self, *, predicted_volts:typing.List[typing.Optional[float]] = _DEFAULT, range_volts:float):
+        if predicted_volts is _DEFAULT:
+            self.predicted_volts = []
+        else:
+            self.predicted_volts = predicted_volts
+        self.range_volts = range_volts
+        
+        
+
+    
+    def __str__(self):
+        return "Metering(predicted_volts={}, range_volts={})".format(self.predicted_volts, self.range_volts)
+    def __eq__(self, other):
+        if self.predicted_volts != other.predicted_volts:
+            return False
+        if self.range_volts != other.range_volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMetering(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Metering(
+            predicted_volts=_UniffiFfiConverterSequenceOptionalFloat64.read(buf),
+            range_volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceOptionalFloat64.check_lower(value.predicted_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.range_volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceOptionalFloat64.write(value.predicted_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.range_volts, buf)
+
+class _UniffiFfiConverterOptionalTypeMetering(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeMetering.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeMetering.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeMetering.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Check:
+    """
+    Something to look at, try or measure.
+"""
+    def __init__(self, *, id:str, label:str, outcomes:typing.List[CheckOutcome] = _DEFAULT, minutes:float, danger_minutes:float, covers:typing.List[str] = _DEFAULT, free_look:bool, caution:typing.Optional[str] = None, likelihoods:typing.List[typing.List[float]] = _DEFAULT, metering:typing.Optional[Metering] = None):
+        self.id = id
+        self.label = label
+        if outcomes is _DEFAULT:
+            self.outcomes = []
+        else:
+            self.outcomes = outcomes
+        self.minutes = minutes
+        self.danger_minutes = danger_minutes
+        if covers is _DEFAULT:
+            self.covers = []
+        else:
+            self.covers = covers
+        self.free_look = free_look
+        self.caution = caution
+        if likelihoods is _DEFAULT:
+            self.likelihoods = []
+        else:
+            self.likelihoods = likelihoods
+        self.metering = metering
+        
+        
+
+    
+    def __str__(self):
+        return "Check(id={}, label={}, outcomes={}, minutes={}, danger_minutes={}, covers={}, free_look={}, caution={}, likelihoods={}, metering={})".format(self.id, self.label, self.outcomes, self.minutes, self.danger_minutes, self.covers, self.free_look, self.caution, self.likelihoods, self.metering)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.label != other.label:
+            return False
+        if self.outcomes != other.outcomes:
+            return False
+        if self.minutes != other.minutes:
+            return False
+        if self.danger_minutes != other.danger_minutes:
+            return False
+        if self.covers != other.covers:
+            return False
+        if self.free_look != other.free_look:
+            return False
+        if self.caution != other.caution:
+            return False
+        if self.likelihoods != other.likelihoods:
+            return False
+        if self.metering != other.metering:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Check(
+            id=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            outcomes=_UniffiFfiConverterSequenceTypeCheckOutcome.read(buf),
+            minutes=_UniffiFfiConverterFloat64.read(buf),
+            danger_minutes=_UniffiFfiConverterFloat64.read(buf),
+            covers=_UniffiFfiConverterSequenceString.read(buf),
+            free_look=_UniffiFfiConverterBoolean.read(buf),
+            caution=_UniffiFfiConverterOptionalString.read(buf),
+            likelihoods=_UniffiFfiConverterSequenceSequenceFloat64.read(buf),
+            metering=_UniffiFfiConverterOptionalTypeMetering.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterSequenceTypeCheckOutcome.check_lower(value.outcomes)
+        _UniffiFfiConverterFloat64.check_lower(value.minutes)
+        _UniffiFfiConverterFloat64.check_lower(value.danger_minutes)
+        _UniffiFfiConverterSequenceString.check_lower(value.covers)
+        _UniffiFfiConverterBoolean.check_lower(value.free_look)
+        _UniffiFfiConverterOptionalString.check_lower(value.caution)
+        _UniffiFfiConverterSequenceSequenceFloat64.check_lower(value.likelihoods)
+        _UniffiFfiConverterOptionalTypeMetering.check_lower(value.metering)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterSequenceTypeCheckOutcome.write(value.outcomes, buf)
+        _UniffiFfiConverterFloat64.write(value.minutes, buf)
+        _UniffiFfiConverterFloat64.write(value.danger_minutes, buf)
+        _UniffiFfiConverterSequenceString.write(value.covers, buf)
+        _UniffiFfiConverterBoolean.write(value.free_look, buf)
+        _UniffiFfiConverterOptionalString.write(value.caution, buf)
+        _UniffiFfiConverterSequenceSequenceFloat64.write(value.likelihoods, buf)
+        _UniffiFfiConverterOptionalTypeMetering.write(value.metering, buf)
 
 class _UniffiFfiConverterInt64(_UniffiConverterPrimitiveInt):
     CLASS_NAME = "i64"
@@ -1902,31 +4405,6 @@ class _UniffiFfiConverterTypeProductKind(_UniffiConverterRustBuffer):
             buf.write_i32(8)
 
 
-
-class _UniffiFfiConverterOptionalString(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        if value is not None:
-            _UniffiFfiConverterString.check_lower(value)
-
-    @classmethod
-    def write(cls, value, buf):
-        if value is None:
-            buf.write_u8(0)
-            return
-
-        buf.write_u8(1)
-        _UniffiFfiConverterString.write(value, buf)
-
-    @classmethod
-    def read(cls, buf):
-        flag = buf.read_u8()
-        if flag == 0:
-            return None
-        elif flag == 1:
-            return _UniffiFfiConverterString.read(buf)
-        else:
-            raise InternalError("Unexpected flag byte for optional type")
 
 @dataclass
 class Product:
@@ -2381,6 +4859,296 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeLightSource.write(value.source, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.test_volts, buf)
 
+@dataclass
+class Cover:
+    """
+    Something that must come off before a check; once off, it costs nothing more.
+"""
+    def __init__(self, *, id:str, label:str, minutes:float):
+        self.id = id
+        self.label = label
+        self.minutes = minutes
+        
+        
+
+    
+    def __str__(self):
+        return "Cover(id={}, label={}, minutes={})".format(self.id, self.label, self.minutes)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.label != other.label:
+            return False
+        if self.minutes != other.minutes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCover(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Cover(
+            id=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            minutes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.minutes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.minutes, buf)
+
+
+
+
+
+
+class PutOn(enum.Enum):
+    """
+    How it is put on.
+"""
+    
+    BRUSH = 0
+    """
+    Brush.
+"""
+    
+    ROLLER = 1
+    """
+    Roller.
+"""
+    
+    AEROSOL = 2
+    """
+    Aerosol can.
+"""
+    
+    GUN = 3
+    """
+    Spray gun at high pressure.
+"""
+    
+    LOW_PRESSURE_GUN = 4
+    """
+    Spray gun at low pressure (HVLP).
+"""
+    
+
+
+class _UniffiFfiConverterTypePutOn(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return PutOn.BRUSH
+        if variant == 2:
+            return PutOn.ROLLER
+        if variant == 3:
+            return PutOn.AEROSOL
+        if variant == 4:
+            return PutOn.GUN
+        if variant == 5:
+            return PutOn.LOW_PRESSURE_GUN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == PutOn.BRUSH:
+            return
+        if value == PutOn.ROLLER:
+            return
+        if value == PutOn.AEROSOL:
+            return
+        if value == PutOn.GUN:
+            return
+        if value == PutOn.LOW_PRESSURE_GUN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == PutOn.BRUSH:
+            buf.write_i32(1)
+        if value == PutOn.ROLLER:
+            buf.write_i32(2)
+        if value == PutOn.AEROSOL:
+            buf.write_i32(3)
+        if value == PutOn.GUN:
+            buf.write_i32(4)
+        if value == PutOn.LOW_PRESSURE_GUN:
+            buf.write_i32(5)
+
+
+
+class _UniffiFfiConverterOptionalTypePutOn(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypePutOn.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypePutOn.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypePutOn.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class CoverAsk:
+    """
+    An area to be painted.
+"""
+    def __init__(self, *, square_metres:float, coats:int, spreading_rate:typing.Optional[float] = None, solids_percent:typing.Optional[float] = None, dry_micrometres:typing.Optional[float] = None, put_on:typing.Optional[PutOn] = None, loss_percent:typing.Optional[float] = None, can_ml:float):
+        self.square_metres = square_metres
+        self.coats = coats
+        self.spreading_rate = spreading_rate
+        self.solids_percent = solids_percent
+        self.dry_micrometres = dry_micrometres
+        self.put_on = put_on
+        self.loss_percent = loss_percent
+        self.can_ml = can_ml
+        
+        
+
+    
+    def __str__(self):
+        return "CoverAsk(square_metres={}, coats={}, spreading_rate={}, solids_percent={}, dry_micrometres={}, put_on={}, loss_percent={}, can_ml={})".format(self.square_metres, self.coats, self.spreading_rate, self.solids_percent, self.dry_micrometres, self.put_on, self.loss_percent, self.can_ml)
+    def __eq__(self, other):
+        if self.square_metres != other.square_metres:
+            return False
+        if self.coats != other.coats:
+            return False
+        if self.spreading_rate != other.spreading_rate:
+            return False
+        if self.solids_percent != other.solids_percent:
+            return False
+        if self.dry_micrometres != other.dry_micrometres:
+            return False
+        if self.put_on != other.put_on:
+            return False
+        if self.loss_percent != other.loss_percent:
+            return False
+        if self.can_ml != other.can_ml:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCoverAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CoverAsk(
+            square_metres=_UniffiFfiConverterFloat64.read(buf),
+            coats=_UniffiFfiConverterUInt32.read(buf),
+            spreading_rate=_UniffiFfiConverterOptionalFloat64.read(buf),
+            solids_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            dry_micrometres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            put_on=_UniffiFfiConverterOptionalTypePutOn.read(buf),
+            loss_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            can_ml=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.square_metres)
+        _UniffiFfiConverterUInt32.check_lower(value.coats)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.spreading_rate)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.solids_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.dry_micrometres)
+        _UniffiFfiConverterOptionalTypePutOn.check_lower(value.put_on)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.loss_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.square_metres, buf)
+        _UniffiFfiConverterUInt32.write(value.coats, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.spreading_rate, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.solids_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.dry_micrometres, buf)
+        _UniffiFfiConverterOptionalTypePutOn.write(value.put_on, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.loss_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.can_ml, buf)
+
+@dataclass
+class CoverNeed:
+    """
+    Paint that an area takes.
+"""
+    def __init__(self, *, spreading_rate:float, wet_micrometres:typing.Optional[float] = None, least_ml:float, most_ml:float, cans_least:int, cans_most:int):
+        self.spreading_rate = spreading_rate
+        self.wet_micrometres = wet_micrometres
+        self.least_ml = least_ml
+        self.most_ml = most_ml
+        self.cans_least = cans_least
+        self.cans_most = cans_most
+        
+        
+
+    
+    def __str__(self):
+        return "CoverNeed(spreading_rate={}, wet_micrometres={}, least_ml={}, most_ml={}, cans_least={}, cans_most={})".format(self.spreading_rate, self.wet_micrometres, self.least_ml, self.most_ml, self.cans_least, self.cans_most)
+    def __eq__(self, other):
+        if self.spreading_rate != other.spreading_rate:
+            return False
+        if self.wet_micrometres != other.wet_micrometres:
+            return False
+        if self.least_ml != other.least_ml:
+            return False
+        if self.most_ml != other.most_ml:
+            return False
+        if self.cans_least != other.cans_least:
+            return False
+        if self.cans_most != other.cans_most:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCoverNeed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CoverNeed(
+            spreading_rate=_UniffiFfiConverterFloat64.read(buf),
+            wet_micrometres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            least_ml=_UniffiFfiConverterFloat64.read(buf),
+            most_ml=_UniffiFfiConverterFloat64.read(buf),
+            cans_least=_UniffiFfiConverterUInt32.read(buf),
+            cans_most=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.spreading_rate)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.wet_micrometres)
+        _UniffiFfiConverterFloat64.check_lower(value.least_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.most_ml)
+        _UniffiFfiConverterUInt32.check_lower(value.cans_least)
+        _UniffiFfiConverterUInt32.check_lower(value.cans_most)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.spreading_rate, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.wet_micrometres, buf)
+        _UniffiFfiConverterFloat64.write(value.least_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.most_ml, buf)
+        _UniffiFfiConverterUInt32.write(value.cans_least, buf)
+        _UniffiFfiConverterUInt32.write(value.cans_most, buf)
+
 class _UniffiFfiConverterOptionalTypeProduct(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -2698,425 +5466,6 @@ class _UniffiFfiConverterSequenceTypeCurePoint(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeCurePoint.read(buf) for i in range(count)
         ]
 
-
-
-
-
-
-class Weight(enum.Enum):
-    """
-    How heavy a finding weighs.
-"""
-    
-    NOTE = 0
-    """
-    Worth knowing.
-"""
-    
-    CARE = 1
-    """
-    Look at this before going on.
-"""
-    
-    STOPPER = 2
-    """
-    Forbids riding, or would fail the inspection today.
-"""
-    
-
-
-class _UniffiFfiConverterTypeWeight(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Weight.NOTE
-        if variant == 2:
-            return Weight.CARE
-        if variant == 3:
-            return Weight.STOPPER
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == Weight.NOTE:
-            return
-        if value == Weight.CARE:
-            return
-        if value == Weight.STOPPER:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == Weight.NOTE:
-            buf.write_i32(1)
-        if value == Weight.CARE:
-            buf.write_i32(2)
-        if value == Weight.STOPPER:
-            buf.write_i32(3)
-
-
-
-@dataclass
-class Finding:
-    """
-    Something worth saying about the bike. A bad bike is a finding, never an error.
-"""
-    def __init__(self, *, code:str, weight:Weight, text:str):
-        self.code = code
-        self.weight = weight
-        self.text = text
-        
-        
-
-    
-    def __str__(self):
-        return "Finding(code={}, weight={}, text={})".format(self.code, self.weight, self.text)
-    def __eq__(self, other):
-        if self.code != other.code:
-            return False
-        if self.weight != other.weight:
-            return False
-        if self.text != other.text:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeFinding(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Finding(
-            code=_UniffiFfiConverterString.read(buf),
-            weight=_UniffiFfiConverterTypeWeight.read(buf),
-            text=_UniffiFfiConverterString.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.code)
-        _UniffiFfiConverterTypeWeight.check_lower(value.weight)
-        _UniffiFfiConverterString.check_lower(value.text)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.code, buf)
-        _UniffiFfiConverterTypeWeight.write(value.weight, buf)
-        _UniffiFfiConverterString.write(value.text, buf)
-
-class _UniffiFfiConverterSequenceTypeFinding(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeFinding.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeFinding.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeFinding.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class WorkLine:
-    """
-    One line of a working: what was computed, how, and the result.
-"""
-    def __init__(self, *, label:str, equation:str, value:float, unit:UnitOfMeasure):
-        self.label = label
-        self.equation = equation
-        self.value = value
-        self.unit = unit
-        
-        
-
-    
-    def __str__(self):
-        return "WorkLine(label={}, equation={}, value={}, unit={})".format(self.label, self.equation, self.value, self.unit)
-    def __eq__(self, other):
-        if self.label != other.label:
-            return False
-        if self.equation != other.equation:
-            return False
-        if self.value != other.value:
-            return False
-        if self.unit != other.unit:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeWorkLine(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return WorkLine(
-            label=_UniffiFfiConverterString.read(buf),
-            equation=_UniffiFfiConverterString.read(buf),
-            value=_UniffiFfiConverterFloat64.read(buf),
-            unit=_UniffiFfiConverterTypeUnit.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.label)
-        _UniffiFfiConverterString.check_lower(value.equation)
-        _UniffiFfiConverterFloat64.check_lower(value.value)
-        _UniffiFfiConverterTypeUnit.check_lower(value.unit)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.label, buf)
-        _UniffiFfiConverterString.write(value.equation, buf)
-        _UniffiFfiConverterFloat64.write(value.value, buf)
-        _UniffiFfiConverterTypeUnit.write(value.unit, buf)
-
-class _UniffiFfiConverterSequenceTypeWorkLine(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeWorkLine.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeWorkLine.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeWorkLine.read(buf) for i in range(count)
-        ]
-
-
-
-
-
-
-class Standing(enum.Enum):
-    """
-    How a number came to be known.
-"""
-    
-    SEEN = 0
-    """
-    The text of the source itself was read.
-"""
-    
-    SECOND_HAND = 1
-    """
-    Read in somebody else's restatement. Shown as unconfirmed.
-"""
-    
-    MEMORY = 2
-    """
-    Recalled, not read. Shown as unconfirmed.
-"""
-    
-    COMPUTED = 3
-    """
-    Follows from the formula.
-"""
-    
-    COMMON_PRACTICE = 4
-    """
-    Common practice of the trade, no source.
-"""
-    
-    ENTERED = 5
-    """
-    Entered by the owner.
-"""
-    
-    INVENTED = 6
-    """
-    Invented for the demo bike.
-"""
-    
-
-
-class _UniffiFfiConverterTypeStanding(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Standing.SEEN
-        if variant == 2:
-            return Standing.SECOND_HAND
-        if variant == 3:
-            return Standing.MEMORY
-        if variant == 4:
-            return Standing.COMPUTED
-        if variant == 5:
-            return Standing.COMMON_PRACTICE
-        if variant == 6:
-            return Standing.ENTERED
-        if variant == 7:
-            return Standing.INVENTED
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == Standing.SEEN:
-            return
-        if value == Standing.SECOND_HAND:
-            return
-        if value == Standing.MEMORY:
-            return
-        if value == Standing.COMPUTED:
-            return
-        if value == Standing.COMMON_PRACTICE:
-            return
-        if value == Standing.ENTERED:
-            return
-        if value == Standing.INVENTED:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == Standing.SEEN:
-            buf.write_i32(1)
-        if value == Standing.SECOND_HAND:
-            buf.write_i32(2)
-        if value == Standing.MEMORY:
-            buf.write_i32(3)
-        if value == Standing.COMPUTED:
-            buf.write_i32(4)
-        if value == Standing.COMMON_PRACTICE:
-            buf.write_i32(5)
-        if value == Standing.ENTERED:
-            buf.write_i32(6)
-        if value == Standing.INVENTED:
-            buf.write_i32(7)
-
-
-
-@dataclass
-class Source:
-    """
-    Where a number or a rule comes from.
-"""
-    def __init__(self, *, text:str, standing:Standing):
-        self.text = text
-        self.standing = standing
-        
-        
-
-    
-    def __str__(self):
-        return "Source(text={}, standing={})".format(self.text, self.standing)
-    def __eq__(self, other):
-        if self.text != other.text:
-            return False
-        if self.standing != other.standing:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSource(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Source(
-            text=_UniffiFfiConverterString.read(buf),
-            standing=_UniffiFfiConverterTypeStanding.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.text)
-        _UniffiFfiConverterTypeStanding.check_lower(value.standing)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.text, buf)
-        _UniffiFfiConverterTypeStanding.write(value.standing, buf)
-
-class _UniffiFfiConverterSequenceTypeSource(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeSource.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeSource.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeSource.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class Working:
-    """
-    How an answer was worked out.
-"""
-    def __init__(self, *, lines:typing.List[WorkLine] = _DEFAULT, sources:typing.List[Source] = _DEFAULT, range:str):
-        if lines is _DEFAULT:
-            self.lines = []
-        else:
-            self.lines = lines
-        if sources is _DEFAULT:
-            self.sources = []
-        else:
-            self.sources = sources
-        self.range = range
-        
-        
-
-    
-    def __str__(self):
-        return "Working(lines={}, sources={}, range={})".format(self.lines, self.sources, self.range)
-    def __eq__(self, other):
-        if self.lines != other.lines:
-            return False
-        if self.sources != other.sources:
-            return False
-        if self.range != other.range:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeWorking(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Working(
-            lines=_UniffiFfiConverterSequenceTypeWorkLine.read(buf),
-            sources=_UniffiFfiConverterSequenceTypeSource.read(buf),
-            range=_UniffiFfiConverterString.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterSequenceTypeWorkLine.check_lower(value.lines)
-        _UniffiFfiConverterSequenceTypeSource.check_lower(value.sources)
-        _UniffiFfiConverterString.check_lower(value.range)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterSequenceTypeWorkLine.write(value.lines, buf)
-        _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
-        _UniffiFfiConverterString.write(value.range, buf)
-
 @dataclass
 class CureSheet:
     """
@@ -3305,29 +5654,6 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterString.write(value.day, buf)
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
-
-class _UniffiFfiConverterSequenceFloat64(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterFloat64.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterFloat64.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterFloat64.read(buf) for i in range(count)
-        ]
 
 
 
@@ -3657,6 +5983,3031 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.rev_limit_rpm, buf)
 
 @dataclass
+class OutputAt:
+    """
+    What an alternator with its regulator can give in one state of the engine.
+"""
+    def __init__(self, *, position:str, amperes:float):
+        self.position = position
+        self.amperes = amperes
+        
+        
+
+    
+    def __str__(self):
+        return "OutputAt(position={}, amperes={})".format(self.position, self.amperes)
+    def __eq__(self, other):
+        if self.position != other.position:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOutputAt(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OutputAt(
+            position=_UniffiFfiConverterString.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.position)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.position, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+
+class _UniffiFfiConverterSequenceTypeOutputAt(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOutputAt.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOutputAt.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOutputAt.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class Component:
+    """
+    What an element is.
+"""
+    def __init__(self):
+        raise RuntimeError("Component cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class BATTERY:
+        """
+        A battery: an electromotive force behind its own resistance.
+"""
+        
+        def __init__(self, emf_volts:float, internal_ohms:float):
+            self.emf_volts = emf_volts
+            
+            """
+        Voltage without load, volts.
+"""
+        
+            self.internal_ohms = internal_ohms
+            
+            """
+        Internal resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.BATTERY(emf_volts={}, internal_ohms={})".format(self.emf_volts, self.internal_ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_BATTERY():
+                return False
+            if self.emf_volts != other.emf_volts:
+                return False
+            if self.internal_ohms != other.internal_ohms:
+                return False
+            return True
+
+    @dataclass
+    class REGULATOR:
+        """
+        The direct-current side of an alternator with regulator and rectifier: gives what it can below the regulated voltage.
+"""
+        
+        def __init__(self, regulated_volts:float, engine:str, output:typing.List[OutputAt]):
+            self.regulated_volts = regulated_volts
+            
+            """
+        Regulated voltage, volts.
+"""
+        
+            self.engine = engine
+            
+            """
+        Mark of the switch that stands for the engine.
+"""
+        
+            self.output = output
+            
+            """
+        What it can give in which state; nothing in a state that is not named.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.REGULATOR(regulated_volts={}, engine={}, output={})".format(self.regulated_volts, self.engine, self.output)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_REGULATOR():
+                return False
+            if self.regulated_volts != other.regulated_volts:
+                return False
+            if self.engine != other.engine:
+                return False
+            if self.output != other.output:
+                return False
+            return True
+
+    @dataclass
+    class WIRE:
+        """
+        A wire, flexible copper.
+"""
+        
+        def __init__(self, section_mm2:float, length_metres:float, celsius:float):
+            self.section_mm2 = section_mm2
+            
+            """
+        Section, mm².
+"""
+        
+            self.length_metres = length_metres
+            
+            """
+        Length, metres.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature, °C.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.WIRE(section_mm2={}, length_metres={}, celsius={})".format(self.section_mm2, self.length_metres, self.celsius)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_WIRE():
+                return False
+            if self.section_mm2 != other.section_mm2:
+                return False
+            if self.length_metres != other.length_metres:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            return True
+
+    @dataclass
+    class JOINT:
+        """
+        A plug contact, eyelet or earth point.
+"""
+        
+        def __init__(self, ohms:float, plug:typing.Optional[str]):
+            self.ohms = ohms
+            
+            """
+        Contact resistance, ohms.
+"""
+        
+            self.plug = plug
+            
+            """
+        Plug that it belongs to; contacts of one plug can be swapped.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.JOINT(ohms={}, plug={})".format(self.ohms, self.plug)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_JOINT():
+                return False
+            if self.ohms != other.ohms:
+                return False
+            if self.plug != other.plug:
+                return False
+            return True
+
+    @dataclass
+    class CONTACT:
+        """
+        A pair of switch contacts.
+"""
+        
+        def __init__(self, switch:str, closed_in:typing.List[str], ohms:float):
+            self.switch = switch
+            
+            """
+        Mark of its switch.
+"""
+        
+            self.closed_in = closed_in
+            
+            """
+        Positions in which it is made.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Contact resistance when made, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.CONTACT(switch={}, closed_in={}, ohms={})".format(self.switch, self.closed_in, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_CONTACT():
+                return False
+            if self.switch != other.switch:
+                return False
+            if self.closed_in != other.closed_in:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class FUSE:
+        """
+        A fuse.
+"""
+        
+        def __init__(self, rated_amperes:float, ohms:float):
+            self.rated_amperes = rated_amperes
+            
+            """
+        Rating, amperes.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.FUSE(rated_amperes={}, ohms={})".format(self.rated_amperes, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_FUSE():
+                return False
+            if self.rated_amperes != other.rated_amperes:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class FILAMENT:
+        """
+        A filament lamp.
+"""
+        
+        def __init__(self, watts:float, test_volts:float):
+            self.watts = watts
+            
+            """
+        Power at the test voltage, watts.
+"""
+        
+            self.test_volts = test_volts
+            
+            """
+        Test voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.FILAMENT(watts={}, test_volts={})".format(self.watts, self.test_volts)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_FILAMENT():
+                return False
+            if self.watts != other.watts:
+                return False
+            if self.test_volts != other.test_volts:
+                return False
+            return True
+
+    @dataclass
+    class LED_DRIVEN:
+        """
+        An LED lamp with a driver that holds its current. Passes nothing when fitted the wrong way round.
+"""
+        
+        def __init__(self, watts:float, rated_volts:float):
+            self.watts = watts
+            
+            """
+        Power at the rated voltage, watts.
+"""
+        
+            self.rated_volts = rated_volts
+            
+            """
+        Rated voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.LED_DRIVEN(watts={}, rated_volts={})".format(self.watts, self.rated_volts)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_LED_DRIVEN():
+                return False
+            if self.watts != other.watts:
+                return False
+            if self.rated_volts != other.rated_volts:
+                return False
+            return True
+
+    @dataclass
+    class LED_SERIES:
+        """
+        An LED lamp with a series resistor. Passes nothing when fitted the wrong way round.
+"""
+        
+        def __init__(self, in_series:int, ohms:float):
+            self.in_series = in_series
+            
+            """
+        LEDs in series.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Series resistor, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.LED_SERIES(in_series={}, ohms={})".format(self.in_series, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_LED_SERIES():
+                return False
+            if self.in_series != other.in_series:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class DIODE:
+        """
+        A diode.
+"""
+        
+        def __init__(self, saturation_amperes:float, emission:float, ohms:float):
+            self.saturation_amperes = saturation_amperes
+            
+            """
+        Saturation current, amperes.
+"""
+        
+            self.emission = emission
+            
+            """
+        Emission coefficient.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Series resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.DIODE(saturation_amperes={}, emission={}, ohms={})".format(self.saturation_amperes, self.emission, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_DIODE():
+                return False
+            if self.saturation_amperes != other.saturation_amperes:
+                return False
+            if self.emission != other.emission:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class RESISTOR:
+        """
+        A resistor.
+"""
+        
+        def __init__(self, ohms:float):
+            self.ohms = ohms
+            
+            """
+        Resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.RESISTOR(ohms={})".format(self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_RESISTOR():
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class COIL:
+        """
+        The coil of a relay or solenoid.
+"""
+        
+        def __init__(self, ohms:float, pull_in_volts:float, let_go_volts:float):
+            self.ohms = ohms
+            
+            """
+        Resistance, ohms.
+"""
+        
+            self.pull_in_volts = pull_in_volts
+            
+            """
+        Voltage from which it pulls in, volts.
+"""
+        
+            self.let_go_volts = let_go_volts
+            
+            """
+        Voltage below which it lets go, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.COIL(ohms={}, pull_in_volts={}, let_go_volts={})".format(self.ohms, self.pull_in_volts, self.let_go_volts)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_COIL():
+                return False
+            if self.ohms != other.ohms:
+                return False
+            if self.pull_in_volts != other.pull_in_volts:
+                return False
+            if self.let_go_volts != other.let_go_volts:
+                return False
+            return True
+
+    @dataclass
+    class RELAY_CONTACT:
+        """
+        The contacts of a relay or solenoid.
+"""
+        
+        def __init__(self, coil:str, made_when_pulled:bool, ohms:float):
+            self.coil = coil
+            
+            """
+        Mark of the coil's element.
+"""
+        
+            self.made_when_pulled = made_when_pulled
+            
+            """
+        Whether they are made when the coil pulls (else when it is at rest).
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Contact resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.RELAY_CONTACT(coil={}, made_when_pulled={}, ohms={})".format(self.coil, self.made_when_pulled, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_RELAY_CONTACT():
+                return False
+            if self.coil != other.coil:
+                return False
+            if self.made_when_pulled != other.made_when_pulled:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class FLASHER:
+        """
+        The contacts of a flasher, made in the lit half of its beat.
+"""
+        
+        def __init__(self, beat:str, lit:str, least_amperes:typing.Optional[float], ohms:float):
+            self.beat = beat
+            
+            """
+        Mark of the switch that stands for its beat.
+"""
+        
+            self.lit = lit
+            
+            """
+        Position of the beat in which the contacts are made.
+"""
+        
+            self.least_amperes = least_amperes
+            
+            """
+        Current below which it does not flash, amperes; none for one that minds no load.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Contact resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.FLASHER(beat={}, lit={}, least_amperes={}, ohms={})".format(self.beat, self.lit, self.least_amperes, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_FLASHER():
+                return False
+            if self.beat != other.beat:
+                return False
+            if self.lit != other.lit:
+                return False
+            if self.least_amperes != other.least_amperes:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class HORN:
+        """
+        A horn, taken as the resistance that draws its power.
+"""
+        
+        def __init__(self, watts:float, rated_volts:float):
+            self.watts = watts
+            
+            """
+        Power at the rated voltage, watts.
+"""
+        
+            self.rated_volts = rated_volts
+            
+            """
+        Rated voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.HORN(watts={}, rated_volts={})".format(self.watts, self.rated_volts)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_HORN():
+                return False
+            if self.watts != other.watts:
+                return False
+            if self.rated_volts != other.rated_volts:
+                return False
+            return True
+
+    @dataclass
+    class LOAD:
+        """
+        Ignition, instrument or another consumer, taken as the resistance that draws its power.
+"""
+        
+        def __init__(self, watts:float, rated_volts:float):
+            self.watts = watts
+            
+            """
+        Power at the rated voltage, watts.
+"""
+        
+            self.rated_volts = rated_volts
+            
+            """
+        Rated voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.LOAD(watts={}, rated_volts={})".format(self.watts, self.rated_volts)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_LOAD():
+                return False
+            if self.watts != other.watts:
+                return False
+            if self.rated_volts != other.rated_volts:
+                return False
+            return True
+
+    @dataclass
+    class STARTER:
+        """
+        A starter motor.
+"""
+        
+        def __init__(self, rated_volts:float, stalled_ohms:float, turning_ohms:float, crank:str, turns:str):
+            self.rated_volts = rated_volts
+            
+            """
+        Voltage at which it turns the engine briskly, volts.
+"""
+        
+            self.stalled_ohms = stalled_ohms
+            
+            """
+        Voltage over current while it cannot turn, ohms.
+"""
+        
+            self.turning_ohms = turning_ohms
+            
+            """
+        Voltage over current while it turns the engine, ohms.
+"""
+        
+            self.crank = crank
+            
+            """
+        Mark of the switch that stands for the crankshaft.
+"""
+        
+            self.turns = turns
+            
+            """
+        Position in which the crankshaft turns.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.STARTER(rated_volts={}, stalled_ohms={}, turning_ohms={}, crank={}, turns={})".format(self.rated_volts, self.stalled_ohms, self.turning_ohms, self.crank, self.turns)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_STARTER():
+                return False
+            if self.rated_volts != other.rated_volts:
+                return False
+            if self.stalled_ohms != other.stalled_ohms:
+                return False
+            if self.turning_ohms != other.turning_ohms:
+                return False
+            if self.crank != other.crank:
+                return False
+            if self.turns != other.turns:
+                return False
+            return True
+
+    @dataclass
+    class STRAP:
+        """
+        An earth strap or the frame itself.
+"""
+        
+        def __init__(self, ohms:float):
+            self.ohms = ohms
+            
+            """
+        Resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Component.STRAP(ohms={})".format(self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Component):
+                return NotImplemented
+            if not other.is_STRAP():
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_BATTERY(self) -> bool:
+        return isinstance(self, Component.BATTERY)
+    def is_battery(self) -> bool:
+        return isinstance(self, Component.BATTERY)
+    def is_REGULATOR(self) -> bool:
+        return isinstance(self, Component.REGULATOR)
+    def is_regulator(self) -> bool:
+        return isinstance(self, Component.REGULATOR)
+    def is_WIRE(self) -> bool:
+        return isinstance(self, Component.WIRE)
+    def is_wire(self) -> bool:
+        return isinstance(self, Component.WIRE)
+    def is_JOINT(self) -> bool:
+        return isinstance(self, Component.JOINT)
+    def is_joint(self) -> bool:
+        return isinstance(self, Component.JOINT)
+    def is_CONTACT(self) -> bool:
+        return isinstance(self, Component.CONTACT)
+    def is_contact(self) -> bool:
+        return isinstance(self, Component.CONTACT)
+    def is_FUSE(self) -> bool:
+        return isinstance(self, Component.FUSE)
+    def is_fuse(self) -> bool:
+        return isinstance(self, Component.FUSE)
+    def is_FILAMENT(self) -> bool:
+        return isinstance(self, Component.FILAMENT)
+    def is_filament(self) -> bool:
+        return isinstance(self, Component.FILAMENT)
+    def is_LED_DRIVEN(self) -> bool:
+        return isinstance(self, Component.LED_DRIVEN)
+    def is_led_driven(self) -> bool:
+        return isinstance(self, Component.LED_DRIVEN)
+    def is_LED_SERIES(self) -> bool:
+        return isinstance(self, Component.LED_SERIES)
+    def is_led_series(self) -> bool:
+        return isinstance(self, Component.LED_SERIES)
+    def is_DIODE(self) -> bool:
+        return isinstance(self, Component.DIODE)
+    def is_diode(self) -> bool:
+        return isinstance(self, Component.DIODE)
+    def is_RESISTOR(self) -> bool:
+        return isinstance(self, Component.RESISTOR)
+    def is_resistor(self) -> bool:
+        return isinstance(self, Component.RESISTOR)
+    def is_COIL(self) -> bool:
+        return isinstance(self, Component.COIL)
+    def is_coil(self) -> bool:
+        return isinstance(self, Component.COIL)
+    def is_RELAY_CONTACT(self) -> bool:
+        return isinstance(self, Component.RELAY_CONTACT)
+    def is_relay_contact(self) -> bool:
+        return isinstance(self, Component.RELAY_CONTACT)
+    def is_FLASHER(self) -> bool:
+        return isinstance(self, Component.FLASHER)
+    def is_flasher(self) -> bool:
+        return isinstance(self, Component.FLASHER)
+    def is_HORN(self) -> bool:
+        return isinstance(self, Component.HORN)
+    def is_horn(self) -> bool:
+        return isinstance(self, Component.HORN)
+    def is_LOAD(self) -> bool:
+        return isinstance(self, Component.LOAD)
+    def is_load(self) -> bool:
+        return isinstance(self, Component.LOAD)
+    def is_STARTER(self) -> bool:
+        return isinstance(self, Component.STARTER)
+    def is_starter(self) -> bool:
+        return isinstance(self, Component.STARTER)
+    def is_STRAP(self) -> bool:
+        return isinstance(self, Component.STRAP)
+    def is_strap(self) -> bool:
+        return isinstance(self, Component.STRAP)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Component.BATTERY = type("Component.BATTERY", (Component.BATTERY, Component,), {})  # type: ignore
+Component.REGULATOR = type("Component.REGULATOR", (Component.REGULATOR, Component,), {})  # type: ignore
+Component.WIRE = type("Component.WIRE", (Component.WIRE, Component,), {})  # type: ignore
+Component.JOINT = type("Component.JOINT", (Component.JOINT, Component,), {})  # type: ignore
+Component.CONTACT = type("Component.CONTACT", (Component.CONTACT, Component,), {})  # type: ignore
+Component.FUSE = type("Component.FUSE", (Component.FUSE, Component,), {})  # type: ignore
+Component.FILAMENT = type("Component.FILAMENT", (Component.FILAMENT, Component,), {})  # type: ignore
+Component.LED_DRIVEN = type("Component.LED_DRIVEN", (Component.LED_DRIVEN, Component,), {})  # type: ignore
+Component.LED_SERIES = type("Component.LED_SERIES", (Component.LED_SERIES, Component,), {})  # type: ignore
+Component.DIODE = type("Component.DIODE", (Component.DIODE, Component,), {})  # type: ignore
+Component.RESISTOR = type("Component.RESISTOR", (Component.RESISTOR, Component,), {})  # type: ignore
+Component.COIL = type("Component.COIL", (Component.COIL, Component,), {})  # type: ignore
+Component.RELAY_CONTACT = type("Component.RELAY_CONTACT", (Component.RELAY_CONTACT, Component,), {})  # type: ignore
+Component.FLASHER = type("Component.FLASHER", (Component.FLASHER, Component,), {})  # type: ignore
+Component.HORN = type("Component.HORN", (Component.HORN, Component,), {})  # type: ignore
+Component.LOAD = type("Component.LOAD", (Component.LOAD, Component,), {})  # type: ignore
+Component.STARTER = type("Component.STARTER", (Component.STARTER, Component,), {})  # type: ignore
+Component.STRAP = type("Component.STRAP", (Component.STRAP, Component,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeComponent(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Component.BATTERY(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 2:
+            return Component.REGULATOR(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterSequenceTypeOutputAt.read(buf),
+            )
+        if variant == 3:
+            return Component.WIRE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 4:
+            return Component.JOINT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterOptionalString.read(buf),
+            )
+        if variant == 5:
+            return Component.CONTACT(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterSequenceString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 6:
+            return Component.FUSE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 7:
+            return Component.FILAMENT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 8:
+            return Component.LED_DRIVEN(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 9:
+            return Component.LED_SERIES(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 10:
+            return Component.DIODE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 11:
+            return Component.RESISTOR(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 12:
+            return Component.COIL(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 13:
+            return Component.RELAY_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterBoolean.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 14:
+            return Component.FLASHER(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterOptionalFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 15:
+            return Component.HORN(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 16:
+            return Component.LOAD(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 17:
+            return Component.STARTER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 18:
+            return Component.STRAP(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_BATTERY():
+            _UniffiFfiConverterFloat64.check_lower(value.emf_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.internal_ohms)
+            return
+        if value.is_REGULATOR():
+            _UniffiFfiConverterFloat64.check_lower(value.regulated_volts)
+            _UniffiFfiConverterString.check_lower(value.engine)
+            _UniffiFfiConverterSequenceTypeOutputAt.check_lower(value.output)
+            return
+        if value.is_WIRE():
+            _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
+            _UniffiFfiConverterFloat64.check_lower(value.length_metres)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            return
+        if value.is_JOINT():
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            _UniffiFfiConverterOptionalString.check_lower(value.plug)
+            return
+        if value.is_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.switch)
+            _UniffiFfiConverterSequenceString.check_lower(value.closed_in)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_FUSE():
+            _UniffiFfiConverterFloat64.check_lower(value.rated_amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_FILAMENT():
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+            return
+        if value.is_LED_DRIVEN():
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            _UniffiFfiConverterFloat64.check_lower(value.rated_volts)
+            return
+        if value.is_LED_SERIES():
+            _UniffiFfiConverterUInt32.check_lower(value.in_series)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_DIODE():
+            _UniffiFfiConverterFloat64.check_lower(value.saturation_amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.emission)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_RESISTOR():
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_COIL():
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            _UniffiFfiConverterFloat64.check_lower(value.pull_in_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.let_go_volts)
+            return
+        if value.is_RELAY_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.coil)
+            _UniffiFfiConverterBoolean.check_lower(value.made_when_pulled)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_FLASHER():
+            _UniffiFfiConverterString.check_lower(value.beat)
+            _UniffiFfiConverterString.check_lower(value.lit)
+            _UniffiFfiConverterOptionalFloat64.check_lower(value.least_amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_HORN():
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            _UniffiFfiConverterFloat64.check_lower(value.rated_volts)
+            return
+        if value.is_LOAD():
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            _UniffiFfiConverterFloat64.check_lower(value.rated_volts)
+            return
+        if value.is_STARTER():
+            _UniffiFfiConverterFloat64.check_lower(value.rated_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.stalled_ohms)
+            _UniffiFfiConverterFloat64.check_lower(value.turning_ohms)
+            _UniffiFfiConverterString.check_lower(value.crank)
+            _UniffiFfiConverterString.check_lower(value.turns)
+            return
+        if value.is_STRAP():
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_BATTERY():
+            buf.write_i32(1)
+            _UniffiFfiConverterFloat64.write(value.emf_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.internal_ohms, buf)
+        if value.is_REGULATOR():
+            buf.write_i32(2)
+            _UniffiFfiConverterFloat64.write(value.regulated_volts, buf)
+            _UniffiFfiConverterString.write(value.engine, buf)
+            _UniffiFfiConverterSequenceTypeOutputAt.write(value.output, buf)
+        if value.is_WIRE():
+            buf.write_i32(3)
+            _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
+            _UniffiFfiConverterFloat64.write(value.length_metres, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        if value.is_JOINT():
+            buf.write_i32(4)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+            _UniffiFfiConverterOptionalString.write(value.plug, buf)
+        if value.is_CONTACT():
+            buf.write_i32(5)
+            _UniffiFfiConverterString.write(value.switch, buf)
+            _UniffiFfiConverterSequenceString.write(value.closed_in, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_FUSE():
+            buf.write_i32(6)
+            _UniffiFfiConverterFloat64.write(value.rated_amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_FILAMENT():
+            buf.write_i32(7)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+        if value.is_LED_DRIVEN():
+            buf.write_i32(8)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+            _UniffiFfiConverterFloat64.write(value.rated_volts, buf)
+        if value.is_LED_SERIES():
+            buf.write_i32(9)
+            _UniffiFfiConverterUInt32.write(value.in_series, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_DIODE():
+            buf.write_i32(10)
+            _UniffiFfiConverterFloat64.write(value.saturation_amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.emission, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_RESISTOR():
+            buf.write_i32(11)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_COIL():
+            buf.write_i32(12)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+            _UniffiFfiConverterFloat64.write(value.pull_in_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.let_go_volts, buf)
+        if value.is_RELAY_CONTACT():
+            buf.write_i32(13)
+            _UniffiFfiConverterString.write(value.coil, buf)
+            _UniffiFfiConverterBoolean.write(value.made_when_pulled, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_FLASHER():
+            buf.write_i32(14)
+            _UniffiFfiConverterString.write(value.beat, buf)
+            _UniffiFfiConverterString.write(value.lit, buf)
+            _UniffiFfiConverterOptionalFloat64.write(value.least_amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_HORN():
+            buf.write_i32(15)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+            _UniffiFfiConverterFloat64.write(value.rated_volts, buf)
+        if value.is_LOAD():
+            buf.write_i32(16)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+            _UniffiFfiConverterFloat64.write(value.rated_volts, buf)
+        if value.is_STARTER():
+            buf.write_i32(17)
+            _UniffiFfiConverterFloat64.write(value.rated_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.stalled_ohms, buf)
+            _UniffiFfiConverterFloat64.write(value.turning_ohms, buf)
+            _UniffiFfiConverterString.write(value.crank, buf)
+            _UniffiFfiConverterString.write(value.turns, buf)
+        if value.is_STRAP():
+            buf.write_i32(18)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+
+
+
+
+
+
+
+
+class Condition:
+    """
+    What is wrong with an element.
+"""
+    def __init__(self):
+        raise RuntimeError("Condition cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class OPEN:
+        """
+        No current passes.
+"""
+        
+        def __init__(self, ):
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Condition.OPEN()".format()
+        def __eq__(self, other):
+            if not isinstance(other, Condition):
+                return NotImplemented
+            if not other.is_OPEN():
+                return False
+            return True
+
+    @dataclass
+    class BAD_JOINT:
+        """
+        A bad joint in series with it.
+"""
+        
+        def __init__(self, ohms:float):
+            self.ohms = ohms
+            
+            """
+        Resistance of the joint, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Condition.BAD_JOINT(ohms={})".format(self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Condition):
+                return NotImplemented
+            if not other.is_BAD_JOINT():
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class STUCK:
+        """
+        A contact that is always made.
+"""
+        
+        def __init__(self, ):
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Condition.STUCK()".format()
+        def __eq__(self, other):
+            if not isinstance(other, Condition):
+                return NotImplemented
+            if not other.is_STUCK():
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_OPEN(self) -> bool:
+        return isinstance(self, Condition.OPEN)
+    def is_open(self) -> bool:
+        return isinstance(self, Condition.OPEN)
+    def is_BAD_JOINT(self) -> bool:
+        return isinstance(self, Condition.BAD_JOINT)
+    def is_bad_joint(self) -> bool:
+        return isinstance(self, Condition.BAD_JOINT)
+    def is_STUCK(self) -> bool:
+        return isinstance(self, Condition.STUCK)
+    def is_stuck(self) -> bool:
+        return isinstance(self, Condition.STUCK)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Condition.OPEN = type("Condition.OPEN", (Condition.OPEN, Condition,), {})  # type: ignore
+Condition.BAD_JOINT = type("Condition.BAD_JOINT", (Condition.BAD_JOINT, Condition,), {})  # type: ignore
+Condition.STUCK = type("Condition.STUCK", (Condition.STUCK, Condition,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeCondition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Condition.OPEN(
+            )
+        if variant == 2:
+            return Condition.BAD_JOINT(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 3:
+            return Condition.STUCK(
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_OPEN():
+            return
+        if value.is_BAD_JOINT():
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_STUCK():
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_OPEN():
+            buf.write_i32(1)
+        if value.is_BAD_JOINT():
+            buf.write_i32(2)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_STUCK():
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeCondition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeCondition.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeCondition.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeCondition.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Element:
+    """
+    One element between two points. Voltage and current count positive from `from` to `to`.
+"""
+    def __init__(self, *, id:str, label:str, _from:str, to:str, component:Component, colour:typing.Optional[str] = None, condition:typing.Optional[Condition] = None):
+        self.id = id
+        self.label = label
+        self._from = _from
+        self.to = to
+        self.component = component
+        self.colour = colour
+        self.condition = condition
+        
+        
+
+    
+    def __str__(self):
+        return "Element(id={}, label={}, _from={}, to={}, component={}, colour={}, condition={})".format(self.id, self.label, self._from, self.to, self.component, self.colour, self.condition)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.label != other.label:
+            return False
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        if self.component != other.component:
+            return False
+        if self.colour != other.colour:
+            return False
+        if self.condition != other.condition:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeElement(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Element(
+            id=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            _from=_UniffiFfiConverterString.read(buf),
+            to=_UniffiFfiConverterString.read(buf),
+            component=_UniffiFfiConverterTypeComponent.read(buf),
+            colour=_UniffiFfiConverterOptionalString.read(buf),
+            condition=_UniffiFfiConverterOptionalTypeCondition.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterString.check_lower(value._from)
+        _UniffiFfiConverterString.check_lower(value.to)
+        _UniffiFfiConverterTypeComponent.check_lower(value.component)
+        _UniffiFfiConverterOptionalString.check_lower(value.colour)
+        _UniffiFfiConverterOptionalTypeCondition.check_lower(value.condition)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterString.write(value._from, buf)
+        _UniffiFfiConverterString.write(value.to, buf)
+        _UniffiFfiConverterTypeComponent.write(value.component, buf)
+        _UniffiFfiConverterOptionalString.write(value.colour, buf)
+        _UniffiFfiConverterOptionalTypeCondition.write(value.condition, buf)
+
+
+
+
+
+
+class TappedInto(enum.Enum):
+    """
+    What the screw goes into.
+"""
+    
+    STEEL = 0
+    """
+    Steel of about the screw's strength.
+"""
+    
+    CAST_IRON = 1
+    """
+    Cast iron.
+"""
+    
+    WROUGHT_ALUMINIUM = 2
+    """
+    Wrought or hardened aluminium alloy.
+"""
+    
+    CAST_ALUMINIUM = 3
+    """
+    Cast aluminium: engine cases, forks, hubs.
+"""
+    
+
+
+class _UniffiFfiConverterTypeTappedInto(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return TappedInto.STEEL
+        if variant == 2:
+            return TappedInto.CAST_IRON
+        if variant == 3:
+            return TappedInto.WROUGHT_ALUMINIUM
+        if variant == 4:
+            return TappedInto.CAST_ALUMINIUM
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == TappedInto.STEEL:
+            return
+        if value == TappedInto.CAST_IRON:
+            return
+        if value == TappedInto.WROUGHT_ALUMINIUM:
+            return
+        if value == TappedInto.CAST_ALUMINIUM:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == TappedInto.STEEL:
+            buf.write_i32(1)
+        if value == TappedInto.CAST_IRON:
+            buf.write_i32(2)
+        if value == TappedInto.WROUGHT_ALUMINIUM:
+            buf.write_i32(3)
+        if value == TappedInto.CAST_ALUMINIUM:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class EngagementAdvice:
+    """
+    How far it must go in.
+"""
+    def __init__(self, *, tapped_into:TappedInto, least_mm:float, most_mm:float, screw_breaks_first_mm:typing.Optional[float] = None, engaged_mm:typing.Optional[float] = None, insert:str):
+        self.tapped_into = tapped_into
+        self.least_mm = least_mm
+        self.most_mm = most_mm
+        self.screw_breaks_first_mm = screw_breaks_first_mm
+        self.engaged_mm = engaged_mm
+        self.insert = insert
+        
+        
+
+    
+    def __str__(self):
+        return "EngagementAdvice(tapped_into={}, least_mm={}, most_mm={}, screw_breaks_first_mm={}, engaged_mm={}, insert={})".format(self.tapped_into, self.least_mm, self.most_mm, self.screw_breaks_first_mm, self.engaged_mm, self.insert)
+    def __eq__(self, other):
+        if self.tapped_into != other.tapped_into:
+            return False
+        if self.least_mm != other.least_mm:
+            return False
+        if self.most_mm != other.most_mm:
+            return False
+        if self.screw_breaks_first_mm != other.screw_breaks_first_mm:
+            return False
+        if self.engaged_mm != other.engaged_mm:
+            return False
+        if self.insert != other.insert:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeEngagementAdvice(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return EngagementAdvice(
+            tapped_into=_UniffiFfiConverterTypeTappedInto.read(buf),
+            least_mm=_UniffiFfiConverterFloat64.read(buf),
+            most_mm=_UniffiFfiConverterFloat64.read(buf),
+            screw_breaks_first_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            engaged_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            insert=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeTappedInto.check_lower(value.tapped_into)
+        _UniffiFfiConverterFloat64.check_lower(value.least_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.most_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.screw_breaks_first_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.engaged_mm)
+        _UniffiFfiConverterString.check_lower(value.insert)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeTappedInto.write(value.tapped_into, buf)
+        _UniffiFfiConverterFloat64.write(value.least_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.most_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.screw_breaks_first_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.engaged_mm, buf)
+        _UniffiFfiConverterString.write(value.insert, buf)
+
+
+
+
+
+
+class Lubrication(enum.Enum):
+    """
+    How thread and head are lubricated.
+"""
+    
+    DRY = 0
+    """
+    As it comes, dry and clean.
+"""
+    
+    OILED = 1
+    """
+    A drop of oil.
+"""
+    
+    PASTE = 2
+    """
+    Grease, copper or ceramic paste.
+"""
+    
+    THREAD_LOCK = 3
+    """
+    Liquid thread lock.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLubrication(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Lubrication.DRY
+        if variant == 2:
+            return Lubrication.OILED
+        if variant == 3:
+            return Lubrication.PASTE
+        if variant == 4:
+            return Lubrication.THREAD_LOCK
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Lubrication.DRY:
+            return
+        if value == Lubrication.OILED:
+            return
+        if value == Lubrication.PASTE:
+            return
+        if value == Lubrication.THREAD_LOCK:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Lubrication.DRY:
+            buf.write_i32(1)
+        if value == Lubrication.OILED:
+            buf.write_i32(2)
+        if value == Lubrication.PASTE:
+            buf.write_i32(3)
+        if value == Lubrication.THREAD_LOCK:
+            buf.write_i32(4)
+
+
+
+class _UniffiFfiConverterOptionalTypeLubrication(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeLubrication.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeLubrication.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeLubrication.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeTappedInto(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTappedInto.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTappedInto.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTappedInto.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class MakerTorque:
+    """
+    A torque from the maker's manual, with where it stands.
+"""
+    def __init__(self, *, torque_nm:float, source:str):
+        self.torque_nm = torque_nm
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "MakerTorque(torque_nm={}, source={})".format(self.torque_nm, self.source)
+    def __eq__(self, other):
+        if self.torque_nm != other.torque_nm:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMakerTorque(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return MakerTorque(
+            torque_nm=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.torque_nm)
+        _UniffiFfiConverterString.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
+        _UniffiFfiConverterString.write(value.source, buf)
+
+class _UniffiFfiConverterOptionalTypeMakerTorque(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeMakerTorque.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeMakerTorque.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeMakerTorque.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class ScrewPlace(enum.Enum):
+    """
+    Where a screw sits, as far as its replacement is concerned.
+"""
+    
+    BRAKE = 0
+    """
+    Caliper, disc, lever, torque arm, pedal.
+"""
+    
+    AXLE = 1
+    """
+    Axle, its nut and its clamps.
+"""
+    
+    ENGINE_MOUNT = 2
+    """
+    Engine mounts, swing arm pivot.
+"""
+    
+    STEERING = 3
+    """
+    Handlebar, fork clamps, steering stem.
+"""
+    
+    INSIDE_ENGINE = 4
+    """
+    Inside the engine: rods, camshaft, cylinder head.
+"""
+    
+    COVER = 5
+    """
+    Engine covers.
+"""
+    
+    BODYWORK = 6
+    """
+    Mudguards, side covers, lamps.
+"""
+    
+
+
+class _UniffiFfiConverterTypeScrewPlace(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ScrewPlace.BRAKE
+        if variant == 2:
+            return ScrewPlace.AXLE
+        if variant == 3:
+            return ScrewPlace.ENGINE_MOUNT
+        if variant == 4:
+            return ScrewPlace.STEERING
+        if variant == 5:
+            return ScrewPlace.INSIDE_ENGINE
+        if variant == 6:
+            return ScrewPlace.COVER
+        if variant == 7:
+            return ScrewPlace.BODYWORK
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ScrewPlace.BRAKE:
+            return
+        if value == ScrewPlace.AXLE:
+            return
+        if value == ScrewPlace.ENGINE_MOUNT:
+            return
+        if value == ScrewPlace.STEERING:
+            return
+        if value == ScrewPlace.INSIDE_ENGINE:
+            return
+        if value == ScrewPlace.COVER:
+            return
+        if value == ScrewPlace.BODYWORK:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ScrewPlace.BRAKE:
+            buf.write_i32(1)
+        if value == ScrewPlace.AXLE:
+            buf.write_i32(2)
+        if value == ScrewPlace.ENGINE_MOUNT:
+            buf.write_i32(3)
+        if value == ScrewPlace.STEERING:
+            buf.write_i32(4)
+        if value == ScrewPlace.INSIDE_ENGINE:
+            buf.write_i32(5)
+        if value == ScrewPlace.COVER:
+            buf.write_i32(6)
+        if value == ScrewPlace.BODYWORK:
+            buf.write_i32(7)
+
+
+
+class _UniffiFfiConverterOptionalTypeScrewPlace(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeScrewPlace.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeScrewPlace.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeScrewPlace.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FastenerAsk:
+    """
+    What to work out. Diameter and pitch are needed; the rest gives what it can.
+"""
+    def __init__(self, *, diameter_mm:typing.Optional[float] = None, pitch_mm:typing.Optional[float] = None, turns_per_inch:typing.Optional[float] = None, turns:typing.Optional[float] = None, over_mm:typing.Optional[float] = None, thread:typing.Optional[str] = None, property_class:typing.Optional[str] = None, lubrication:typing.Optional[Lubrication] = None, bearing_mm:typing.Optional[float] = None, hole_mm:typing.Optional[float] = None, tapped_into:typing.Optional[TappedInto] = None, shear_mpa:typing.Optional[float] = None, engagement_mm:typing.Optional[float] = None, maker:typing.Optional[MakerTorque] = None, place:typing.Optional[ScrewPlace] = None):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        self.turns_per_inch = turns_per_inch
+        self.turns = turns
+        self.over_mm = over_mm
+        self.thread = thread
+        self.property_class = property_class
+        self.lubrication = lubrication
+        self.bearing_mm = bearing_mm
+        self.hole_mm = hole_mm
+        self.tapped_into = tapped_into
+        self.shear_mpa = shear_mpa
+        self.engagement_mm = engagement_mm
+        self.maker = maker
+        self.place = place
+        
+        
+
+    
+    def __str__(self):
+        return "FastenerAsk(diameter_mm={}, pitch_mm={}, turns_per_inch={}, turns={}, over_mm={}, thread={}, property_class={}, lubrication={}, bearing_mm={}, hole_mm={}, tapped_into={}, shear_mpa={}, engagement_mm={}, maker={}, place={})".format(self.diameter_mm, self.pitch_mm, self.turns_per_inch, self.turns, self.over_mm, self.thread, self.property_class, self.lubrication, self.bearing_mm, self.hole_mm, self.tapped_into, self.shear_mpa, self.engagement_mm, self.maker, self.place)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.turns_per_inch != other.turns_per_inch:
+            return False
+        if self.turns != other.turns:
+            return False
+        if self.over_mm != other.over_mm:
+            return False
+        if self.thread != other.thread:
+            return False
+        if self.property_class != other.property_class:
+            return False
+        if self.lubrication != other.lubrication:
+            return False
+        if self.bearing_mm != other.bearing_mm:
+            return False
+        if self.hole_mm != other.hole_mm:
+            return False
+        if self.tapped_into != other.tapped_into:
+            return False
+        if self.shear_mpa != other.shear_mpa:
+            return False
+        if self.engagement_mm != other.engagement_mm:
+            return False
+        if self.maker != other.maker:
+            return False
+        if self.place != other.place:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFastenerAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FastenerAsk(
+            diameter_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            turns_per_inch=_UniffiFfiConverterOptionalFloat64.read(buf),
+            turns=_UniffiFfiConverterOptionalFloat64.read(buf),
+            over_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            thread=_UniffiFfiConverterOptionalString.read(buf),
+            property_class=_UniffiFfiConverterOptionalString.read(buf),
+            lubrication=_UniffiFfiConverterOptionalTypeLubrication.read(buf),
+            bearing_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            hole_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            tapped_into=_UniffiFfiConverterOptionalTypeTappedInto.read(buf),
+            shear_mpa=_UniffiFfiConverterOptionalFloat64.read(buf),
+            engagement_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            maker=_UniffiFfiConverterOptionalTypeMakerTorque.read(buf),
+            place=_UniffiFfiConverterOptionalTypeScrewPlace.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.turns_per_inch)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.turns)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.over_mm)
+        _UniffiFfiConverterOptionalString.check_lower(value.thread)
+        _UniffiFfiConverterOptionalString.check_lower(value.property_class)
+        _UniffiFfiConverterOptionalTypeLubrication.check_lower(value.lubrication)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.bearing_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.hole_mm)
+        _UniffiFfiConverterOptionalTypeTappedInto.check_lower(value.tapped_into)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.shear_mpa)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.engagement_mm)
+        _UniffiFfiConverterOptionalTypeMakerTorque.check_lower(value.maker)
+        _UniffiFfiConverterOptionalTypeScrewPlace.check_lower(value.place)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.turns_per_inch, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.turns, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.over_mm, buf)
+        _UniffiFfiConverterOptionalString.write(value.thread, buf)
+        _UniffiFfiConverterOptionalString.write(value.property_class, buf)
+        _UniffiFfiConverterOptionalTypeLubrication.write(value.lubrication, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.bearing_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.hole_mm, buf)
+        _UniffiFfiConverterOptionalTypeTappedInto.write(value.tapped_into, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.shear_mpa, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.engagement_mm, buf)
+        _UniffiFfiConverterOptionalTypeMakerTorque.write(value.maker, buf)
+        _UniffiFfiConverterOptionalTypeScrewPlace.write(value.place, buf)
+
+
+
+
+
+
+class ThreadFamily(enum.Enum):
+    """
+    Family of a thread.
+"""
+    
+    METRIC_COARSE = 0
+    """
+    ISO metric, coarse pitch.
+"""
+    
+    METRIC_FINE = 1
+    """
+    ISO metric, fine pitch.
+"""
+    
+    OLD_JIS = 2
+    """
+    Old Japanese pitches of the small sizes, before JIS went over to ISO.
+"""
+    
+    UNC = 3
+    """
+    Unified coarse.
+"""
+    
+    UNF = 4
+    """
+    Unified fine.
+"""
+    
+    WHITWORTH = 5
+    """
+    British Standard Whitworth.
+"""
+    
+    BSF = 6
+    """
+    British Standard Fine.
+"""
+    
+    CYCLE = 7
+    """
+    British cycle thread.
+"""
+    
+
+
+class _UniffiFfiConverterTypeThreadFamily(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ThreadFamily.METRIC_COARSE
+        if variant == 2:
+            return ThreadFamily.METRIC_FINE
+        if variant == 3:
+            return ThreadFamily.OLD_JIS
+        if variant == 4:
+            return ThreadFamily.UNC
+        if variant == 5:
+            return ThreadFamily.UNF
+        if variant == 6:
+            return ThreadFamily.WHITWORTH
+        if variant == 7:
+            return ThreadFamily.BSF
+        if variant == 8:
+            return ThreadFamily.CYCLE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ThreadFamily.METRIC_COARSE:
+            return
+        if value == ThreadFamily.METRIC_FINE:
+            return
+        if value == ThreadFamily.OLD_JIS:
+            return
+        if value == ThreadFamily.UNC:
+            return
+        if value == ThreadFamily.UNF:
+            return
+        if value == ThreadFamily.WHITWORTH:
+            return
+        if value == ThreadFamily.BSF:
+            return
+        if value == ThreadFamily.CYCLE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ThreadFamily.METRIC_COARSE:
+            buf.write_i32(1)
+        if value == ThreadFamily.METRIC_FINE:
+            buf.write_i32(2)
+        if value == ThreadFamily.OLD_JIS:
+            buf.write_i32(3)
+        if value == ThreadFamily.UNC:
+            buf.write_i32(4)
+        if value == ThreadFamily.UNF:
+            buf.write_i32(5)
+        if value == ThreadFamily.WHITWORTH:
+            buf.write_i32(6)
+        if value == ThreadFamily.BSF:
+            buf.write_i32(7)
+        if value == ThreadFamily.CYCLE:
+            buf.write_i32(8)
+
+
+
+@dataclass
+class ThreadMatch:
+    """
+    A thread that fits, or one that could be taken for it.
+"""
+    def __init__(self, *, name:str, family:ThreadFamily, family_words:str, diameter_mm:float, pitch_mm:float, turns_per_inch:float, flank_degrees:float, below_nominal_mm:float, pitch_off_percent:float, fits:bool, hint:typing.Optional[str] = None):
+        self.name = name
+        self.family = family
+        self.family_words = family_words
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        self.turns_per_inch = turns_per_inch
+        self.flank_degrees = flank_degrees
+        self.below_nominal_mm = below_nominal_mm
+        self.pitch_off_percent = pitch_off_percent
+        self.fits = fits
+        self.hint = hint
+        
+        
+
+    
+    def __str__(self):
+        return "ThreadMatch(name={}, family={}, family_words={}, diameter_mm={}, pitch_mm={}, turns_per_inch={}, flank_degrees={}, below_nominal_mm={}, pitch_off_percent={}, fits={}, hint={})".format(self.name, self.family, self.family_words, self.diameter_mm, self.pitch_mm, self.turns_per_inch, self.flank_degrees, self.below_nominal_mm, self.pitch_off_percent, self.fits, self.hint)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.family != other.family:
+            return False
+        if self.family_words != other.family_words:
+            return False
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.turns_per_inch != other.turns_per_inch:
+            return False
+        if self.flank_degrees != other.flank_degrees:
+            return False
+        if self.below_nominal_mm != other.below_nominal_mm:
+            return False
+        if self.pitch_off_percent != other.pitch_off_percent:
+            return False
+        if self.fits != other.fits:
+            return False
+        if self.hint != other.hint:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThreadMatch(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThreadMatch(
+            name=_UniffiFfiConverterString.read(buf),
+            family=_UniffiFfiConverterTypeThreadFamily.read(buf),
+            family_words=_UniffiFfiConverterString.read(buf),
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            turns_per_inch=_UniffiFfiConverterFloat64.read(buf),
+            flank_degrees=_UniffiFfiConverterFloat64.read(buf),
+            below_nominal_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_off_percent=_UniffiFfiConverterFloat64.read(buf),
+            fits=_UniffiFfiConverterBoolean.read(buf),
+            hint=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterTypeThreadFamily.check_lower(value.family)
+        _UniffiFfiConverterString.check_lower(value.family_words)
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.turns_per_inch)
+        _UniffiFfiConverterFloat64.check_lower(value.flank_degrees)
+        _UniffiFfiConverterFloat64.check_lower(value.below_nominal_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_off_percent)
+        _UniffiFfiConverterBoolean.check_lower(value.fits)
+        _UniffiFfiConverterOptionalString.check_lower(value.hint)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterTypeThreadFamily.write(value.family, buf)
+        _UniffiFfiConverterString.write(value.family_words, buf)
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.turns_per_inch, buf)
+        _UniffiFfiConverterFloat64.write(value.flank_degrees, buf)
+        _UniffiFfiConverterFloat64.write(value.below_nominal_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_off_percent, buf)
+        _UniffiFfiConverterBoolean.write(value.fits, buf)
+        _UniffiFfiConverterOptionalString.write(value.hint, buf)
+
+class _UniffiFfiConverterOptionalTypeThreadMatch(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeThreadMatch.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeThreadMatch.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeThreadMatch.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeThreadMatch(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeThreadMatch.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeThreadMatch.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeThreadMatch.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class ScrewStrength:
+    """
+    What a screw bears.
+"""
+    def __init__(self, *, property_class:str, stress_area_mm2:float, proof_newtons:float, tensile_newtons:float):
+        self.property_class = property_class
+        self.stress_area_mm2 = stress_area_mm2
+        self.proof_newtons = proof_newtons
+        self.tensile_newtons = tensile_newtons
+        
+        
+
+    
+    def __str__(self):
+        return "ScrewStrength(property_class={}, stress_area_mm2={}, proof_newtons={}, tensile_newtons={})".format(self.property_class, self.stress_area_mm2, self.proof_newtons, self.tensile_newtons)
+    def __eq__(self, other):
+        if self.property_class != other.property_class:
+            return False
+        if self.stress_area_mm2 != other.stress_area_mm2:
+            return False
+        if self.proof_newtons != other.proof_newtons:
+            return False
+        if self.tensile_newtons != other.tensile_newtons:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeScrewStrength(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ScrewStrength(
+            property_class=_UniffiFfiConverterString.read(buf),
+            stress_area_mm2=_UniffiFfiConverterFloat64.read(buf),
+            proof_newtons=_UniffiFfiConverterFloat64.read(buf),
+            tensile_newtons=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.property_class)
+        _UniffiFfiConverterFloat64.check_lower(value.stress_area_mm2)
+        _UniffiFfiConverterFloat64.check_lower(value.proof_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.tensile_newtons)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.property_class, buf)
+        _UniffiFfiConverterFloat64.write(value.stress_area_mm2, buf)
+        _UniffiFfiConverterFloat64.write(value.proof_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.tensile_newtons, buf)
+
+class _UniffiFfiConverterOptionalTypeScrewStrength(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeScrewStrength.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeScrewStrength.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeScrewStrength.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class TorquePoint:
+    """
+    Preload and torque at one friction.
+"""
+    def __init__(self, *, friction:float, preload_newtons:float, torque_nm:float):
+        self.friction = friction
+        self.preload_newtons = preload_newtons
+        self.torque_nm = torque_nm
+        
+        
+
+    
+    def __str__(self):
+        return "TorquePoint(friction={}, preload_newtons={}, torque_nm={})".format(self.friction, self.preload_newtons, self.torque_nm)
+    def __eq__(self, other):
+        if self.friction != other.friction:
+            return False
+        if self.preload_newtons != other.preload_newtons:
+            return False
+        if self.torque_nm != other.torque_nm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTorquePoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TorquePoint(
+            friction=_UniffiFfiConverterFloat64.read(buf),
+            preload_newtons=_UniffiFfiConverterFloat64.read(buf),
+            torque_nm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.friction)
+        _UniffiFfiConverterFloat64.check_lower(value.preload_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.torque_nm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.friction, buf)
+        _UniffiFfiConverterFloat64.write(value.preload_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
+
+@dataclass
+class TorqueBand:
+    """
+    The torque as a band.
+"""
+    def __init__(self, *, lubrication:Lubrication, least:TorquePoint, middle:TorquePoint, most:TorquePoint, maker:typing.Optional[MakerTorque] = None, maker_preload_least:typing.Optional[float] = None, maker_preload_most:typing.Optional[float] = None):
+        self.lubrication = lubrication
+        self.least = least
+        self.middle = middle
+        self.most = most
+        self.maker = maker
+        self.maker_preload_least = maker_preload_least
+        self.maker_preload_most = maker_preload_most
+        
+        
+
+    
+    def __str__(self):
+        return "TorqueBand(lubrication={}, least={}, middle={}, most={}, maker={}, maker_preload_least={}, maker_preload_most={})".format(self.lubrication, self.least, self.middle, self.most, self.maker, self.maker_preload_least, self.maker_preload_most)
+    def __eq__(self, other):
+        if self.lubrication != other.lubrication:
+            return False
+        if self.least != other.least:
+            return False
+        if self.middle != other.middle:
+            return False
+        if self.most != other.most:
+            return False
+        if self.maker != other.maker:
+            return False
+        if self.maker_preload_least != other.maker_preload_least:
+            return False
+        if self.maker_preload_most != other.maker_preload_most:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTorqueBand(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TorqueBand(
+            lubrication=_UniffiFfiConverterTypeLubrication.read(buf),
+            least=_UniffiFfiConverterTypeTorquePoint.read(buf),
+            middle=_UniffiFfiConverterTypeTorquePoint.read(buf),
+            most=_UniffiFfiConverterTypeTorquePoint.read(buf),
+            maker=_UniffiFfiConverterOptionalTypeMakerTorque.read(buf),
+            maker_preload_least=_UniffiFfiConverterOptionalFloat64.read(buf),
+            maker_preload_most=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLubrication.check_lower(value.lubrication)
+        _UniffiFfiConverterTypeTorquePoint.check_lower(value.least)
+        _UniffiFfiConverterTypeTorquePoint.check_lower(value.middle)
+        _UniffiFfiConverterTypeTorquePoint.check_lower(value.most)
+        _UniffiFfiConverterOptionalTypeMakerTorque.check_lower(value.maker)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.maker_preload_least)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.maker_preload_most)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLubrication.write(value.lubrication, buf)
+        _UniffiFfiConverterTypeTorquePoint.write(value.least, buf)
+        _UniffiFfiConverterTypeTorquePoint.write(value.middle, buf)
+        _UniffiFfiConverterTypeTorquePoint.write(value.most, buf)
+        _UniffiFfiConverterOptionalTypeMakerTorque.write(value.maker, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.maker_preload_least, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.maker_preload_most, buf)
+
+class _UniffiFfiConverterOptionalTypeTorqueBand(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTorqueBand.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTorqueBand.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTorqueBand.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeEngagementAdvice(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeEngagementAdvice.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeEngagementAdvice.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeEngagementAdvice.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class SubstituteRule:
+    """
+    What may replace a screw there.
+"""
+    def __init__(self, *, place:ScrewPlace, may_replace:bool, text:str):
+        self.place = place
+        self.may_replace = may_replace
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "SubstituteRule(place={}, may_replace={}, text={})".format(self.place, self.may_replace, self.text)
+    def __eq__(self, other):
+        if self.place != other.place:
+            return False
+        if self.may_replace != other.may_replace:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSubstituteRule(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SubstituteRule(
+            place=_UniffiFfiConverterTypeScrewPlace.read(buf),
+            may_replace=_UniffiFfiConverterBoolean.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeScrewPlace.check_lower(value.place)
+        _UniffiFfiConverterBoolean.check_lower(value.may_replace)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeScrewPlace.write(value.place, buf)
+        _UniffiFfiConverterBoolean.write(value.may_replace, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
+class _UniffiFfiConverterSequenceTypeSubstituteRule(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSubstituteRule.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSubstituteRule.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSubstituteRule.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class FastenerSheet:
+    """
+    The fastener page.
+"""
+    def __init__(self, *, pitch_mm:float, turns_per_inch:float, thread:typing.Optional[ThreadMatch] = None, likely:typing.List[ThreadMatch] = _DEFAULT, neighbours:typing.List[ThreadMatch] = _DEFAULT, strength:typing.Optional[ScrewStrength] = None, torque:typing.Optional[TorqueBand] = None, engagement:typing.Optional[EngagementAdvice] = None, substitutes:typing.List[SubstituteRule] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.pitch_mm = pitch_mm
+        self.turns_per_inch = turns_per_inch
+        self.thread = thread
+        if likely is _DEFAULT:
+            self.likely = []
+        else:
+            self.likely = likely
+        if neighbours is _DEFAULT:
+            self.neighbours = []
+        else:
+            self.neighbours = neighbours
+        self.strength = strength
+        self.torque = torque
+        self.engagement = engagement
+        if substitutes is _DEFAULT:
+            self.substitutes = []
+        else:
+            self.substitutes = substitutes
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "FastenerSheet(pitch_mm={}, turns_per_inch={}, thread={}, likely={}, neighbours={}, strength={}, torque={}, engagement={}, substitutes={}, findings={}, working={})".format(self.pitch_mm, self.turns_per_inch, self.thread, self.likely, self.neighbours, self.strength, self.torque, self.engagement, self.substitutes, self.findings, self.working)
+    def __eq__(self, other):
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.turns_per_inch != other.turns_per_inch:
+            return False
+        if self.thread != other.thread:
+            return False
+        if self.likely != other.likely:
+            return False
+        if self.neighbours != other.neighbours:
+            return False
+        if self.strength != other.strength:
+            return False
+        if self.torque != other.torque:
+            return False
+        if self.engagement != other.engagement:
+            return False
+        if self.substitutes != other.substitutes:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFastenerSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FastenerSheet(
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            turns_per_inch=_UniffiFfiConverterFloat64.read(buf),
+            thread=_UniffiFfiConverterOptionalTypeThreadMatch.read(buf),
+            likely=_UniffiFfiConverterSequenceTypeThreadMatch.read(buf),
+            neighbours=_UniffiFfiConverterSequenceTypeThreadMatch.read(buf),
+            strength=_UniffiFfiConverterOptionalTypeScrewStrength.read(buf),
+            torque=_UniffiFfiConverterOptionalTypeTorqueBand.read(buf),
+            engagement=_UniffiFfiConverterOptionalTypeEngagementAdvice.read(buf),
+            substitutes=_UniffiFfiConverterSequenceTypeSubstituteRule.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.turns_per_inch)
+        _UniffiFfiConverterOptionalTypeThreadMatch.check_lower(value.thread)
+        _UniffiFfiConverterSequenceTypeThreadMatch.check_lower(value.likely)
+        _UniffiFfiConverterSequenceTypeThreadMatch.check_lower(value.neighbours)
+        _UniffiFfiConverterOptionalTypeScrewStrength.check_lower(value.strength)
+        _UniffiFfiConverterOptionalTypeTorqueBand.check_lower(value.torque)
+        _UniffiFfiConverterOptionalTypeEngagementAdvice.check_lower(value.engagement)
+        _UniffiFfiConverterSequenceTypeSubstituteRule.check_lower(value.substitutes)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.turns_per_inch, buf)
+        _UniffiFfiConverterOptionalTypeThreadMatch.write(value.thread, buf)
+        _UniffiFfiConverterSequenceTypeThreadMatch.write(value.likely, buf)
+        _UniffiFfiConverterSequenceTypeThreadMatch.write(value.neighbours, buf)
+        _UniffiFfiConverterOptionalTypeScrewStrength.write(value.strength, buf)
+        _UniffiFfiConverterOptionalTypeTorqueBand.write(value.torque, buf)
+        _UniffiFfiConverterOptionalTypeEngagementAdvice.write(value.engagement, buf)
+        _UniffiFfiConverterSequenceTypeSubstituteRule.write(value.substitutes, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+class _UniffiFfiConverterSequenceTypeBelief(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeBelief.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeBelief.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeBelief.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class NextCheck:
+    """
+    The check to do next.
+"""
+    def __init__(self, *, check:str, gain_bits:float, trouble_minutes:float):
+        self.check = check
+        self.gain_bits = gain_bits
+        self.trouble_minutes = trouble_minutes
+        
+        
+
+    
+    def __str__(self):
+        return "NextCheck(check={}, gain_bits={}, trouble_minutes={})".format(self.check, self.gain_bits, self.trouble_minutes)
+    def __eq__(self, other):
+        if self.check != other.check:
+            return False
+        if self.gain_bits != other.gain_bits:
+            return False
+        if self.trouble_minutes != other.trouble_minutes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNextCheck(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NextCheck(
+            check=_UniffiFfiConverterString.read(buf),
+            gain_bits=_UniffiFfiConverterFloat64.read(buf),
+            trouble_minutes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.check)
+        _UniffiFfiConverterFloat64.check_lower(value.gain_bits)
+        _UniffiFfiConverterFloat64.check_lower(value.trouble_minutes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.check, buf)
+        _UniffiFfiConverterFloat64.write(value.gain_bits, buf)
+        _UniffiFfiConverterFloat64.write(value.trouble_minutes, buf)
+
+class _UniffiFfiConverterOptionalTypeNextCheck(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeNextCheck.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeNextCheck.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeNextCheck.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Meaning:
+    """
+    What an answer to the next check would mean.
+"""
+    def __init__(self, *, outcome:str, label:str, probability:float, points_at:typing.List[str] = _DEFAULT):
+        self.outcome = outcome
+        self.label = label
+        self.probability = probability
+        if points_at is _DEFAULT:
+            self.points_at = []
+        else:
+            self.points_at = points_at
+        
+        
+
+    
+    def __str__(self):
+        return "Meaning(outcome={}, label={}, probability={}, points_at={})".format(self.outcome, self.label, self.probability, self.points_at)
+    def __eq__(self, other):
+        if self.outcome != other.outcome:
+            return False
+        if self.label != other.label:
+            return False
+        if self.probability != other.probability:
+            return False
+        if self.points_at != other.points_at:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMeaning(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Meaning(
+            outcome=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            probability=_UniffiFfiConverterFloat64.read(buf),
+            points_at=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.outcome)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.probability)
+        _UniffiFfiConverterSequenceString.check_lower(value.points_at)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.outcome, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.probability, buf)
+        _UniffiFfiConverterSequenceString.write(value.points_at, buf)
+
+class _UniffiFfiConverterSequenceTypeMeaning(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeMeaning.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeMeaning.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeMeaning.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class SettledOn:
+    """
+    What the search has settled on.
+"""
+    def __init__(self, *, cure:str, suspects:typing.List[str] = _DEFAULT, probability:float):
+        self.cure = cure
+        if suspects is _DEFAULT:
+            self.suspects = []
+        else:
+            self.suspects = suspects
+        self.probability = probability
+        
+        
+
+    
+    def __str__(self):
+        return "SettledOn(cure={}, suspects={}, probability={})".format(self.cure, self.suspects, self.probability)
+    def __eq__(self, other):
+        if self.cure != other.cure:
+            return False
+        if self.suspects != other.suspects:
+            return False
+        if self.probability != other.probability:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSettledOn(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SettledOn(
+            cure=_UniffiFfiConverterString.read(buf),
+            suspects=_UniffiFfiConverterSequenceString.read(buf),
+            probability=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.cure)
+        _UniffiFfiConverterSequenceString.check_lower(value.suspects)
+        _UniffiFfiConverterFloat64.check_lower(value.probability)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.cure, buf)
+        _UniffiFfiConverterSequenceString.write(value.suspects, buf)
+        _UniffiFfiConverterFloat64.write(value.probability, buf)
+
+class _UniffiFfiConverterOptionalTypeSettledOn(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSettledOn.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSettledOn.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSettledOn.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FaultSheet:
+    """
+    The page of the search.
+"""
+    def __init__(self, *, beliefs:typing.List[Belief] = _DEFAULT, next:typing.Optional[NextCheck] = None, meanings:typing.List[Meaning] = _DEFAULT, settled:typing.Optional[SettledOn] = None, try_in_order:typing.List[str] = _DEFAULT, spent_minutes:float, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+        if beliefs is _DEFAULT:
+            self.beliefs = []
+        else:
+            self.beliefs = beliefs
+        self.next = next
+        if meanings is _DEFAULT:
+            self.meanings = []
+        else:
+            self.meanings = meanings
+        self.settled = settled
+        if try_in_order is _DEFAULT:
+            self.try_in_order = []
+        else:
+            self.try_in_order = try_in_order
+        self.spent_minutes = spent_minutes
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        if sources is _DEFAULT:
+            self.sources = []
+        else:
+            self.sources = sources
+        
+        
+
+    
+    def __str__(self):
+        return "FaultSheet(beliefs={}, next={}, meanings={}, settled={}, try_in_order={}, spent_minutes={}, findings={}, sources={})".format(self.beliefs, self.next, self.meanings, self.settled, self.try_in_order, self.spent_minutes, self.findings, self.sources)
+    def __eq__(self, other):
+        if self.beliefs != other.beliefs:
+            return False
+        if self.next != other.next:
+            return False
+        if self.meanings != other.meanings:
+            return False
+        if self.settled != other.settled:
+            return False
+        if self.try_in_order != other.try_in_order:
+            return False
+        if self.spent_minutes != other.spent_minutes:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.sources != other.sources:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultSheet(
+            beliefs=_UniffiFfiConverterSequenceTypeBelief.read(buf),
+            next=_UniffiFfiConverterOptionalTypeNextCheck.read(buf),
+            meanings=_UniffiFfiConverterSequenceTypeMeaning.read(buf),
+            settled=_UniffiFfiConverterOptionalTypeSettledOn.read(buf),
+            try_in_order=_UniffiFfiConverterSequenceString.read(buf),
+            spent_minutes=_UniffiFfiConverterFloat64.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            sources=_UniffiFfiConverterSequenceTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeBelief.check_lower(value.beliefs)
+        _UniffiFfiConverterOptionalTypeNextCheck.check_lower(value.next)
+        _UniffiFfiConverterSequenceTypeMeaning.check_lower(value.meanings)
+        _UniffiFfiConverterOptionalTypeSettledOn.check_lower(value.settled)
+        _UniffiFfiConverterSequenceString.check_lower(value.try_in_order)
+        _UniffiFfiConverterFloat64.check_lower(value.spent_minutes)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterSequenceTypeSource.check_lower(value.sources)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeBelief.write(value.beliefs, buf)
+        _UniffiFfiConverterOptionalTypeNextCheck.write(value.next, buf)
+        _UniffiFfiConverterSequenceTypeMeaning.write(value.meanings, buf)
+        _UniffiFfiConverterOptionalTypeSettledOn.write(value.settled, buf)
+        _UniffiFfiConverterSequenceString.write(value.try_in_order, buf)
+        _UniffiFfiConverterFloat64.write(value.spent_minutes, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
+
+@dataclass
 class Figure:
     """
     A result of a sum.
@@ -3760,27 +9111,455 @@ class _UniffiFfiConverterTypeFigures(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeFigure.write(value.figures, buf)
 
+class _UniffiFfiConverterSequenceUInt32(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterUInt32.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterUInt32.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterUInt32.read(buf) for i in range(count)
+        ]
+
 @dataclass
-class Fluid:
+class FillAsk:
     """
-    A filling.
+    What to fill. What is left out is taken from the bike.
 """
-    def __init__(self, *, name:str, litres:typing.Optional[float] = None, grade:typing.Optional[str] = None):
+    def __init__(self, *, filling:typing.Optional[str] = None, litres:typing.Optional[float] = None, cups_ml:typing.List[int] = _DEFAULT):
+        self.filling = filling
+        self.litres = litres
+        if cups_ml is _DEFAULT:
+            self.cups_ml = []
+        else:
+            self.cups_ml = cups_ml
+        
+        
+
+    
+    def __str__(self):
+        return "FillAsk(filling={}, litres={}, cups_ml={})".format(self.filling, self.litres, self.cups_ml)
+    def __eq__(self, other):
+        if self.filling != other.filling:
+            return False
+        if self.litres != other.litres:
+            return False
+        if self.cups_ml != other.cups_ml:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFillAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FillAsk(
+            filling=_UniffiFfiConverterOptionalString.read(buf),
+            litres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cups_ml=_UniffiFfiConverterSequenceUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.filling)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.litres)
+        _UniffiFfiConverterSequenceUInt32.check_lower(value.cups_ml)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.filling, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.litres, buf)
+        _UniffiFfiConverterSequenceUInt32.write(value.cups_ml, buf)
+
+
+
+
+
+
+class FillKind(enum.Enum):
+    """
+    On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
+"""
+    
+    DRAIN = 0
+    """
+    After letting the old filling run out.
+"""
+    
+    WITH_FILTER = 1
+    """
+    After letting it run out and changing the filter.
+"""
+    
+    AFTER_STRIP_DOWN = 2
+    """
+    After a strip-down, everything dry.
+"""
+    
+
+
+class _UniffiFfiConverterTypeFillKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FillKind.DRAIN
+        if variant == 2:
+            return FillKind.WITH_FILTER
+        if variant == 3:
+            return FillKind.AFTER_STRIP_DOWN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == FillKind.DRAIN:
+            return
+        if value == FillKind.WITH_FILTER:
+            return
+        if value == FillKind.AFTER_STRIP_DOWN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == FillKind.DRAIN:
+            buf.write_i32(1)
+        if value == FillKind.WITH_FILTER:
+            buf.write_i32(2)
+        if value == FillKind.AFTER_STRIP_DOWN:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeFillKind(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFillKind.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFillKind.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFillKind.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FillChoice:
+    """
+    A filling of the bike.
+"""
+    def __init__(self, *, id:str, name:str, litres:typing.Optional[float] = None, fill:typing.Optional[FillKind] = None, grade:typing.Optional[str] = None):
+        self.id = id
         self.name = name
         self.litres = litres
+        self.fill = fill
         self.grade = grade
         
         
 
     
     def __str__(self):
-        return "Fluid(name={}, litres={}, grade={})".format(self.name, self.litres, self.grade)
+        return "FillChoice(id={}, name={}, litres={}, fill={}, grade={})".format(self.id, self.name, self.litres, self.fill, self.grade)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.name != other.name:
+            return False
+        if self.litres != other.litres:
+            return False
+        if self.fill != other.fill:
+            return False
+        if self.grade != other.grade:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFillChoice(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FillChoice(
+            id=_UniffiFfiConverterString.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            litres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            fill=_UniffiFfiConverterOptionalTypeFillKind.read(buf),
+            grade=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.litres)
+        _UniffiFfiConverterOptionalTypeFillKind.check_lower(value.fill)
+        _UniffiFfiConverterOptionalString.check_lower(value.grade)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.litres, buf)
+        _UniffiFfiConverterOptionalTypeFillKind.write(value.fill, buf)
+        _UniffiFfiConverterOptionalString.write(value.grade, buf)
+
+class _UniffiFfiConverterSequenceTypeFillChoice(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFillChoice.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFillChoice.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFillChoice.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalTypeFillChoice(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFillChoice.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFillChoice.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFillChoice.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Pour:
+    """
+    A cup filled so many times.
+"""
+    def __init__(self, *, cup_ml:int, times:int, each_ml:int):
+        self.cup_ml = cup_ml
+        self.times = times
+        self.each_ml = each_ml
+        
+        
+
+    
+    def __str__(self):
+        return "Pour(cup_ml={}, times={}, each_ml={})".format(self.cup_ml, self.times, self.each_ml)
+    def __eq__(self, other):
+        if self.cup_ml != other.cup_ml:
+            return False
+        if self.times != other.times:
+            return False
+        if self.each_ml != other.each_ml:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePour(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Pour(
+            cup_ml=_UniffiFfiConverterUInt32.read(buf),
+            times=_UniffiFfiConverterUInt32.read(buf),
+            each_ml=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.cup_ml)
+        _UniffiFfiConverterUInt32.check_lower(value.times)
+        _UniffiFfiConverterUInt32.check_lower(value.each_ml)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.cup_ml, buf)
+        _UniffiFfiConverterUInt32.write(value.times, buf)
+        _UniffiFfiConverterUInt32.write(value.each_ml, buf)
+
+class _UniffiFfiConverterSequenceTypePour(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypePour.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypePour.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypePour.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class FillSheet:
+    """
+    The filling page.
+"""
+    def __init__(self, *, choices:typing.List[FillChoice] = _DEFAULT, filling:typing.Optional[FillChoice] = None, volume_ml:int, pours:typing.List[Pour] = _DEFAULT, sentence:str, steps:typing.List[str] = _DEFAULT, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        if choices is _DEFAULT:
+            self.choices = []
+        else:
+            self.choices = choices
+        self.filling = filling
+        self.volume_ml = volume_ml
+        if pours is _DEFAULT:
+            self.pours = []
+        else:
+            self.pours = pours
+        self.sentence = sentence
+        if steps is _DEFAULT:
+            self.steps = []
+        else:
+            self.steps = steps
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "FillSheet(choices={}, filling={}, volume_ml={}, pours={}, sentence={}, steps={}, cautions={}, findings={}, working={})".format(self.choices, self.filling, self.volume_ml, self.pours, self.sentence, self.steps, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.choices != other.choices:
+            return False
+        if self.filling != other.filling:
+            return False
+        if self.volume_ml != other.volume_ml:
+            return False
+        if self.pours != other.pours:
+            return False
+        if self.sentence != other.sentence:
+            return False
+        if self.steps != other.steps:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFillSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FillSheet(
+            choices=_UniffiFfiConverterSequenceTypeFillChoice.read(buf),
+            filling=_UniffiFfiConverterOptionalTypeFillChoice.read(buf),
+            volume_ml=_UniffiFfiConverterUInt32.read(buf),
+            pours=_UniffiFfiConverterSequenceTypePour.read(buf),
+            sentence=_UniffiFfiConverterString.read(buf),
+            steps=_UniffiFfiConverterSequenceString.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeFillChoice.check_lower(value.choices)
+        _UniffiFfiConverterOptionalTypeFillChoice.check_lower(value.filling)
+        _UniffiFfiConverterUInt32.check_lower(value.volume_ml)
+        _UniffiFfiConverterSequenceTypePour.check_lower(value.pours)
+        _UniffiFfiConverterString.check_lower(value.sentence)
+        _UniffiFfiConverterSequenceString.check_lower(value.steps)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeFillChoice.write(value.choices, buf)
+        _UniffiFfiConverterOptionalTypeFillChoice.write(value.filling, buf)
+        _UniffiFfiConverterUInt32.write(value.volume_ml, buf)
+        _UniffiFfiConverterSequenceTypePour.write(value.pours, buf)
+        _UniffiFfiConverterString.write(value.sentence, buf)
+        _UniffiFfiConverterSequenceString.write(value.steps, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+@dataclass
+class Fluid:
+    """
+    A filling.
+"""
+    def __init__(self, *, name:str, litres:typing.Optional[float] = None, grade:typing.Optional[str] = None, fill:typing.Optional[FillKind] = None):
+        self.name = name
+        self.litres = litres
+        self.grade = grade
+        self.fill = fill
+        
+        
+
+    
+    def __str__(self):
+        return "Fluid(name={}, litres={}, grade={}, fill={})".format(self.name, self.litres, self.grade, self.fill)
     def __eq__(self, other):
         if self.name != other.name:
             return False
         if self.litres != other.litres:
             return False
         if self.grade != other.grade:
+            return False
+        if self.fill != other.fill:
             return False
         return True
 
@@ -3791,6 +9570,7 @@ class _UniffiFfiConverterTypeFluid(_UniffiConverterRustBuffer):
             name=_UniffiFfiConverterString.read(buf),
             litres=_UniffiFfiConverterOptionalFloat64.read(buf),
             grade=_UniffiFfiConverterOptionalString.read(buf),
+            fill=_UniffiFfiConverterOptionalTypeFillKind.read(buf),
         )
 
     @staticmethod
@@ -3798,12 +9578,14 @@ class _UniffiFfiConverterTypeFluid(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.name)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.litres)
         _UniffiFfiConverterOptionalString.check_lower(value.grade)
+        _UniffiFfiConverterOptionalTypeFillKind.check_lower(value.fill)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.name, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.litres, buf)
         _UniffiFfiConverterOptionalString.write(value.grade, buf)
+        _UniffiFfiConverterOptionalTypeFillKind.write(value.fill, buf)
 
 @dataclass
 class Filling:
@@ -3843,6 +9625,57 @@ class _UniffiFfiConverterTypeFilling(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
         _UniffiFfiConverterTypeFluid.write(value.fluid, buf)
+
+@dataclass
+class Flow:
+    """
+    What flows through an element.
+"""
+    def __init__(self, *, element:str, volts:float, amperes:float, watts:float):
+        self.element = element
+        self.volts = volts
+        self.amperes = amperes
+        self.watts = watts
+        
+        
+
+    
+    def __str__(self):
+        return "Flow(element={}, volts={}, amperes={}, watts={})".format(self.element, self.volts, self.amperes, self.watts)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.volts != other.volts:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        if self.watts != other.watts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlow(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Flow(
+            element=_UniffiFfiConverterString.read(buf),
+            volts=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            watts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterFloat64.check_lower(value.watts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterFloat64.write(value.watts, buf)
 
 @dataclass
 class GearLine:
@@ -4268,6 +10101,163 @@ class _UniffiFfiConverterTypeGearingSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeSpeedometerShift.write(value.speedometer, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+@dataclass
+class SwitchCard:
+    """
+    Something with positions: a switch, a brake lever, or the state of the engine.
+"""
+    def __init__(self, *, id:str, label:str, positions:typing.List[str] = _DEFAULT):
+        self.id = id
+        self.label = label
+        if positions is _DEFAULT:
+            self.positions = []
+        else:
+            self.positions = positions
+        
+        
+
+    
+    def __str__(self):
+        return "SwitchCard(id={}, label={}, positions={})".format(self.id, self.label, self.positions)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.label != other.label:
+            return False
+        if self.positions != other.positions:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSwitchCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SwitchCard(
+            id=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            positions=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterSequenceString.check_lower(value.positions)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterSequenceString.write(value.positions, buf)
+
+class _UniffiFfiConverterSequenceTypeSwitchCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSwitchCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSwitchCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSwitchCard.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeElement(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeElement.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeElement.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeElement.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Harness:
+    """
+    A harness: everything between the battery and the lamps, as a list.
+"""
+    def __init__(self, *, name:str, earth:str, frame:str, switches:typing.List[SwitchCard] = _DEFAULT, elements:typing.List[Element] = _DEFAULT):
+        self.name = name
+        self.earth = earth
+        self.frame = frame
+        if switches is _DEFAULT:
+            self.switches = []
+        else:
+            self.switches = switches
+        if elements is _DEFAULT:
+            self.elements = []
+        else:
+            self.elements = elements
+        
+        
+
+    
+    def __str__(self):
+        return "Harness(name={}, earth={}, frame={}, switches={}, elements={})".format(self.name, self.earth, self.frame, self.switches, self.elements)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.earth != other.earth:
+            return False
+        if self.frame != other.frame:
+            return False
+        if self.switches != other.switches:
+            return False
+        if self.elements != other.elements:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHarness(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Harness(
+            name=_UniffiFfiConverterString.read(buf),
+            earth=_UniffiFfiConverterString.read(buf),
+            frame=_UniffiFfiConverterString.read(buf),
+            switches=_UniffiFfiConverterSequenceTypeSwitchCard.read(buf),
+            elements=_UniffiFfiConverterSequenceTypeElement.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterString.check_lower(value.earth)
+        _UniffiFfiConverterString.check_lower(value.frame)
+        _UniffiFfiConverterSequenceTypeSwitchCard.check_lower(value.switches)
+        _UniffiFfiConverterSequenceTypeElement.check_lower(value.elements)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterString.write(value.earth, buf)
+        _UniffiFfiConverterString.write(value.frame, buf)
+        _UniffiFfiConverterSequenceTypeSwitchCard.write(value.switches, buf)
+        _UniffiFfiConverterSequenceTypeElement.write(value.elements, buf)
 
 @dataclass
 class Identity:
@@ -5146,29 +11136,6 @@ class _UniffiFfiConverterSequenceTypeItemVerdict(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeItemVerdict.read(buf) for i in range(count)
         ]
 
-class _UniffiFfiConverterSequenceString(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterString.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterString.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterString.read(buf) for i in range(count)
-        ]
-
 @dataclass
 class Readiness:
     """
@@ -5749,6 +11716,128 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.done_ms, buf)
         _UniffiFfiConverterFloat64.write(value.rank, buf)
 
+
+
+
+
+
+class LampLook(enum.Enum):
+    """
+    What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+"""
+    
+    OFF = 0
+    """
+    Dark, silent, still.
+"""
+    
+    GLOW = 1
+    """
+    A glow that is seen in the dark only; a horn that clicks.
+"""
+    
+    DIM = 2
+    """
+    Plainly too weak.
+"""
+    
+    FULL = 3
+    """
+    As it should be.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampLook.OFF
+        if variant == 2:
+            return LampLook.GLOW
+        if variant == 3:
+            return LampLook.DIM
+        if variant == 4:
+            return LampLook.FULL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampLook.OFF:
+            return
+        if value == LampLook.GLOW:
+            return
+        if value == LampLook.DIM:
+            return
+        if value == LampLook.FULL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampLook.OFF:
+            buf.write_i32(1)
+        if value == LampLook.GLOW:
+            buf.write_i32(2)
+        if value == LampLook.DIM:
+            buf.write_i32(3)
+        if value == LampLook.FULL:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class LampState:
+    """
+    The state of a lamp, horn, consumer or starter.
+"""
+    def __init__(self, *, element:str, label:str, share:float, look:LampLook):
+        self.element = element
+        self.label = label
+        self.share = share
+        self.look = look
+        
+        
+
+    
+    def __str__(self):
+        return "LampState(element={}, label={}, share={}, look={})".format(self.element, self.label, self.share, self.look)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.label != other.label:
+            return False
+        if self.share != other.share:
+            return False
+        if self.look != other.look:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampState(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampState(
+            element=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+            look=_UniffiFfiConverterTypeLampLook.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.look)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.look, buf)
+
 @dataclass
 class Slot:
     """
@@ -6164,6 +12253,601 @@ class _UniffiFfiConverterTypeLoadSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+@dataclass
+class TwoPartAsk:
+    """
+    A two-part product.
+"""
+    def __init__(self, *, ready:float, by_weight:bool, parts_base:float, parts_hardener:float, thinner_percent:float, thinner_of_base:bool, base_density:typing.Optional[float] = None, hardener_density:typing.Optional[float] = None, thinner_density:typing.Optional[float] = None):
+        self.ready = ready
+        self.by_weight = by_weight
+        self.parts_base = parts_base
+        self.parts_hardener = parts_hardener
+        self.thinner_percent = thinner_percent
+        self.thinner_of_base = thinner_of_base
+        self.base_density = base_density
+        self.hardener_density = hardener_density
+        self.thinner_density = thinner_density
+        
+        
+
+    
+    def __str__(self):
+        return "TwoPartAsk(ready={}, by_weight={}, parts_base={}, parts_hardener={}, thinner_percent={}, thinner_of_base={}, base_density={}, hardener_density={}, thinner_density={})".format(self.ready, self.by_weight, self.parts_base, self.parts_hardener, self.thinner_percent, self.thinner_of_base, self.base_density, self.hardener_density, self.thinner_density)
+    def __eq__(self, other):
+        if self.ready != other.ready:
+            return False
+        if self.by_weight != other.by_weight:
+            return False
+        if self.parts_base != other.parts_base:
+            return False
+        if self.parts_hardener != other.parts_hardener:
+            return False
+        if self.thinner_percent != other.thinner_percent:
+            return False
+        if self.thinner_of_base != other.thinner_of_base:
+            return False
+        if self.base_density != other.base_density:
+            return False
+        if self.hardener_density != other.hardener_density:
+            return False
+        if self.thinner_density != other.thinner_density:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTwoPartAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TwoPartAsk(
+            ready=_UniffiFfiConverterFloat64.read(buf),
+            by_weight=_UniffiFfiConverterBoolean.read(buf),
+            parts_base=_UniffiFfiConverterFloat64.read(buf),
+            parts_hardener=_UniffiFfiConverterFloat64.read(buf),
+            thinner_percent=_UniffiFfiConverterFloat64.read(buf),
+            thinner_of_base=_UniffiFfiConverterBoolean.read(buf),
+            base_density=_UniffiFfiConverterOptionalFloat64.read(buf),
+            hardener_density=_UniffiFfiConverterOptionalFloat64.read(buf),
+            thinner_density=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.ready)
+        _UniffiFfiConverterBoolean.check_lower(value.by_weight)
+        _UniffiFfiConverterFloat64.check_lower(value.parts_base)
+        _UniffiFfiConverterFloat64.check_lower(value.parts_hardener)
+        _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+        _UniffiFfiConverterBoolean.check_lower(value.thinner_of_base)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.base_density)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.hardener_density)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.thinner_density)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.ready, buf)
+        _UniffiFfiConverterBoolean.write(value.by_weight, buf)
+        _UniffiFfiConverterFloat64.write(value.parts_base, buf)
+        _UniffiFfiConverterFloat64.write(value.parts_hardener, buf)
+        _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+        _UniffiFfiConverterBoolean.write(value.thinner_of_base, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.base_density, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.hardener_density, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.thinner_density, buf)
+
+
+
+
+
+
+class Mix:
+    """
+    What is mixed.
+"""
+    def __init__(self):
+        raise RuntimeError("Mix cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class PREMIX:
+        """
+        Oil into fuel for a two-stroke.
+"""
+        
+        def __init__(self, fuel_litres:float, parts_fuel:float):
+            self.fuel_litres = fuel_litres
+            
+            """
+        Fuel, L.
+"""
+        
+            self.parts_fuel = parts_fuel
+            
+            """
+        Parts of fuel to one of oil: 50 for 50:1.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Mix.PREMIX(fuel_litres={}, parts_fuel={})".format(self.fuel_litres, self.parts_fuel)
+        def __eq__(self, other):
+            if not isinstance(other, Mix):
+                return NotImplemented
+            if not other.is_PREMIX():
+                return False
+            if self.fuel_litres != other.fuel_litres:
+                return False
+            if self.parts_fuel != other.parts_fuel:
+                return False
+            return True
+
+    @dataclass
+    class TWO_PART:
+        """
+        Base, hardener and thinner.
+"""
+        
+        def __init__(self, product:TwoPartAsk):
+            self.product = product
+            
+            """
+        The product.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Mix.TWO_PART(product={})".format(self.product)
+        def __eq__(self, other):
+            if not isinstance(other, Mix):
+                return NotImplemented
+            if not other.is_TWO_PART():
+                return False
+            if self.product != other.product:
+                return False
+            return True
+
+    @dataclass
+    class THINNING:
+        """
+        Thinner into a one-part paint.
+"""
+        
+        def __init__(self, paint_ml:float, thinner_percent:float):
+            self.paint_ml = paint_ml
+            
+            """
+        Unthinned paint, mL.
+"""
+        
+            self.thinner_percent = thinner_percent
+            
+            """
+        Thinner, per cent of it.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Mix.THINNING(paint_ml={}, thinner_percent={})".format(self.paint_ml, self.thinner_percent)
+        def __eq__(self, other):
+            if not isinstance(other, Mix):
+                return NotImplemented
+            if not other.is_THINNING():
+                return False
+            if self.paint_ml != other.paint_ml:
+                return False
+            if self.thinner_percent != other.thinner_percent:
+                return False
+            return True
+
+    @dataclass
+    class COVER:
+        """
+        Paint for an area.
+"""
+        
+        def __init__(self, area:CoverAsk):
+            self.area = area
+            
+            """
+        The area.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Mix.COVER(area={})".format(self.area)
+        def __eq__(self, other):
+            if not isinstance(other, Mix):
+                return NotImplemented
+            if not other.is_COVER():
+                return False
+            if self.area != other.area:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_PREMIX(self) -> bool:
+        return isinstance(self, Mix.PREMIX)
+    def is_premix(self) -> bool:
+        return isinstance(self, Mix.PREMIX)
+    def is_TWO_PART(self) -> bool:
+        return isinstance(self, Mix.TWO_PART)
+    def is_two_part(self) -> bool:
+        return isinstance(self, Mix.TWO_PART)
+    def is_THINNING(self) -> bool:
+        return isinstance(self, Mix.THINNING)
+    def is_thinning(self) -> bool:
+        return isinstance(self, Mix.THINNING)
+    def is_COVER(self) -> bool:
+        return isinstance(self, Mix.COVER)
+    def is_cover(self) -> bool:
+        return isinstance(self, Mix.COVER)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Mix.PREMIX = type("Mix.PREMIX", (Mix.PREMIX, Mix,), {})  # type: ignore
+Mix.TWO_PART = type("Mix.TWO_PART", (Mix.TWO_PART, Mix,), {})  # type: ignore
+Mix.THINNING = type("Mix.THINNING", (Mix.THINNING, Mix,), {})  # type: ignore
+Mix.COVER = type("Mix.COVER", (Mix.COVER, Mix,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeMix(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Mix.PREMIX(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 2:
+            return Mix.TWO_PART(
+                _UniffiFfiConverterTypeTwoPartAsk.read(buf),
+            )
+        if variant == 3:
+            return Mix.THINNING(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 4:
+            return Mix.COVER(
+                _UniffiFfiConverterTypeCoverAsk.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_PREMIX():
+            _UniffiFfiConverterFloat64.check_lower(value.fuel_litres)
+            _UniffiFfiConverterFloat64.check_lower(value.parts_fuel)
+            return
+        if value.is_TWO_PART():
+            _UniffiFfiConverterTypeTwoPartAsk.check_lower(value.product)
+            return
+        if value.is_THINNING():
+            _UniffiFfiConverterFloat64.check_lower(value.paint_ml)
+            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+            return
+        if value.is_COVER():
+            _UniffiFfiConverterTypeCoverAsk.check_lower(value.area)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_PREMIX():
+            buf.write_i32(1)
+            _UniffiFfiConverterFloat64.write(value.fuel_litres, buf)
+            _UniffiFfiConverterFloat64.write(value.parts_fuel, buf)
+        if value.is_TWO_PART():
+            buf.write_i32(2)
+            _UniffiFfiConverterTypeTwoPartAsk.write(value.product, buf)
+        if value.is_THINNING():
+            buf.write_i32(3)
+            _UniffiFfiConverterFloat64.write(value.paint_ml, buf)
+            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+        if value.is_COVER():
+            buf.write_i32(4)
+            _UniffiFfiConverterTypeCoverAsk.write(value.area, buf)
+
+
+
+@dataclass
+class MixAsk:
+    """
+    What to mix.
+"""
+    def __init__(self, *, mix:Mix):
+        self.mix = mix
+        
+        
+
+    
+    def __str__(self):
+        return "MixAsk(mix={})".format(self.mix)
+    def __eq__(self, other):
+        if self.mix != other.mix:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMixAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return MixAsk(
+            mix=_UniffiFfiConverterTypeMix.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeMix.check_lower(value.mix)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeMix.write(value.mix, buf)
+
+@dataclass
+class MixPart:
+    """
+    One part of a mix.
+"""
+    def __init__(self, *, name:str, millilitres:typing.Optional[float] = None, grams:typing.Optional[float] = None):
+        self.name = name
+        self.millilitres = millilitres
+        self.grams = grams
+        
+        
+
+    
+    def __str__(self):
+        return "MixPart(name={}, millilitres={}, grams={})".format(self.name, self.millilitres, self.grams)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.millilitres != other.millilitres:
+            return False
+        if self.grams != other.grams:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMixPart(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return MixPart(
+            name=_UniffiFfiConverterString.read(buf),
+            millilitres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            grams=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.millilitres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.grams)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.millilitres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.grams, buf)
+
+class _UniffiFfiConverterSequenceTypeMixPart(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeMixPart.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeMixPart.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeMixPart.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class OtherReading:
+    """
+    The same sheet read by the other convention.
+"""
+    def __init__(self, *, words:str, parts:typing.List[MixPart] = _DEFAULT):
+        self.words = words
+        if parts is _DEFAULT:
+            self.parts = []
+        else:
+            self.parts = parts
+        
+        
+
+    
+    def __str__(self):
+        return "OtherReading(words={}, parts={})".format(self.words, self.parts)
+    def __eq__(self, other):
+        if self.words != other.words:
+            return False
+        if self.parts != other.parts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOtherReading(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OtherReading(
+            words=_UniffiFfiConverterString.read(buf),
+            parts=_UniffiFfiConverterSequenceTypeMixPart.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.words)
+        _UniffiFfiConverterSequenceTypeMixPart.check_lower(value.parts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.words, buf)
+        _UniffiFfiConverterSequenceTypeMixPart.write(value.parts, buf)
+
+class _UniffiFfiConverterOptionalTypeOtherReading(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeOtherReading.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeOtherReading.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeOtherReading.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeCoverNeed(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeCoverNeed.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeCoverNeed.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeCoverNeed.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class MixSheet:
+    """
+    The mixing page.
+"""
+    def __init__(self, *, sentence:str, parts:typing.List[MixPart] = _DEFAULT, other:typing.Optional[OtherReading] = None, cover:typing.Optional[CoverNeed] = None, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.sentence = sentence
+        if parts is _DEFAULT:
+            self.parts = []
+        else:
+            self.parts = parts
+        self.other = other
+        self.cover = cover
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "MixSheet(sentence={}, parts={}, other={}, cover={}, cautions={}, findings={}, working={})".format(self.sentence, self.parts, self.other, self.cover, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.sentence != other.sentence:
+            return False
+        if self.parts != other.parts:
+            return False
+        if self.other != other.other:
+            return False
+        if self.cover != other.cover:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMixSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return MixSheet(
+            sentence=_UniffiFfiConverterString.read(buf),
+            parts=_UniffiFfiConverterSequenceTypeMixPart.read(buf),
+            other=_UniffiFfiConverterOptionalTypeOtherReading.read(buf),
+            cover=_UniffiFfiConverterOptionalTypeCoverNeed.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.sentence)
+        _UniffiFfiConverterSequenceTypeMixPart.check_lower(value.parts)
+        _UniffiFfiConverterOptionalTypeOtherReading.check_lower(value.other)
+        _UniffiFfiConverterOptionalTypeCoverNeed.check_lower(value.cover)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.sentence, buf)
+        _UniffiFfiConverterSequenceTypeMixPart.write(value.parts, buf)
+        _UniffiFfiConverterOptionalTypeOtherReading.write(value.other, buf)
+        _UniffiFfiConverterOptionalTypeCoverNeed.write(value.cover, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
 class _UniffiFfiConverterInt32(_UniffiConverterPrimitiveInt):
     CLASS_NAME = "i32"
     VALUE_MIN = -2**31
@@ -6388,6 +13072,290 @@ class _UniffiFfiConverterTypeNextJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.why, buf)
         _UniffiFfiConverterUInt32.write(value.frees, buf)
         _UniffiFfiConverterBoolean.write(value.critical, buf)
+
+@dataclass
+class NodeVolts:
+    """
+    Voltage of a point.
+"""
+    def __init__(self, *, node:str, volts:float):
+        self.node = node
+        self.volts = volts
+        
+        
+
+    
+    def __str__(self):
+        return "NodeVolts(node={}, volts={})".format(self.node, self.volts)
+    def __eq__(self, other):
+        if self.node != other.node:
+            return False
+        if self.volts != other.volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNodeVolts(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NodeVolts(
+            node=_UniffiFfiConverterString.read(buf),
+            volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.node)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.node, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+class _UniffiFfiConverterSequenceTypeNodeVolts(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeNodeVolts.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeNodeVolts.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeNodeVolts.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeFlow(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFlow.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFlow.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFlow.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeLampState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampState.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampState.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampState.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Overload:
+    """
+    A wire that carries more than its list of currents allows.
+"""
+    def __init__(self, *, element:str, amperes:float, may_carry_amperes:float):
+        self.element = element
+        self.amperes = amperes
+        self.may_carry_amperes = may_carry_amperes
+        
+        
+
+    
+    def __str__(self):
+        return "Overload(element={}, amperes={}, may_carry_amperes={})".format(self.element, self.amperes, self.may_carry_amperes)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        if self.may_carry_amperes != other.may_carry_amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOverload(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Overload(
+            element=_UniffiFfiConverterString.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            may_carry_amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterFloat64.check_lower(value.may_carry_amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
+
+class _UniffiFfiConverterSequenceTypeOverload(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOverload.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOverload.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOverload.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class OperatingPoint:
+    """
+    Everything at an operating point.
+"""
+    def __init__(self, *, nodes:typing.List[NodeVolts] = _DEFAULT, flows:typing.List[Flow] = _DEFAULT, lamps:typing.List[LampState] = _DEFAULT, overloads:typing.List[Overload] = _DEFAULT, blown:typing.List[str] = _DEFAULT, pulled:typing.List[str] = _DEFAULT, chattering:typing.List[str] = _DEFAULT, not_flashing:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT):
+        if nodes is _DEFAULT:
+            self.nodes = []
+        else:
+            self.nodes = nodes
+        if flows is _DEFAULT:
+            self.flows = []
+        else:
+            self.flows = flows
+        if lamps is _DEFAULT:
+            self.lamps = []
+        else:
+            self.lamps = lamps
+        if overloads is _DEFAULT:
+            self.overloads = []
+        else:
+            self.overloads = overloads
+        if blown is _DEFAULT:
+            self.blown = []
+        else:
+            self.blown = blown
+        if pulled is _DEFAULT:
+            self.pulled = []
+        else:
+            self.pulled = pulled
+        if chattering is _DEFAULT:
+            self.chattering = []
+        else:
+            self.chattering = chattering
+        if not_flashing is _DEFAULT:
+            self.not_flashing = []
+        else:
+            self.not_flashing = not_flashing
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        
+        
+
+    
+    def __str__(self):
+        return "OperatingPoint(nodes={}, flows={}, lamps={}, overloads={}, blown={}, pulled={}, chattering={}, not_flashing={}, findings={})".format(self.nodes, self.flows, self.lamps, self.overloads, self.blown, self.pulled, self.chattering, self.not_flashing, self.findings)
+    def __eq__(self, other):
+        if self.nodes != other.nodes:
+            return False
+        if self.flows != other.flows:
+            return False
+        if self.lamps != other.lamps:
+            return False
+        if self.overloads != other.overloads:
+            return False
+        if self.blown != other.blown:
+            return False
+        if self.pulled != other.pulled:
+            return False
+        if self.chattering != other.chattering:
+            return False
+        if self.not_flashing != other.not_flashing:
+            return False
+        if self.findings != other.findings:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOperatingPoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OperatingPoint(
+            nodes=_UniffiFfiConverterSequenceTypeNodeVolts.read(buf),
+            flows=_UniffiFfiConverterSequenceTypeFlow.read(buf),
+            lamps=_UniffiFfiConverterSequenceTypeLampState.read(buf),
+            overloads=_UniffiFfiConverterSequenceTypeOverload.read(buf),
+            blown=_UniffiFfiConverterSequenceString.read(buf),
+            pulled=_UniffiFfiConverterSequenceString.read(buf),
+            chattering=_UniffiFfiConverterSequenceString.read(buf),
+            not_flashing=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeNodeVolts.check_lower(value.nodes)
+        _UniffiFfiConverterSequenceTypeFlow.check_lower(value.flows)
+        _UniffiFfiConverterSequenceTypeLampState.check_lower(value.lamps)
+        _UniffiFfiConverterSequenceTypeOverload.check_lower(value.overloads)
+        _UniffiFfiConverterSequenceString.check_lower(value.blown)
+        _UniffiFfiConverterSequenceString.check_lower(value.pulled)
+        _UniffiFfiConverterSequenceString.check_lower(value.chattering)
+        _UniffiFfiConverterSequenceString.check_lower(value.not_flashing)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeNodeVolts.write(value.nodes, buf)
+        _UniffiFfiConverterSequenceTypeFlow.write(value.flows, buf)
+        _UniffiFfiConverterSequenceTypeLampState.write(value.lamps, buf)
+        _UniffiFfiConverterSequenceTypeOverload.write(value.overloads, buf)
+        _UniffiFfiConverterSequenceString.write(value.blown, buf)
+        _UniffiFfiConverterSequenceString.write(value.pulled, buf)
+        _UniffiFfiConverterSequenceString.write(value.chattering, buf)
+        _UniffiFfiConverterSequenceString.write(value.not_flashing, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
 
 @dataclass
 class OtherUnit:
@@ -7171,65 +14139,53 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.minutes_left, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
 
-
-
-
-
-
-class Judgement(enum.Enum):
+@dataclass
+class Probe:
     """
-    Whether a quantity is as it should be.
+    A point that can be reached with a probe.
 """
-    
-    FINE = 0
-    """
-    Inside its limits.
-"""
-    
-    OUTSIDE = 1
-    """
-    Outside a limit or common practice.
-"""
-    
-    OPEN = 2
-    """
-    Not judged, or not enough is known to judge it.
-"""
-    
+    def __init__(self, *, point:str, covers:typing.List[str] = _DEFAULT, minutes:float):
+        self.point = point
+        if covers is _DEFAULT:
+            self.covers = []
+        else:
+            self.covers = covers
+        self.minutes = minutes
+        
+        
 
+    
+    def __str__(self):
+        return "Probe(point={}, covers={}, minutes={})".format(self.point, self.covers, self.minutes)
+    def __eq__(self, other):
+        if self.point != other.point:
+            return False
+        if self.covers != other.covers:
+            return False
+        if self.minutes != other.minutes:
+            return False
+        return True
 
-class _UniffiFfiConverterTypeJudgement(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeProbe(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Judgement.FINE
-        if variant == 2:
-            return Judgement.OUTSIDE
-        if variant == 3:
-            return Judgement.OPEN
-        raise InternalError("Raw enum value doesn't match any cases")
+        return Probe(
+            point=_UniffiFfiConverterString.read(buf),
+            covers=_UniffiFfiConverterSequenceString.read(buf),
+            minutes=_UniffiFfiConverterFloat64.read(buf),
+        )
 
     @staticmethod
     def check_lower(value):
-        if value == Judgement.FINE:
-            return
-        if value == Judgement.OUTSIDE:
-            return
-        if value == Judgement.OPEN:
-            return
-        raise ValueError(value)
+        _UniffiFfiConverterString.check_lower(value.point)
+        _UniffiFfiConverterSequenceString.check_lower(value.covers)
+        _UniffiFfiConverterFloat64.check_lower(value.minutes)
 
     @staticmethod
     def write(value, buf):
-        if value == Judgement.FINE:
-            buf.write_i32(1)
-        if value == Judgement.OUTSIDE:
-            buf.write_i32(2)
-        if value == Judgement.OPEN:
-            buf.write_i32(3)
-
-
+        _UniffiFfiConverterString.write(value.point, buf)
+        _UniffiFfiConverterSequenceString.write(value.covers, buf)
+        _UniffiFfiConverterFloat64.write(value.minutes, buf)
 
 @dataclass
 class Quantity:
@@ -7739,6 +14695,44 @@ class Proposal:
                 return False
             return True
 
+    @dataclass
+    class BRAKE:
+        """
+        Other parts in a brake.
+"""
+        
+        def __init__(self, end:End, brake:Brake):
+            self.end = end
+            
+            """
+        Which brake.
+"""
+        
+            self.brake = brake
+            
+            """
+        What would be fitted; fields left out are as fitted now.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Proposal.BRAKE(end={}, brake={})".format(self.end, self.brake)
+        def __eq__(self, other):
+            if not isinstance(other, Proposal):
+                return NotImplemented
+            if not other.is_BRAKE():
+                return False
+            if self.end != other.end:
+                return False
+            if self.brake != other.brake:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -7751,6 +14745,10 @@ class Proposal:
         return isinstance(self, Proposal.CONSUMER)
     def is_consumer(self) -> bool:
         return isinstance(self, Proposal.CONSUMER)
+    def is_BRAKE(self) -> bool:
+        return isinstance(self, Proposal.BRAKE)
+    def is_brake(self) -> bool:
+        return isinstance(self, Proposal.BRAKE)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -7758,6 +14756,7 @@ class Proposal:
 # We might be able to do this a little more neatly with a metaclass, but this'll do.
 Proposal.SPROCKETS = type("Proposal.SPROCKETS", (Proposal.SPROCKETS, Proposal,), {})  # type: ignore
 Proposal.CONSUMER = type("Proposal.CONSUMER", (Proposal.CONSUMER, Proposal,), {})  # type: ignore
+Proposal.BRAKE = type("Proposal.BRAKE", (Proposal.BRAKE, Proposal,), {})  # type: ignore
 
 
 
@@ -7777,6 +14776,11 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterTypeConsumer.read(buf),
             )
+        if variant == 3:
+            return Proposal.BRAKE(
+                _UniffiFfiConverterTypeEnd.read(buf),
+                _UniffiFfiConverterTypeBrake.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -7789,6 +14793,10 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
         if value.is_CONSUMER():
             _UniffiFfiConverterString.check_lower(value.id)
             _UniffiFfiConverterTypeConsumer.check_lower(value.consumer)
+            return
+        if value.is_BRAKE():
+            _UniffiFfiConverterTypeEnd.check_lower(value.end)
+            _UniffiFfiConverterTypeBrake.check_lower(value.brake)
             return
         raise ValueError(value)
 
@@ -7803,6 +14811,10 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
             buf.write_i32(2)
             _UniffiFfiConverterString.write(value.id, buf)
             _UniffiFfiConverterTypeConsumer.write(value.consumer, buf)
+        if value.is_BRAKE():
+            buf.write_i32(3)
+            _UniffiFfiConverterTypeEnd.write(value.end, buf)
+            _UniffiFfiConverterTypeBrake.write(value.brake, buf)
 
 
 
@@ -8038,6 +15050,104 @@ class _UniffiFfiConverterTypeRippleSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.follows, buf)
 
 @dataclass
+class SwitchPosition:
+    """
+    The position of one switch.
+"""
+    def __init__(self, *, switch:str, position:str):
+        self.switch = switch
+        self.position = position
+        
+        
+
+    
+    def __str__(self):
+        return "SwitchPosition(switch={}, position={})".format(self.switch, self.position)
+    def __eq__(self, other):
+        if self.switch != other.switch:
+            return False
+        if self.position != other.position:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSwitchPosition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SwitchPosition(
+            switch=_UniffiFfiConverterString.read(buf),
+            position=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.switch)
+        _UniffiFfiConverterString.check_lower(value.position)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.switch, buf)
+        _UniffiFfiConverterString.write(value.position, buf)
+
+class _UniffiFfiConverterSequenceTypeSwitchPosition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSwitchPosition.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSwitchPosition.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSwitchPosition.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Setting:
+    """
+    The positions of the switches. A switch that is not named rests in its first position.
+"""
+    def __init__(self, *, positions:typing.List[SwitchPosition] = _DEFAULT):
+        if positions is _DEFAULT:
+            self.positions = []
+        else:
+            self.positions = positions
+        
+        
+
+    
+    def __str__(self):
+        return "Setting(positions={})".format(self.positions)
+    def __eq__(self, other):
+        if self.positions != other.positions:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSetting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Setting(
+            positions=_UniffiFfiConverterSequenceTypeSwitchPosition.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeSwitchPosition.check_lower(value.positions)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeSwitchPosition.write(value.positions, buf)
+
+@dataclass
 class Wheel:
     """
     A wheel with its tyre.
@@ -8259,6 +15369,229 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
 
 @dataclass
+class Suspect:
+    """
+    One thing that may be wrong.
+"""
+    def __init__(self, *, id:str, label:str, weight:float, cure:str, try_minutes:float):
+        self.id = id
+        self.label = label
+        self.weight = weight
+        self.cure = cure
+        self.try_minutes = try_minutes
+        
+        
+
+    
+    def __str__(self):
+        return "Suspect(id={}, label={}, weight={}, cure={}, try_minutes={})".format(self.id, self.label, self.weight, self.cure, self.try_minutes)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.label != other.label:
+            return False
+        if self.weight != other.weight:
+            return False
+        if self.cure != other.cure:
+            return False
+        if self.try_minutes != other.try_minutes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSuspect(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Suspect(
+            id=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            weight=_UniffiFfiConverterFloat64.read(buf),
+            cure=_UniffiFfiConverterString.read(buf),
+            try_minutes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.weight)
+        _UniffiFfiConverterString.check_lower(value.cure)
+        _UniffiFfiConverterFloat64.check_lower(value.try_minutes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.weight, buf)
+        _UniffiFfiConverterString.write(value.cure, buf)
+        _UniffiFfiConverterFloat64.write(value.try_minutes, buf)
+
+
+
+
+
+
+class SymptomKind(enum.Enum):
+    """
+    Kind of symptom.
+"""
+    
+    WEAKER = 0
+    """
+    A lamp, horn or starter does less than it should.
+"""
+    
+    STRONGER = 1
+    """
+    One does something although it should not, or more than it should.
+"""
+    
+    FUSE_BLOWS = 2
+    """
+    A fuse blows.
+"""
+    
+    CHATTERS = 3
+    """
+    A relay or solenoid chatters.
+"""
+    
+    NOT_FLASHING = 4
+    """
+    A flasher no longer flashes.
+"""
+    
+
+
+class _UniffiFfiConverterTypeSymptomKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return SymptomKind.WEAKER
+        if variant == 2:
+            return SymptomKind.STRONGER
+        if variant == 3:
+            return SymptomKind.FUSE_BLOWS
+        if variant == 4:
+            return SymptomKind.CHATTERS
+        if variant == 5:
+            return SymptomKind.NOT_FLASHING
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == SymptomKind.WEAKER:
+            return
+        if value == SymptomKind.STRONGER:
+            return
+        if value == SymptomKind.FUSE_BLOWS:
+            return
+        if value == SymptomKind.CHATTERS:
+            return
+        if value == SymptomKind.NOT_FLASHING:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == SymptomKind.WEAKER:
+            buf.write_i32(1)
+        if value == SymptomKind.STRONGER:
+            buf.write_i32(2)
+        if value == SymptomKind.FUSE_BLOWS:
+            buf.write_i32(3)
+        if value == SymptomKind.CHATTERS:
+            buf.write_i32(4)
+        if value == SymptomKind.NOT_FLASHING:
+            buf.write_i32(5)
+
+
+
+@dataclass
+class Symptom:
+    """
+    One thing that is seen or heard.
+"""
+    def __init__(self, *, kind:SymptomKind, element:str, text:str):
+        self.kind = kind
+        self.element = element
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "Symptom(kind={}, element={}, text={})".format(self.kind, self.element, self.text)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.element != other.element:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Symptom(
+            kind=_UniffiFfiConverterTypeSymptomKind.read(buf),
+            element=_UniffiFfiConverterString.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeSymptomKind.check_lower(value.kind)
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeSymptomKind.write(value.kind, buf)
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
+@dataclass
+class TimeBand:
+    """
+    How long a fuse lasts at a current.
+"""
+    def __init__(self, *, least_seconds:float, most_seconds:typing.Optional[float] = None):
+        self.least_seconds = least_seconds
+        self.most_seconds = most_seconds
+        
+        
+
+    
+    def __str__(self):
+        return "TimeBand(least_seconds={}, most_seconds={})".format(self.least_seconds, self.most_seconds)
+    def __eq__(self, other):
+        if self.least_seconds != other.least_seconds:
+            return False
+        if self.most_seconds != other.most_seconds:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTimeBand(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TimeBand(
+            least_seconds=_UniffiFfiConverterFloat64.read(buf),
+            most_seconds=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.least_seconds)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.most_seconds)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.least_seconds, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.most_seconds, buf)
+
+@dataclass
 class TodayAsk:
     """
     What to answer for.
@@ -8450,6 +15783,192 @@ class _UniffiFfiConverterTypeTodaySheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.jobs_done, buf)
         _UniffiFfiConverterUInt32.write(value.jobs, buf)
 
+class _UniffiFfiConverterSequenceTypeSuspect(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSuspect.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSuspect.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSuspect.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeCover(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCover.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCover.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCover.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeCheck(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCheck.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCheck.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCheck.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class TroubleCase:
+    """
+    A case: everything that is known before the first answer.
+"""
+    def __init__(self, *, name:str, suspects:typing.List[Suspect] = _DEFAULT, covers:typing.List[Cover] = _DEFAULT, checks:typing.List[Check] = _DEFAULT):
+        self.name = name
+        if suspects is _DEFAULT:
+            self.suspects = []
+        else:
+            self.suspects = suspects
+        if covers is _DEFAULT:
+            self.covers = []
+        else:
+            self.covers = covers
+        if checks is _DEFAULT:
+            self.checks = []
+        else:
+            self.checks = checks
+        
+        
+
+    
+    def __str__(self):
+        return "TroubleCase(name={}, suspects={}, covers={}, checks={})".format(self.name, self.suspects, self.covers, self.checks)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.suspects != other.suspects:
+            return False
+        if self.covers != other.covers:
+            return False
+        if self.checks != other.checks:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTroubleCase(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TroubleCase(
+            name=_UniffiFfiConverterString.read(buf),
+            suspects=_UniffiFfiConverterSequenceTypeSuspect.read(buf),
+            covers=_UniffiFfiConverterSequenceTypeCover.read(buf),
+            checks=_UniffiFfiConverterSequenceTypeCheck.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterSequenceTypeSuspect.check_lower(value.suspects)
+        _UniffiFfiConverterSequenceTypeCover.check_lower(value.covers)
+        _UniffiFfiConverterSequenceTypeCheck.check_lower(value.checks)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterSequenceTypeSuspect.write(value.suspects, buf)
+        _UniffiFfiConverterSequenceTypeCover.write(value.covers, buf)
+        _UniffiFfiConverterSequenceTypeCheck.write(value.checks, buf)
+
+@dataclass
+class TryOut:
+    """
+    Something to try.
+"""
+    def __init__(self, *, id:str, probability:float, minutes:float, cover:typing.Optional[str] = None, cover_minutes:float):
+        self.id = id
+        self.probability = probability
+        self.minutes = minutes
+        self.cover = cover
+        self.cover_minutes = cover_minutes
+        
+        
+
+    
+    def __str__(self):
+        return "TryOut(id={}, probability={}, minutes={}, cover={}, cover_minutes={})".format(self.id, self.probability, self.minutes, self.cover, self.cover_minutes)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.probability != other.probability:
+            return False
+        if self.minutes != other.minutes:
+            return False
+        if self.cover != other.cover:
+            return False
+        if self.cover_minutes != other.cover_minutes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTryOut(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TryOut(
+            id=_UniffiFfiConverterString.read(buf),
+            probability=_UniffiFfiConverterFloat64.read(buf),
+            minutes=_UniffiFfiConverterFloat64.read(buf),
+            cover=_UniffiFfiConverterOptionalString.read(buf),
+            cover_minutes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterFloat64.check_lower(value.probability)
+        _UniffiFfiConverterFloat64.check_lower(value.minutes)
+        _UniffiFfiConverterOptionalString.check_lower(value.cover)
+        _UniffiFfiConverterFloat64.check_lower(value.cover_minutes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterFloat64.write(value.probability, buf)
+        _UniffiFfiConverterFloat64.write(value.minutes, buf)
+        _UniffiFfiConverterOptionalString.write(value.cover, buf)
+        _UniffiFfiConverterFloat64.write(value.cover_minutes, buf)
+
 class _UniffiFfiConverterOptionalTypeOtherUnit(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -8531,47 +16050,1679 @@ class _UniffiFfiConverterTypeUnitCard(_UniffiConverterRustBuffer):
 
 
 
-class End(enum.Enum):
+class CurrentList(enum.Enum):
     """
-    Front or rear.
+    Whose list of currents a wire is judged by.
 """
     
-    FRONT = 0
+    CONSERVATIVE = 0
     """
-    Front.
+    A maker's list for bundled wire in a vehicle: the lowest, and the one taken when nothing is said.
 """
     
-    REAR = 1
+    TOWING = 1
     """
-    Rear.
+    A list for towing cable.
+"""
+    
+    THIN_WALL = 2
+    """
+    Catalogue ratings of thin-wall wire, single and in free air. From memory, unconfirmed.
 """
     
 
 
-class _UniffiFfiConverterTypeEnd(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeCurrentList(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
         variant = buf.read_i32()
         if variant == 1:
-            return End.FRONT
+            return CurrentList.CONSERVATIVE
         if variant == 2:
-            return End.REAR
+            return CurrentList.TOWING
+        if variant == 3:
+            return CurrentList.THIN_WALL
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
     def check_lower(value):
-        if value == End.FRONT:
+        if value == CurrentList.CONSERVATIVE:
             return
-        if value == End.REAR:
+        if value == CurrentList.TOWING:
+            return
+        if value == CurrentList.THIN_WALL:
             return
         raise ValueError(value)
 
     @staticmethod
     def write(value, buf):
-        if value == End.FRONT:
+        if value == CurrentList.CONSERVATIVE:
             buf.write_i32(1)
-        if value == End.REAR:
+        if value == CurrentList.TOWING:
             buf.write_i32(2)
+        if value == CurrentList.THIN_WALL:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeCurrentList(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeCurrentList.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeCurrentList.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeCurrentList.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class WireAsk:
+    """
+    What to size a wire and its fuse for. Only the current (or the watts) is needed.
+"""
+    def __init__(self, *, amperes:typing.Optional[float] = None, watts:typing.Optional[float] = None, system_volts:typing.Optional[float] = None, out_metres:typing.Optional[float] = None, back_metres:typing.Optional[float] = None, celsius:typing.Optional[float] = None, allowed_volts:typing.Optional[float] = None, list:typing.Optional[CurrentList] = None, section_mm2:typing.Optional[float] = None):
+        self.amperes = amperes
+        self.watts = watts
+        self.system_volts = system_volts
+        self.out_metres = out_metres
+        self.back_metres = back_metres
+        self.celsius = celsius
+        self.allowed_volts = allowed_volts
+        self.list = list
+        self.section_mm2 = section_mm2
+        
+        
+
+    
+    def __str__(self):
+        return "WireAsk(amperes={}, watts={}, system_volts={}, out_metres={}, back_metres={}, celsius={}, allowed_volts={}, list={}, section_mm2={})".format(self.amperes, self.watts, self.system_volts, self.out_metres, self.back_metres, self.celsius, self.allowed_volts, self.list, self.section_mm2)
+    def __eq__(self, other):
+        if self.amperes != other.amperes:
+            return False
+        if self.watts != other.watts:
+            return False
+        if self.system_volts != other.system_volts:
+            return False
+        if self.out_metres != other.out_metres:
+            return False
+        if self.back_metres != other.back_metres:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        if self.allowed_volts != other.allowed_volts:
+            return False
+        if self.list != other.list:
+            return False
+        if self.section_mm2 != other.section_mm2:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWireAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WireAsk(
+            amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            watts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            system_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            out_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            back_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            allowed_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            list=_UniffiFfiConverterOptionalTypeCurrentList.read(buf),
+            section_mm2=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.watts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.system_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.out_metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.back_metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.allowed_volts)
+        _UniffiFfiConverterOptionalTypeCurrentList.check_lower(value.list)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.section_mm2)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.watts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.system_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.out_metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.back_metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.allowed_volts, buf)
+        _UniffiFfiConverterOptionalTypeCurrentList.write(value.list, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.section_mm2, buf)
+
+@dataclass
+class WireChoice:
+    """
+    A wire with the fuse for it.
+"""
+    def __init__(self, *, section_mm2:float, drop_volts:float, may_carry_amperes:float, fuse_amperes:typing.Optional[float] = None, fuse_colour:typing.Optional[str] = None):
+        self.section_mm2 = section_mm2
+        self.drop_volts = drop_volts
+        self.may_carry_amperes = may_carry_amperes
+        self.fuse_amperes = fuse_amperes
+        self.fuse_colour = fuse_colour
+        
+        
+
+    
+    def __str__(self):
+        return "WireChoice(section_mm2={}, drop_volts={}, may_carry_amperes={}, fuse_amperes={}, fuse_colour={})".format(self.section_mm2, self.drop_volts, self.may_carry_amperes, self.fuse_amperes, self.fuse_colour)
+    def __eq__(self, other):
+        if self.section_mm2 != other.section_mm2:
+            return False
+        if self.drop_volts != other.drop_volts:
+            return False
+        if self.may_carry_amperes != other.may_carry_amperes:
+            return False
+        if self.fuse_amperes != other.fuse_amperes:
+            return False
+        if self.fuse_colour != other.fuse_colour:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWireChoice(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WireChoice(
+            section_mm2=_UniffiFfiConverterFloat64.read(buf),
+            drop_volts=_UniffiFfiConverterFloat64.read(buf),
+            may_carry_amperes=_UniffiFfiConverterFloat64.read(buf),
+            fuse_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            fuse_colour=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
+        _UniffiFfiConverterFloat64.check_lower(value.drop_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.may_carry_amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.fuse_amperes)
+        _UniffiFfiConverterOptionalString.check_lower(value.fuse_colour)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
+        _UniffiFfiConverterFloat64.write(value.drop_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.fuse_amperes, buf)
+        _UniffiFfiConverterOptionalString.write(value.fuse_colour, buf)
+
+class _UniffiFfiConverterOptionalTypeWireChoice(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeWireChoice.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeWireChoice.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeWireChoice.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Binding(enum.Enum):
+    """
+    What kept the next smaller wire from being enough.
+"""
+    
+    SMALLEST = 0
+    """
+    Nothing: the smallest wire of the list is enough.
+"""
+    
+    DROP = 1
+    """
+    It would lose too much voltage.
+"""
+    
+    CURRENT = 2
+    """
+    It may not carry the current.
+"""
+    
+    FUSE = 3
+    """
+    No fuse carries the load and still protects it.
+"""
+    
+
+
+class _UniffiFfiConverterTypeBinding(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Binding.SMALLEST
+        if variant == 2:
+            return Binding.DROP
+        if variant == 3:
+            return Binding.CURRENT
+        if variant == 4:
+            return Binding.FUSE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Binding.SMALLEST:
+            return
+        if value == Binding.DROP:
+            return
+        if value == Binding.CURRENT:
+            return
+        if value == Binding.FUSE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Binding.SMALLEST:
+            buf.write_i32(1)
+        if value == Binding.DROP:
+            buf.write_i32(2)
+        if value == Binding.CURRENT:
+            buf.write_i32(3)
+        if value == Binding.FUSE:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class WireSheet:
+    """
+    The page of wire and fuse.
+"""
+    def __init__(self, *, amperes:float, allowed_volts:float, list:CurrentList, suggested:typing.Optional[WireChoice] = None, binding:Binding, asked:typing.Optional[WireChoice] = None, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.amperes = amperes
+        self.allowed_volts = allowed_volts
+        self.list = list
+        self.suggested = suggested
+        self.binding = binding
+        self.asked = asked
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "WireSheet(amperes={}, allowed_volts={}, list={}, suggested={}, binding={}, asked={}, findings={}, working={})".format(self.amperes, self.allowed_volts, self.list, self.suggested, self.binding, self.asked, self.findings, self.working)
+    def __eq__(self, other):
+        if self.amperes != other.amperes:
+            return False
+        if self.allowed_volts != other.allowed_volts:
+            return False
+        if self.list != other.list:
+            return False
+        if self.suggested != other.suggested:
+            return False
+        if self.binding != other.binding:
+            return False
+        if self.asked != other.asked:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWireSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WireSheet(
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            allowed_volts=_UniffiFfiConverterFloat64.read(buf),
+            list=_UniffiFfiConverterTypeCurrentList.read(buf),
+            suggested=_UniffiFfiConverterOptionalTypeWireChoice.read(buf),
+            binding=_UniffiFfiConverterTypeBinding.read(buf),
+            asked=_UniffiFfiConverterOptionalTypeWireChoice.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterFloat64.check_lower(value.allowed_volts)
+        _UniffiFfiConverterTypeCurrentList.check_lower(value.list)
+        _UniffiFfiConverterOptionalTypeWireChoice.check_lower(value.suggested)
+        _UniffiFfiConverterTypeBinding.check_lower(value.binding)
+        _UniffiFfiConverterOptionalTypeWireChoice.check_lower(value.asked)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterFloat64.write(value.allowed_volts, buf)
+        _UniffiFfiConverterTypeCurrentList.write(value.list, buf)
+        _UniffiFfiConverterOptionalTypeWireChoice.write(value.suggested, buf)
+        _UniffiFfiConverterTypeBinding.write(value.binding, buf)
+        _UniffiFfiConverterOptionalTypeWireChoice.write(value.asked, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+class _UniffiFfiConverterSequenceTypeSetting(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSetting.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSetting.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSetting.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeProbe(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeProbe.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeProbe.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeProbe.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class WiringAsk:
+    """
+    What to make a case from.
+"""
+    def __init__(self, *, complaint:str, harness:Harness, settings:typing.List[Setting] = _DEFAULT, probes:typing.List[Probe] = _DEFAULT, covers:typing.List[Cover] = _DEFAULT, age_years:float, reworked:bool):
+        self.complaint = complaint
+        self.harness = harness
+        if settings is _DEFAULT:
+            self.settings = []
+        else:
+            self.settings = settings
+        if probes is _DEFAULT:
+            self.probes = []
+        else:
+            self.probes = probes
+        if covers is _DEFAULT:
+            self.covers = []
+        else:
+            self.covers = covers
+        self.age_years = age_years
+        self.reworked = reworked
+        
+        
+
+    
+    def __str__(self):
+        return "WiringAsk(complaint={}, harness={}, settings={}, probes={}, covers={}, age_years={}, reworked={})".format(self.complaint, self.harness, self.settings, self.probes, self.covers, self.age_years, self.reworked)
+    def __eq__(self, other):
+        if self.complaint != other.complaint:
+            return False
+        if self.harness != other.harness:
+            return False
+        if self.settings != other.settings:
+            return False
+        if self.probes != other.probes:
+            return False
+        if self.covers != other.covers:
+            return False
+        if self.age_years != other.age_years:
+            return False
+        if self.reworked != other.reworked:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWiringAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WiringAsk(
+            complaint=_UniffiFfiConverterString.read(buf),
+            harness=_UniffiFfiConverterTypeHarness.read(buf),
+            settings=_UniffiFfiConverterSequenceTypeSetting.read(buf),
+            probes=_UniffiFfiConverterSequenceTypeProbe.read(buf),
+            covers=_UniffiFfiConverterSequenceTypeCover.read(buf),
+            age_years=_UniffiFfiConverterFloat64.read(buf),
+            reworked=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.complaint)
+        _UniffiFfiConverterTypeHarness.check_lower(value.harness)
+        _UniffiFfiConverterSequenceTypeSetting.check_lower(value.settings)
+        _UniffiFfiConverterSequenceTypeProbe.check_lower(value.probes)
+        _UniffiFfiConverterSequenceTypeCover.check_lower(value.covers)
+        _UniffiFfiConverterFloat64.check_lower(value.age_years)
+        _UniffiFfiConverterBoolean.check_lower(value.reworked)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.complaint, buf)
+        _UniffiFfiConverterTypeHarness.write(value.harness, buf)
+        _UniffiFfiConverterSequenceTypeSetting.write(value.settings, buf)
+        _UniffiFfiConverterSequenceTypeProbe.write(value.probes, buf)
+        _UniffiFfiConverterSequenceTypeCover.write(value.covers, buf)
+        _UniffiFfiConverterFloat64.write(value.age_years, buf)
+        _UniffiFfiConverterBoolean.write(value.reworked, buf)
+
+
+
+
+
+
+class Conductor(enum.Enum):
+    """
+    How a conductor is made.
+"""
+    
+    IDEAL = 0
+    """
+    Pure copper of exactly the section, no allowance: the physical floor.
+"""
+    
+    SOLID = 1
+    """
+    Solid or stranded, plain (IEC 60228 class 1 and 2).
+"""
+    
+    FLEXIBLE = 2
+    """
+    Flexible, plain (class 5 and 6): what a harness is made of.
+"""
+    
+    TINNED = 3
+    """
+    Flexible, tinned (class 5 and 6).
+"""
+    
+
+
+class _UniffiFfiConverterTypeConductor(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Conductor.IDEAL
+        if variant == 2:
+            return Conductor.SOLID
+        if variant == 3:
+            return Conductor.FLEXIBLE
+        if variant == 4:
+            return Conductor.TINNED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Conductor.IDEAL:
+            return
+        if value == Conductor.SOLID:
+            return
+        if value == Conductor.FLEXIBLE:
+            return
+        if value == Conductor.TINNED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Conductor.IDEAL:
+            buf.write_i32(1)
+        if value == Conductor.SOLID:
+            buf.write_i32(2)
+        if value == Conductor.FLEXIBLE:
+            buf.write_i32(3)
+        if value == Conductor.TINNED:
+            buf.write_i32(4)
+
+
+
+
+
+
+
+
+class Evidence:
+    """
+    One answer. A session is the list of them; taking the last one back undoes it.
+"""
+    def __init__(self):
+        raise RuntimeError("Evidence cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class SEEN:
+        """
+        An outcome was seen.
+"""
+        
+        def __init__(self, check:str, outcome:str):
+            self.check = check
+            
+            """
+        Mark of the check.
+"""
+        
+            self.outcome = outcome
+            
+            """
+        Mark of the outcome.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Evidence.SEEN(check={}, outcome={})".format(self.check, self.outcome)
+        def __eq__(self, other):
+            if not isinstance(other, Evidence):
+                return NotImplemented
+            if not other.is_SEEN():
+                return False
+            if self.check != other.check:
+                return False
+            if self.outcome != other.outcome:
+                return False
+            return True
+
+    @dataclass
+    class READ:
+        """
+        A voltage was read.
+"""
+        
+        def __init__(self, check:str, volts:float):
+            self.check = check
+            
+            """
+        Mark of the check.
+"""
+        
+            self.volts = volts
+            
+            """
+        The reading, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Evidence.READ(check={}, volts={})".format(self.check, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Evidence):
+                return NotImplemented
+            if not other.is_READ():
+                return False
+            if self.check != other.check:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_SEEN(self) -> bool:
+        return isinstance(self, Evidence.SEEN)
+    def is_seen(self) -> bool:
+        return isinstance(self, Evidence.SEEN)
+    def is_READ(self) -> bool:
+        return isinstance(self, Evidence.READ)
+    def is_read(self) -> bool:
+        return isinstance(self, Evidence.READ)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Evidence.SEEN = type("Evidence.SEEN", (Evidence.SEEN, Evidence,), {})  # type: ignore
+Evidence.READ = type("Evidence.READ", (Evidence.READ, Evidence,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeEvidence(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Evidence.SEEN(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return Evidence.READ(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_SEEN():
+            _UniffiFfiConverterString.check_lower(value.check)
+            _UniffiFfiConverterString.check_lower(value.outcome)
+            return
+        if value.is_READ():
+            _UniffiFfiConverterString.check_lower(value.check)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_SEEN():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.check, buf)
+            _UniffiFfiConverterString.write(value.outcome, buf)
+        if value.is_READ():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.check, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+
+
+
+
+
+
+
+class Fault:
+    """
+    One fault.
+"""
+    def __init__(self):
+        raise RuntimeError("Fault cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class OPEN:
+        """
+        Broken, unplugged or burnt out.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.OPEN(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_OPEN():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class BAD_JOINT:
+        """
+        A corroded or loose joint in series.
+"""
+        
+        def __init__(self, element:str, ohms:float):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Its resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.BAD_JOINT(element={}, ohms={})".format(self.element, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_BAD_JOINT():
+                return False
+            if self.element != other.element:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class SHORT_TO_FRAME:
+        """
+        A point that touches the frame.
+"""
+        
+        def __init__(self, point:str):
+            self.point = point
+            
+            """
+        The point.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.SHORT_TO_FRAME(point={})".format(self.point)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_SHORT_TO_FRAME():
+                return False
+            if self.point != other.point:
+                return False
+            return True
+
+    @dataclass
+    class SWAPPED:
+        """
+        Two contacts of a plug exchanged.
+"""
+        
+        def __init__(self, one:str, other:str):
+            self.one = one
+            
+            """
+        Mark of the one contact.
+"""
+        
+            self.other = other
+            
+            """
+        Mark of the other.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.SWAPPED(one={}, other={})".format(self.one, self.other)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_SWAPPED():
+                return False
+            if self.one != other.one:
+                return False
+            if self.other != other.other:
+                return False
+            return True
+
+    @dataclass
+    class REVERSED:
+        """
+        Something with a polarity fitted the wrong way round.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.REVERSED(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_REVERSED():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class WRONG_LAMP:
+        """
+        A lamp of other watts.
+"""
+        
+        def __init__(self, element:str, watts:float):
+            self.element = element
+            
+            """
+        Mark of the lamp.
+"""
+        
+            self.watts = watts
+            
+            """
+        Watts of what was fitted.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.WRONG_LAMP(element={}, watts={})".format(self.element, self.watts)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_WRONG_LAMP():
+                return False
+            if self.element != other.element:
+                return False
+            if self.watts != other.watts:
+                return False
+            return True
+
+    @dataclass
+    class MISSING_EARTH:
+        """
+        An earth strap or earth point that makes no contact.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.MISSING_EARTH(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_MISSING_EARTH():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class STUCK_CONTACT:
+        """
+        A contact that is always made.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the contact.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.STUCK_CONTACT(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_STUCK_CONTACT():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class DEAD_CONTACT:
+        """
+        A contact that never makes.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the contact.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.DEAD_CONTACT(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_DEAD_CONTACT():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class WEAK_BATTERY:
+        """
+        A battery that is flat or worn out.
+"""
+        
+        def __init__(self, element:str, emf_volts:float, internal_ohms:float):
+            self.element = element
+            
+            """
+        Mark of the battery.
+"""
+        
+            self.emf_volts = emf_volts
+            
+            """
+        Voltage without load, volts.
+"""
+        
+            self.internal_ohms = internal_ohms
+            
+            """
+        Internal resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.WEAK_BATTERY(element={}, emf_volts={}, internal_ohms={})".format(self.element, self.emf_volts, self.internal_ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_WEAK_BATTERY():
+                return False
+            if self.element != other.element:
+                return False
+            if self.emf_volts != other.emf_volts:
+                return False
+            if self.internal_ohms != other.internal_ohms:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_OPEN(self) -> bool:
+        return isinstance(self, Fault.OPEN)
+    def is_open(self) -> bool:
+        return isinstance(self, Fault.OPEN)
+    def is_BAD_JOINT(self) -> bool:
+        return isinstance(self, Fault.BAD_JOINT)
+    def is_bad_joint(self) -> bool:
+        return isinstance(self, Fault.BAD_JOINT)
+    def is_SHORT_TO_FRAME(self) -> bool:
+        return isinstance(self, Fault.SHORT_TO_FRAME)
+    def is_short_to_frame(self) -> bool:
+        return isinstance(self, Fault.SHORT_TO_FRAME)
+    def is_SWAPPED(self) -> bool:
+        return isinstance(self, Fault.SWAPPED)
+    def is_swapped(self) -> bool:
+        return isinstance(self, Fault.SWAPPED)
+    def is_REVERSED(self) -> bool:
+        return isinstance(self, Fault.REVERSED)
+    def is_reversed(self) -> bool:
+        return isinstance(self, Fault.REVERSED)
+    def is_WRONG_LAMP(self) -> bool:
+        return isinstance(self, Fault.WRONG_LAMP)
+    def is_wrong_lamp(self) -> bool:
+        return isinstance(self, Fault.WRONG_LAMP)
+    def is_MISSING_EARTH(self) -> bool:
+        return isinstance(self, Fault.MISSING_EARTH)
+    def is_missing_earth(self) -> bool:
+        return isinstance(self, Fault.MISSING_EARTH)
+    def is_STUCK_CONTACT(self) -> bool:
+        return isinstance(self, Fault.STUCK_CONTACT)
+    def is_stuck_contact(self) -> bool:
+        return isinstance(self, Fault.STUCK_CONTACT)
+    def is_DEAD_CONTACT(self) -> bool:
+        return isinstance(self, Fault.DEAD_CONTACT)
+    def is_dead_contact(self) -> bool:
+        return isinstance(self, Fault.DEAD_CONTACT)
+    def is_WEAK_BATTERY(self) -> bool:
+        return isinstance(self, Fault.WEAK_BATTERY)
+    def is_weak_battery(self) -> bool:
+        return isinstance(self, Fault.WEAK_BATTERY)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Fault.OPEN = type("Fault.OPEN", (Fault.OPEN, Fault,), {})  # type: ignore
+Fault.BAD_JOINT = type("Fault.BAD_JOINT", (Fault.BAD_JOINT, Fault,), {})  # type: ignore
+Fault.SHORT_TO_FRAME = type("Fault.SHORT_TO_FRAME", (Fault.SHORT_TO_FRAME, Fault,), {})  # type: ignore
+Fault.SWAPPED = type("Fault.SWAPPED", (Fault.SWAPPED, Fault,), {})  # type: ignore
+Fault.REVERSED = type("Fault.REVERSED", (Fault.REVERSED, Fault,), {})  # type: ignore
+Fault.WRONG_LAMP = type("Fault.WRONG_LAMP", (Fault.WRONG_LAMP, Fault,), {})  # type: ignore
+Fault.MISSING_EARTH = type("Fault.MISSING_EARTH", (Fault.MISSING_EARTH, Fault,), {})  # type: ignore
+Fault.STUCK_CONTACT = type("Fault.STUCK_CONTACT", (Fault.STUCK_CONTACT, Fault,), {})  # type: ignore
+Fault.DEAD_CONTACT = type("Fault.DEAD_CONTACT", (Fault.DEAD_CONTACT, Fault,), {})  # type: ignore
+Fault.WEAK_BATTERY = type("Fault.WEAK_BATTERY", (Fault.WEAK_BATTERY, Fault,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeFault(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Fault.OPEN(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return Fault.BAD_JOINT(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 3:
+            return Fault.SHORT_TO_FRAME(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 4:
+            return Fault.SWAPPED(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 5:
+            return Fault.REVERSED(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 6:
+            return Fault.WRONG_LAMP(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 7:
+            return Fault.MISSING_EARTH(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 8:
+            return Fault.STUCK_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 9:
+            return Fault.DEAD_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 10:
+            return Fault.WEAK_BATTERY(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_OPEN():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_BAD_JOINT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_SHORT_TO_FRAME():
+            _UniffiFfiConverterString.check_lower(value.point)
+            return
+        if value.is_SWAPPED():
+            _UniffiFfiConverterString.check_lower(value.one)
+            _UniffiFfiConverterString.check_lower(value.other)
+            return
+        if value.is_REVERSED():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_WRONG_LAMP():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            return
+        if value.is_MISSING_EARTH():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_STUCK_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_DEAD_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_WEAK_BATTERY():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.emf_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.internal_ohms)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_OPEN():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_BAD_JOINT():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_SHORT_TO_FRAME():
+            buf.write_i32(3)
+            _UniffiFfiConverterString.write(value.point, buf)
+        if value.is_SWAPPED():
+            buf.write_i32(4)
+            _UniffiFfiConverterString.write(value.one, buf)
+            _UniffiFfiConverterString.write(value.other, buf)
+        if value.is_REVERSED():
+            buf.write_i32(5)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_WRONG_LAMP():
+            buf.write_i32(6)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+        if value.is_MISSING_EARTH():
+            buf.write_i32(7)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_STUCK_CONTACT():
+            buf.write_i32(8)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_DEAD_CONTACT():
+            buf.write_i32(9)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_WEAK_BATTERY():
+            buf.write_i32(10)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.emf_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.internal_ohms, buf)
+
+
+
+
+
+
+
+
+class Law:
+    """
+    Current through an element, amperes, as a function of the voltage across it, volts.
+"""
+    def __init__(self):
+        raise RuntimeError("Law cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class RESISTANCE:
+        """
+        A resistance: `I = V / R`.
+"""
+        
+        def __init__(self, ohms:float):
+            self.ohms = ohms
+            
+            """
+        R, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Law.RESISTANCE(ohms={})".format(self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Law):
+                return NotImplemented
+            if not other.is_RESISTANCE():
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class EMF:
+        """
+        A source behind its resistance: `I = (V - E) / R`; negative when it gives current.
+"""
+        
+        def __init__(self, volts:float, ohms:float):
+            self.volts = volts
+            
+            """
+        E, volts.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        R, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Law.EMF(volts={}, ohms={})".format(self.volts, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Law):
+                return NotImplemented
+            if not other.is_EMF():
+                return False
+            if self.volts != other.volts:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class FILAMENT:
+        """
+        A filament: `I = I0 (V/V0) ((V/V0)^2 + ε²)^-0.225`, which is the handbook's V^0.55 with a finite cold resistance.
+"""
+        
+        def __init__(self, amperes:float, volts:float):
+            self.amperes = amperes
+            
+            """
+        I0, amperes.
+"""
+        
+            self.volts = volts
+            
+            """
+        V0, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Law.FILAMENT(amperes={}, volts={})".format(self.amperes, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Law):
+                return NotImplemented
+            if not other.is_FILAMENT():
+                return False
+            if self.amperes != other.amperes:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    @dataclass
+    class JUNCTION:
+        """
+        A junction with a resistance in series: `V = U ln(1 + I/Is) + I R`.
+"""
+        
+        def __init__(self, saturation_amperes:float, slope_volts:float, ohms:float):
+            self.saturation_amperes = saturation_amperes
+            
+            """
+        Is, amperes.
+"""
+        
+            self.slope_volts = slope_volts
+            
+            """
+        U = emission coefficient times thermal voltage, volts.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        R, ohms; above zero.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Law.JUNCTION(saturation_amperes={}, slope_volts={}, ohms={})".format(self.saturation_amperes, self.slope_volts, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Law):
+                return NotImplemented
+            if not other.is_JUNCTION():
+                return False
+            if self.saturation_amperes != other.saturation_amperes:
+                return False
+            if self.slope_volts != other.slope_volts:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class DRIVER:
+        """
+        A current that rises from nothing at `start` to its full value at `full` and stays there:
+        `I = I0 (s(V - start) - s(V - full) - the same at 0 V) / (full - start)`, `s(x) = w ln(1 + e^(x/w))`, w = 0.1 V.
+"""
+        
+        def __init__(self, amperes:float, start_volts:float, full_volts:float):
+            self.amperes = amperes
+            
+            """
+        Full current, amperes.
+"""
+        
+            self.start_volts = start_volts
+            
+            """
+        Start, volts.
+"""
+        
+            self.full_volts = full_volts
+            
+            """
+        Full, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Law.DRIVER(amperes={}, start_volts={}, full_volts={})".format(self.amperes, self.start_volts, self.full_volts)
+        def __eq__(self, other):
+            if not isinstance(other, Law):
+                return NotImplemented
+            if not other.is_DRIVER():
+                return False
+            if self.amperes != other.amperes:
+                return False
+            if self.start_volts != other.start_volts:
+                return False
+            if self.full_volts != other.full_volts:
+                return False
+            return True
+
+    @dataclass
+    class REGULATED:
+        """
+        A regulated source: gives its current below the regulated voltage and nothing above, in a rounded step of some tenths
+        of a volt: `I = -I0 (1 - tanh((V - V0)/w)) / 2`, w = 0.1 V.
+"""
+        
+        def __init__(self, amperes:float, volts:float):
+            self.amperes = amperes
+            
+            """
+        Current, amperes.
+"""
+        
+            self.volts = volts
+            
+            """
+        Regulated voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Law.REGULATED(amperes={}, volts={})".format(self.amperes, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Law):
+                return NotImplemented
+            if not other.is_REGULATED():
+                return False
+            if self.amperes != other.amperes:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_RESISTANCE(self) -> bool:
+        return isinstance(self, Law.RESISTANCE)
+    def is_resistance(self) -> bool:
+        return isinstance(self, Law.RESISTANCE)
+    def is_EMF(self) -> bool:
+        return isinstance(self, Law.EMF)
+    def is_emf(self) -> bool:
+        return isinstance(self, Law.EMF)
+    def is_FILAMENT(self) -> bool:
+        return isinstance(self, Law.FILAMENT)
+    def is_filament(self) -> bool:
+        return isinstance(self, Law.FILAMENT)
+    def is_JUNCTION(self) -> bool:
+        return isinstance(self, Law.JUNCTION)
+    def is_junction(self) -> bool:
+        return isinstance(self, Law.JUNCTION)
+    def is_DRIVER(self) -> bool:
+        return isinstance(self, Law.DRIVER)
+    def is_driver(self) -> bool:
+        return isinstance(self, Law.DRIVER)
+    def is_REGULATED(self) -> bool:
+        return isinstance(self, Law.REGULATED)
+    def is_regulated(self) -> bool:
+        return isinstance(self, Law.REGULATED)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Law.RESISTANCE = type("Law.RESISTANCE", (Law.RESISTANCE, Law,), {})  # type: ignore
+Law.EMF = type("Law.EMF", (Law.EMF, Law,), {})  # type: ignore
+Law.FILAMENT = type("Law.FILAMENT", (Law.FILAMENT, Law,), {})  # type: ignore
+Law.JUNCTION = type("Law.JUNCTION", (Law.JUNCTION, Law,), {})  # type: ignore
+Law.DRIVER = type("Law.DRIVER", (Law.DRIVER, Law,), {})  # type: ignore
+Law.REGULATED = type("Law.REGULATED", (Law.REGULATED, Law,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeLaw(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Law.RESISTANCE(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 2:
+            return Law.EMF(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 3:
+            return Law.FILAMENT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 4:
+            return Law.JUNCTION(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 5:
+            return Law.DRIVER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 6:
+            return Law.REGULATED(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_RESISTANCE():
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_EMF():
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_FILAMENT():
+            _UniffiFfiConverterFloat64.check_lower(value.amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        if value.is_JUNCTION():
+            _UniffiFfiConverterFloat64.check_lower(value.saturation_amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.slope_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_DRIVER():
+            _UniffiFfiConverterFloat64.check_lower(value.amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.start_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.full_volts)
+            return
+        if value.is_REGULATED():
+            _UniffiFfiConverterFloat64.check_lower(value.amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_RESISTANCE():
+            buf.write_i32(1)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_EMF():
+            buf.write_i32(2)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_FILAMENT():
+            buf.write_i32(3)
+            _UniffiFfiConverterFloat64.write(value.amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+        if value.is_JUNCTION():
+            buf.write_i32(4)
+            _UniffiFfiConverterFloat64.write(value.saturation_amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.slope_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_DRIVER():
+            buf.write_i32(5)
+            _UniffiFfiConverterFloat64.write(value.amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.start_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.full_volts, buf)
+        if value.is_REGULATED():
+            buf.write_i32(6)
+            _UniffiFfiConverterFloat64.write(value.amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
 
 
 
@@ -9473,6 +18624,1246 @@ class Sum:
                 return False
             return True
 
+    @dataclass
+    class HYDRAULIC_BRAKE:
+        """
+        A hydraulic disc brake from the fingers to the road.
+"""
+        
+        def __init__(self, lever_newtons:float, lever_ratio:float, master_mm:float, pistons:int, piston_mm:float, pad_friction:float, effective_radius_mm:float, wheel_radius_mm:float, mass_kg:float):
+            self.lever_newtons = lever_newtons
+            
+            """
+        Force at the lever, newtons.
+"""
+        
+            self.lever_ratio = lever_ratio
+            
+            """
+        Lever ratio.
+"""
+        
+            self.master_mm = master_mm
+            
+            """
+        Bore of the master cylinder, millimetres.
+"""
+        
+            self.pistons = pistons
+            
+            """
+        Pistons that press on one side.
+"""
+        
+            self.piston_mm = piston_mm
+            
+            """
+        Diameter of one piston, millimetres.
+"""
+        
+            self.pad_friction = pad_friction
+            
+            """
+        Friction of the pads.
+"""
+        
+            self.effective_radius_mm = effective_radius_mm
+            
+            """
+        Effective radius, millimetres.
+"""
+        
+            self.wheel_radius_mm = wheel_radius_mm
+            
+            """
+        Radius of the wheel, millimetres.
+"""
+        
+            self.mass_kg = mass_kg
+            
+            """
+        Machine and rider, kilograms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.HYDRAULIC_BRAKE(lever_newtons={}, lever_ratio={}, master_mm={}, pistons={}, piston_mm={}, pad_friction={}, effective_radius_mm={}, wheel_radius_mm={}, mass_kg={})".format(self.lever_newtons, self.lever_ratio, self.master_mm, self.pistons, self.piston_mm, self.pad_friction, self.effective_radius_mm, self.wheel_radius_mm, self.mass_kg)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_HYDRAULIC_BRAKE():
+                return False
+            if self.lever_newtons != other.lever_newtons:
+                return False
+            if self.lever_ratio != other.lever_ratio:
+                return False
+            if self.master_mm != other.master_mm:
+                return False
+            if self.pistons != other.pistons:
+                return False
+            if self.piston_mm != other.piston_mm:
+                return False
+            if self.pad_friction != other.pad_friction:
+                return False
+            if self.effective_radius_mm != other.effective_radius_mm:
+                return False
+            if self.wheel_radius_mm != other.wheel_radius_mm:
+                return False
+            if self.mass_kg != other.mass_kg:
+                return False
+            return True
+
+    @dataclass
+    class CALIPER_PISTONS:
+        """
+        Pistons of a caliper that press on one side.
+"""
+        
+        def __init__(self, pistons:int, opposed:bool):
+            self.pistons = pistons
+            
+            """
+        Pistons in all.
+"""
+        
+            self.opposed = opposed
+            
+            """
+        They face each other in a fixed caliper.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CALIPER_PISTONS(pistons={}, opposed={})".format(self.pistons, self.opposed)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CALIPER_PISTONS():
+                return False
+            if self.pistons != other.pistons:
+                return False
+            if self.opposed != other.opposed:
+                return False
+            return True
+
+    @dataclass
+    class LEVER_TRAVEL:
+        """
+        Lever travel that pad clearance and hose take up.
+"""
+        
+        def __init__(self, lever_newtons:float, lever_ratio:float, master_mm:float, pistons:int, piston_mm:float, pad_clearance_mm:float, hose_mm:float, hose_swell_ml_m:float):
+            self.lever_newtons = lever_newtons
+            
+            """
+        Force at the lever, newtons.
+"""
+        
+            self.lever_ratio = lever_ratio
+            
+            """
+        Lever ratio.
+"""
+        
+            self.master_mm = master_mm
+            
+            """
+        Bore of the master cylinder, millimetres.
+"""
+        
+            self.pistons = pistons
+            
+            """
+        Pistons that press on one side.
+"""
+        
+            self.piston_mm = piston_mm
+            
+            """
+        Diameter of one piston, millimetres.
+"""
+        
+            self.pad_clearance_mm = pad_clearance_mm
+            
+            """
+        Running clearance of a pad, millimetres.
+"""
+        
+            self.hose_mm = hose_mm
+            
+            """
+        Length of the hose, millimetres.
+"""
+        
+            self.hose_swell_ml_m = hose_swell_ml_m
+            
+            """
+        Swelling of one metre of it at 69 bar, millilitres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LEVER_TRAVEL(lever_newtons={}, lever_ratio={}, master_mm={}, pistons={}, piston_mm={}, pad_clearance_mm={}, hose_mm={}, hose_swell_ml_m={})".format(self.lever_newtons, self.lever_ratio, self.master_mm, self.pistons, self.piston_mm, self.pad_clearance_mm, self.hose_mm, self.hose_swell_ml_m)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LEVER_TRAVEL():
+                return False
+            if self.lever_newtons != other.lever_newtons:
+                return False
+            if self.lever_ratio != other.lever_ratio:
+                return False
+            if self.master_mm != other.master_mm:
+                return False
+            if self.pistons != other.pistons:
+                return False
+            if self.piston_mm != other.piston_mm:
+                return False
+            if self.pad_clearance_mm != other.pad_clearance_mm:
+                return False
+            if self.hose_mm != other.hose_mm:
+                return False
+            if self.hose_swell_ml_m != other.hose_swell_ml_m:
+                return False
+            return True
+
+    @dataclass
+    class BRAKE_PAIR:
+        """
+        Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+"""
+        
+        def __init__(self, master_mm:float, pistons:int, piston_mm:float, new_master_mm:float, new_pistons:int, new_piston_mm:float):
+            self.master_mm = master_mm
+            
+            """
+        Bore of the master cylinder, millimetres.
+"""
+        
+            self.pistons = pistons
+            
+            """
+        Pistons on one side.
+"""
+        
+            self.piston_mm = piston_mm
+            
+            """
+        Diameter of one piston, millimetres.
+"""
+        
+            self.new_master_mm = new_master_mm
+            
+            """
+        Bore of the other master cylinder, millimetres.
+"""
+        
+            self.new_pistons = new_pistons
+            
+            """
+        Pistons of the other caliper on one side.
+"""
+        
+            self.new_piston_mm = new_piston_mm
+            
+            """
+        Diameter of one of them, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.BRAKE_PAIR(master_mm={}, pistons={}, piston_mm={}, new_master_mm={}, new_pistons={}, new_piston_mm={})".format(self.master_mm, self.pistons, self.piston_mm, self.new_master_mm, self.new_pistons, self.new_piston_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_BRAKE_PAIR():
+                return False
+            if self.master_mm != other.master_mm:
+                return False
+            if self.pistons != other.pistons:
+                return False
+            if self.piston_mm != other.piston_mm:
+                return False
+            if self.new_master_mm != other.new_master_mm:
+                return False
+            if self.new_pistons != other.new_pistons:
+                return False
+            if self.new_piston_mm != other.new_piston_mm:
+                return False
+            return True
+
+    @dataclass
+    class STOPPING_DISTANCE:
+        """
+        Stopping distance from deceleration.
+"""
+        
+        def __init__(self, road_speed_kmh:float, deceleration:float, reaction_seconds:float):
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Speed before braking, km/h.
+"""
+        
+            self.deceleration = deceleration
+            
+            """
+        Deceleration, m/s².
+"""
+        
+            self.reaction_seconds = reaction_seconds
+            
+            """
+        Reaction, seconds.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.STOPPING_DISTANCE(road_speed_kmh={}, deceleration={}, reaction_seconds={})".format(self.road_speed_kmh, self.deceleration, self.reaction_seconds)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_STOPPING_DISTANCE():
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            if self.deceleration != other.deceleration:
+                return False
+            if self.reaction_seconds != other.reaction_seconds:
+                return False
+            return True
+
+    @dataclass
+    class STOPPING_DECELERATION:
+        """
+        Deceleration from a measured stopping distance.
+"""
+        
+        def __init__(self, road_speed_kmh:float, metres:float, reaction_seconds:float):
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Speed before braking, km/h.
+"""
+        
+            self.metres = metres
+            
+            """
+        Distance, metres.
+"""
+        
+            self.reaction_seconds = reaction_seconds
+            
+            """
+        Reaction that is in it, seconds.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.STOPPING_DECELERATION(road_speed_kmh={}, metres={}, reaction_seconds={})".format(self.road_speed_kmh, self.metres, self.reaction_seconds)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_STOPPING_DECELERATION():
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            if self.metres != other.metres:
+                return False
+            if self.reaction_seconds != other.reaction_seconds:
+                return False
+            return True
+
+    @dataclass
+    class BRAKE_EFFICIENCY:
+        """
+        Force and deceleration that a brake efficiency means.
+"""
+        
+        def __init__(self, percent:float, mass_kg:float):
+            self.percent = percent
+            
+            """
+        Per cent of the weight.
+"""
+        
+            self.mass_kg = mass_kg
+            
+            """
+        Machine and rider, kilograms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.BRAKE_EFFICIENCY(percent={}, mass_kg={})".format(self.percent, self.mass_kg)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_BRAKE_EFFICIENCY():
+                return False
+            if self.percent != other.percent:
+                return False
+            if self.mass_kg != other.mass_kg:
+                return False
+            return True
+
+    @dataclass
+    class DIRECTIVE_STOP:
+        """
+        Longest stop that Directive 93/14/EEC allows.
+"""
+        
+        def __init__(self, line:str, road_speed_kmh:float):
+            self.line = line
+            
+            """
+        Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
+"""
+        
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Speed, km/h.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.DIRECTIVE_STOP(line={}, road_speed_kmh={})".format(self.line, self.road_speed_kmh)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_DIRECTIVE_STOP():
+                return False
+            if self.line != other.line:
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            return True
+
+    @dataclass
+    class CAM_LEVER:
+        """
+        Angle and torque of the cam lever of a drum brake.
+"""
+        
+        def __init__(self, cam_degrees:float, rod_travel_mm:float, cam_arm_mm:float, rod_newtons:float):
+            self.cam_degrees = cam_degrees
+            
+            """
+        Angle between rod and lever at rest, degrees.
+"""
+        
+            self.rod_travel_mm = rod_travel_mm
+            
+            """
+        Travel of the rod, millimetres.
+"""
+        
+            self.cam_arm_mm = cam_arm_mm
+            
+            """
+        Length of the lever, millimetres.
+"""
+        
+            self.rod_newtons = rod_newtons
+            
+            """
+        Pull of the rod, newtons.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CAM_LEVER(cam_degrees={}, rod_travel_mm={}, cam_arm_mm={}, rod_newtons={})".format(self.cam_degrees, self.rod_travel_mm, self.cam_arm_mm, self.rod_newtons)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CAM_LEVER():
+                return False
+            if self.cam_degrees != other.cam_degrees:
+                return False
+            if self.rod_travel_mm != other.rod_travel_mm:
+                return False
+            if self.cam_arm_mm != other.cam_arm_mm:
+                return False
+            if self.rod_newtons != other.rod_newtons:
+                return False
+            return True
+
+    @dataclass
+    class DRUM_SHOES:
+        """
+        What leading and trailing shoes make of the force at their tips.
+"""
+        
+        def __init__(self, pad_friction:float, pivot_share:float):
+            self.pad_friction = pad_friction
+            
+            """
+        Friction of the linings.
+"""
+        
+            self.pivot_share = pivot_share
+            
+            """
+        Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.DRUM_SHOES(pad_friction={}, pivot_share={})".format(self.pad_friction, self.pivot_share)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_DRUM_SHOES():
+                return False
+            if self.pad_friction != other.pad_friction:
+                return False
+            if self.pivot_share != other.pivot_share:
+                return False
+            return True
+
+    @dataclass
+    class BRAKE_FLUID:
+        """
+        Least boiling points of a brake fluid.
+"""
+        
+        def __init__(self, fluid:str):
+            self.fluid = fluid
+            
+            """
+        Grade as on the cap.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.BRAKE_FLUID(fluid={})".format(self.fluid)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_BRAKE_FLUID():
+                return False
+            if self.fluid != other.fluid:
+                return False
+            return True
+
+    @dataclass
+    class BLEED_THROUGH:
+        """
+        Fluid that must pass when a brake is bled.
+"""
+        
+        def __init__(self, hose_bore_mm:float, hose_mm:float, pistons:int, piston_mm:float, master_mm:float):
+            self.hose_bore_mm = hose_bore_mm
+            
+            """
+        Bore of the hose, millimetres.
+"""
+        
+            self.hose_mm = hose_mm
+            
+            """
+        Length of the hose, millimetres.
+"""
+        
+            self.pistons = pistons
+            
+            """
+        Pistons of the caliper in all.
+"""
+        
+            self.piston_mm = piston_mm
+            
+            """
+        Diameter of one piston, millimetres.
+"""
+        
+            self.master_mm = master_mm
+            
+            """
+        Bore of the master cylinder, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.BLEED_THROUGH(hose_bore_mm={}, hose_mm={}, pistons={}, piston_mm={}, master_mm={})".format(self.hose_bore_mm, self.hose_mm, self.pistons, self.piston_mm, self.master_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_BLEED_THROUGH():
+                return False
+            if self.hose_bore_mm != other.hose_bore_mm:
+                return False
+            if self.hose_mm != other.hose_mm:
+                return False
+            if self.pistons != other.pistons:
+                return False
+            if self.piston_mm != other.piston_mm:
+                return False
+            if self.master_mm != other.master_mm:
+                return False
+            return True
+
+    @dataclass
+    class STRESS_AREA:
+        """
+        Stress area and diameters of a thread.
+"""
+        
+        def __init__(self, diameter_mm:float, pitch_mm:float):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Nominal diameter, millimetres.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.STRESS_AREA(diameter_mm={}, pitch_mm={})".format(self.diameter_mm, self.pitch_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_STRESS_AREA():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            return True
+
+    @dataclass
+    class SCREW_LOADS:
+        """
+        Proof load and breaking load of a screw.
+"""
+        
+        def __init__(self, diameter_mm:float, pitch_mm:float, property_class:str):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Nominal diameter, millimetres.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.property_class = property_class
+            
+            """
+        Property class: 8.8.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.SCREW_LOADS(diameter_mm={}, pitch_mm={}, property_class={})".format(self.diameter_mm, self.pitch_mm, self.property_class)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_SCREW_LOADS():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.property_class != other.property_class:
+                return False
+            return True
+
+    @dataclass
+    class TIGHTENING_TORQUE:
+        """
+        Preload and torque of a screw by VDI 2230, hexagon head.
+"""
+        
+        def __init__(self, diameter_mm:float, pitch_mm:float, property_class:str, friction:float):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Nominal diameter, millimetres.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.property_class = property_class
+            
+            """
+        Property class: 8.8.
+"""
+        
+            self.friction = friction
+            
+            """
+        Friction of thread and head.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TIGHTENING_TORQUE(diameter_mm={}, pitch_mm={}, property_class={}, friction={})".format(self.diameter_mm, self.pitch_mm, self.property_class, self.friction)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TIGHTENING_TORQUE():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.property_class != other.property_class:
+                return False
+            if self.friction != other.friction:
+                return False
+            return True
+
+    @dataclass
+    class PRELOAD_FROM_TORQUE:
+        """
+        Preload that a torque gives, hexagon head.
+"""
+        
+        def __init__(self, diameter_mm:float, pitch_mm:float, torque_nm:float, friction:float):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Nominal diameter, millimetres.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.torque_nm = torque_nm
+            
+            """
+        Torque, newton metres.
+"""
+        
+            self.friction = friction
+            
+            """
+        Friction of thread and head.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.PRELOAD_FROM_TORQUE(diameter_mm={}, pitch_mm={}, torque_nm={}, friction={})".format(self.diameter_mm, self.pitch_mm, self.torque_nm, self.friction)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_PRELOAD_FROM_TORQUE():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.torque_nm != other.torque_nm:
+                return False
+            if self.friction != other.friction:
+                return False
+            return True
+
+    @dataclass
+    class NUT_FACTOR_TORQUE:
+        """
+        Torque by the nut factor for a share of the proof load.
+"""
+        
+        def __init__(self, diameter_mm:float, pitch_mm:float, property_class:str, nut_factor:float, share_percent:float):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Nominal diameter, millimetres.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.property_class = property_class
+            
+            """
+        Property class: 8.8.
+"""
+        
+            self.nut_factor = nut_factor
+            
+            """
+        Nut factor.
+"""
+        
+            self.share_percent = share_percent
+            
+            """
+        Share of the proof load, per cent.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.NUT_FACTOR_TORQUE(diameter_mm={}, pitch_mm={}, property_class={}, nut_factor={}, share_percent={})".format(self.diameter_mm, self.pitch_mm, self.property_class, self.nut_factor, self.share_percent)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_NUT_FACTOR_TORQUE():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.property_class != other.property_class:
+                return False
+            if self.nut_factor != other.nut_factor:
+                return False
+            if self.share_percent != other.share_percent:
+                return False
+            return True
+
+    @dataclass
+    class THREAD_ENGAGEMENT:
+        """
+        Thread engaged so that the screw breaks before the tapped thread strips.
+"""
+        
+        def __init__(self, load_newtons:float, pitch_mm:float, diameter_mm:float, nut_flank_mm:float, shear_mpa:float):
+            self.load_newtons = load_newtons
+            
+            """
+        Load, newtons.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.diameter_mm = diameter_mm
+            
+            """
+        Outer diameter of the screw, millimetres.
+"""
+        
+            self.nut_flank_mm = nut_flank_mm
+            
+            """
+        Flank diameter of the nut thread, millimetres.
+"""
+        
+            self.shear_mpa = shear_mpa
+            
+            """
+        Shear strength of the tapped material, megapascals.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THREAD_ENGAGEMENT(load_newtons={}, pitch_mm={}, diameter_mm={}, nut_flank_mm={}, shear_mpa={})".format(self.load_newtons, self.pitch_mm, self.diameter_mm, self.nut_flank_mm, self.shear_mpa)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THREAD_ENGAGEMENT():
+                return False
+            if self.load_newtons != other.load_newtons:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.nut_flank_mm != other.nut_flank_mm:
+                return False
+            if self.shear_mpa != other.shear_mpa:
+                return False
+            return True
+
+    @dataclass
+    class IDENTIFY_THREAD:
+        """
+        Which thread a measured diameter and pitch is nearest to.
+"""
+        
+        def __init__(self, diameter_mm:float, pitch_mm:float):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Measured outer diameter, millimetres.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Measured pitch, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.IDENTIFY_THREAD(diameter_mm={}, pitch_mm={})".format(self.diameter_mm, self.pitch_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_IDENTIFY_THREAD():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            return True
+
+    @dataclass
+    class POUR_SPLIT:
+        """
+        A volume poured with one cup.
+"""
+        
+        def __init__(self, litres:float, cup_ml:int):
+            self.litres = litres
+            
+            """
+        Volume, litres.
+"""
+        
+            self.cup_ml = cup_ml
+            
+            """
+        Cup, millilitres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.POUR_SPLIT(litres={}, cup_ml={})".format(self.litres, self.cup_ml)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_POUR_SPLIT():
+                return False
+            if self.litres != other.litres:
+                return False
+            if self.cup_ml != other.cup_ml:
+                return False
+            return True
+
+    @dataclass
+    class PREMIX:
+        """
+        Oil for premix.
+"""
+        
+        def __init__(self, fuel_litres:float, parts_fuel:float):
+            self.fuel_litres = fuel_litres
+            
+            """
+        Fuel, litres.
+"""
+        
+            self.parts_fuel = parts_fuel
+            
+            """
+        Parts of fuel to one of oil.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.PREMIX(fuel_litres={}, parts_fuel={})".format(self.fuel_litres, self.parts_fuel)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_PREMIX():
+                return False
+            if self.fuel_litres != other.fuel_litres:
+                return False
+            if self.parts_fuel != other.parts_fuel:
+                return False
+            return True
+
+    @dataclass
+    class TWO_PART:
+        """
+        Base, hardener and thinner of an amount ready to use.
+"""
+        
+        def __init__(self, ready_ml:float, parts_base:float, parts_hardener:float, thinner_percent:float, thinner_of_base:bool):
+            self.ready_ml = ready_ml
+            
+            """
+        Amount ready to use, millilitres.
+"""
+        
+            self.parts_base = parts_base
+            
+            """
+        Parts of base.
+"""
+        
+            self.parts_hardener = parts_hardener
+            
+            """
+        Parts of hardener.
+"""
+        
+            self.thinner_percent = thinner_percent
+            
+            """
+        Thinner, per cent.
+"""
+        
+            self.thinner_of_base = thinner_of_base
+            
+            """
+        The per cent is meant of the base alone.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TWO_PART(ready_ml={}, parts_base={}, parts_hardener={}, thinner_percent={}, thinner_of_base={})".format(self.ready_ml, self.parts_base, self.parts_hardener, self.thinner_percent, self.thinner_of_base)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TWO_PART():
+                return False
+            if self.ready_ml != other.ready_ml:
+                return False
+            if self.parts_base != other.parts_base:
+                return False
+            if self.parts_hardener != other.parts_hardener:
+                return False
+            if self.thinner_percent != other.thinner_percent:
+                return False
+            if self.thinner_of_base != other.thinner_of_base:
+                return False
+            return True
+
+    @dataclass
+    class THINNING:
+        """
+        Thinner into a one-part paint.
+"""
+        
+        def __init__(self, paint_ml:float, thinner_percent:float):
+            self.paint_ml = paint_ml
+            
+            """
+        Unthinned paint, millilitres.
+"""
+        
+            self.thinner_percent = thinner_percent
+            
+            """
+        Thinner, per cent of it.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THINNING(paint_ml={}, thinner_percent={})".format(self.paint_ml, self.thinner_percent)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THINNING():
+                return False
+            if self.paint_ml != other.paint_ml:
+                return False
+            if self.thinner_percent != other.thinner_percent:
+                return False
+            return True
+
+    @dataclass
+    class PAINT_NEEDED:
+        """
+        Paint and cans for an area.
+"""
+        
+        def __init__(self, square_metres:float, coats:int, solids_percent:float, dry_micrometres:float, loss_percent:float, can_ml:float):
+            self.square_metres = square_metres
+            
+            """
+        Area, square metres.
+"""
+        
+            self.coats = coats
+            
+            """
+        Coats.
+"""
+        
+            self.solids_percent = solids_percent
+            
+            """
+        Solids by volume, per cent.
+"""
+        
+            self.dry_micrometres = dry_micrometres
+            
+            """
+        Dry film of one coat, micrometres.
+"""
+        
+            self.loss_percent = loss_percent
+            
+            """
+        Loss, per cent.
+"""
+        
+            self.can_ml = can_ml
+            
+            """
+        Can, millilitres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.PAINT_NEEDED(square_metres={}, coats={}, solids_percent={}, dry_micrometres={}, loss_percent={}, can_ml={})".format(self.square_metres, self.coats, self.solids_percent, self.dry_micrometres, self.loss_percent, self.can_ml)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_PAINT_NEEDED():
+                return False
+            if self.square_metres != other.square_metres:
+                return False
+            if self.coats != other.coats:
+                return False
+            if self.solids_percent != other.solids_percent:
+                return False
+            if self.dry_micrometres != other.dry_micrometres:
+                return False
+            if self.loss_percent != other.loss_percent:
+                return False
+            if self.can_ml != other.can_ml:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -9549,6 +19940,102 @@ class Sum:
         return isinstance(self, Sum.NOMINAL_OUTPUT)
     def is_nominal_output(self) -> bool:
         return isinstance(self, Sum.NOMINAL_OUTPUT)
+    def is_HYDRAULIC_BRAKE(self) -> bool:
+        return isinstance(self, Sum.HYDRAULIC_BRAKE)
+    def is_hydraulic_brake(self) -> bool:
+        return isinstance(self, Sum.HYDRAULIC_BRAKE)
+    def is_CALIPER_PISTONS(self) -> bool:
+        return isinstance(self, Sum.CALIPER_PISTONS)
+    def is_caliper_pistons(self) -> bool:
+        return isinstance(self, Sum.CALIPER_PISTONS)
+    def is_LEVER_TRAVEL(self) -> bool:
+        return isinstance(self, Sum.LEVER_TRAVEL)
+    def is_lever_travel(self) -> bool:
+        return isinstance(self, Sum.LEVER_TRAVEL)
+    def is_BRAKE_PAIR(self) -> bool:
+        return isinstance(self, Sum.BRAKE_PAIR)
+    def is_brake_pair(self) -> bool:
+        return isinstance(self, Sum.BRAKE_PAIR)
+    def is_STOPPING_DISTANCE(self) -> bool:
+        return isinstance(self, Sum.STOPPING_DISTANCE)
+    def is_stopping_distance(self) -> bool:
+        return isinstance(self, Sum.STOPPING_DISTANCE)
+    def is_STOPPING_DECELERATION(self) -> bool:
+        return isinstance(self, Sum.STOPPING_DECELERATION)
+    def is_stopping_deceleration(self) -> bool:
+        return isinstance(self, Sum.STOPPING_DECELERATION)
+    def is_BRAKE_EFFICIENCY(self) -> bool:
+        return isinstance(self, Sum.BRAKE_EFFICIENCY)
+    def is_brake_efficiency(self) -> bool:
+        return isinstance(self, Sum.BRAKE_EFFICIENCY)
+    def is_DIRECTIVE_STOP(self) -> bool:
+        return isinstance(self, Sum.DIRECTIVE_STOP)
+    def is_directive_stop(self) -> bool:
+        return isinstance(self, Sum.DIRECTIVE_STOP)
+    def is_CAM_LEVER(self) -> bool:
+        return isinstance(self, Sum.CAM_LEVER)
+    def is_cam_lever(self) -> bool:
+        return isinstance(self, Sum.CAM_LEVER)
+    def is_DRUM_SHOES(self) -> bool:
+        return isinstance(self, Sum.DRUM_SHOES)
+    def is_drum_shoes(self) -> bool:
+        return isinstance(self, Sum.DRUM_SHOES)
+    def is_BRAKE_FLUID(self) -> bool:
+        return isinstance(self, Sum.BRAKE_FLUID)
+    def is_brake_fluid(self) -> bool:
+        return isinstance(self, Sum.BRAKE_FLUID)
+    def is_BLEED_THROUGH(self) -> bool:
+        return isinstance(self, Sum.BLEED_THROUGH)
+    def is_bleed_through(self) -> bool:
+        return isinstance(self, Sum.BLEED_THROUGH)
+    def is_STRESS_AREA(self) -> bool:
+        return isinstance(self, Sum.STRESS_AREA)
+    def is_stress_area(self) -> bool:
+        return isinstance(self, Sum.STRESS_AREA)
+    def is_SCREW_LOADS(self) -> bool:
+        return isinstance(self, Sum.SCREW_LOADS)
+    def is_screw_loads(self) -> bool:
+        return isinstance(self, Sum.SCREW_LOADS)
+    def is_TIGHTENING_TORQUE(self) -> bool:
+        return isinstance(self, Sum.TIGHTENING_TORQUE)
+    def is_tightening_torque(self) -> bool:
+        return isinstance(self, Sum.TIGHTENING_TORQUE)
+    def is_PRELOAD_FROM_TORQUE(self) -> bool:
+        return isinstance(self, Sum.PRELOAD_FROM_TORQUE)
+    def is_preload_from_torque(self) -> bool:
+        return isinstance(self, Sum.PRELOAD_FROM_TORQUE)
+    def is_NUT_FACTOR_TORQUE(self) -> bool:
+        return isinstance(self, Sum.NUT_FACTOR_TORQUE)
+    def is_nut_factor_torque(self) -> bool:
+        return isinstance(self, Sum.NUT_FACTOR_TORQUE)
+    def is_THREAD_ENGAGEMENT(self) -> bool:
+        return isinstance(self, Sum.THREAD_ENGAGEMENT)
+    def is_thread_engagement(self) -> bool:
+        return isinstance(self, Sum.THREAD_ENGAGEMENT)
+    def is_IDENTIFY_THREAD(self) -> bool:
+        return isinstance(self, Sum.IDENTIFY_THREAD)
+    def is_identify_thread(self) -> bool:
+        return isinstance(self, Sum.IDENTIFY_THREAD)
+    def is_POUR_SPLIT(self) -> bool:
+        return isinstance(self, Sum.POUR_SPLIT)
+    def is_pour_split(self) -> bool:
+        return isinstance(self, Sum.POUR_SPLIT)
+    def is_PREMIX(self) -> bool:
+        return isinstance(self, Sum.PREMIX)
+    def is_premix(self) -> bool:
+        return isinstance(self, Sum.PREMIX)
+    def is_TWO_PART(self) -> bool:
+        return isinstance(self, Sum.TWO_PART)
+    def is_two_part(self) -> bool:
+        return isinstance(self, Sum.TWO_PART)
+    def is_THINNING(self) -> bool:
+        return isinstance(self, Sum.THINNING)
+    def is_thinning(self) -> bool:
+        return isinstance(self, Sum.THINNING)
+    def is_PAINT_NEEDED(self) -> bool:
+        return isinstance(self, Sum.PAINT_NEEDED)
+    def is_paint_needed(self) -> bool:
+        return isinstance(self, Sum.PAINT_NEEDED)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -9572,6 +20059,30 @@ Sum.CURE_AGE = type("Sum.CURE_AGE", (Sum.CURE_AGE, Sum,), {})  # type: ignore
 Sum.ACTIVATION = type("Sum.ACTIVATION", (Sum.ACTIVATION, Sum,), {})  # type: ignore
 Sum.SURFACE_MARGIN = type("Sum.SURFACE_MARGIN", (Sum.SURFACE_MARGIN, Sum,), {})  # type: ignore
 Sum.NOMINAL_OUTPUT = type("Sum.NOMINAL_OUTPUT", (Sum.NOMINAL_OUTPUT, Sum,), {})  # type: ignore
+Sum.HYDRAULIC_BRAKE = type("Sum.HYDRAULIC_BRAKE", (Sum.HYDRAULIC_BRAKE, Sum,), {})  # type: ignore
+Sum.CALIPER_PISTONS = type("Sum.CALIPER_PISTONS", (Sum.CALIPER_PISTONS, Sum,), {})  # type: ignore
+Sum.LEVER_TRAVEL = type("Sum.LEVER_TRAVEL", (Sum.LEVER_TRAVEL, Sum,), {})  # type: ignore
+Sum.BRAKE_PAIR = type("Sum.BRAKE_PAIR", (Sum.BRAKE_PAIR, Sum,), {})  # type: ignore
+Sum.STOPPING_DISTANCE = type("Sum.STOPPING_DISTANCE", (Sum.STOPPING_DISTANCE, Sum,), {})  # type: ignore
+Sum.STOPPING_DECELERATION = type("Sum.STOPPING_DECELERATION", (Sum.STOPPING_DECELERATION, Sum,), {})  # type: ignore
+Sum.BRAKE_EFFICIENCY = type("Sum.BRAKE_EFFICIENCY", (Sum.BRAKE_EFFICIENCY, Sum,), {})  # type: ignore
+Sum.DIRECTIVE_STOP = type("Sum.DIRECTIVE_STOP", (Sum.DIRECTIVE_STOP, Sum,), {})  # type: ignore
+Sum.CAM_LEVER = type("Sum.CAM_LEVER", (Sum.CAM_LEVER, Sum,), {})  # type: ignore
+Sum.DRUM_SHOES = type("Sum.DRUM_SHOES", (Sum.DRUM_SHOES, Sum,), {})  # type: ignore
+Sum.BRAKE_FLUID = type("Sum.BRAKE_FLUID", (Sum.BRAKE_FLUID, Sum,), {})  # type: ignore
+Sum.BLEED_THROUGH = type("Sum.BLEED_THROUGH", (Sum.BLEED_THROUGH, Sum,), {})  # type: ignore
+Sum.STRESS_AREA = type("Sum.STRESS_AREA", (Sum.STRESS_AREA, Sum,), {})  # type: ignore
+Sum.SCREW_LOADS = type("Sum.SCREW_LOADS", (Sum.SCREW_LOADS, Sum,), {})  # type: ignore
+Sum.TIGHTENING_TORQUE = type("Sum.TIGHTENING_TORQUE", (Sum.TIGHTENING_TORQUE, Sum,), {})  # type: ignore
+Sum.PRELOAD_FROM_TORQUE = type("Sum.PRELOAD_FROM_TORQUE", (Sum.PRELOAD_FROM_TORQUE, Sum,), {})  # type: ignore
+Sum.NUT_FACTOR_TORQUE = type("Sum.NUT_FACTOR_TORQUE", (Sum.NUT_FACTOR_TORQUE, Sum,), {})  # type: ignore
+Sum.THREAD_ENGAGEMENT = type("Sum.THREAD_ENGAGEMENT", (Sum.THREAD_ENGAGEMENT, Sum,), {})  # type: ignore
+Sum.IDENTIFY_THREAD = type("Sum.IDENTIFY_THREAD", (Sum.IDENTIFY_THREAD, Sum,), {})  # type: ignore
+Sum.POUR_SPLIT = type("Sum.POUR_SPLIT", (Sum.POUR_SPLIT, Sum,), {})  # type: ignore
+Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
+Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
+Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
+Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
 
 
 
@@ -9689,6 +20200,167 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
+        if variant == 19:
+            return Sum.HYDRAULIC_BRAKE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 20:
+            return Sum.CALIPER_PISTONS(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterBoolean.read(buf),
+            )
+        if variant == 21:
+            return Sum.LEVER_TRAVEL(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 22:
+            return Sum.BRAKE_PAIR(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 23:
+            return Sum.STOPPING_DISTANCE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 24:
+            return Sum.STOPPING_DECELERATION(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 25:
+            return Sum.BRAKE_EFFICIENCY(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 26:
+            return Sum.DIRECTIVE_STOP(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 27:
+            return Sum.CAM_LEVER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 28:
+            return Sum.DRUM_SHOES(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 29:
+            return Sum.BRAKE_FLUID(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 30:
+            return Sum.BLEED_THROUGH(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 31:
+            return Sum.STRESS_AREA(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 32:
+            return Sum.SCREW_LOADS(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 33:
+            return Sum.TIGHTENING_TORQUE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 34:
+            return Sum.PRELOAD_FROM_TORQUE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 35:
+            return Sum.NUT_FACTOR_TORQUE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 36:
+            return Sum.THREAD_ENGAGEMENT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 37:
+            return Sum.IDENTIFY_THREAD(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 38:
+            return Sum.POUR_SPLIT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 39:
+            return Sum.PREMIX(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 40:
+            return Sum.TWO_PART(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterBoolean.read(buf),
+            )
+        if variant == 41:
+            return Sum.THINNING(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 42:
+            return Sum.PAINT_NEEDED(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -9783,6 +20455,143 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.alternator_watts)
             _UniffiFfiConverterFloat64.check_lower(value.rated_rpm)
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            return
+        if value.is_HYDRAULIC_BRAKE():
+            _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
+            _UniffiFfiConverterFloat64.check_lower(value.lever_ratio)
+            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.pistons)
+            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pad_friction)
+            _UniffiFfiConverterFloat64.check_lower(value.effective_radius_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.wheel_radius_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+            return
+        if value.is_CALIPER_PISTONS():
+            _UniffiFfiConverterUInt32.check_lower(value.pistons)
+            _UniffiFfiConverterBoolean.check_lower(value.opposed)
+            return
+        if value.is_LEVER_TRAVEL():
+            _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
+            _UniffiFfiConverterFloat64.check_lower(value.lever_ratio)
+            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.pistons)
+            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pad_clearance_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.hose_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.hose_swell_ml_m)
+            return
+        if value.is_BRAKE_PAIR():
+            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.pistons)
+            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.new_master_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.new_pistons)
+            _UniffiFfiConverterFloat64.check_lower(value.new_piston_mm)
+            return
+        if value.is_STOPPING_DISTANCE():
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            _UniffiFfiConverterFloat64.check_lower(value.deceleration)
+            _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
+            return
+        if value.is_STOPPING_DECELERATION():
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            _UniffiFfiConverterFloat64.check_lower(value.metres)
+            _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
+            return
+        if value.is_BRAKE_EFFICIENCY():
+            _UniffiFfiConverterFloat64.check_lower(value.percent)
+            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+            return
+        if value.is_DIRECTIVE_STOP():
+            _UniffiFfiConverterString.check_lower(value.line)
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            return
+        if value.is_CAM_LEVER():
+            _UniffiFfiConverterFloat64.check_lower(value.cam_degrees)
+            _UniffiFfiConverterFloat64.check_lower(value.rod_travel_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.cam_arm_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.rod_newtons)
+            return
+        if value.is_DRUM_SHOES():
+            _UniffiFfiConverterFloat64.check_lower(value.pad_friction)
+            _UniffiFfiConverterFloat64.check_lower(value.pivot_share)
+            return
+        if value.is_BRAKE_FLUID():
+            _UniffiFfiConverterString.check_lower(value.fluid)
+            return
+        if value.is_BLEED_THROUGH():
+            _UniffiFfiConverterFloat64.check_lower(value.hose_bore_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.hose_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.pistons)
+            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+            return
+        if value.is_STRESS_AREA():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            return
+        if value.is_SCREW_LOADS():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterString.check_lower(value.property_class)
+            return
+        if value.is_TIGHTENING_TORQUE():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterString.check_lower(value.property_class)
+            _UniffiFfiConverterFloat64.check_lower(value.friction)
+            return
+        if value.is_PRELOAD_FROM_TORQUE():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.torque_nm)
+            _UniffiFfiConverterFloat64.check_lower(value.friction)
+            return
+        if value.is_NUT_FACTOR_TORQUE():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterString.check_lower(value.property_class)
+            _UniffiFfiConverterFloat64.check_lower(value.nut_factor)
+            _UniffiFfiConverterFloat64.check_lower(value.share_percent)
+            return
+        if value.is_THREAD_ENGAGEMENT():
+            _UniffiFfiConverterFloat64.check_lower(value.load_newtons)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.nut_flank_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.shear_mpa)
+            return
+        if value.is_IDENTIFY_THREAD():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            return
+        if value.is_POUR_SPLIT():
+            _UniffiFfiConverterFloat64.check_lower(value.litres)
+            _UniffiFfiConverterUInt32.check_lower(value.cup_ml)
+            return
+        if value.is_PREMIX():
+            _UniffiFfiConverterFloat64.check_lower(value.fuel_litres)
+            _UniffiFfiConverterFloat64.check_lower(value.parts_fuel)
+            return
+        if value.is_TWO_PART():
+            _UniffiFfiConverterFloat64.check_lower(value.ready_ml)
+            _UniffiFfiConverterFloat64.check_lower(value.parts_base)
+            _UniffiFfiConverterFloat64.check_lower(value.parts_hardener)
+            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+            _UniffiFfiConverterBoolean.check_lower(value.thinner_of_base)
+            return
+        if value.is_THINNING():
+            _UniffiFfiConverterFloat64.check_lower(value.paint_ml)
+            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+            return
+        if value.is_PAINT_NEEDED():
+            _UniffiFfiConverterFloat64.check_lower(value.square_metres)
+            _UniffiFfiConverterUInt32.check_lower(value.coats)
+            _UniffiFfiConverterFloat64.check_lower(value.solids_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
+            _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.can_ml)
             return
         raise ValueError(value)
 
@@ -9879,6 +20688,143 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.alternator_watts, buf)
             _UniffiFfiConverterFloat64.write(value.rated_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        if value.is_HYDRAULIC_BRAKE():
+            buf.write_i32(19)
+            _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
+            _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
+            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.pistons, buf)
+            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
+            _UniffiFfiConverterFloat64.write(value.effective_radius_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+        if value.is_CALIPER_PISTONS():
+            buf.write_i32(20)
+            _UniffiFfiConverterUInt32.write(value.pistons, buf)
+            _UniffiFfiConverterBoolean.write(value.opposed, buf)
+        if value.is_LEVER_TRAVEL():
+            buf.write_i32(21)
+            _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
+            _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
+            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.pistons, buf)
+            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pad_clearance_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.hose_swell_ml_m, buf)
+        if value.is_BRAKE_PAIR():
+            buf.write_i32(22)
+            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.pistons, buf)
+            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.new_master_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.new_pistons, buf)
+            _UniffiFfiConverterFloat64.write(value.new_piston_mm, buf)
+        if value.is_STOPPING_DISTANCE():
+            buf.write_i32(23)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+            _UniffiFfiConverterFloat64.write(value.deceleration, buf)
+            _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
+        if value.is_STOPPING_DECELERATION():
+            buf.write_i32(24)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+            _UniffiFfiConverterFloat64.write(value.metres, buf)
+            _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
+        if value.is_BRAKE_EFFICIENCY():
+            buf.write_i32(25)
+            _UniffiFfiConverterFloat64.write(value.percent, buf)
+            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+        if value.is_DIRECTIVE_STOP():
+            buf.write_i32(26)
+            _UniffiFfiConverterString.write(value.line, buf)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        if value.is_CAM_LEVER():
+            buf.write_i32(27)
+            _UniffiFfiConverterFloat64.write(value.cam_degrees, buf)
+            _UniffiFfiConverterFloat64.write(value.rod_travel_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.cam_arm_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.rod_newtons, buf)
+        if value.is_DRUM_SHOES():
+            buf.write_i32(28)
+            _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
+            _UniffiFfiConverterFloat64.write(value.pivot_share, buf)
+        if value.is_BRAKE_FLUID():
+            buf.write_i32(29)
+            _UniffiFfiConverterString.write(value.fluid, buf)
+        if value.is_BLEED_THROUGH():
+            buf.write_i32(30)
+            _UniffiFfiConverterFloat64.write(value.hose_bore_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.pistons, buf)
+            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+        if value.is_STRESS_AREA():
+            buf.write_i32(31)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        if value.is_SCREW_LOADS():
+            buf.write_i32(32)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterString.write(value.property_class, buf)
+        if value.is_TIGHTENING_TORQUE():
+            buf.write_i32(33)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterString.write(value.property_class, buf)
+            _UniffiFfiConverterFloat64.write(value.friction, buf)
+        if value.is_PRELOAD_FROM_TORQUE():
+            buf.write_i32(34)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
+            _UniffiFfiConverterFloat64.write(value.friction, buf)
+        if value.is_NUT_FACTOR_TORQUE():
+            buf.write_i32(35)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterString.write(value.property_class, buf)
+            _UniffiFfiConverterFloat64.write(value.nut_factor, buf)
+            _UniffiFfiConverterFloat64.write(value.share_percent, buf)
+        if value.is_THREAD_ENGAGEMENT():
+            buf.write_i32(36)
+            _UniffiFfiConverterFloat64.write(value.load_newtons, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.nut_flank_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.shear_mpa, buf)
+        if value.is_IDENTIFY_THREAD():
+            buf.write_i32(37)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        if value.is_POUR_SPLIT():
+            buf.write_i32(38)
+            _UniffiFfiConverterFloat64.write(value.litres, buf)
+            _UniffiFfiConverterUInt32.write(value.cup_ml, buf)
+        if value.is_PREMIX():
+            buf.write_i32(39)
+            _UniffiFfiConverterFloat64.write(value.fuel_litres, buf)
+            _UniffiFfiConverterFloat64.write(value.parts_fuel, buf)
+        if value.is_TWO_PART():
+            buf.write_i32(40)
+            _UniffiFfiConverterFloat64.write(value.ready_ml, buf)
+            _UniffiFfiConverterFloat64.write(value.parts_base, buf)
+            _UniffiFfiConverterFloat64.write(value.parts_hardener, buf)
+            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+            _UniffiFfiConverterBoolean.write(value.thinner_of_base, buf)
+        if value.is_THINNING():
+            buf.write_i32(41)
+            _UniffiFfiConverterFloat64.write(value.paint_ml, buf)
+            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+        if value.is_PAINT_NEEDED():
+            buf.write_i32(42)
+            _UniffiFfiConverterFloat64.write(value.square_metres, buf)
+            _UniffiFfiConverterUInt32.write(value.coats, buf)
+            _UniffiFfiConverterFloat64.write(value.solids_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
+            _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.can_ml, buf)
 
 
 
@@ -9887,56 +20833,116 @@ __all__ = [
     "RidingState",
     "UnitOfMeasure",
     "BrakeKind",
+    "FluidGrade",
+    "End",
+    "Judgement",
+    "Standing",
+    "Meeting",
+    "Weight",
     "ProductKind",
     "Use",
     "LightSource",
+    "PutOn",
     "CureState",
-    "Weight",
-    "Standing",
     "ChainSize",
     "SpeedometerDrive",
+    "Component",
+    "Condition",
+    "TappedInto",
+    "Lubrication",
+    "ScrewPlace",
+    "ThreadFamily",
+    "FillKind",
     "Measure",
     "Verdict",
     "AnswerWord",
     "Stage",
     "JobState",
+    "LampLook",
+    "Mix",
     "PartState",
-    "Judgement",
     "Code",
     "Proposal",
-    "End",
+    "SymptomKind",
+    "CurrentList",
+    "Binding",
+    "Conductor",
+    "Evidence",
+    "Fault",
+    "Law",
     "Side",
     "Sum",
     "Balance",
+    "Belief",
     "Span",
     "DayOff",
     "BenchTime",
+    "BleedStep",
+    "BleedVolume",
+    "Bleeding",
     "BoundCard",
     "Brake",
+    "BrakeAsk",
+    "BrakeChange",
+    "BrakeLine",
+    "DrumState",
+    "Source",
+    "StoppingLine",
+    "StoppingSheet",
+    "FluidCard",
+    "FluidAdvice",
+    "Finding",
+    "WorkLine",
+    "Working",
+    "BrakeSheet",
     "ChainFit",
+    "CheckOutcome",
+    "Metering",
+    "Check",
     "Climate",
     "Product",
     "Coat",
     "Consumer",
+    "Cover",
+    "CoverAsk",
+    "CoverNeed",
     "CureAsk",
     "CurePoint",
     "Milestone",
-    "Finding",
-    "WorkLine",
-    "Source",
-    "Working",
     "CureSheet",
     "DayMark",
     "Drive",
+    "OutputAt",
+    "Element",
+    "EngagementAdvice",
+    "MakerTorque",
+    "FastenerAsk",
+    "ThreadMatch",
+    "ScrewStrength",
+    "TorquePoint",
+    "TorqueBand",
+    "SubstituteRule",
+    "FastenerSheet",
+    "NextCheck",
+    "Meaning",
+    "SettledOn",
+    "FaultSheet",
     "Figure",
     "Figures",
+    "FillAsk",
+    "FillChoice",
+    "Pour",
+    "FillSheet",
     "Fluid",
     "Filling",
+    "Flow",
     "GearLine",
     "GearTrain",
     "GearingAsk",
     "SpeedometerShift",
     "GearingSheet",
+    "SwitchCard",
+    "Harness",
     "Identity",
     "InspectionAsk",
     "PackCard",
@@ -9950,16 +20956,25 @@ __all__ = [
     "Step",
     "Wait",
     "Job",
+    "LampState",
     "Slot",
     "LoadAsk",
     "StateLoad",
     "OutputPoint",
     "Stationary",
     "LoadSheet",
+    "TwoPartAsk",
+    "MixAsk",
+    "MixPart",
+    "OtherReading",
+    "MixSheet",
     "ZoneShift",
     "Zone",
     "Moment",
     "NextJob",
+    "NodeVolts",
+    "Overload",
+    "OperatingPoint",
     "OtherUnit",
     "Pack",
     "Part",
@@ -9970,6 +20985,7 @@ __all__ = [
     "WorkSpan",
     "PlanRow",
     "PlanSheet",
+    "Probe",
     "Quantity",
     "Reading",
     "ReadyMade",
@@ -9977,10 +20993,21 @@ __all__ = [
     "RippleAsk",
     "Shift",
     "RippleSheet",
+    "SwitchPosition",
+    "Setting",
     "Wheel",
     "Supply",
     "Spec",
+    "Suspect",
+    "Symptom",
+    "TimeBand",
     "TodayAsk",
     "TodaySheet",
+    "TroubleCase",
+    "TryOut",
     "UnitCard",
+    "WireAsk",
+    "WireChoice",
+    "WireSheet",
+    "WiringAsk",
 ]

@@ -1289,6 +1289,45 @@ class _UniffiFfiConverterTypeFitConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.id, buf)
         layshaft_core._UniffiFfiConverterTypeConsumer.write(value.consumer, buf)
 
+@dataclass
+class FitBrake:
+    """
+    Fits other parts in a brake.
+"""
+    def __init__(self, *, end:layshaft_core.End, brake:layshaft_core.Brake):
+        self.end = end
+        self.brake = brake
+        
+        
+
+    
+    def __str__(self):
+        return "FitBrake(end={}, brake={})".format(self.end, self.brake)
+    def __eq__(self, other):
+        if self.end != other.end:
+            return False
+        if self.brake != other.brake:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFitBrake(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FitBrake(
+            end=layshaft_core._UniffiFfiConverterTypeEnd.read(buf),
+            brake=layshaft_core._UniffiFfiConverterTypeBrake.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        layshaft_core._UniffiFfiConverterTypeEnd.check_lower(value.end)
+        layshaft_core._UniffiFfiConverterTypeBrake.check_lower(value.brake)
+
+    @staticmethod
+    def write(value, buf):
+        layshaft_core._UniffiFfiConverterTypeEnd.write(value.end, buf)
+        layshaft_core._UniffiFfiConverterTypeBrake.write(value.brake, buf)
+
 
 
 @dataclass
@@ -2695,6 +2734,34 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class FIT_BRAKE:
+        """
+        Fits other parts in a brake.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.FIT_BRAKE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_FIT_BRAKE():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class ADD_JOB:
         """
         Adds a job.
@@ -3406,6 +3473,10 @@ class Command:
         return isinstance(self, Command.FIT_CONSUMER)
     def is_fit_consumer(self) -> bool:
         return isinstance(self, Command.FIT_CONSUMER)
+    def is_FIT_BRAKE(self) -> bool:
+        return isinstance(self, Command.FIT_BRAKE)
+    def is_fit_brake(self) -> bool:
+        return isinstance(self, Command.FIT_BRAKE)
     def is_ADD_JOB(self) -> bool:
         return isinstance(self, Command.ADD_JOB)
     def is_add_job(self) -> bool:
@@ -3519,6 +3590,7 @@ Command.RECORD_BRAKE = type("Command.RECORD_BRAKE", (Command.RECORD_BRAKE, Comma
 Command.RECORD_FLUID = type("Command.RECORD_FLUID", (Command.RECORD_FLUID, Command,), {})  # type: ignore
 Command.FIT_SPROCKETS = type("Command.FIT_SPROCKETS", (Command.FIT_SPROCKETS, Command,), {})  # type: ignore
 Command.FIT_CONSUMER = type("Command.FIT_CONSUMER", (Command.FIT_CONSUMER, Command,), {})  # type: ignore
+Command.FIT_BRAKE = type("Command.FIT_BRAKE", (Command.FIT_BRAKE, Command,), {})  # type: ignore
 Command.ADD_JOB = type("Command.ADD_JOB", (Command.ADD_JOB, Command,), {})  # type: ignore
 Command.ADD_READY_MADE = type("Command.ADD_READY_MADE", (Command.ADD_READY_MADE, Command,), {})  # type: ignore
 Command.CHANGE_JOB = type("Command.CHANGE_JOB", (Command.CHANGE_JOB, Command,), {})  # type: ignore
@@ -3615,94 +3687,98 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeFitConsumer.read(buf),
             )
         if variant == 17:
+            return Command.FIT_BRAKE(
+                _UniffiFfiConverterTypeFitBrake.read(buf),
+            )
+        if variant == 18:
             return Command.ADD_JOB(
                 _UniffiFfiConverterTypeAddJob.read(buf),
             )
-        if variant == 18:
+        if variant == 19:
             return Command.ADD_READY_MADE(
                 _UniffiFfiConverterTypeAddReadyMade.read(buf),
             )
-        if variant == 19:
+        if variant == 20:
             return Command.CHANGE_JOB(
                 _UniffiFfiConverterTypeChangeJob.read(buf),
             )
-        if variant == 20:
+        if variant == 21:
             return Command.PUT_JOB_AWAY(
                 _UniffiFfiConverterTypePutJobAway.read(buf),
             )
-        if variant == 21:
+        if variant == 22:
             return Command.BRING_JOB_BACK(
                 _UniffiFfiConverterTypeBringJobBack.read(buf),
             )
-        if variant == 22:
+        if variant == 23:
             return Command.BEGIN_JOB(
                 _UniffiFfiConverterTypeBeginJob.read(buf),
             )
-        if variant == 23:
+        if variant == 24:
             return Command.TICK_STEP(
                 _UniffiFfiConverterTypeTickStep.read(buf),
             )
-        if variant == 24:
+        if variant == 25:
             return Command.FINISH_JOB(
                 _UniffiFfiConverterTypeFinishJob.read(buf),
             )
-        if variant == 25:
+        if variant == 26:
             return Command.REOPEN_JOB(
                 _UniffiFfiConverterTypeReopenJob.read(buf),
             )
-        if variant == 26:
+        if variant == 27:
             return Command.RECORD_PART(
                 _UniffiFfiConverterTypeRecordPart.read(buf),
             )
-        if variant == 27:
+        if variant == 28:
             return Command.PUT_PART_AWAY(
                 _UniffiFfiConverterTypePutPartAway.read(buf),
             )
-        if variant == 28:
+        if variant == 29:
             return Command.ATTACH_PHOTO(
                 _UniffiFfiConverterTypeAttachPhoto.read(buf),
             )
-        if variant == 29:
+        if variant == 30:
             return Command.PUT_PHOTO_AWAY(
                 _UniffiFfiConverterTypePutPhotoAway.read(buf),
             )
-        if variant == 30:
+        if variant == 31:
             return Command.START_CURE(
                 _UniffiFfiConverterTypeStartCure.read(buf),
             )
-        if variant == 31:
+        if variant == 32:
             return Command.END_CURE(
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
-        if variant == 32:
+        if variant == 33:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 33:
+        if variant == 34:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 34:
+        if variant == 35:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 35:
+        if variant == 36:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 36:
+        if variant == 37:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 37:
+        if variant == 38:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 38:
+        if variant == 39:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 39:
+        if variant == 40:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -3757,6 +3833,9 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_FIT_CONSUMER():
             _UniffiFfiConverterTypeFitConsumer.check_lower(value._values[0])
+            return
+        if value.is_FIT_BRAKE():
+            _UniffiFfiConverterTypeFitBrake.check_lower(value._values[0])
             return
         if value.is_ADD_JOB():
             _UniffiFfiConverterTypeAddJob.check_lower(value._values[0])
@@ -3879,74 +3958,77 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_FIT_CONSUMER():
             buf.write_i32(16)
             _UniffiFfiConverterTypeFitConsumer.write(value._values[0], buf)
-        if value.is_ADD_JOB():
+        if value.is_FIT_BRAKE():
             buf.write_i32(17)
+            _UniffiFfiConverterTypeFitBrake.write(value._values[0], buf)
+        if value.is_ADD_JOB():
+            buf.write_i32(18)
             _UniffiFfiConverterTypeAddJob.write(value._values[0], buf)
         if value.is_ADD_READY_MADE():
-            buf.write_i32(18)
+            buf.write_i32(19)
             _UniffiFfiConverterTypeAddReadyMade.write(value._values[0], buf)
         if value.is_CHANGE_JOB():
-            buf.write_i32(19)
+            buf.write_i32(20)
             _UniffiFfiConverterTypeChangeJob.write(value._values[0], buf)
         if value.is_PUT_JOB_AWAY():
-            buf.write_i32(20)
+            buf.write_i32(21)
             _UniffiFfiConverterTypePutJobAway.write(value._values[0], buf)
         if value.is_BRING_JOB_BACK():
-            buf.write_i32(21)
+            buf.write_i32(22)
             _UniffiFfiConverterTypeBringJobBack.write(value._values[0], buf)
         if value.is_BEGIN_JOB():
-            buf.write_i32(22)
+            buf.write_i32(23)
             _UniffiFfiConverterTypeBeginJob.write(value._values[0], buf)
         if value.is_TICK_STEP():
-            buf.write_i32(23)
+            buf.write_i32(24)
             _UniffiFfiConverterTypeTickStep.write(value._values[0], buf)
         if value.is_FINISH_JOB():
-            buf.write_i32(24)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeFinishJob.write(value._values[0], buf)
         if value.is_REOPEN_JOB():
-            buf.write_i32(25)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeReopenJob.write(value._values[0], buf)
         if value.is_RECORD_PART():
-            buf.write_i32(26)
+            buf.write_i32(27)
             _UniffiFfiConverterTypeRecordPart.write(value._values[0], buf)
         if value.is_PUT_PART_AWAY():
-            buf.write_i32(27)
+            buf.write_i32(28)
             _UniffiFfiConverterTypePutPartAway.write(value._values[0], buf)
         if value.is_ATTACH_PHOTO():
-            buf.write_i32(28)
+            buf.write_i32(29)
             _UniffiFfiConverterTypeAttachPhoto.write(value._values[0], buf)
         if value.is_PUT_PHOTO_AWAY():
-            buf.write_i32(29)
+            buf.write_i32(30)
             _UniffiFfiConverterTypePutPhotoAway.write(value._values[0], buf)
         if value.is_START_CURE():
-            buf.write_i32(30)
+            buf.write_i32(31)
             _UniffiFfiConverterTypeStartCure.write(value._values[0], buf)
         if value.is_END_CURE():
-            buf.write_i32(31)
+            buf.write_i32(32)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
         if value.is_NOTE_CLIMATE():
-            buf.write_i32(32)
+            buf.write_i32(33)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(33)
+            buf.write_i32(34)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(34)
+            buf.write_i32(35)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(35)
+            buf.write_i32(36)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(36)
+            buf.write_i32(37)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(37)
+            buf.write_i32(38)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(38)
+            buf.write_i32(39)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(39)
+            buf.write_i32(40)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -4061,6 +4143,16 @@ class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
+
+
+
+
+
+
+
+
+
+
 
 
 
@@ -4384,6 +4476,146 @@ class Query:
             return self._values == other._values
 
     @dataclass
+    class BRAKES:
+        """
+        A brake: pressure, clamp, lever travel, stopping.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.BRAKES{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_BRAKES():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class FASTENERS:
+        """
+        A thread: which one, what torque, how deep.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.FASTENERS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_FASTENERS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class FILLING:
+        """
+        A filling, poured with the cups at hand.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.FILLING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_FILLING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class MIXING:
+        """
+        Premix, two-part ratios, paint for an area.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.MIXING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_MIXING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class WIRE:
+        """
+        A wire and its fuse: drop, rating, the smallest that serve.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.WIRE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_WIRE():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class CURE:
         """
         A cure.
@@ -4671,6 +4903,26 @@ class Query:
         return isinstance(self, Query.LOAD)
     def is_load(self) -> bool:
         return isinstance(self, Query.LOAD)
+    def is_BRAKES(self) -> bool:
+        return isinstance(self, Query.BRAKES)
+    def is_brakes(self) -> bool:
+        return isinstance(self, Query.BRAKES)
+    def is_FASTENERS(self) -> bool:
+        return isinstance(self, Query.FASTENERS)
+    def is_fasteners(self) -> bool:
+        return isinstance(self, Query.FASTENERS)
+    def is_FILLING(self) -> bool:
+        return isinstance(self, Query.FILLING)
+    def is_filling(self) -> bool:
+        return isinstance(self, Query.FILLING)
+    def is_MIXING(self) -> bool:
+        return isinstance(self, Query.MIXING)
+    def is_mixing(self) -> bool:
+        return isinstance(self, Query.MIXING)
+    def is_WIRE(self) -> bool:
+        return isinstance(self, Query.WIRE)
+    def is_wire(self) -> bool:
+        return isinstance(self, Query.WIRE)
     def is_CURE(self) -> bool:
         return isinstance(self, Query.CURE)
     def is_cure(self) -> bool:
@@ -4720,6 +4972,11 @@ Query.JOB = type("Query.JOB", (Query.JOB, Query,), {})  # type: ignore
 Query.READY_MADE = type("Query.READY_MADE", (Query.READY_MADE, Query,), {})  # type: ignore
 Query.GEARING = type("Query.GEARING", (Query.GEARING, Query,), {})  # type: ignore
 Query.LOAD = type("Query.LOAD", (Query.LOAD, Query,), {})  # type: ignore
+Query.BRAKES = type("Query.BRAKES", (Query.BRAKES, Query,), {})  # type: ignore
+Query.FASTENERS = type("Query.FASTENERS", (Query.FASTENERS, Query,), {})  # type: ignore
+Query.FILLING = type("Query.FILLING", (Query.FILLING, Query,), {})  # type: ignore
+Query.MIXING = type("Query.MIXING", (Query.MIXING, Query,), {})  # type: ignore
+Query.WIRE = type("Query.WIRE", (Query.WIRE, Query,), {})  # type: ignore
 Query.CURE = type("Query.CURE", (Query.CURE, Query,), {})  # type: ignore
 Query.PRODUCTS = type("Query.PRODUCTS", (Query.PRODUCTS, Query,), {})  # type: ignore
 Query.INSPECTION = type("Query.INSPECTION", (Query.INSPECTION, Query,), {})  # type: ignore
@@ -4770,38 +5027,58 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 layshaft_core._UniffiFfiConverterTypeLoadAsk.read(buf),
             )
         if variant == 9:
+            return Query.BRAKES(
+                layshaft_core._UniffiFfiConverterTypeBrakeAsk.read(buf),
+            )
+        if variant == 10:
+            return Query.FASTENERS(
+                layshaft_core._UniffiFfiConverterTypeFastenerAsk.read(buf),
+            )
+        if variant == 11:
+            return Query.FILLING(
+                layshaft_core._UniffiFfiConverterTypeFillAsk.read(buf),
+            )
+        if variant == 12:
+            return Query.MIXING(
+                layshaft_core._UniffiFfiConverterTypeMixAsk.read(buf),
+            )
+        if variant == 13:
+            return Query.WIRE(
+                layshaft_core._UniffiFfiConverterTypeWireAsk.read(buf),
+            )
+        if variant == 14:
             return Query.CURE(
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
-        if variant == 10:
+        if variant == 15:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 11:
+        if variant == 16:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 12:
+        if variant == 17:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 13:
+        if variant == 18:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 14:
+        if variant == 19:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 15:
+        if variant == 20:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 16:
+        if variant == 21:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 17:
+        if variant == 22:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -4832,6 +5109,21 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             return
         if value.is_LOAD():
             layshaft_core._UniffiFfiConverterTypeLoadAsk.check_lower(value._values[0])
+            return
+        if value.is_BRAKES():
+            layshaft_core._UniffiFfiConverterTypeBrakeAsk.check_lower(value._values[0])
+            return
+        if value.is_FASTENERS():
+            layshaft_core._UniffiFfiConverterTypeFastenerAsk.check_lower(value._values[0])
+            return
+        if value.is_FILLING():
+            layshaft_core._UniffiFfiConverterTypeFillAsk.check_lower(value._values[0])
+            return
+        if value.is_MIXING():
+            layshaft_core._UniffiFfiConverterTypeMixAsk.check_lower(value._values[0])
+            return
+        if value.is_WIRE():
+            layshaft_core._UniffiFfiConverterTypeWireAsk.check_lower(value._values[0])
             return
         if value.is_CURE():
             layshaft_core._UniffiFfiConverterTypeCureAsk.check_lower(value._values[0])
@@ -4888,32 +5180,47 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_LOAD():
             buf.write_i32(8)
             layshaft_core._UniffiFfiConverterTypeLoadAsk.write(value._values[0], buf)
-        if value.is_CURE():
+        if value.is_BRAKES():
             buf.write_i32(9)
+            layshaft_core._UniffiFfiConverterTypeBrakeAsk.write(value._values[0], buf)
+        if value.is_FASTENERS():
+            buf.write_i32(10)
+            layshaft_core._UniffiFfiConverterTypeFastenerAsk.write(value._values[0], buf)
+        if value.is_FILLING():
+            buf.write_i32(11)
+            layshaft_core._UniffiFfiConverterTypeFillAsk.write(value._values[0], buf)
+        if value.is_MIXING():
+            buf.write_i32(12)
+            layshaft_core._UniffiFfiConverterTypeMixAsk.write(value._values[0], buf)
+        if value.is_WIRE():
+            buf.write_i32(13)
+            layshaft_core._UniffiFfiConverterTypeWireAsk.write(value._values[0], buf)
+        if value.is_CURE():
+            buf.write_i32(14)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
         if value.is_PRODUCTS():
-            buf.write_i32(10)
+            buf.write_i32(15)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_INSPECTION():
-            buf.write_i32(11)
+            buf.write_i32(16)
             layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
         if value.is_RIPPLE():
-            buf.write_i32(12)
+            buf.write_i32(17)
             layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
         if value.is_BIKE():
-            buf.write_i32(13)
+            buf.write_i32(18)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_HISTORY():
-            buf.write_i32(14)
+            buf.write_i32(19)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(15)
+            buf.write_i32(20)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(16)
+            buf.write_i32(21)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(17)
+            buf.write_i32(22)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -6386,6 +6693,7 @@ __all__ = [
     "RecordFluid",
     "FitSprockets",
     "FitConsumer",
+    "FitBrake",
     "AddJob",
     "AddReadyMade",
     "ChangeJob",

@@ -538,6 +538,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() != 40056:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_brakes() != 41558:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 59608:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 9161:
@@ -554,7 +556,13 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 24325:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 178:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 19652:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -571,6 +579,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 32851:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -638,6 +648,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory() != 29778:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_constructor_bench_open() != 26144:
@@ -689,6 +701,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job.restype = ctyp
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bike.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bike.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_brakes.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_brakes.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back.restype = ctypes.c_uint16
@@ -713,9 +728,18 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place.restype =
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_filling.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_filling.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer.restype = ctypes.c_uint16
@@ -740,6 +764,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.restype = ctypes.c_
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_mixing.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_mixing.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate.restype = ctypes.c_uint16
@@ -839,6 +866,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_today.restype = ctypes.c
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_wire.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_wire.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory.restype = ctypes.c_uint16
@@ -887,6 +917,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_bike.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_bike.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_brakes.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_brakes.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_bring_bike_back.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -943,6 +980,20 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_cure.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_cure.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_filling.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_filling.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_finish_job.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -950,6 +1001,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_finish_job.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_finish_job.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_brake.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_brake.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_consumer.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1006,6 +1064,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_load_demo.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_load_demo.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_note_climate.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1237,6 +1302,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_wire.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_wire.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_constructor_bench_in_memory.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
@@ -1493,6 +1565,28 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -1526,6 +1620,11 @@ class BenchProtocol(typing.Protocol):
     def bike(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.BikeSheet:
         """
         Everything known about the open bike.
+"""
+        raise NotImplementedError
+    def brakes(self, ask: layshaft_core.BrakeAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.BrakeSheet:
+        """
+        A brake: pressure, clamp, lever travel, stopping.
 """
         raise NotImplementedError
     def bring_bike_back(self, command: layshaft_door.BringBikeBack,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1568,9 +1667,24 @@ class BenchProtocol(typing.Protocol):
         Ends the clock of a coat.
 """
         raise NotImplementedError
+    def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
+        """
+        A thread: which one, what torque, how deep.
+"""
+        raise NotImplementedError
+    def filling(self, ask: layshaft_core.FillAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FillSheet:
+        """
+        A filling, poured with the cups at hand.
+"""
+        raise NotImplementedError
     def finish_job(self, command: layshaft_door.FinishJob,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Finishes a job.
+"""
+        raise NotImplementedError
+    def fit_brake(self, command: layshaft_door.FitBrake,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Fits other parts in a brake.
 """
         raise NotImplementedError
     def fit_consumer(self, command: layshaft_door.FitConsumer,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1611,6 +1725,11 @@ class BenchProtocol(typing.Protocol):
     def load_demo(self, command: layshaft_door.LoadDemo,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Puts the demo bike on the shelf and opens it.
+"""
+        raise NotImplementedError
+    def mixing(self, ask: layshaft_core.MixAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.MixSheet:
+        """
+        Premix, two-part ratios, paint for an area.
 """
         raise NotImplementedError
     def note_climate(self, command: layshaft_door.NoteClimate,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1776,6 +1895,11 @@ class BenchProtocol(typing.Protocol):
     def undo(self, command: layshaft_door.Undo,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Takes a command back.
+"""
+        raise NotImplementedError
+    def wire(self, ask: layshaft_core.WireAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.WireSheet:
+        """
+        A wire and its fuse: drop, rating, the smallest that serve.
 """
         raise NotImplementedError
 
@@ -1977,6 +2101,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def brakes(self, ask: layshaft_core.BrakeAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.BrakeSheet:
+        """
+        A brake: pressure, clamp, lever travel, stopping.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeBrakeAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeBrakeAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeBrakeSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_brakes,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def bring_bike_back(self, command: layshaft_door.BringBikeBack,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Brings a bike back.
@@ -2161,6 +2308,52 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
+        """
+        A thread: which one, what torque, how deep.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeFastenerAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeFastenerAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeFastenerSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def filling(self, ask: layshaft_core.FillAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FillSheet:
+        """
+        A filling, poured with the cups at hand.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeFillAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeFillAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeFillSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_filling,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def finish_job(self, command: layshaft_door.FinishJob,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Finishes a job.
@@ -2181,6 +2374,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_finish_job,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def fit_brake(self, command: layshaft_door.FitBrake,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Fits other parts in a brake.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeFitBrake.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeFitBrake.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_brake,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -2365,6 +2581,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_load_demo,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def mixing(self, ask: layshaft_core.MixAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.MixSheet:
+        """
+        Premix, two-part ratios, paint for an area.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeMixAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeMixAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeMixSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3124,6 +3363,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def wire(self, ask: layshaft_core.WireAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.WireSheet:
+        """
+        A wire and its fuse: drop, rating, the smallest that serve.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeWireAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeWireAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeWireSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_wire,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

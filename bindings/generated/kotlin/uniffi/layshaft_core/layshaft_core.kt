@@ -1139,6 +1139,61 @@ public object FfiConverterTypeBalance: FfiConverterRustBuffer<Balance> {
 
 
 /**
+ * How likely a suspect is now.
+ */
+data class Belief (
+    /**
+     * Mark of the suspect.
+     */
+    var `suspect`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Probability, 0 to 1.
+     */
+    var `probability`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBelief: FfiConverterRustBuffer<Belief> {
+    override fun read(buf: ByteBuffer): Belief {
+        return Belief(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Belief) = (
+            FfiConverterString.allocationSize(value.`suspect`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`probability`)
+    )
+
+    override fun write(value: Belief, buf: ByteBuffer) {
+            FfiConverterString.write(value.`suspect`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`probability`, buf)
+    }
+}
+
+
+
+/**
  * Bench time.
  */
 data class BenchTime (
@@ -1180,6 +1235,179 @@ public object FfiConverterTypeBenchTime: FfiConverterRustBuffer<BenchTime> {
     override fun write(value: BenchTime, buf: ByteBuffer) {
             FfiConverterSequenceTypeSpan.write(value.`spans`, buf)
             FfiConverterSequenceTypeDayOff.write(value.`daysOff`, buf)
+    }
+}
+
+
+
+/**
+ * A step of bleeding.
+ */
+data class BleedStep (
+    /**
+     * What to do.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * What can hurt.
+     */
+    var `caution`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBleedStep: FfiConverterRustBuffer<BleedStep> {
+    override fun read(buf: ByteBuffer): BleedStep {
+        return BleedStep(
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BleedStep) = (
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterOptionalString.allocationSize(value.`caution`)
+    )
+
+    override fun write(value: BleedStep, buf: ByteBuffer) {
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterOptionalString.write(value.`caution`, buf)
+    }
+}
+
+
+
+/**
+ * Fluid that must have passed, and the strokes that it takes.
+ */
+data class BleedVolume (
+    /**
+     * In the hose, mL.
+     */
+    var `hoseMl`: kotlin.Double
+    , 
+    /**
+     * Behind the pistons, mL.
+     */
+    var `caliperMl`: kotlin.Double
+    , 
+    /**
+     * One stroke of the lever, mL.
+     */
+    var `strokeMl`: kotlin.Double
+    , 
+    /**
+     * That should have passed before the lever is judged, mL.
+     */
+    var `throughMl`: kotlin.Double
+    , 
+    /**
+     * Full strokes of the lever for that.
+     */
+    var `strokes`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBleedVolume: FfiConverterRustBuffer<BleedVolume> {
+    override fun read(buf: ByteBuffer): BleedVolume {
+        return BleedVolume(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BleedVolume) = (
+            FfiConverterDouble.allocationSize(value.`hoseMl`) +
+            FfiConverterDouble.allocationSize(value.`caliperMl`) +
+            FfiConverterDouble.allocationSize(value.`strokeMl`) +
+            FfiConverterDouble.allocationSize(value.`throughMl`) +
+            FfiConverterUInt.allocationSize(value.`strokes`)
+    )
+
+    override fun write(value: BleedVolume, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`hoseMl`, buf)
+            FfiConverterDouble.write(value.`caliperMl`, buf)
+            FfiConverterDouble.write(value.`strokeMl`, buf)
+            FfiConverterDouble.write(value.`throughMl`, buf)
+            FfiConverterUInt.write(value.`strokes`, buf)
+    }
+}
+
+
+
+/**
+ * Bleeding as a procedure.
+ */
+data class Bleeding (
+    /**
+     * The steps, in order.
+     */
+    var `steps`: List<BleedStep> = listOf() 
+    , 
+    /**
+     * Where air hides.
+     */
+    var `airHides`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * How much must have passed; none where a size is not known.
+     */
+    var `volume`: BleedVolume? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBleeding: FfiConverterRustBuffer<Bleeding> {
+    override fun read(buf: ByteBuffer): Bleeding {
+        return Bleeding(
+            FfiConverterSequenceTypeBleedStep.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterOptionalTypeBleedVolume.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Bleeding) = (
+            FfiConverterSequenceTypeBleedStep.allocationSize(value.`steps`) +
+            FfiConverterSequenceString.allocationSize(value.`airHides`) +
+            FfiConverterOptionalTypeBleedVolume.allocationSize(value.`volume`)
+    )
+
+    override fun write(value: Bleeding, buf: ByteBuffer) {
+            FfiConverterSequenceTypeBleedStep.write(value.`steps`, buf)
+            FfiConverterSequenceString.write(value.`airHides`, buf)
+            FfiConverterOptionalTypeBleedVolume.write(value.`volume`, buf)
     }
 }
 
@@ -1294,6 +1522,51 @@ data class Brake (
      * Pistons face each other in a fixed caliper; else the caliper slides.
      */
     var `opposed`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Friction of the linings against disc or drum.
+     */
+    var `padFriction`: kotlin.Double? = null 
+    , 
+    /**
+     * Distance from the axle at which the pads act, millimetres.
+     */
+    var `effectiveRadiusMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Running clearance of one pad, millimetres.
+     */
+    var `padClearanceMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Length of the hose (and pipe), millimetres.
+     */
+    var `hoseMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Swelling of one metre of that hose at 69 bar, millilitres.
+     */
+    var `hoseSwellMlM`: kotlin.Double? = null 
+    , 
+    /**
+     * Grade of the fluid.
+     */
+    var `fluid`: FluidGrade? = null 
+    , 
+    /**
+     * Drum: length of the cam lever from the cam to the rod, millimetres.
+     */
+    var `camArmMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Drum: angle between rod and cam lever at rest, degrees; below 90 before the lever stands square to the rod.
+     */
+    var `camDegrees`: kotlin.Double? = null 
+    , 
+    /**
+     * Drum: both shoes lead (two cams); else one leads and one trails.
+     */
+    var `twinLeading`: kotlin.Boolean? = null 
     
 ){
     
@@ -1317,6 +1590,15 @@ public object FfiConverterTypeBrake: FfiConverterRustBuffer<Brake> {
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeFluidGrade.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -1327,7 +1609,16 @@ public object FfiConverterTypeBrake: FfiConverterRustBuffer<Brake> {
             FfiConverterOptionalDouble.allocationSize(value.`leverRatio`) +
             FfiConverterOptionalUInt.allocationSize(value.`pistons`) +
             FfiConverterOptionalDouble.allocationSize(value.`pistonMm`) +
-            FfiConverterOptionalBoolean.allocationSize(value.`opposed`)
+            FfiConverterOptionalBoolean.allocationSize(value.`opposed`) +
+            FfiConverterOptionalDouble.allocationSize(value.`padFriction`) +
+            FfiConverterOptionalDouble.allocationSize(value.`effectiveRadiusMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`padClearanceMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`hoseMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`hoseSwellMlM`) +
+            FfiConverterOptionalTypeFluidGrade.allocationSize(value.`fluid`) +
+            FfiConverterOptionalDouble.allocationSize(value.`camArmMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`camDegrees`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`twinLeading`)
     )
 
     override fun write(value: Brake, buf: ByteBuffer) {
@@ -1338,6 +1629,572 @@ public object FfiConverterTypeBrake: FfiConverterRustBuffer<Brake> {
             FfiConverterOptionalUInt.write(value.`pistons`, buf)
             FfiConverterOptionalDouble.write(value.`pistonMm`, buf)
             FfiConverterOptionalBoolean.write(value.`opposed`, buf)
+            FfiConverterOptionalDouble.write(value.`padFriction`, buf)
+            FfiConverterOptionalDouble.write(value.`effectiveRadiusMm`, buf)
+            FfiConverterOptionalDouble.write(value.`padClearanceMm`, buf)
+            FfiConverterOptionalDouble.write(value.`hoseMm`, buf)
+            FfiConverterOptionalDouble.write(value.`hoseSwellMlM`, buf)
+            FfiConverterOptionalTypeFluidGrade.write(value.`fluid`, buf)
+            FfiConverterOptionalDouble.write(value.`camArmMm`, buf)
+            FfiConverterOptionalDouble.write(value.`camDegrees`, buf)
+            FfiConverterOptionalBoolean.write(value.`twinLeading`, buf)
+    }
+}
+
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+data class BrakeAsk (
+    /**
+     * Which brake; left out: the front one.
+     */
+    var `end`: End? = null 
+    , 
+    /**
+     * What would be fitted; fields left out are as fitted now.
+     */
+    var `brake`: Brake? = null 
+    , 
+    /**
+     * Force at the lever or pedal, N; left out: 100.
+     */
+    var `leverNewtons`: kotlin.Double? = null 
+    , 
+    /**
+     * Rider, luggage and fluids, kg; left out: 90.
+     */
+    var `loadKg`: kotlin.Double? = null 
+    , 
+    /**
+     * Speed before braking, km/h; left out: 60, the speed of the type approval test.
+     */
+    var `roadSpeedKmh`: kotlin.Double? = null 
+    , 
+    /**
+     * Reaction, s; left out: 1.
+     */
+    var `reactionSeconds`: kotlin.Double? = null 
+    , 
+    /**
+     * Grip of the road; left out: 0.8, dry tarmac.
+     */
+    var `roadFriction`: kotlin.Double? = null 
+    , 
+    /**
+     * A stop that was measured from that speed, m, reaction included.
+     */
+    var `metres`: kotlin.Double? = null 
+    , 
+    /**
+     * Drum: travel of the rod or cable until the brake is on, mm.
+     */
+    var `rodTravelMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Fluid that would be poured in.
+     */
+    var `pourIn`: FluidGrade? = null 
+    , 
+    /**
+     * Age of the fluid, years.
+     */
+    var `fluidYears`: kotlin.Double? = null 
+    , 
+    /**
+     * Water measured in the fluid, per cent.
+     */
+    var `waterPercent`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakeAsk: FfiConverterRustBuffer<BrakeAsk> {
+    override fun read(buf: ByteBuffer): BrakeAsk {
+        return BrakeAsk(
+            FfiConverterOptionalTypeEnd.read(buf),
+            FfiConverterOptionalTypeBrake.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeFluidGrade.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakeAsk) = (
+            FfiConverterOptionalTypeEnd.allocationSize(value.`end`) +
+            FfiConverterOptionalTypeBrake.allocationSize(value.`brake`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leverNewtons`) +
+            FfiConverterOptionalDouble.allocationSize(value.`loadKg`) +
+            FfiConverterOptionalDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterOptionalDouble.allocationSize(value.`reactionSeconds`) +
+            FfiConverterOptionalDouble.allocationSize(value.`roadFriction`) +
+            FfiConverterOptionalDouble.allocationSize(value.`metres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`rodTravelMm`) +
+            FfiConverterOptionalTypeFluidGrade.allocationSize(value.`pourIn`) +
+            FfiConverterOptionalDouble.allocationSize(value.`fluidYears`) +
+            FfiConverterOptionalDouble.allocationSize(value.`waterPercent`)
+    )
+
+    override fun write(value: BrakeAsk, buf: ByteBuffer) {
+            FfiConverterOptionalTypeEnd.write(value.`end`, buf)
+            FfiConverterOptionalTypeBrake.write(value.`brake`, buf)
+            FfiConverterOptionalDouble.write(value.`leverNewtons`, buf)
+            FfiConverterOptionalDouble.write(value.`loadKg`, buf)
+            FfiConverterOptionalDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterOptionalDouble.write(value.`reactionSeconds`, buf)
+            FfiConverterOptionalDouble.write(value.`roadFriction`, buf)
+            FfiConverterOptionalDouble.write(value.`metres`, buf)
+            FfiConverterOptionalDouble.write(value.`rodTravelMm`, buf)
+            FfiConverterOptionalTypeFluidGrade.write(value.`pourIn`, buf)
+            FfiConverterOptionalDouble.write(value.`fluidYears`, buf)
+            FfiConverterOptionalDouble.write(value.`waterPercent`, buf)
+    }
+}
+
+
+
+/**
+ * The proposed pair against the standard one.
+ */
+data class BrakeChange (
+    /**
+     * Hydraulic ratio before.
+     */
+    var `ratioBefore`: kotlin.Double
+    , 
+    /**
+     * Hydraulic ratio after.
+     */
+    var `ratioAfter`: kotlin.Double
+    , 
+    /**
+     * Force at the lever for the same braking, per cent against standard; positive is harder.
+     */
+    var `effortPercent`: kotlin.Double
+    , 
+    /**
+     * Lever travel until the pads touch, per cent against standard; positive is longer.
+     */
+    var `travelPercent`: kotlin.Double
+    , 
+    /**
+     * The ratio against common practice.
+     */
+    var `judgement`: Judgement
+    , 
+    /**
+     * Why it is judged so.
+     */
+    var `why`: kotlin.String
+    , 
+    /**
+     * What it feels like.
+     */
+    var `feel`: kotlin.String
+    , 
+    /**
+     * What was taken as unchanged because it is not known.
+     */
+    var `taken`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakeChange: FfiConverterRustBuffer<BrakeChange> {
+    override fun read(buf: ByteBuffer): BrakeChange {
+        return BrakeChange(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakeChange) = (
+            FfiConverterDouble.allocationSize(value.`ratioBefore`) +
+            FfiConverterDouble.allocationSize(value.`ratioAfter`) +
+            FfiConverterDouble.allocationSize(value.`effortPercent`) +
+            FfiConverterDouble.allocationSize(value.`travelPercent`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`) +
+            FfiConverterString.allocationSize(value.`why`) +
+            FfiConverterString.allocationSize(value.`feel`) +
+            FfiConverterOptionalString.allocationSize(value.`taken`)
+    )
+
+    override fun write(value: BrakeChange, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`ratioBefore`, buf)
+            FfiConverterDouble.write(value.`ratioAfter`, buf)
+            FfiConverterDouble.write(value.`effortPercent`, buf)
+            FfiConverterDouble.write(value.`travelPercent`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
+            FfiConverterString.write(value.`why`, buf)
+            FfiConverterString.write(value.`feel`, buf)
+            FfiConverterOptionalString.write(value.`taken`, buf)
+    }
+}
+
+
+
+/**
+ * A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
+ * the same where it was entered.
+ */
+data class BrakeLine (
+    /**
+     * Bore of the master cylinder, mm.
+     */
+    var `masterMm`: kotlin.Double
+    , 
+    /**
+     * Pistons that press on one side of the disc.
+     */
+    var `pistons`: kotlin.UInt
+    , 
+    /**
+     * Diameter of one piston, mm.
+     */
+    var `pistonMm`: kotlin.Double
+    , 
+    /**
+     * How the pistons are counted, in words.
+     */
+    var `counted`: kotlin.String
+    , 
+    /**
+     * Area of the master cylinder, mm².
+     */
+    var `masterAreaMm2`: kotlin.Double
+    , 
+    /**
+     * Area of the pistons on one side, mm².
+     */
+    var `pistonAreaMm2`: kotlin.Double
+    , 
+    /**
+     * Piston area over master area.
+     */
+    var `hydraulicRatio`: kotlin.Double
+    , 
+    /**
+     * Force at the lever, N.
+     */
+    var `leverNewtons`: kotlin.Double
+    , 
+    /**
+     * Lever ratio, where it is known.
+     */
+    var `leverRatio`: kotlin.Double? = null 
+    , 
+    /**
+     * Pressure in the line, bar.
+     */
+    var `pressureBar`: kotlin.Double? = null 
+    , 
+    /**
+     * Clamp on each pad, N.
+     */
+    var `clampNewtons`: kotlin.Double? = null 
+    , 
+    /**
+     * Effective radius, mm.
+     */
+    var `effectiveRadiusMm`: kotlin.Double? = null 
+    , 
+    /**
+     * The effective radius was entered; else it is reckoned from disc and piston.
+     */
+    var `radiusEntered`: kotlin.Boolean
+    , 
+    /**
+     * Least friction of the pads.
+     */
+    var `frictionLeast`: kotlin.Double
+    , 
+    /**
+     * Greatest friction of the pads.
+     */
+    var `frictionMost`: kotlin.Double
+    , 
+    /**
+     * Least brake torque, N m.
+     */
+    var `torqueLeastNm`: kotlin.Double? = null 
+    , 
+    /**
+     * Greatest brake torque, N m.
+     */
+    var `torqueMostNm`: kotlin.Double? = null 
+    , 
+    /**
+     * Least deceleration by this brake alone, m/s².
+     */
+    var `decelerationLeast`: kotlin.Double? = null 
+    , 
+    /**
+     * Greatest deceleration by this brake alone, m/s²; the grip of the road is not looked at.
+     */
+    var `decelerationMost`: kotlin.Double? = null 
+    , 
+    /**
+     * Travel of the master piston until the pads touch, mm.
+     */
+    var `masterTravelMm`: kotlin.Double
+    , 
+    /**
+     * Travel of the lever until the pads touch, mm.
+     */
+    var `leverTravelMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Further travel of the lever into the give of the hose, mm; none where the hose is not known.
+     */
+    var `hoseTravelMm`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakeLine: FfiConverterRustBuffer<BrakeLine> {
+    override fun read(buf: ByteBuffer): BrakeLine {
+        return BrakeLine(
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakeLine) = (
+            FfiConverterDouble.allocationSize(value.`masterMm`) +
+            FfiConverterUInt.allocationSize(value.`pistons`) +
+            FfiConverterDouble.allocationSize(value.`pistonMm`) +
+            FfiConverterString.allocationSize(value.`counted`) +
+            FfiConverterDouble.allocationSize(value.`masterAreaMm2`) +
+            FfiConverterDouble.allocationSize(value.`pistonAreaMm2`) +
+            FfiConverterDouble.allocationSize(value.`hydraulicRatio`) +
+            FfiConverterDouble.allocationSize(value.`leverNewtons`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leverRatio`) +
+            FfiConverterOptionalDouble.allocationSize(value.`pressureBar`) +
+            FfiConverterOptionalDouble.allocationSize(value.`clampNewtons`) +
+            FfiConverterOptionalDouble.allocationSize(value.`effectiveRadiusMm`) +
+            FfiConverterBoolean.allocationSize(value.`radiusEntered`) +
+            FfiConverterDouble.allocationSize(value.`frictionLeast`) +
+            FfiConverterDouble.allocationSize(value.`frictionMost`) +
+            FfiConverterOptionalDouble.allocationSize(value.`torqueLeastNm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`torqueMostNm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`decelerationLeast`) +
+            FfiConverterOptionalDouble.allocationSize(value.`decelerationMost`) +
+            FfiConverterDouble.allocationSize(value.`masterTravelMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leverTravelMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`hoseTravelMm`)
+    )
+
+    override fun write(value: BrakeLine, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`masterMm`, buf)
+            FfiConverterUInt.write(value.`pistons`, buf)
+            FfiConverterDouble.write(value.`pistonMm`, buf)
+            FfiConverterString.write(value.`counted`, buf)
+            FfiConverterDouble.write(value.`masterAreaMm2`, buf)
+            FfiConverterDouble.write(value.`pistonAreaMm2`, buf)
+            FfiConverterDouble.write(value.`hydraulicRatio`, buf)
+            FfiConverterDouble.write(value.`leverNewtons`, buf)
+            FfiConverterOptionalDouble.write(value.`leverRatio`, buf)
+            FfiConverterOptionalDouble.write(value.`pressureBar`, buf)
+            FfiConverterOptionalDouble.write(value.`clampNewtons`, buf)
+            FfiConverterOptionalDouble.write(value.`effectiveRadiusMm`, buf)
+            FfiConverterBoolean.write(value.`radiusEntered`, buf)
+            FfiConverterDouble.write(value.`frictionLeast`, buf)
+            FfiConverterDouble.write(value.`frictionMost`, buf)
+            FfiConverterOptionalDouble.write(value.`torqueLeastNm`, buf)
+            FfiConverterOptionalDouble.write(value.`torqueMostNm`, buf)
+            FfiConverterOptionalDouble.write(value.`decelerationLeast`, buf)
+            FfiConverterOptionalDouble.write(value.`decelerationMost`, buf)
+            FfiConverterDouble.write(value.`masterTravelMm`, buf)
+            FfiConverterOptionalDouble.write(value.`leverTravelMm`, buf)
+            FfiConverterOptionalDouble.write(value.`hoseTravelMm`, buf)
+    }
+}
+
+
+
+/**
+ * The brake page.
+ */
+data class BrakeSheet (
+    /**
+     * Which brake.
+     */
+    var `end`: End
+    , 
+    /**
+     * Disc or drum, where it is known.
+     */
+    var `brake`: BrakeKind? = null 
+    , 
+    /**
+     * As made, where it is a disc and known well enough.
+     */
+    var `standard`: BrakeLine? = null 
+    , 
+    /**
+     * As asked, where it is a disc.
+     */
+    var `proposed`: BrakeLine? = null 
+    , 
+    /**
+     * The one against the other.
+     */
+    var `change`: BrakeChange? = null 
+    , 
+    /**
+     * The drum, where it is one.
+     */
+    var `drum`: DrumState? = null 
+    , 
+    /**
+     * Stopping.
+     */
+    var `stopping`: StoppingSheet
+    , 
+    /**
+     * Fluid, where it is a disc.
+     */
+    var `fluid`: FluidAdvice? = null 
+    , 
+    /**
+     * Bleeding, where it is a disc.
+     */
+    var `bleeding`: Bleeding? = null 
+    , 
+    /**
+     * What to mind whatever the numbers say.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakeSheet: FfiConverterRustBuffer<BrakeSheet> {
+    override fun read(buf: ByteBuffer): BrakeSheet {
+        return BrakeSheet(
+            FfiConverterTypeEnd.read(buf),
+            FfiConverterOptionalTypeBrakeKind.read(buf),
+            FfiConverterOptionalTypeBrakeLine.read(buf),
+            FfiConverterOptionalTypeBrakeLine.read(buf),
+            FfiConverterOptionalTypeBrakeChange.read(buf),
+            FfiConverterOptionalTypeDrumState.read(buf),
+            FfiConverterTypeStoppingSheet.read(buf),
+            FfiConverterOptionalTypeFluidAdvice.read(buf),
+            FfiConverterOptionalTypeBleeding.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakeSheet) = (
+            FfiConverterTypeEnd.allocationSize(value.`end`) +
+            FfiConverterOptionalTypeBrakeKind.allocationSize(value.`brake`) +
+            FfiConverterOptionalTypeBrakeLine.allocationSize(value.`standard`) +
+            FfiConverterOptionalTypeBrakeLine.allocationSize(value.`proposed`) +
+            FfiConverterOptionalTypeBrakeChange.allocationSize(value.`change`) +
+            FfiConverterOptionalTypeDrumState.allocationSize(value.`drum`) +
+            FfiConverterTypeStoppingSheet.allocationSize(value.`stopping`) +
+            FfiConverterOptionalTypeFluidAdvice.allocationSize(value.`fluid`) +
+            FfiConverterOptionalTypeBleeding.allocationSize(value.`bleeding`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: BrakeSheet, buf: ByteBuffer) {
+            FfiConverterTypeEnd.write(value.`end`, buf)
+            FfiConverterOptionalTypeBrakeKind.write(value.`brake`, buf)
+            FfiConverterOptionalTypeBrakeLine.write(value.`standard`, buf)
+            FfiConverterOptionalTypeBrakeLine.write(value.`proposed`, buf)
+            FfiConverterOptionalTypeBrakeChange.write(value.`change`, buf)
+            FfiConverterOptionalTypeDrumState.write(value.`drum`, buf)
+            FfiConverterTypeStoppingSheet.write(value.`stopping`, buf)
+            FfiConverterOptionalTypeFluidAdvice.write(value.`fluid`, buf)
+            FfiConverterOptionalTypeBleeding.write(value.`bleeding`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
     }
 }
 
@@ -1441,6 +2298,164 @@ public object FfiConverterTypeChainFit: FfiConverterRustBuffer<ChainFit> {
             FfiConverterOptionalBoolean.write(value.`insideAdjuster`, buf)
             FfiConverterOptionalDouble.write(value.`travelUsedPercent`, buf)
             FfiConverterOptionalDouble.write(value.`wearRoomPercent`, buf)
+    }
+}
+
+
+
+/**
+ * Something to look at, try or measure.
+ */
+data class Check (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * The question or instruction.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Its possible answers.
+     */
+    var `outcomes`: List<CheckOutcome> = listOf() 
+    , 
+    /**
+     * Hands-on minutes once everything is in reach.
+     */
+    var `minutes`: kotlin.Double
+    , 
+    /**
+     * Minutes that its danger is worth.
+     */
+    var `dangerMinutes`: kotlin.Double
+    , 
+    /**
+     * Marks of the covers that must be off.
+     */
+    var `covers`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Whether it is a look that needs no tool; looks come first.
+     */
+    var `freeLook`: kotlin.Boolean
+    , 
+    /**
+     * A short caution to show with it.
+     */
+    var `caution`: kotlin.String? = null 
+    , 
+    /**
+     * For each suspect, in their order, the probability of each outcome; each line adds up to 1.
+     */
+    var `likelihoods`: List<List<kotlin.Double>> = listOf() 
+    , 
+    /**
+     * Present when the answer can be given as a reading.
+     */
+    var `metering`: Metering? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
+    override fun read(buf: ByteBuffer): Check {
+        return Check(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeCheckOutcome.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterSequenceSequenceDouble.read(buf),
+            FfiConverterOptionalTypeMetering.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Check) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterSequenceTypeCheckOutcome.allocationSize(value.`outcomes`) +
+            FfiConverterDouble.allocationSize(value.`minutes`) +
+            FfiConverterDouble.allocationSize(value.`dangerMinutes`) +
+            FfiConverterSequenceString.allocationSize(value.`covers`) +
+            FfiConverterBoolean.allocationSize(value.`freeLook`) +
+            FfiConverterOptionalString.allocationSize(value.`caution`) +
+            FfiConverterSequenceSequenceDouble.allocationSize(value.`likelihoods`) +
+            FfiConverterOptionalTypeMetering.allocationSize(value.`metering`)
+    )
+
+    override fun write(value: Check, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterSequenceTypeCheckOutcome.write(value.`outcomes`, buf)
+            FfiConverterDouble.write(value.`minutes`, buf)
+            FfiConverterDouble.write(value.`dangerMinutes`, buf)
+            FfiConverterSequenceString.write(value.`covers`, buf)
+            FfiConverterBoolean.write(value.`freeLook`, buf)
+            FfiConverterOptionalString.write(value.`caution`, buf)
+            FfiConverterSequenceSequenceDouble.write(value.`likelihoods`, buf)
+            FfiConverterOptionalTypeMetering.write(value.`metering`, buf)
+    }
+}
+
+
+
+/**
+ * One possible answer.
+ */
+data class CheckOutcome (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCheckOutcome: FfiConverterRustBuffer<CheckOutcome> {
+    override fun read(buf: ByteBuffer): CheckOutcome {
+        return CheckOutcome(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CheckOutcome) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`label`)
+    )
+
+    override fun write(value: CheckOutcome, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`label`, buf)
     }
 }
 
@@ -1646,6 +2661,235 @@ public object FfiConverterTypeConsumer: FfiConverterRustBuffer<Consumer> {
             FfiConverterOptionalTypeUse.write(value.`used`, buf)
             FfiConverterOptionalTypeLightSource.write(value.`source`, buf)
             FfiConverterOptionalDouble.write(value.`testVolts`, buf)
+    }
+}
+
+
+
+/**
+ * Something that must come off before a check; once off, it costs nothing more.
+ */
+data class Cover (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Minutes to take it off and put it back.
+     */
+    var `minutes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCover: FfiConverterRustBuffer<Cover> {
+    override fun read(buf: ByteBuffer): Cover {
+        return Cover(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Cover) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`minutes`)
+    )
+
+    override fun write(value: Cover, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`minutes`, buf)
+    }
+}
+
+
+
+/**
+ * An area to be painted.
+ */
+data class CoverAsk (
+    /**
+     * Area, m².
+     */
+    var `squareMetres`: kotlin.Double
+    , 
+    /**
+     * Coats.
+     */
+    var `coats`: kotlin.UInt
+    , 
+    /**
+     * Spreading rate of one coat as printed, m²/L.
+     */
+    var `spreadingRate`: kotlin.Double? = null 
+    , 
+    /**
+     * Or solids by volume, per cent.
+     */
+    var `solidsPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * With the dry film of one coat, µm.
+     */
+    var `dryMicrometres`: kotlin.Double? = null 
+    , 
+    /**
+     * How it is put on; it tells the usual loss.
+     */
+    var `putOn`: PutOn? = null 
+    , 
+    /**
+     * The loss itself, per cent; it wins.
+     */
+    var `lossPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Can, mL.
+     */
+    var `canMl`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCoverAsk: FfiConverterRustBuffer<CoverAsk> {
+    override fun read(buf: ByteBuffer): CoverAsk {
+        return CoverAsk(
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypePutOn.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CoverAsk) = (
+            FfiConverterDouble.allocationSize(value.`squareMetres`) +
+            FfiConverterUInt.allocationSize(value.`coats`) +
+            FfiConverterOptionalDouble.allocationSize(value.`spreadingRate`) +
+            FfiConverterOptionalDouble.allocationSize(value.`solidsPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`dryMicrometres`) +
+            FfiConverterOptionalTypePutOn.allocationSize(value.`putOn`) +
+            FfiConverterOptionalDouble.allocationSize(value.`lossPercent`) +
+            FfiConverterDouble.allocationSize(value.`canMl`)
+    )
+
+    override fun write(value: CoverAsk, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`squareMetres`, buf)
+            FfiConverterUInt.write(value.`coats`, buf)
+            FfiConverterOptionalDouble.write(value.`spreadingRate`, buf)
+            FfiConverterOptionalDouble.write(value.`solidsPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`dryMicrometres`, buf)
+            FfiConverterOptionalTypePutOn.write(value.`putOn`, buf)
+            FfiConverterOptionalDouble.write(value.`lossPercent`, buf)
+            FfiConverterDouble.write(value.`canMl`, buf)
+    }
+}
+
+
+
+/**
+ * Paint that an area takes.
+ */
+data class CoverNeed (
+    /**
+     * Spreading rate of one coat, m²/L.
+     */
+    var `spreadingRate`: kotlin.Double
+    , 
+    /**
+     * Wet film of one coat, µm, where solids and film were given.
+     */
+    var `wetMicrometres`: kotlin.Double? = null 
+    , 
+    /**
+     * At the least loss, mL.
+     */
+    var `leastMl`: kotlin.Double
+    , 
+    /**
+     * At the greatest loss, mL.
+     */
+    var `mostMl`: kotlin.Double
+    , 
+    /**
+     * Cans at the least loss.
+     */
+    var `cansLeast`: kotlin.UInt
+    , 
+    /**
+     * Cans at the greatest loss.
+     */
+    var `cansMost`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
+    override fun read(buf: ByteBuffer): CoverNeed {
+        return CoverNeed(
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CoverNeed) = (
+            FfiConverterDouble.allocationSize(value.`spreadingRate`) +
+            FfiConverterOptionalDouble.allocationSize(value.`wetMicrometres`) +
+            FfiConverterDouble.allocationSize(value.`leastMl`) +
+            FfiConverterDouble.allocationSize(value.`mostMl`) +
+            FfiConverterUInt.allocationSize(value.`cansLeast`) +
+            FfiConverterUInt.allocationSize(value.`cansMost`)
+    )
+
+    override fun write(value: CoverNeed, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`spreadingRate`, buf)
+            FfiConverterOptionalDouble.write(value.`wetMicrometres`, buf)
+            FfiConverterDouble.write(value.`leastMl`, buf)
+            FfiConverterDouble.write(value.`mostMl`, buf)
+            FfiConverterUInt.write(value.`cansLeast`, buf)
+            FfiConverterUInt.write(value.`cansMost`, buf)
     }
 }
 
@@ -2174,6 +3418,664 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
 
 
 /**
+ * A drum brake.
+ */
+data class DrumState (
+    /**
+     * Length of the cam lever, mm.
+     */
+    var `camArmMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Angle between rod and cam lever at rest, degrees.
+     */
+    var `restDegrees`: kotlin.Double? = null 
+    , 
+    /**
+     * The same with the brake on, degrees.
+     */
+    var `appliedDegrees`: kotlin.Double? = null 
+    , 
+    /**
+     * How far the cam turns, degrees.
+     */
+    var `camTurnDegrees`: kotlin.Double? = null 
+    , 
+    /**
+     * Leverage with the brake on, per cent of the best there is.
+     */
+    var `leveragePercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Torque at the cam for 100 N in the rod, N m.
+     */
+    var `camTorqueNm`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether the lever stands where it should with the brake on.
+     */
+    var `judgement`: Judgement
+    , 
+    /**
+     * Why.
+     */
+    var `why`: kotlin.String? = null 
+    , 
+    /**
+     * Both shoes lead.
+     */
+    var `twinLeading`: kotlin.Boolean
+    , 
+    /**
+     * Least drum force over force at one shoe tip.
+     */
+    var `shoeFactorLeast`: kotlin.Double
+    , 
+    /**
+     * Greatest drum force over force at one shoe tip.
+     */
+    var `shoeFactorMost`: kotlin.Double
+    , 
+    /**
+     * How the pointer beside the cam is read.
+     */
+    var `pointer`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDrumState: FfiConverterRustBuffer<DrumState> {
+    override fun read(buf: ByteBuffer): DrumState {
+        return DrumState(
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DrumState) = (
+            FfiConverterOptionalDouble.allocationSize(value.`camArmMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`restDegrees`) +
+            FfiConverterOptionalDouble.allocationSize(value.`appliedDegrees`) +
+            FfiConverterOptionalDouble.allocationSize(value.`camTurnDegrees`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leveragePercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`camTorqueNm`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`) +
+            FfiConverterOptionalString.allocationSize(value.`why`) +
+            FfiConverterBoolean.allocationSize(value.`twinLeading`) +
+            FfiConverterDouble.allocationSize(value.`shoeFactorLeast`) +
+            FfiConverterDouble.allocationSize(value.`shoeFactorMost`) +
+            FfiConverterString.allocationSize(value.`pointer`)
+    )
+
+    override fun write(value: DrumState, buf: ByteBuffer) {
+            FfiConverterOptionalDouble.write(value.`camArmMm`, buf)
+            FfiConverterOptionalDouble.write(value.`restDegrees`, buf)
+            FfiConverterOptionalDouble.write(value.`appliedDegrees`, buf)
+            FfiConverterOptionalDouble.write(value.`camTurnDegrees`, buf)
+            FfiConverterOptionalDouble.write(value.`leveragePercent`, buf)
+            FfiConverterOptionalDouble.write(value.`camTorqueNm`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
+            FfiConverterOptionalString.write(value.`why`, buf)
+            FfiConverterBoolean.write(value.`twinLeading`, buf)
+            FfiConverterDouble.write(value.`shoeFactorLeast`, buf)
+            FfiConverterDouble.write(value.`shoeFactorMost`, buf)
+            FfiConverterString.write(value.`pointer`, buf)
+    }
+}
+
+
+
+/**
+ * One element between two points. Voltage and current count positive from `from` to `to`.
+ */
+data class Element (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * The point it begins at; the positive side of what has one.
+     */
+    var `from`: kotlin.String
+    , 
+    /**
+     * The point it ends at.
+     */
+    var `to`: kotlin.String
+    , 
+    /**
+     * What it is.
+     */
+    var `component`: Component
+    , 
+    /**
+     * Colour code of a wire, such as `RD` or `GN/YE`.
+     */
+    var `colour`: kotlin.String? = null 
+    , 
+    /**
+     * What is wrong with it; none when it is sound.
+     */
+    var `condition`: Condition? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeElement: FfiConverterRustBuffer<Element> {
+    override fun read(buf: ByteBuffer): Element {
+        return Element(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeComponent.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeCondition.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Element) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`from`) +
+            FfiConverterString.allocationSize(value.`to`) +
+            FfiConverterTypeComponent.allocationSize(value.`component`) +
+            FfiConverterOptionalString.allocationSize(value.`colour`) +
+            FfiConverterOptionalTypeCondition.allocationSize(value.`condition`)
+    )
+
+    override fun write(value: Element, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`from`, buf)
+            FfiConverterString.write(value.`to`, buf)
+            FfiConverterTypeComponent.write(value.`component`, buf)
+            FfiConverterOptionalString.write(value.`colour`, buf)
+            FfiConverterOptionalTypeCondition.write(value.`condition`, buf)
+    }
+}
+
+
+
+/**
+ * How far it must go in.
+ */
+data class EngagementAdvice (
+    /**
+     * What it goes into.
+     */
+    var `tappedInto`: TappedInto
+    , 
+    /**
+     * The shorter of the rules, mm.
+     */
+    var `leastMm`: kotlin.Double
+    , 
+    /**
+     * The longer of the rules, mm.
+     */
+    var `mostMm`: kotlin.Double
+    , 
+    /**
+     * So that the screw breaks before the thread strips, mm, where the shear strength is known.
+     */
+    var `screwBreaksFirstMm`: kotlin.Double? = null 
+    , 
+    /**
+     * What is engaged, mm.
+     */
+    var `engagedMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Advice on an insert.
+     */
+    var `insert`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEngagementAdvice: FfiConverterRustBuffer<EngagementAdvice> {
+    override fun read(buf: ByteBuffer): EngagementAdvice {
+        return EngagementAdvice(
+            FfiConverterTypeTappedInto.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EngagementAdvice) = (
+            FfiConverterTypeTappedInto.allocationSize(value.`tappedInto`) +
+            FfiConverterDouble.allocationSize(value.`leastMm`) +
+            FfiConverterDouble.allocationSize(value.`mostMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`screwBreaksFirstMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`engagedMm`) +
+            FfiConverterString.allocationSize(value.`insert`)
+    )
+
+    override fun write(value: EngagementAdvice, buf: ByteBuffer) {
+            FfiConverterTypeTappedInto.write(value.`tappedInto`, buf)
+            FfiConverterDouble.write(value.`leastMm`, buf)
+            FfiConverterDouble.write(value.`mostMm`, buf)
+            FfiConverterOptionalDouble.write(value.`screwBreaksFirstMm`, buf)
+            FfiConverterOptionalDouble.write(value.`engagedMm`, buf)
+            FfiConverterString.write(value.`insert`, buf)
+    }
+}
+
+
+
+/**
+ * What to work out. Diameter and pitch are needed; the rest gives what it can.
+ */
+data class FastenerAsk (
+    /**
+     * Measured outer diameter of the screw, mm.
+     */
+    var `diameterMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Measured pitch, mm.
+     */
+    var `pitchMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Or turns in an inch.
+     */
+    var `turnsPerInch`: kotlin.Double? = null 
+    , 
+    /**
+     * Or turns counted over a length.
+     */
+    var `turns`: kotlin.Double? = null 
+    , 
+    /**
+     * The length over which they were counted, mm.
+     */
+    var `overMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Name of one of the threads that fit, when the nearest is not the one.
+     */
+    var `thread`: kotlin.String? = null 
+    , 
+    /**
+     * Property class on the head: 8.8.
+     */
+    var `propertyClass`: kotlin.String? = null 
+    , 
+    /**
+     * How it is lubricated; left out: oiled.
+     */
+    var `lubrication`: Lubrication? = null 
+    , 
+    /**
+     * Outer diameter of the seat under the head, mm; left out: that of a hexagon head.
+     */
+    var `bearingMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Clearance hole, mm; left out: a medium hole.
+     */
+    var `holeMm`: kotlin.Double? = null 
+    , 
+    /**
+     * What it goes into.
+     */
+    var `tappedInto`: TappedInto? = null 
+    , 
+    /**
+     * Shear strength of that, MPa, where it is known.
+     */
+    var `shearMpa`: kotlin.Double? = null 
+    , 
+    /**
+     * Thread engaged, mm.
+     */
+    var `engagementMm`: kotlin.Double? = null 
+    , 
+    /**
+     * The maker's figure; it wins.
+     */
+    var `maker`: MakerTorque? = null 
+    , 
+    /**
+     * Where it sits, for what may replace it.
+     */
+    var `place`: ScrewPlace? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFastenerAsk: FfiConverterRustBuffer<FastenerAsk> {
+    override fun read(buf: ByteBuffer): FastenerAsk {
+        return FastenerAsk(
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeLubrication.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeTappedInto.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeMakerTorque.read(buf),
+            FfiConverterOptionalTypeScrewPlace.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FastenerAsk) = (
+            FfiConverterOptionalDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`turnsPerInch`) +
+            FfiConverterOptionalDouble.allocationSize(value.`turns`) +
+            FfiConverterOptionalDouble.allocationSize(value.`overMm`) +
+            FfiConverterOptionalString.allocationSize(value.`thread`) +
+            FfiConverterOptionalString.allocationSize(value.`propertyClass`) +
+            FfiConverterOptionalTypeLubrication.allocationSize(value.`lubrication`) +
+            FfiConverterOptionalDouble.allocationSize(value.`bearingMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`holeMm`) +
+            FfiConverterOptionalTypeTappedInto.allocationSize(value.`tappedInto`) +
+            FfiConverterOptionalDouble.allocationSize(value.`shearMpa`) +
+            FfiConverterOptionalDouble.allocationSize(value.`engagementMm`) +
+            FfiConverterOptionalTypeMakerTorque.allocationSize(value.`maker`) +
+            FfiConverterOptionalTypeScrewPlace.allocationSize(value.`place`)
+    )
+
+    override fun write(value: FastenerAsk, buf: ByteBuffer) {
+            FfiConverterOptionalDouble.write(value.`diameterMm`, buf)
+            FfiConverterOptionalDouble.write(value.`pitchMm`, buf)
+            FfiConverterOptionalDouble.write(value.`turnsPerInch`, buf)
+            FfiConverterOptionalDouble.write(value.`turns`, buf)
+            FfiConverterOptionalDouble.write(value.`overMm`, buf)
+            FfiConverterOptionalString.write(value.`thread`, buf)
+            FfiConverterOptionalString.write(value.`propertyClass`, buf)
+            FfiConverterOptionalTypeLubrication.write(value.`lubrication`, buf)
+            FfiConverterOptionalDouble.write(value.`bearingMm`, buf)
+            FfiConverterOptionalDouble.write(value.`holeMm`, buf)
+            FfiConverterOptionalTypeTappedInto.write(value.`tappedInto`, buf)
+            FfiConverterOptionalDouble.write(value.`shearMpa`, buf)
+            FfiConverterOptionalDouble.write(value.`engagementMm`, buf)
+            FfiConverterOptionalTypeMakerTorque.write(value.`maker`, buf)
+            FfiConverterOptionalTypeScrewPlace.write(value.`place`, buf)
+    }
+}
+
+
+
+/**
+ * The fastener page.
+ */
+data class FastenerSheet (
+    /**
+     * Measured pitch, mm.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Measured turns in an inch.
+     */
+    var `turnsPerInch`: kotlin.Double
+    , 
+    /**
+     * The thread that the rest is worked out for.
+     */
+    var `thread`: ThreadMatch? = null 
+    , 
+    /**
+     * Threads that fit, the nearest first.
+     */
+    var `likely`: List<ThreadMatch> = listOf() 
+    , 
+    /**
+     * Threads that could be taken for it.
+     */
+    var `neighbours`: List<ThreadMatch> = listOf() 
+    , 
+    /**
+     * What it bears, where the class is known.
+     */
+    var `strength`: ScrewStrength? = null 
+    , 
+    /**
+     * Torque, where class and seat are known.
+     */
+    var `torque`: TorqueBand? = null 
+    , 
+    /**
+     * How far it must go in, where that is asked.
+     */
+    var `engagement`: EngagementAdvice? = null 
+    , 
+    /**
+     * What may replace it: the rule of its place, else all of them.
+     */
+    var `substitutes`: List<SubstituteRule> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFastenerSheet: FfiConverterRustBuffer<FastenerSheet> {
+    override fun read(buf: ByteBuffer): FastenerSheet {
+        return FastenerSheet(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalTypeThreadMatch.read(buf),
+            FfiConverterSequenceTypeThreadMatch.read(buf),
+            FfiConverterSequenceTypeThreadMatch.read(buf),
+            FfiConverterOptionalTypeScrewStrength.read(buf),
+            FfiConverterOptionalTypeTorqueBand.read(buf),
+            FfiConverterOptionalTypeEngagementAdvice.read(buf),
+            FfiConverterSequenceTypeSubstituteRule.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FastenerSheet) = (
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterDouble.allocationSize(value.`turnsPerInch`) +
+            FfiConverterOptionalTypeThreadMatch.allocationSize(value.`thread`) +
+            FfiConverterSequenceTypeThreadMatch.allocationSize(value.`likely`) +
+            FfiConverterSequenceTypeThreadMatch.allocationSize(value.`neighbours`) +
+            FfiConverterOptionalTypeScrewStrength.allocationSize(value.`strength`) +
+            FfiConverterOptionalTypeTorqueBand.allocationSize(value.`torque`) +
+            FfiConverterOptionalTypeEngagementAdvice.allocationSize(value.`engagement`) +
+            FfiConverterSequenceTypeSubstituteRule.allocationSize(value.`substitutes`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: FastenerSheet, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterDouble.write(value.`turnsPerInch`, buf)
+            FfiConverterOptionalTypeThreadMatch.write(value.`thread`, buf)
+            FfiConverterSequenceTypeThreadMatch.write(value.`likely`, buf)
+            FfiConverterSequenceTypeThreadMatch.write(value.`neighbours`, buf)
+            FfiConverterOptionalTypeScrewStrength.write(value.`strength`, buf)
+            FfiConverterOptionalTypeTorqueBand.write(value.`torque`, buf)
+            FfiConverterOptionalTypeEngagementAdvice.write(value.`engagement`, buf)
+            FfiConverterSequenceTypeSubstituteRule.write(value.`substitutes`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * The page of the search.
+ */
+data class FaultSheet (
+    /**
+     * The suspects, most likely first.
+     */
+    var `beliefs`: List<Belief> = listOf() 
+    , 
+    /**
+     * The next check; none when settled or when no check tells more.
+     */
+    var `next`: NextCheck? = null 
+    , 
+    /**
+     * What its answers would mean.
+     */
+    var `meanings`: List<Meaning> = listOf() 
+    , 
+    /**
+     * What it is, once one cure holds 95 %.
+     */
+    var `settled`: SettledOn? = null 
+    , 
+    /**
+     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     */
+    var `tryInOrder`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Trouble so far, minutes.
+     */
+    var `spentMinutes`: kotlin.Double
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * Where method and weights come from.
+     */
+    var `sources`: List<Source> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultSheet: FfiConverterRustBuffer<FaultSheet> {
+    override fun read(buf: ByteBuffer): FaultSheet {
+        return FaultSheet(
+            FfiConverterSequenceTypeBelief.read(buf),
+            FfiConverterOptionalTypeNextCheck.read(buf),
+            FfiConverterSequenceTypeMeaning.read(buf),
+            FfiConverterOptionalTypeSettledOn.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultSheet) = (
+            FfiConverterSequenceTypeBelief.allocationSize(value.`beliefs`) +
+            FfiConverterOptionalTypeNextCheck.allocationSize(value.`next`) +
+            FfiConverterSequenceTypeMeaning.allocationSize(value.`meanings`) +
+            FfiConverterOptionalTypeSettledOn.allocationSize(value.`settled`) +
+            FfiConverterSequenceString.allocationSize(value.`tryInOrder`) +
+            FfiConverterDouble.allocationSize(value.`spentMinutes`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+    )
+
+    override fun write(value: FaultSheet, buf: ByteBuffer) {
+            FfiConverterSequenceTypeBelief.write(value.`beliefs`, buf)
+            FfiConverterOptionalTypeNextCheck.write(value.`next`, buf)
+            FfiConverterSequenceTypeMeaning.write(value.`meanings`, buf)
+            FfiConverterOptionalTypeSettledOn.write(value.`settled`, buf)
+            FfiConverterSequenceString.write(value.`tryInOrder`, buf)
+            FfiConverterDouble.write(value.`spentMinutes`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
+    }
+}
+
+
+
+/**
  * A result of a sum.
  */
 data class Figure (
@@ -2262,6 +4164,235 @@ public object FfiConverterTypeFigures: FfiConverterRustBuffer<Figures> {
 
     override fun write(value: Figures, buf: ByteBuffer) {
             FfiConverterSequenceTypeFigure.write(value.`figures`, buf)
+    }
+}
+
+
+
+/**
+ * What to fill. What is left out is taken from the bike.
+ */
+data class FillAsk (
+    /**
+     * Mark of a filling of the bike.
+     */
+    var `filling`: kotlin.String? = null 
+    , 
+    /**
+     * A volume to pour instead, L.
+     */
+    var `litres`: kotlin.Double? = null 
+    , 
+    /**
+     * Cups that one owns, mL; left out: one of 1,000 mL.
+     */
+    var `cupsMl`: List<kotlin.UInt> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFillAsk: FfiConverterRustBuffer<FillAsk> {
+    override fun read(buf: ByteBuffer): FillAsk {
+        return FillAsk(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FillAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`filling`) +
+            FfiConverterOptionalDouble.allocationSize(value.`litres`) +
+            FfiConverterSequenceUInt.allocationSize(value.`cupsMl`)
+    )
+
+    override fun write(value: FillAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`filling`, buf)
+            FfiConverterOptionalDouble.write(value.`litres`, buf)
+            FfiConverterSequenceUInt.write(value.`cupsMl`, buf)
+    }
+}
+
+
+
+/**
+ * A filling of the bike.
+ */
+data class FillChoice (
+    /**
+     * Mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * What is filled.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Volume, L.
+     */
+    var `litres`: kotlin.Double? = null 
+    , 
+    /**
+     * On what occasion.
+     */
+    var `fill`: FillKind? = null 
+    , 
+    /**
+     * Grade.
+     */
+    var `grade`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFillChoice: FfiConverterRustBuffer<FillChoice> {
+    override fun read(buf: ByteBuffer): FillChoice {
+        return FillChoice(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeFillKind.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FillChoice) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterOptionalDouble.allocationSize(value.`litres`) +
+            FfiConverterOptionalTypeFillKind.allocationSize(value.`fill`) +
+            FfiConverterOptionalString.allocationSize(value.`grade`)
+    )
+
+    override fun write(value: FillChoice, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterOptionalDouble.write(value.`litres`, buf)
+            FfiConverterOptionalTypeFillKind.write(value.`fill`, buf)
+            FfiConverterOptionalString.write(value.`grade`, buf)
+    }
+}
+
+
+
+/**
+ * The filling page.
+ */
+data class FillSheet (
+    /**
+     * Every filling of the bike.
+     */
+    var `choices`: List<FillChoice> = listOf() 
+    , 
+    /**
+     * The one that is poured, when it is one of the bike.
+     */
+    var `filling`: FillChoice? = null 
+    , 
+    /**
+     * Volume, mL, to the millilitre.
+     */
+    var `volumeMl`: kotlin.UInt
+    , 
+    /**
+     * The pours, in order.
+     */
+    var `pours`: List<Pour> = listOf() 
+    , 
+    /**
+     * In one line: “1 L + 600 mL”.
+     */
+    var `sentence`: kotlin.String
+    , 
+    /**
+     * Pouring and level check, step by step.
+     */
+    var `steps`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What can hurt.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFillSheet: FfiConverterRustBuffer<FillSheet> {
+    override fun read(buf: ByteBuffer): FillSheet {
+        return FillSheet(
+            FfiConverterSequenceTypeFillChoice.read(buf),
+            FfiConverterOptionalTypeFillChoice.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterSequenceTypePour.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FillSheet) = (
+            FfiConverterSequenceTypeFillChoice.allocationSize(value.`choices`) +
+            FfiConverterOptionalTypeFillChoice.allocationSize(value.`filling`) +
+            FfiConverterUInt.allocationSize(value.`volumeMl`) +
+            FfiConverterSequenceTypePour.allocationSize(value.`pours`) +
+            FfiConverterString.allocationSize(value.`sentence`) +
+            FfiConverterSequenceString.allocationSize(value.`steps`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: FillSheet, buf: ByteBuffer) {
+            FfiConverterSequenceTypeFillChoice.write(value.`choices`, buf)
+            FfiConverterOptionalTypeFillChoice.write(value.`filling`, buf)
+            FfiConverterUInt.write(value.`volumeMl`, buf)
+            FfiConverterSequenceTypePour.write(value.`pours`, buf)
+            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterSequenceString.write(value.`steps`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
     }
 }
 
@@ -2370,6 +4501,69 @@ public object FfiConverterTypeFinding: FfiConverterRustBuffer<Finding> {
 
 
 /**
+ * What flows through an element.
+ */
+data class Flow (
+    /**
+     * Mark of the element.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * Voltage from its first end to its last, volts.
+     */
+    var `volts`: kotlin.Double
+    , 
+    /**
+     * Current from its first end to its last, amperes.
+     */
+    var `amperes`: kotlin.Double
+    , 
+    /**
+     * Power it takes, watts; negative when it gives.
+     */
+    var `watts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFlow: FfiConverterRustBuffer<Flow> {
+    override fun read(buf: ByteBuffer): Flow {
+        return Flow(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Flow) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterDouble.allocationSize(value.`volts`) +
+            FfiConverterDouble.allocationSize(value.`amperes`) +
+            FfiConverterDouble.allocationSize(value.`watts`)
+    )
+
+    override fun write(value: Flow, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterDouble.write(value.`volts`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
+            FfiConverterDouble.write(value.`watts`, buf)
+    }
+}
+
+
+
+/**
  * A filling.
  */
 data class Fluid (
@@ -2387,6 +4581,11 @@ data class Fluid (
      * Grade as the manual says.
      */
     var `grade`: kotlin.String? = null 
+    , 
+    /**
+     * On what occasion it takes that volume.
+     */
+    var `fill`: FillKind? = null 
     
 ){
     
@@ -2406,19 +4605,156 @@ public object FfiConverterTypeFluid: FfiConverterRustBuffer<Fluid> {
             FfiConverterString.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeFillKind.read(buf),
         )
     }
 
     override fun allocationSize(value: Fluid) = (
             FfiConverterString.allocationSize(value.`name`) +
             FfiConverterOptionalDouble.allocationSize(value.`litres`) +
-            FfiConverterOptionalString.allocationSize(value.`grade`)
+            FfiConverterOptionalString.allocationSize(value.`grade`) +
+            FfiConverterOptionalTypeFillKind.allocationSize(value.`fill`)
     )
 
     override fun write(value: Fluid, buf: ByteBuffer) {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterOptionalDouble.write(value.`litres`, buf)
             FfiConverterOptionalString.write(value.`grade`, buf)
+            FfiConverterOptionalTypeFillKind.write(value.`fill`, buf)
+    }
+}
+
+
+
+/**
+ * Brake fluid.
+ */
+data class FluidAdvice (
+    /**
+     * Every grade.
+     */
+    var `grades`: List<FluidCard> = listOf() 
+    , 
+    /**
+     * What is in the bike.
+     */
+    var `now`: FluidGrade? = null 
+    , 
+    /**
+     * Whether what would be poured in may meet it.
+     */
+    var `meeting`: Meeting? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFluidAdvice: FfiConverterRustBuffer<FluidAdvice> {
+    override fun read(buf: ByteBuffer): FluidAdvice {
+        return FluidAdvice(
+            FfiConverterSequenceTypeFluidCard.read(buf),
+            FfiConverterOptionalTypeFluidGrade.read(buf),
+            FfiConverterOptionalTypeMeeting.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FluidAdvice) = (
+            FfiConverterSequenceTypeFluidCard.allocationSize(value.`grades`) +
+            FfiConverterOptionalTypeFluidGrade.allocationSize(value.`now`) +
+            FfiConverterOptionalTypeMeeting.allocationSize(value.`meeting`)
+    )
+
+    override fun write(value: FluidAdvice, buf: ByteBuffer) {
+            FfiConverterSequenceTypeFluidCard.write(value.`grades`, buf)
+            FfiConverterOptionalTypeFluidGrade.write(value.`now`, buf)
+            FfiConverterOptionalTypeMeeting.write(value.`meeting`, buf)
+    }
+}
+
+
+
+/**
+ * A grade of brake fluid.
+ */
+data class FluidCard (
+    /**
+     * Grade.
+     */
+    var `grade`: FluidGrade
+    , 
+    /**
+     * As it is printed on the cap.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * What it is made of.
+     */
+    var `base`: kotlin.String
+    , 
+    /**
+     * Least boiling point new, °C; none where the standard has none.
+     */
+    var `dryCelsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Least boiling point with 3.7 % water, °C.
+     */
+    var `wetCelsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Grades that it may be topped up with.
+     */
+    var `mixesWith`: List<FluidGrade> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFluidCard: FfiConverterRustBuffer<FluidCard> {
+    override fun read(buf: ByteBuffer): FluidCard {
+        return FluidCard(
+            FfiConverterTypeFluidGrade.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceTypeFluidGrade.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FluidCard) = (
+            FfiConverterTypeFluidGrade.allocationSize(value.`grade`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`base`) +
+            FfiConverterOptionalDouble.allocationSize(value.`dryCelsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`wetCelsius`) +
+            FfiConverterSequenceTypeFluidGrade.allocationSize(value.`mixesWith`)
+    )
+
+    override fun write(value: FluidCard, buf: ByteBuffer) {
+            FfiConverterTypeFluidGrade.write(value.`grade`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`base`, buf)
+            FfiConverterOptionalDouble.write(value.`dryCelsius`, buf)
+            FfiConverterOptionalDouble.write(value.`wetCelsius`, buf)
+            FfiConverterSequenceTypeFluidGrade.write(value.`mixesWith`, buf)
     }
 }
 
@@ -2735,6 +5071,77 @@ public object FfiConverterTypeGearingSheet: FfiConverterRustBuffer<GearingSheet>
             FfiConverterOptionalTypeSpeedometerShift.write(value.`speedometer`, buf)
             FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
             FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * A harness: everything between the battery and the lamps, as a list.
+ */
+data class Harness (
+    /**
+     * What it is called.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * The point all voltages are measured from: the negative terminal of the battery.
+     */
+    var `earth`: kotlin.String
+    , 
+    /**
+     * The frame, where a chafed wire ends up.
+     */
+    var `frame`: kotlin.String
+    , 
+    /**
+     * The switches and what else is in one of several states.
+     */
+    var `switches`: List<SwitchCard> = listOf() 
+    , 
+    /**
+     * The elements.
+     */
+    var `elements`: List<Element> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHarness: FfiConverterRustBuffer<Harness> {
+    override fun read(buf: ByteBuffer): Harness {
+        return Harness(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSwitchCard.read(buf),
+            FfiConverterSequenceTypeElement.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Harness) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`earth`) +
+            FfiConverterString.allocationSize(value.`frame`) +
+            FfiConverterSequenceTypeSwitchCard.allocationSize(value.`switches`) +
+            FfiConverterSequenceTypeElement.allocationSize(value.`elements`)
+    )
+
+    override fun write(value: Harness, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`earth`, buf)
+            FfiConverterString.write(value.`frame`, buf)
+            FfiConverterSequenceTypeSwitchCard.write(value.`switches`, buf)
+            FfiConverterSequenceTypeElement.write(value.`elements`, buf)
     }
 }
 
@@ -3454,6 +5861,69 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
 
 
 /**
+ * The state of a lamp, horn, consumer or starter.
+ */
+data class LampState (
+    /**
+     * Mark of the element.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Light (of a lamp) or voltage (of anything else) against the rated one, 1 is as rated.
+     */
+    var `share`: kotlin.Double
+    , 
+    /**
+     * What that looks like.
+     */
+    var `look`: LampLook
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampState: FfiConverterRustBuffer<LampState> {
+    override fun read(buf: ByteBuffer): LampState {
+        return LampState(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeLampLook.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampState) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`share`) +
+            FfiConverterTypeLampLook.allocationSize(value.`look`)
+    )
+
+    override fun write(value: LampState, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
+            FfiConverterTypeLampLook.write(value.`look`, buf)
+    }
+}
+
+
+
+/**
  * How a value is judged.
  */
 data class Limit (
@@ -3635,6 +6105,163 @@ public object FfiConverterTypeLoadSheet: FfiConverterRustBuffer<LoadSheet> {
 
 
 /**
+ * A torque from the maker's manual, with where it stands.
+ */
+data class MakerTorque (
+    /**
+     * Torque, N m.
+     */
+    var `torqueNm`: kotlin.Double
+    , 
+    /**
+     * Where it stands: manual and page.
+     */
+    var `source`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMakerTorque: FfiConverterRustBuffer<MakerTorque> {
+    override fun read(buf: ByteBuffer): MakerTorque {
+        return MakerTorque(
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MakerTorque) = (
+            FfiConverterDouble.allocationSize(value.`torqueNm`) +
+            FfiConverterString.allocationSize(value.`source`)
+    )
+
+    override fun write(value: MakerTorque, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`torqueNm`, buf)
+            FfiConverterString.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * What an answer to the next check would mean.
+ */
+data class Meaning (
+    /**
+     * Mark of the outcome.
+     */
+    var `outcome`: kotlin.String
+    , 
+    /**
+     * The outcome in words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * How likely this answer is.
+     */
+    var `probability`: kotlin.Double
+    , 
+    /**
+     * What it points at, most likely first.
+     */
+    var `pointsAt`: List<kotlin.String> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMeaning: FfiConverterRustBuffer<Meaning> {
+    override fun read(buf: ByteBuffer): Meaning {
+        return Meaning(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Meaning) = (
+            FfiConverterString.allocationSize(value.`outcome`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`probability`) +
+            FfiConverterSequenceString.allocationSize(value.`pointsAt`)
+    )
+
+    override fun write(value: Meaning, buf: ByteBuffer) {
+            FfiConverterString.write(value.`outcome`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`probability`, buf)
+            FfiConverterSequenceString.write(value.`pointsAt`, buf)
+    }
+}
+
+
+
+/**
+ * What a meter would show under each suspect.
+ */
+data class Metering (
+    /**
+     * Predicted voltage for each suspect, in the order of the suspects, volts; none where it could not be worked out.
+     */
+    var `predictedVolts`: List<kotlin.Double?> = listOf() 
+    , 
+    /**
+     * Greatest reading that the meter takes, volts.
+     */
+    var `rangeVolts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMetering: FfiConverterRustBuffer<Metering> {
+    override fun read(buf: ByteBuffer): Metering {
+        return Metering(
+            FfiConverterSequenceOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Metering) = (
+            FfiConverterSequenceOptionalDouble.allocationSize(value.`predictedVolts`) +
+            FfiConverterDouble.allocationSize(value.`rangeVolts`)
+    )
+
+    override fun write(value: Metering, buf: ByteBuffer) {
+            FfiConverterSequenceOptionalDouble.write(value.`predictedVolts`, buf)
+            FfiConverterDouble.write(value.`rangeVolts`, buf)
+    }
+}
+
+
+
+/**
  * A state with the moment at which it is or was reached.
  */
 data class Milestone (
@@ -3698,6 +6325,187 @@ public object FfiConverterTypeMilestone: FfiConverterRustBuffer<Milestone> {
 
 
 /**
+ * What to mix.
+ */
+data class MixAsk (
+    /**
+     * The mix.
+     */
+    var `mix`: Mix
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMixAsk: FfiConverterRustBuffer<MixAsk> {
+    override fun read(buf: ByteBuffer): MixAsk {
+        return MixAsk(
+            FfiConverterTypeMix.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MixAsk) = (
+            FfiConverterTypeMix.allocationSize(value.`mix`)
+    )
+
+    override fun write(value: MixAsk, buf: ByteBuffer) {
+            FfiConverterTypeMix.write(value.`mix`, buf)
+    }
+}
+
+
+
+/**
+ * One part of a mix.
+ */
+data class MixPart (
+    /**
+     * What it is.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Volume, mL, where it is known.
+     */
+    var `millilitres`: kotlin.Double? = null 
+    , 
+    /**
+     * Weight, g, where it is known.
+     */
+    var `grams`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMixPart: FfiConverterRustBuffer<MixPart> {
+    override fun read(buf: ByteBuffer): MixPart {
+        return MixPart(
+            FfiConverterString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MixPart) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterOptionalDouble.allocationSize(value.`millilitres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`grams`)
+    )
+
+    override fun write(value: MixPart, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterOptionalDouble.write(value.`millilitres`, buf)
+            FfiConverterOptionalDouble.write(value.`grams`, buf)
+    }
+}
+
+
+
+/**
+ * The mixing page.
+ */
+data class MixSheet (
+    /**
+     * The answer in one line.
+     */
+    var `sentence`: kotlin.String
+    , 
+    /**
+     * The parts, in the order in which they go into the cup.
+     */
+    var `parts`: List<MixPart> = listOf() 
+    , 
+    /**
+     * By the other convention, where there are two.
+     */
+    var `other`: OtherReading? = null 
+    , 
+    /**
+     * Paint for an area, where that was asked.
+     */
+    var `cover`: CoverNeed? = null 
+    , 
+    /**
+     * What can hurt.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMixSheet: FfiConverterRustBuffer<MixSheet> {
+    override fun read(buf: ByteBuffer): MixSheet {
+        return MixSheet(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeMixPart.read(buf),
+            FfiConverterOptionalTypeOtherReading.read(buf),
+            FfiConverterOptionalTypeCoverNeed.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MixSheet) = (
+            FfiConverterString.allocationSize(value.`sentence`) +
+            FfiConverterSequenceTypeMixPart.allocationSize(value.`parts`) +
+            FfiConverterOptionalTypeOtherReading.allocationSize(value.`other`) +
+            FfiConverterOptionalTypeCoverNeed.allocationSize(value.`cover`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: MixSheet, buf: ByteBuffer) {
+            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterSequenceTypeMixPart.write(value.`parts`, buf)
+            FfiConverterOptionalTypeOtherReading.write(value.`other`, buf)
+            FfiConverterOptionalTypeCoverNeed.write(value.`cover`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
  * When and where something is asked. The core reads no clock; the host gives it.
  */
 data class Moment (
@@ -3739,6 +6547,61 @@ public object FfiConverterTypeMoment: FfiConverterRustBuffer<Moment> {
     override fun write(value: Moment, buf: ByteBuffer) {
             FfiConverterLong.write(value.`nowMs`, buf)
             FfiConverterTypeZone.write(value.`zone`, buf)
+    }
+}
+
+
+
+/**
+ * The check to do next.
+ */
+data class NextCheck (
+    /**
+     * Mark of the check.
+     */
+    var `check`: kotlin.String
+    , 
+    /**
+     * What it is expected to tell, bits.
+     */
+    var `gainBits`: kotlin.Double
+    , 
+    /**
+     * Its trouble, minutes.
+     */
+    var `troubleMinutes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNextCheck: FfiConverterRustBuffer<NextCheck> {
+    override fun read(buf: ByteBuffer): NextCheck {
+        return NextCheck(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NextCheck) = (
+            FfiConverterString.allocationSize(value.`check`) +
+            FfiConverterDouble.allocationSize(value.`gainBits`) +
+            FfiConverterDouble.allocationSize(value.`troubleMinutes`)
+    )
+
+    override fun write(value: NextCheck, buf: ByteBuffer) {
+            FfiConverterString.write(value.`check`, buf)
+            FfiConverterDouble.write(value.`gainBits`, buf)
+            FfiConverterDouble.write(value.`troubleMinutes`, buf)
     }
 }
 
@@ -3832,6 +6695,203 @@ public object FfiConverterTypeNextJob: FfiConverterRustBuffer<NextJob> {
 
 
 /**
+ * Voltage of a point.
+ */
+data class NodeVolts (
+    /**
+     * The point.
+     */
+    var `node`: kotlin.String
+    , 
+    /**
+     * Voltage against earth, volts.
+     */
+    var `volts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNodeVolts: FfiConverterRustBuffer<NodeVolts> {
+    override fun read(buf: ByteBuffer): NodeVolts {
+        return NodeVolts(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NodeVolts) = (
+            FfiConverterString.allocationSize(value.`node`) +
+            FfiConverterDouble.allocationSize(value.`volts`)
+    )
+
+    override fun write(value: NodeVolts, buf: ByteBuffer) {
+            FfiConverterString.write(value.`node`, buf)
+            FfiConverterDouble.write(value.`volts`, buf)
+    }
+}
+
+
+
+/**
+ * Everything at an operating point.
+ */
+data class OperatingPoint (
+    /**
+     * Voltages of the points.
+     */
+    var `nodes`: List<NodeVolts> = listOf() 
+    , 
+    /**
+     * What flows through the elements.
+     */
+    var `flows`: List<Flow> = listOf() 
+    , 
+    /**
+     * Lamps, horns, consumers and starters.
+     */
+    var `lamps`: List<LampState> = listOf() 
+    , 
+    /**
+     * Wires that carry too much.
+     */
+    var `overloads`: List<Overload> = listOf() 
+    , 
+    /**
+     * Fuses that have blown.
+     */
+    var `blown`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Coils that pull.
+     */
+    var `pulled`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Coils that pull in and let go again and again; values are those of the moment in which they pull.
+     */
+    var `chattering`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Flashers with too little load to flash.
+     */
+    var `notFlashing`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOperatingPoint: FfiConverterRustBuffer<OperatingPoint> {
+    override fun read(buf: ByteBuffer): OperatingPoint {
+        return OperatingPoint(
+            FfiConverterSequenceTypeNodeVolts.read(buf),
+            FfiConverterSequenceTypeFlow.read(buf),
+            FfiConverterSequenceTypeLampState.read(buf),
+            FfiConverterSequenceTypeOverload.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OperatingPoint) = (
+            FfiConverterSequenceTypeNodeVolts.allocationSize(value.`nodes`) +
+            FfiConverterSequenceTypeFlow.allocationSize(value.`flows`) +
+            FfiConverterSequenceTypeLampState.allocationSize(value.`lamps`) +
+            FfiConverterSequenceTypeOverload.allocationSize(value.`overloads`) +
+            FfiConverterSequenceString.allocationSize(value.`blown`) +
+            FfiConverterSequenceString.allocationSize(value.`pulled`) +
+            FfiConverterSequenceString.allocationSize(value.`chattering`) +
+            FfiConverterSequenceString.allocationSize(value.`notFlashing`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`)
+    )
+
+    override fun write(value: OperatingPoint, buf: ByteBuffer) {
+            FfiConverterSequenceTypeNodeVolts.write(value.`nodes`, buf)
+            FfiConverterSequenceTypeFlow.write(value.`flows`, buf)
+            FfiConverterSequenceTypeLampState.write(value.`lamps`, buf)
+            FfiConverterSequenceTypeOverload.write(value.`overloads`, buf)
+            FfiConverterSequenceString.write(value.`blown`, buf)
+            FfiConverterSequenceString.write(value.`pulled`, buf)
+            FfiConverterSequenceString.write(value.`chattering`, buf)
+            FfiConverterSequenceString.write(value.`notFlashing`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+    }
+}
+
+
+
+/**
+ * The same sheet read by the other convention.
+ */
+data class OtherReading (
+    /**
+     * The convention in words.
+     */
+    var `words`: kotlin.String
+    , 
+    /**
+     * The parts by it.
+     */
+    var `parts`: List<MixPart> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOtherReading: FfiConverterRustBuffer<OtherReading> {
+    override fun read(buf: ByteBuffer): OtherReading {
+        return OtherReading(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeMixPart.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OtherReading) = (
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterSequenceTypeMixPart.allocationSize(value.`parts`)
+    )
+
+    override fun write(value: OtherReading, buf: ByteBuffer) {
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterSequenceTypeMixPart.write(value.`parts`, buf)
+    }
+}
+
+
+
+/**
  * The other common unit of a quantity: `other = value * factor + offset`.
  */
 data class OtherUnit (
@@ -3887,6 +6947,53 @@ public object FfiConverterTypeOtherUnit: FfiConverterRustBuffer<OtherUnit> {
 
 
 /**
+ * What an alternator with its regulator can give in one state of the engine.
+ */
+data class OutputAt (
+    /**
+     * Position of the switch that stands for the engine.
+     */
+    var `position`: kotlin.String
+    , 
+    /**
+     * Current, amperes.
+     */
+    var `amperes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOutputAt: FfiConverterRustBuffer<OutputAt> {
+    override fun read(buf: ByteBuffer): OutputAt {
+        return OutputAt(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OutputAt) = (
+            FfiConverterString.allocationSize(value.`position`) +
+            FfiConverterDouble.allocationSize(value.`amperes`)
+    )
+
+    override fun write(value: OutputAt, buf: ByteBuffer) {
+            FfiConverterString.write(value.`position`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
+    }
+}
+
+
+
+/**
  * One point of the alternator's output.
  */
 data class OutputPoint (
@@ -3928,6 +7035,61 @@ public object FfiConverterTypeOutputPoint: FfiConverterRustBuffer<OutputPoint> {
     override fun write(value: OutputPoint, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`rpm`, buf)
             FfiConverterDouble.write(value.`watts`, buf)
+    }
+}
+
+
+
+/**
+ * A wire that carries more than its list of currents allows.
+ */
+data class Overload (
+    /**
+     * Mark of the wire.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * Current, amperes.
+     */
+    var `amperes`: kotlin.Double
+    , 
+    /**
+     * What it may carry by the conservative list, amperes.
+     */
+    var `mayCarryAmperes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOverload: FfiConverterRustBuffer<Overload> {
+    override fun read(buf: ByteBuffer): Overload {
+        return Overload(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Overload) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterDouble.allocationSize(value.`amperes`) +
+            FfiConverterDouble.allocationSize(value.`mayCarryAmperes`)
+    )
+
+    override fun write(value: Overload, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
+            FfiConverterDouble.write(value.`mayCarryAmperes`, buf)
     }
 }
 
@@ -4605,6 +7767,116 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
 
 
 /**
+ * A cup filled so many times.
+ */
+data class Pour (
+    /**
+     * Size of the cup, mL.
+     */
+    var `cupMl`: kotlin.UInt
+    , 
+    /**
+     * How often.
+     */
+    var `times`: kotlin.UInt
+    , 
+    /**
+     * How much each time, mL: the whole cup, or up to a mark.
+     */
+    var `eachMl`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePour: FfiConverterRustBuffer<Pour> {
+    override fun read(buf: ByteBuffer): Pour {
+        return Pour(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Pour) = (
+            FfiConverterUInt.allocationSize(value.`cupMl`) +
+            FfiConverterUInt.allocationSize(value.`times`) +
+            FfiConverterUInt.allocationSize(value.`eachMl`)
+    )
+
+    override fun write(value: Pour, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`cupMl`, buf)
+            FfiConverterUInt.write(value.`times`, buf)
+            FfiConverterUInt.write(value.`eachMl`, buf)
+    }
+}
+
+
+
+/**
+ * A point that can be reached with a probe.
+ */
+data class Probe (
+    /**
+     * The point.
+     */
+    var `point`: kotlin.String
+    , 
+    /**
+     * Marks of the covers that must be off to reach it.
+     */
+    var `covers`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Minutes to measure there.
+     */
+    var `minutes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProbe: FfiConverterRustBuffer<Probe> {
+    override fun read(buf: ByteBuffer): Probe {
+        return Probe(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Probe) = (
+            FfiConverterString.allocationSize(value.`point`) +
+            FfiConverterSequenceString.allocationSize(value.`covers`) +
+            FfiConverterDouble.allocationSize(value.`minutes`)
+    )
+
+    override fun write(value: Probe, buf: ByteBuffer) {
+            FfiConverterString.write(value.`point`, buf)
+            FfiConverterSequenceString.write(value.`covers`, buf)
+            FfiConverterDouble.write(value.`minutes`, buf)
+    }
+}
+
+
+
+/**
  * A product's data. Times hold at the reference temperature.
  */
 data class Product (
@@ -5205,6 +8477,163 @@ public object FfiConverterTypeRippleSheet: FfiConverterRustBuffer<RippleSheet> {
 
 
 /**
+ * What a screw bears.
+ */
+data class ScrewStrength (
+    /**
+     * Property class.
+     */
+    var `propertyClass`: kotlin.String
+    , 
+    /**
+     * Stress area, mm².
+     */
+    var `stressAreaMm2`: kotlin.Double
+    , 
+    /**
+     * Proof load, N.
+     */
+    var `proofNewtons`: kotlin.Double
+    , 
+    /**
+     * Load at which it breaks, N.
+     */
+    var `tensileNewtons`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeScrewStrength: FfiConverterRustBuffer<ScrewStrength> {
+    override fun read(buf: ByteBuffer): ScrewStrength {
+        return ScrewStrength(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ScrewStrength) = (
+            FfiConverterString.allocationSize(value.`propertyClass`) +
+            FfiConverterDouble.allocationSize(value.`stressAreaMm2`) +
+            FfiConverterDouble.allocationSize(value.`proofNewtons`) +
+            FfiConverterDouble.allocationSize(value.`tensileNewtons`)
+    )
+
+    override fun write(value: ScrewStrength, buf: ByteBuffer) {
+            FfiConverterString.write(value.`propertyClass`, buf)
+            FfiConverterDouble.write(value.`stressAreaMm2`, buf)
+            FfiConverterDouble.write(value.`proofNewtons`, buf)
+            FfiConverterDouble.write(value.`tensileNewtons`, buf)
+    }
+}
+
+
+
+/**
+ * The positions of the switches. A switch that is not named rests in its first position.
+ */
+data class Setting (
+    /**
+     * Positions that are not the resting one.
+     */
+    var `positions`: List<SwitchPosition> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSetting: FfiConverterRustBuffer<Setting> {
+    override fun read(buf: ByteBuffer): Setting {
+        return Setting(
+            FfiConverterSequenceTypeSwitchPosition.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Setting) = (
+            FfiConverterSequenceTypeSwitchPosition.allocationSize(value.`positions`)
+    )
+
+    override fun write(value: Setting, buf: ByteBuffer) {
+            FfiConverterSequenceTypeSwitchPosition.write(value.`positions`, buf)
+    }
+}
+
+
+
+/**
+ * What the search has settled on.
+ */
+data class SettledOn (
+    /**
+     * What puts it right.
+     */
+    var `cure`: kotlin.String
+    , 
+    /**
+     * Suspects that share this cure, most likely first.
+     */
+    var `suspects`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Their probability together.
+     */
+    var `probability`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSettledOn: FfiConverterRustBuffer<SettledOn> {
+    override fun read(buf: ByteBuffer): SettledOn {
+        return SettledOn(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SettledOn) = (
+            FfiConverterString.allocationSize(value.`cure`) +
+            FfiConverterSequenceString.allocationSize(value.`suspects`) +
+            FfiConverterDouble.allocationSize(value.`probability`)
+    )
+
+    override fun write(value: SettledOn, buf: ByteBuffer) {
+            FfiConverterString.write(value.`cure`, buf)
+            FfiConverterSequenceString.write(value.`suspects`, buf)
+            FfiConverterDouble.write(value.`probability`, buf)
+    }
+}
+
+
+
+/**
  * One quantity before and after.
  */
 data class Shift (
@@ -5780,6 +9209,235 @@ public object FfiConverterTypeStep: FfiConverterRustBuffer<Step> {
 
 
 /**
+ * A line to set a stop against.
+ */
+data class StoppingLine (
+    /**
+     * Whose line it is.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Least deceleration, m/s².
+     */
+    var `deceleration`: kotlin.Double
+    , 
+    /**
+     * Longest distance at the speed of the page, m, with the allowance that the rule itself gives for the response.
+     */
+    var `metres`: kotlin.Double
+    , 
+    /**
+     * Where it is written.
+     */
+    var `source`: Source
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStoppingLine: FfiConverterRustBuffer<StoppingLine> {
+    override fun read(buf: ByteBuffer): StoppingLine {
+        return StoppingLine(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StoppingLine) = (
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`deceleration`) +
+            FfiConverterDouble.allocationSize(value.`metres`) +
+            FfiConverterTypeSource.allocationSize(value.`source`)
+    )
+
+    override fun write(value: StoppingLine, buf: ByteBuffer) {
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`deceleration`, buf)
+            FfiConverterDouble.write(value.`metres`, buf)
+            FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * Stopping with the brake that is looked at.
+ */
+data class StoppingSheet (
+    /**
+     * Speed before braking, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Reaction, s.
+     */
+    var `reactionSeconds`: kotlin.Double
+    , 
+    /**
+     * Way in the reaction, m.
+     */
+    var `reactionMetres`: kotlin.Double
+    , 
+    /**
+     * Deceleration at the worst, m/s², no more than the road allows.
+     */
+    var `decelerationLeast`: kotlin.Double? = null 
+    , 
+    /**
+     * Deceleration at best, m/s², no more than the road allows.
+     */
+    var `decelerationMost`: kotlin.Double? = null 
+    , 
+    /**
+     * Shortest stop, m.
+     */
+    var `metresLeast`: kotlin.Double? = null 
+    , 
+    /**
+     * Longest stop, m.
+     */
+    var `metresMost`: kotlin.Double? = null 
+    , 
+    /**
+     * Deceleration that a measured stop means, m/s².
+     */
+    var `measuredDeceleration`: kotlin.Double? = null 
+    , 
+    /**
+     * The same in per cent of the weight.
+     */
+    var `measuredPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Lines to set it against; the first is that of type approval.
+     */
+    var `lines`: List<StoppingLine> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStoppingSheet: FfiConverterRustBuffer<StoppingSheet> {
+    override fun read(buf: ByteBuffer): StoppingSheet {
+        return StoppingSheet(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceTypeStoppingLine.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StoppingSheet) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`reactionSeconds`) +
+            FfiConverterDouble.allocationSize(value.`reactionMetres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`decelerationLeast`) +
+            FfiConverterOptionalDouble.allocationSize(value.`decelerationMost`) +
+            FfiConverterOptionalDouble.allocationSize(value.`metresLeast`) +
+            FfiConverterOptionalDouble.allocationSize(value.`metresMost`) +
+            FfiConverterOptionalDouble.allocationSize(value.`measuredDeceleration`) +
+            FfiConverterOptionalDouble.allocationSize(value.`measuredPercent`) +
+            FfiConverterSequenceTypeStoppingLine.allocationSize(value.`lines`)
+    )
+
+    override fun write(value: StoppingSheet, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`reactionSeconds`, buf)
+            FfiConverterDouble.write(value.`reactionMetres`, buf)
+            FfiConverterOptionalDouble.write(value.`decelerationLeast`, buf)
+            FfiConverterOptionalDouble.write(value.`decelerationMost`, buf)
+            FfiConverterOptionalDouble.write(value.`metresLeast`, buf)
+            FfiConverterOptionalDouble.write(value.`metresMost`, buf)
+            FfiConverterOptionalDouble.write(value.`measuredDeceleration`, buf)
+            FfiConverterOptionalDouble.write(value.`measuredPercent`, buf)
+            FfiConverterSequenceTypeStoppingLine.write(value.`lines`, buf)
+    }
+}
+
+
+
+/**
+ * What may replace a screw there.
+ */
+data class SubstituteRule (
+    /**
+     * Where.
+     */
+    var `place`: ScrewPlace
+    , 
+    /**
+     * A screw off the shelf of the same size and class may stand in.
+     */
+    var `mayReplace`: kotlin.Boolean
+    , 
+    /**
+     * The rule.
+     */
+    var `text`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSubstituteRule: FfiConverterRustBuffer<SubstituteRule> {
+    override fun read(buf: ByteBuffer): SubstituteRule {
+        return SubstituteRule(
+            FfiConverterTypeScrewPlace.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SubstituteRule) = (
+            FfiConverterTypeScrewPlace.allocationSize(value.`place`) +
+            FfiConverterBoolean.allocationSize(value.`mayReplace`) +
+            FfiConverterString.allocationSize(value.`text`)
+    )
+
+    override fun write(value: SubstituteRule, buf: ByteBuffer) {
+            FfiConverterTypeScrewPlace.write(value.`place`, buf)
+            FfiConverterBoolean.write(value.`mayReplace`, buf)
+            FfiConverterString.write(value.`text`, buf)
+    }
+}
+
+
+
+/**
  * Battery and alternator.
  */
 data class Supply (
@@ -5861,6 +9519,400 @@ public object FfiConverterTypeSupply: FfiConverterRustBuffer<Supply> {
             FfiConverterOptionalDouble.write(value.`peukert`, buf)
             FfiConverterSequenceTypeOutputPoint.write(value.`output`, buf)
             FfiConverterOptionalDouble.write(value.`idleRpm`, buf)
+    }
+}
+
+
+
+/**
+ * One thing that may be wrong.
+ */
+data class Suspect (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * How likely it is before anything is known, against the others; judgement, editable.
+     */
+    var `weight`: kotlin.Double
+    , 
+    /**
+     * What puts it right; suspects with the same cure need not be told apart.
+     */
+    var `cure`: kotlin.String
+    , 
+    /**
+     * Minutes to try the cure when no check tells.
+     */
+    var `tryMinutes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSuspect: FfiConverterRustBuffer<Suspect> {
+    override fun read(buf: ByteBuffer): Suspect {
+        return Suspect(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Suspect) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`weight`) +
+            FfiConverterString.allocationSize(value.`cure`) +
+            FfiConverterDouble.allocationSize(value.`tryMinutes`)
+    )
+
+    override fun write(value: Suspect, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`weight`, buf)
+            FfiConverterString.write(value.`cure`, buf)
+            FfiConverterDouble.write(value.`tryMinutes`, buf)
+    }
+}
+
+
+
+/**
+ * Something with positions: a switch, a brake lever, or the state of the engine.
+ */
+data class SwitchCard (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Its positions, the resting one first.
+     */
+    var `positions`: List<kotlin.String> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSwitchCard: FfiConverterRustBuffer<SwitchCard> {
+    override fun read(buf: ByteBuffer): SwitchCard {
+        return SwitchCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SwitchCard) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterSequenceString.allocationSize(value.`positions`)
+    )
+
+    override fun write(value: SwitchCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterSequenceString.write(value.`positions`, buf)
+    }
+}
+
+
+
+/**
+ * The position of one switch.
+ */
+data class SwitchPosition (
+    /**
+     * Mark of the switch.
+     */
+    var `switch`: kotlin.String
+    , 
+    /**
+     * Its position.
+     */
+    var `position`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSwitchPosition: FfiConverterRustBuffer<SwitchPosition> {
+    override fun read(buf: ByteBuffer): SwitchPosition {
+        return SwitchPosition(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SwitchPosition) = (
+            FfiConverterString.allocationSize(value.`switch`) +
+            FfiConverterString.allocationSize(value.`position`)
+    )
+
+    override fun write(value: SwitchPosition, buf: ByteBuffer) {
+            FfiConverterString.write(value.`switch`, buf)
+            FfiConverterString.write(value.`position`, buf)
+    }
+}
+
+
+
+/**
+ * One thing that is seen or heard.
+ */
+data class Symptom (
+    /**
+     * Kind.
+     */
+    var `kind`: SymptomKind
+    , 
+    /**
+     * Mark of the element it is seen at.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `text`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSymptom: FfiConverterRustBuffer<Symptom> {
+    override fun read(buf: ByteBuffer): Symptom {
+        return Symptom(
+            FfiConverterTypeSymptomKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Symptom) = (
+            FfiConverterTypeSymptomKind.allocationSize(value.`kind`) +
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterString.allocationSize(value.`text`)
+    )
+
+    override fun write(value: Symptom, buf: ByteBuffer) {
+            FfiConverterTypeSymptomKind.write(value.`kind`, buf)
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterString.write(value.`text`, buf)
+    }
+}
+
+
+
+/**
+ * A thread that fits, or one that could be taken for it.
+ */
+data class ThreadMatch (
+    /**
+     * As one writes it.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Family.
+     */
+    var `family`: ThreadFamily
+    , 
+    /**
+     * Family in words.
+     */
+    var `familyWords`: kotlin.String
+    , 
+    /**
+     * Nominal diameter, mm.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, mm.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Turns in an inch.
+     */
+    var `turnsPerInch`: kotlin.Double
+    , 
+    /**
+     * Angle of the flanks, degrees.
+     */
+    var `flankDegrees`: kotlin.Double
+    , 
+    /**
+     * Measured diameter below nominal, mm; negative above.
+     */
+    var `belowNominalMm`: kotlin.Double
+    , 
+    /**
+     * Measured pitch against nominal, per cent.
+     */
+    var `pitchOffPercent`: kotlin.Double
+    , 
+    /**
+     * It fits within what measuring and wear allow.
+     */
+    var `fits`: kotlin.Boolean
+    , 
+    /**
+     * What tells it apart, or where it is met.
+     */
+    var `hint`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThreadMatch: FfiConverterRustBuffer<ThreadMatch> {
+    override fun read(buf: ByteBuffer): ThreadMatch {
+        return ThreadMatch(
+            FfiConverterString.read(buf),
+            FfiConverterTypeThreadFamily.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThreadMatch) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterTypeThreadFamily.allocationSize(value.`family`) +
+            FfiConverterString.allocationSize(value.`familyWords`) +
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterDouble.allocationSize(value.`turnsPerInch`) +
+            FfiConverterDouble.allocationSize(value.`flankDegrees`) +
+            FfiConverterDouble.allocationSize(value.`belowNominalMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchOffPercent`) +
+            FfiConverterBoolean.allocationSize(value.`fits`) +
+            FfiConverterOptionalString.allocationSize(value.`hint`)
+    )
+
+    override fun write(value: ThreadMatch, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterTypeThreadFamily.write(value.`family`, buf)
+            FfiConverterString.write(value.`familyWords`, buf)
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterDouble.write(value.`turnsPerInch`, buf)
+            FfiConverterDouble.write(value.`flankDegrees`, buf)
+            FfiConverterDouble.write(value.`belowNominalMm`, buf)
+            FfiConverterDouble.write(value.`pitchOffPercent`, buf)
+            FfiConverterBoolean.write(value.`fits`, buf)
+            FfiConverterOptionalString.write(value.`hint`, buf)
+    }
+}
+
+
+
+/**
+ * How long a fuse lasts at a current.
+ */
+data class TimeBand (
+    /**
+     * It does not blow sooner than this, seconds.
+     */
+    var `leastSeconds`: kotlin.Double
+    , 
+    /**
+     * It has blown by this time, seconds; none when it may last for ever.
+     */
+    var `mostSeconds`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTimeBand: FfiConverterRustBuffer<TimeBand> {
+    override fun read(buf: ByteBuffer): TimeBand {
+        return TimeBand(
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TimeBand) = (
+            FfiConverterDouble.allocationSize(value.`leastSeconds`) +
+            FfiConverterOptionalDouble.allocationSize(value.`mostSeconds`)
+    )
+
+    override fun write(value: TimeBand, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`leastSeconds`, buf)
+            FfiConverterOptionalDouble.write(value.`mostSeconds`, buf)
     }
 }
 
@@ -6003,6 +10055,385 @@ public object FfiConverterTypeTodaySheet: FfiConverterRustBuffer<TodaySheet> {
             FfiConverterTypeReadiness.write(value.`readiness`, buf)
             FfiConverterUInt.write(value.`jobsDone`, buf)
             FfiConverterUInt.write(value.`jobs`, buf)
+    }
+}
+
+
+
+/**
+ * The torque as a band.
+ */
+data class TorqueBand (
+    /**
+     * How it is lubricated.
+     */
+    var `lubrication`: Lubrication
+    , 
+    /**
+     * At the least friction: the torque that is safe for every screw of the band.
+     */
+    var `least`: TorquePoint
+    , 
+    /**
+     * In the middle.
+     */
+    var `middle`: TorquePoint
+    , 
+    /**
+     * At the greatest friction.
+     */
+    var `most`: TorquePoint
+    , 
+    /**
+     * The maker's figure, where it was given. It wins.
+     */
+    var `maker`: MakerTorque? = null 
+    , 
+    /**
+     * Preload that the maker's figure gives at the greatest friction, N.
+     */
+    var `makerPreloadLeast`: kotlin.Double? = null 
+    , 
+    /**
+     * Preload that the maker's figure gives at the least friction, N.
+     */
+    var `makerPreloadMost`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTorqueBand: FfiConverterRustBuffer<TorqueBand> {
+    override fun read(buf: ByteBuffer): TorqueBand {
+        return TorqueBand(
+            FfiConverterTypeLubrication.read(buf),
+            FfiConverterTypeTorquePoint.read(buf),
+            FfiConverterTypeTorquePoint.read(buf),
+            FfiConverterTypeTorquePoint.read(buf),
+            FfiConverterOptionalTypeMakerTorque.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TorqueBand) = (
+            FfiConverterTypeLubrication.allocationSize(value.`lubrication`) +
+            FfiConverterTypeTorquePoint.allocationSize(value.`least`) +
+            FfiConverterTypeTorquePoint.allocationSize(value.`middle`) +
+            FfiConverterTypeTorquePoint.allocationSize(value.`most`) +
+            FfiConverterOptionalTypeMakerTorque.allocationSize(value.`maker`) +
+            FfiConverterOptionalDouble.allocationSize(value.`makerPreloadLeast`) +
+            FfiConverterOptionalDouble.allocationSize(value.`makerPreloadMost`)
+    )
+
+    override fun write(value: TorqueBand, buf: ByteBuffer) {
+            FfiConverterTypeLubrication.write(value.`lubrication`, buf)
+            FfiConverterTypeTorquePoint.write(value.`least`, buf)
+            FfiConverterTypeTorquePoint.write(value.`middle`, buf)
+            FfiConverterTypeTorquePoint.write(value.`most`, buf)
+            FfiConverterOptionalTypeMakerTorque.write(value.`maker`, buf)
+            FfiConverterOptionalDouble.write(value.`makerPreloadLeast`, buf)
+            FfiConverterOptionalDouble.write(value.`makerPreloadMost`, buf)
+    }
+}
+
+
+
+/**
+ * Preload and torque at one friction.
+ */
+data class TorquePoint (
+    /**
+     * Friction of thread and head.
+     */
+    var `friction`: kotlin.Double
+    , 
+    /**
+     * Preload, N.
+     */
+    var `preloadNewtons`: kotlin.Double
+    , 
+    /**
+     * Torque, N m.
+     */
+    var `torqueNm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTorquePoint: FfiConverterRustBuffer<TorquePoint> {
+    override fun read(buf: ByteBuffer): TorquePoint {
+        return TorquePoint(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TorquePoint) = (
+            FfiConverterDouble.allocationSize(value.`friction`) +
+            FfiConverterDouble.allocationSize(value.`preloadNewtons`) +
+            FfiConverterDouble.allocationSize(value.`torqueNm`)
+    )
+
+    override fun write(value: TorquePoint, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`friction`, buf)
+            FfiConverterDouble.write(value.`preloadNewtons`, buf)
+            FfiConverterDouble.write(value.`torqueNm`, buf)
+    }
+}
+
+
+
+/**
+ * A case: everything that is known before the first answer.
+ */
+data class TroubleCase (
+    /**
+     * What is wrong, in words.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * The suspects.
+     */
+    var `suspects`: List<Suspect> = listOf() 
+    , 
+    /**
+     * The covers.
+     */
+    var `covers`: List<Cover> = listOf() 
+    , 
+    /**
+     * The checks.
+     */
+    var `checks`: List<Check> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTroubleCase: FfiConverterRustBuffer<TroubleCase> {
+    override fun read(buf: ByteBuffer): TroubleCase {
+        return TroubleCase(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSuspect.read(buf),
+            FfiConverterSequenceTypeCover.read(buf),
+            FfiConverterSequenceTypeCheck.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TroubleCase) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterSequenceTypeSuspect.allocationSize(value.`suspects`) +
+            FfiConverterSequenceTypeCover.allocationSize(value.`covers`) +
+            FfiConverterSequenceTypeCheck.allocationSize(value.`checks`)
+    )
+
+    override fun write(value: TroubleCase, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterSequenceTypeSuspect.write(value.`suspects`, buf)
+            FfiConverterSequenceTypeCover.write(value.`covers`, buf)
+            FfiConverterSequenceTypeCheck.write(value.`checks`, buf)
+    }
+}
+
+
+
+/**
+ * Something to try.
+ */
+data class TryOut (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * Probability that this is it.
+     */
+    var `probability`: kotlin.Double
+    , 
+    /**
+     * Minutes it takes once in reach.
+     */
+    var `minutes`: kotlin.Double
+    , 
+    /**
+     * The cover in the way, if any.
+     */
+    var `cover`: kotlin.String? = null 
+    , 
+    /**
+     * Minutes of that cover; zero without one.
+     */
+    var `coverMinutes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTryOut: FfiConverterRustBuffer<TryOut> {
+    override fun read(buf: ByteBuffer): TryOut {
+        return TryOut(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TryOut) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterDouble.allocationSize(value.`probability`) +
+            FfiConverterDouble.allocationSize(value.`minutes`) +
+            FfiConverterOptionalString.allocationSize(value.`cover`) +
+            FfiConverterDouble.allocationSize(value.`coverMinutes`)
+    )
+
+    override fun write(value: TryOut, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterDouble.write(value.`probability`, buf)
+            FfiConverterDouble.write(value.`minutes`, buf)
+            FfiConverterOptionalString.write(value.`cover`, buf)
+            FfiConverterDouble.write(value.`coverMinutes`, buf)
+    }
+}
+
+
+
+/**
+ * A two-part product.
+ */
+data class TwoPartAsk (
+    /**
+     * Amount ready to use: mL, or g where the sheet mixes by weight.
+     */
+    var `ready`: kotlin.Double
+    , 
+    /**
+     * The sheet mixes by weight.
+     */
+    var `byWeight`: kotlin.Boolean
+    , 
+    /**
+     * Parts of base.
+     */
+    var `partsBase`: kotlin.Double
+    , 
+    /**
+     * Parts of hardener.
+     */
+    var `partsHardener`: kotlin.Double
+    , 
+    /**
+     * Thinner, per cent.
+     */
+    var `thinnerPercent`: kotlin.Double
+    , 
+    /**
+     * The per cent is meant of the base alone, not of base and hardener.
+     */
+    var `thinnerOfBase`: kotlin.Boolean
+    , 
+    /**
+     * Density of the base, g/mL, to turn weight into volume or back.
+     */
+    var `baseDensity`: kotlin.Double? = null 
+    , 
+    /**
+     * Density of the hardener, g/mL.
+     */
+    var `hardenerDensity`: kotlin.Double? = null 
+    , 
+    /**
+     * Density of the thinner, g/mL.
+     */
+    var `thinnerDensity`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTwoPartAsk: FfiConverterRustBuffer<TwoPartAsk> {
+    override fun read(buf: ByteBuffer): TwoPartAsk {
+        return TwoPartAsk(
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TwoPartAsk) = (
+            FfiConverterDouble.allocationSize(value.`ready`) +
+            FfiConverterBoolean.allocationSize(value.`byWeight`) +
+            FfiConverterDouble.allocationSize(value.`partsBase`) +
+            FfiConverterDouble.allocationSize(value.`partsHardener`) +
+            FfiConverterDouble.allocationSize(value.`thinnerPercent`) +
+            FfiConverterBoolean.allocationSize(value.`thinnerOfBase`) +
+            FfiConverterOptionalDouble.allocationSize(value.`baseDensity`) +
+            FfiConverterOptionalDouble.allocationSize(value.`hardenerDensity`) +
+            FfiConverterOptionalDouble.allocationSize(value.`thinnerDensity`)
+    )
+
+    override fun write(value: TwoPartAsk, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`ready`, buf)
+            FfiConverterBoolean.write(value.`byWeight`, buf)
+            FfiConverterDouble.write(value.`partsBase`, buf)
+            FfiConverterDouble.write(value.`partsHardener`, buf)
+            FfiConverterDouble.write(value.`thinnerPercent`, buf)
+            FfiConverterBoolean.write(value.`thinnerOfBase`, buf)
+            FfiConverterOptionalDouble.write(value.`baseDensity`, buf)
+            FfiConverterOptionalDouble.write(value.`hardenerDensity`, buf)
+            FfiConverterOptionalDouble.write(value.`thinnerDensity`, buf)
     }
 }
 
@@ -6176,6 +10607,362 @@ public object FfiConverterTypeWheel: FfiConverterRustBuffer<Wheel> {
             FfiConverterOptionalString.write(value.`tyre`, buf)
             FfiConverterOptionalDouble.write(value.`circumferenceMm`, buf)
             FfiConverterOptionalBoolean.write(value.`tube`, buf)
+    }
+}
+
+
+
+/**
+ * What to size a wire and its fuse for. Only the current (or the watts) is needed.
+ */
+data class WireAsk (
+    /**
+     * Current of the load, amperes.
+     */
+    var `amperes`: kotlin.Double? = null 
+    , 
+    /**
+     * Power of the load in place of the current, watts.
+     */
+    var `watts`: kotlin.Double? = null 
+    , 
+    /**
+     * System voltage, volts; left out: 12.
+     */
+    var `systemVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * Length to the load, metres; left out: 1.5.
+     */
+    var `outMetres`: kotlin.Double? = null 
+    , 
+    /**
+     * Length of wire back, metres; left out: none, the frame carries it back.
+     */
+    var `backMetres`: kotlin.Double? = null 
+    , 
+    /**
+     * Temperature of the conductor, °C; left out: 40.
+     */
+    var `celsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Greatest drop that is accepted, volts; left out: 3 % of the system voltage.
+     */
+    var `allowedVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * List of currents; left out: the conservative one.
+     */
+    var `list`: CurrentList? = null 
+    , 
+    /**
+     * A section to judge, mm².
+     */
+    var `sectionMm2`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWireAsk: FfiConverterRustBuffer<WireAsk> {
+    override fun read(buf: ByteBuffer): WireAsk {
+        return WireAsk(
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeCurrentList.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WireAsk) = (
+            FfiConverterOptionalDouble.allocationSize(value.`amperes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`watts`) +
+            FfiConverterOptionalDouble.allocationSize(value.`systemVolts`) +
+            FfiConverterOptionalDouble.allocationSize(value.`outMetres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`backMetres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`celsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`allowedVolts`) +
+            FfiConverterOptionalTypeCurrentList.allocationSize(value.`list`) +
+            FfiConverterOptionalDouble.allocationSize(value.`sectionMm2`)
+    )
+
+    override fun write(value: WireAsk, buf: ByteBuffer) {
+            FfiConverterOptionalDouble.write(value.`amperes`, buf)
+            FfiConverterOptionalDouble.write(value.`watts`, buf)
+            FfiConverterOptionalDouble.write(value.`systemVolts`, buf)
+            FfiConverterOptionalDouble.write(value.`outMetres`, buf)
+            FfiConverterOptionalDouble.write(value.`backMetres`, buf)
+            FfiConverterOptionalDouble.write(value.`celsius`, buf)
+            FfiConverterOptionalDouble.write(value.`allowedVolts`, buf)
+            FfiConverterOptionalTypeCurrentList.write(value.`list`, buf)
+            FfiConverterOptionalDouble.write(value.`sectionMm2`, buf)
+    }
+}
+
+
+
+/**
+ * A wire with the fuse for it.
+ */
+data class WireChoice (
+    /**
+     * Section, mm².
+     */
+    var `sectionMm2`: kotlin.Double
+    , 
+    /**
+     * Voltage lost, volts.
+     */
+    var `dropVolts`: kotlin.Double
+    , 
+    /**
+     * Current that the wire may carry, amperes.
+     */
+    var `mayCarryAmperes`: kotlin.Double
+    , 
+    /**
+     * Rating of the smallest fuse that carries the load and protects the wire, amperes.
+     */
+    var `fuseAmperes`: kotlin.Double? = null 
+    , 
+    /**
+     * Colour of that fuse.
+     */
+    var `fuseColour`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWireChoice: FfiConverterRustBuffer<WireChoice> {
+    override fun read(buf: ByteBuffer): WireChoice {
+        return WireChoice(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WireChoice) = (
+            FfiConverterDouble.allocationSize(value.`sectionMm2`) +
+            FfiConverterDouble.allocationSize(value.`dropVolts`) +
+            FfiConverterDouble.allocationSize(value.`mayCarryAmperes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`fuseAmperes`) +
+            FfiConverterOptionalString.allocationSize(value.`fuseColour`)
+    )
+
+    override fun write(value: WireChoice, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`sectionMm2`, buf)
+            FfiConverterDouble.write(value.`dropVolts`, buf)
+            FfiConverterDouble.write(value.`mayCarryAmperes`, buf)
+            FfiConverterOptionalDouble.write(value.`fuseAmperes`, buf)
+            FfiConverterOptionalString.write(value.`fuseColour`, buf)
+    }
+}
+
+
+
+/**
+ * The page of wire and fuse.
+ */
+data class WireSheet (
+    /**
+     * The load, amperes.
+     */
+    var `amperes`: kotlin.Double
+    , 
+    /**
+     * Greatest drop accepted, volts.
+     */
+    var `allowedVolts`: kotlin.Double
+    , 
+    /**
+     * List of currents that was used.
+     */
+    var `list`: CurrentList
+    , 
+    /**
+     * The smallest wire and fuse that satisfy everything; none when no wire of the list does.
+     */
+    var `suggested`: WireChoice? = null 
+    , 
+    /**
+     * What kept the next smaller wire from being enough.
+     */
+    var `binding`: Binding
+    , 
+    /**
+     * The section that was asked about.
+     */
+    var `asked`: WireChoice? = null 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWireSheet: FfiConverterRustBuffer<WireSheet> {
+    override fun read(buf: ByteBuffer): WireSheet {
+        return WireSheet(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeCurrentList.read(buf),
+            FfiConverterOptionalTypeWireChoice.read(buf),
+            FfiConverterTypeBinding.read(buf),
+            FfiConverterOptionalTypeWireChoice.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WireSheet) = (
+            FfiConverterDouble.allocationSize(value.`amperes`) +
+            FfiConverterDouble.allocationSize(value.`allowedVolts`) +
+            FfiConverterTypeCurrentList.allocationSize(value.`list`) +
+            FfiConverterOptionalTypeWireChoice.allocationSize(value.`suggested`) +
+            FfiConverterTypeBinding.allocationSize(value.`binding`) +
+            FfiConverterOptionalTypeWireChoice.allocationSize(value.`asked`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: WireSheet, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`amperes`, buf)
+            FfiConverterDouble.write(value.`allowedVolts`, buf)
+            FfiConverterTypeCurrentList.write(value.`list`, buf)
+            FfiConverterOptionalTypeWireChoice.write(value.`suggested`, buf)
+            FfiConverterTypeBinding.write(value.`binding`, buf)
+            FfiConverterOptionalTypeWireChoice.write(value.`asked`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * What to make a case from.
+ */
+data class WiringAsk (
+    /**
+     * What is wrong, in words.
+     */
+    var `complaint`: kotlin.String
+    , 
+    /**
+     * The harness as it should be.
+     */
+    var `harness`: Harness
+    , 
+    /**
+     * The switch positions that the checks use.
+     */
+    var `settings`: List<Setting> = listOf() 
+    , 
+    /**
+     * The points that can be reached.
+     */
+    var `probes`: List<Probe> = listOf() 
+    , 
+    /**
+     * The covers.
+     */
+    var `covers`: List<Cover> = listOf() 
+    , 
+    /**
+     * Age of the harness, years: joints corrode with age.
+     */
+    var `ageYears`: kotlin.Double
+    , 
+    /**
+     * Whether somebody has worked on the wiring lately: then wrong connections are likelier.
+     */
+    var `reworked`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWiringAsk: FfiConverterRustBuffer<WiringAsk> {
+    override fun read(buf: ByteBuffer): WiringAsk {
+        return WiringAsk(
+            FfiConverterString.read(buf),
+            FfiConverterTypeHarness.read(buf),
+            FfiConverterSequenceTypeSetting.read(buf),
+            FfiConverterSequenceTypeProbe.read(buf),
+            FfiConverterSequenceTypeCover.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WiringAsk) = (
+            FfiConverterString.allocationSize(value.`complaint`) +
+            FfiConverterTypeHarness.allocationSize(value.`harness`) +
+            FfiConverterSequenceTypeSetting.allocationSize(value.`settings`) +
+            FfiConverterSequenceTypeProbe.allocationSize(value.`probes`) +
+            FfiConverterSequenceTypeCover.allocationSize(value.`covers`) +
+            FfiConverterDouble.allocationSize(value.`ageYears`) +
+            FfiConverterBoolean.allocationSize(value.`reworked`)
+    )
+
+    override fun write(value: WiringAsk, buf: ByteBuffer) {
+            FfiConverterString.write(value.`complaint`, buf)
+            FfiConverterTypeHarness.write(value.`harness`, buf)
+            FfiConverterSequenceTypeSetting.write(value.`settings`, buf)
+            FfiConverterSequenceTypeProbe.write(value.`probes`, buf)
+            FfiConverterSequenceTypeCover.write(value.`covers`, buf)
+            FfiConverterDouble.write(value.`ageYears`, buf)
+            FfiConverterBoolean.write(value.`reworked`, buf)
     }
 }
 
@@ -6492,6 +11279,57 @@ public object FfiConverterTypeAnswerWord: FfiConverterRustBuffer<AnswerWord> {
 
 
 /**
+ * What kept the next smaller wire from being enough.
+ */
+
+enum class Binding {
+    
+    /**
+     * Nothing: the smallest wire of the list is enough.
+     */
+    SMALLEST,
+    /**
+     * It would lose too much voltage.
+     */
+    DROP,
+    /**
+     * It may not carry the current.
+     */
+    CURRENT,
+    /**
+     * No fuse carries the load and still protects it.
+     */
+    FUSE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBinding: FfiConverterRustBuffer<Binding> {
+    override fun read(buf: ByteBuffer) = try {
+        Binding.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Binding) = 4UL
+
+    override fun write(value: Binding, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Kind of brake.
  */
 
@@ -6689,6 +11527,926 @@ public object FfiConverterTypeCode: FfiConverterRustBuffer<Code> {
 
 
 /**
+ * What an element is.
+ */
+sealed class Component {
+    
+    /**
+     * A battery: an electromotive force behind its own resistance.
+     */
+    data class Battery(
+        /**
+         * Voltage without load, volts.
+         */
+        val `emfVolts`: kotlin.Double, 
+        /**
+         * Internal resistance, ohms.
+         */
+        val `internalOhms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The direct-current side of an alternator with regulator and rectifier: gives what it can below the regulated voltage.
+     */
+    data class Regulator(
+        /**
+         * Regulated voltage, volts.
+         */
+        val `regulatedVolts`: kotlin.Double, 
+        /**
+         * Mark of the switch that stands for the engine.
+         */
+        val `engine`: kotlin.String, 
+        /**
+         * What it can give in which state; nothing in a state that is not named.
+         */
+        val `output`: List<uniffi.layshaft_core.OutputAt>) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A wire, flexible copper.
+     */
+    data class Wire(
+        /**
+         * Section, mm².
+         */
+        val `sectionMm2`: kotlin.Double, 
+        /**
+         * Length, metres.
+         */
+        val `lengthMetres`: kotlin.Double, 
+        /**
+         * Temperature, °C.
+         */
+        val `celsius`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A plug contact, eyelet or earth point.
+     */
+    data class Joint(
+        /**
+         * Contact resistance, ohms.
+         */
+        val `ohms`: kotlin.Double, 
+        /**
+         * Plug that it belongs to; contacts of one plug can be swapped.
+         */
+        val `plug`: kotlin.String?) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A pair of switch contacts.
+     */
+    data class Contact(
+        /**
+         * Mark of its switch.
+         */
+        val `switch`: kotlin.String, 
+        /**
+         * Positions in which it is made.
+         */
+        val `closedIn`: List<kotlin.String>, 
+        /**
+         * Contact resistance when made, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A fuse.
+     */
+    data class Fuse(
+        /**
+         * Rating, amperes.
+         */
+        val `ratedAmperes`: kotlin.Double, 
+        /**
+         * Resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A filament lamp.
+     */
+    data class Filament(
+        /**
+         * Power at the test voltage, watts.
+         */
+        val `watts`: kotlin.Double, 
+        /**
+         * Test voltage, volts.
+         */
+        val `testVolts`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * An LED lamp with a driver that holds its current. Passes nothing when fitted the wrong way round.
+     */
+    data class LedDriven(
+        /**
+         * Power at the rated voltage, watts.
+         */
+        val `watts`: kotlin.Double, 
+        /**
+         * Rated voltage, volts.
+         */
+        val `ratedVolts`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * An LED lamp with a series resistor. Passes nothing when fitted the wrong way round.
+     */
+    data class LedSeries(
+        /**
+         * LEDs in series.
+         */
+        val `inSeries`: kotlin.UInt, 
+        /**
+         * Series resistor, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A diode.
+     */
+    data class Diode(
+        /**
+         * Saturation current, amperes.
+         */
+        val `saturationAmperes`: kotlin.Double, 
+        /**
+         * Emission coefficient.
+         */
+        val `emission`: kotlin.Double, 
+        /**
+         * Series resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A resistor.
+     */
+    data class Resistor(
+        /**
+         * Resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The coil of a relay or solenoid.
+     */
+    data class Coil(
+        /**
+         * Resistance, ohms.
+         */
+        val `ohms`: kotlin.Double, 
+        /**
+         * Voltage from which it pulls in, volts.
+         */
+        val `pullInVolts`: kotlin.Double, 
+        /**
+         * Voltage below which it lets go, volts.
+         */
+        val `letGoVolts`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The contacts of a relay or solenoid.
+     */
+    data class RelayContact(
+        /**
+         * Mark of the coil's element.
+         */
+        val `coil`: kotlin.String, 
+        /**
+         * Whether they are made when the coil pulls (else when it is at rest).
+         */
+        val `madeWhenPulled`: kotlin.Boolean, 
+        /**
+         * Contact resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The contacts of a flasher, made in the lit half of its beat.
+     */
+    data class Flasher(
+        /**
+         * Mark of the switch that stands for its beat.
+         */
+        val `beat`: kotlin.String, 
+        /**
+         * Position of the beat in which the contacts are made.
+         */
+        val `lit`: kotlin.String, 
+        /**
+         * Current below which it does not flash, amperes; none for one that minds no load.
+         */
+        val `leastAmperes`: kotlin.Double?, 
+        /**
+         * Contact resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A horn, taken as the resistance that draws its power.
+     */
+    data class Horn(
+        /**
+         * Power at the rated voltage, watts.
+         */
+        val `watts`: kotlin.Double, 
+        /**
+         * Rated voltage, volts.
+         */
+        val `ratedVolts`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Ignition, instrument or another consumer, taken as the resistance that draws its power.
+     */
+    data class Load(
+        /**
+         * Power at the rated voltage, watts.
+         */
+        val `watts`: kotlin.Double, 
+        /**
+         * Rated voltage, volts.
+         */
+        val `ratedVolts`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A starter motor.
+     */
+    data class Starter(
+        /**
+         * Voltage at which it turns the engine briskly, volts.
+         */
+        val `ratedVolts`: kotlin.Double, 
+        /**
+         * Voltage over current while it cannot turn, ohms.
+         */
+        val `stalledOhms`: kotlin.Double, 
+        /**
+         * Voltage over current while it turns the engine, ohms.
+         */
+        val `turningOhms`: kotlin.Double, 
+        /**
+         * Mark of the switch that stands for the crankshaft.
+         */
+        val `crank`: kotlin.String, 
+        /**
+         * Position in which the crankshaft turns.
+         */
+        val `turns`: kotlin.String) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * An earth strap or the frame itself.
+     */
+    data class Strap(
+        /**
+         * Resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Component()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeComponent : FfiConverterRustBuffer<Component>{
+    override fun read(buf: ByteBuffer): Component {
+        return when(buf.getInt()) {
+            1 -> Component.Battery(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            2 -> Component.Regulator(
+                FfiConverterDouble.read(buf),
+                FfiConverterString.read(buf),
+                FfiConverterSequenceTypeOutputAt.read(buf),
+                )
+            3 -> Component.Wire(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            4 -> Component.Joint(
+                FfiConverterDouble.read(buf),
+                FfiConverterOptionalString.read(buf),
+                )
+            5 -> Component.Contact(
+                FfiConverterString.read(buf),
+                FfiConverterSequenceString.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            6 -> Component.Fuse(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            7 -> Component.Filament(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            8 -> Component.LedDriven(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            9 -> Component.LedSeries(
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            10 -> Component.Diode(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            11 -> Component.Resistor(
+                FfiConverterDouble.read(buf),
+                )
+            12 -> Component.Coil(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            13 -> Component.RelayContact(
+                FfiConverterString.read(buf),
+                FfiConverterBoolean.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            14 -> Component.Flasher(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                FfiConverterOptionalDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            15 -> Component.Horn(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            16 -> Component.Load(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            17 -> Component.Starter(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            18 -> Component.Strap(
+                FfiConverterDouble.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Component): ULong = when(value) {
+        is Component.Battery -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`emfVolts`)
+                + FfiConverterDouble.allocationSize(value.`internalOhms`)
+            )
+        }
+        is Component.Regulator -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`regulatedVolts`)
+                + FfiConverterString.allocationSize(value.`engine`)
+                + FfiConverterSequenceTypeOutputAt.allocationSize(value.`output`)
+            )
+        }
+        is Component.Wire -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`sectionMm2`)
+                + FfiConverterDouble.allocationSize(value.`lengthMetres`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+            )
+        }
+        is Component.Joint -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+                + FfiConverterOptionalString.allocationSize(value.`plug`)
+            )
+        }
+        is Component.Contact -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`switch`)
+                + FfiConverterSequenceString.allocationSize(value.`closedIn`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Fuse -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ratedAmperes`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Filament -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`watts`)
+                + FfiConverterDouble.allocationSize(value.`testVolts`)
+            )
+        }
+        is Component.LedDriven -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`watts`)
+                + FfiConverterDouble.allocationSize(value.`ratedVolts`)
+            )
+        }
+        is Component.LedSeries -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`inSeries`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Diode -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`saturationAmperes`)
+                + FfiConverterDouble.allocationSize(value.`emission`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Resistor -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Coil -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+                + FfiConverterDouble.allocationSize(value.`pullInVolts`)
+                + FfiConverterDouble.allocationSize(value.`letGoVolts`)
+            )
+        }
+        is Component.RelayContact -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`coil`)
+                + FfiConverterBoolean.allocationSize(value.`madeWhenPulled`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Flasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`beat`)
+                + FfiConverterString.allocationSize(value.`lit`)
+                + FfiConverterOptionalDouble.allocationSize(value.`leastAmperes`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Component.Horn -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`watts`)
+                + FfiConverterDouble.allocationSize(value.`ratedVolts`)
+            )
+        }
+        is Component.Load -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`watts`)
+                + FfiConverterDouble.allocationSize(value.`ratedVolts`)
+            )
+        }
+        is Component.Starter -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ratedVolts`)
+                + FfiConverterDouble.allocationSize(value.`stalledOhms`)
+                + FfiConverterDouble.allocationSize(value.`turningOhms`)
+                + FfiConverterString.allocationSize(value.`crank`)
+                + FfiConverterString.allocationSize(value.`turns`)
+            )
+        }
+        is Component.Strap -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+    }
+
+    override fun write(value: Component, buf: ByteBuffer) {
+        when(value) {
+            is Component.Battery -> {
+                buf.putInt(1)
+                FfiConverterDouble.write(value.`emfVolts`, buf)
+                FfiConverterDouble.write(value.`internalOhms`, buf)
+                Unit
+            }
+            is Component.Regulator -> {
+                buf.putInt(2)
+                FfiConverterDouble.write(value.`regulatedVolts`, buf)
+                FfiConverterString.write(value.`engine`, buf)
+                FfiConverterSequenceTypeOutputAt.write(value.`output`, buf)
+                Unit
+            }
+            is Component.Wire -> {
+                buf.putInt(3)
+                FfiConverterDouble.write(value.`sectionMm2`, buf)
+                FfiConverterDouble.write(value.`lengthMetres`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                Unit
+            }
+            is Component.Joint -> {
+                buf.putInt(4)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                FfiConverterOptionalString.write(value.`plug`, buf)
+                Unit
+            }
+            is Component.Contact -> {
+                buf.putInt(5)
+                FfiConverterString.write(value.`switch`, buf)
+                FfiConverterSequenceString.write(value.`closedIn`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Fuse -> {
+                buf.putInt(6)
+                FfiConverterDouble.write(value.`ratedAmperes`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Filament -> {
+                buf.putInt(7)
+                FfiConverterDouble.write(value.`watts`, buf)
+                FfiConverterDouble.write(value.`testVolts`, buf)
+                Unit
+            }
+            is Component.LedDriven -> {
+                buf.putInt(8)
+                FfiConverterDouble.write(value.`watts`, buf)
+                FfiConverterDouble.write(value.`ratedVolts`, buf)
+                Unit
+            }
+            is Component.LedSeries -> {
+                buf.putInt(9)
+                FfiConverterUInt.write(value.`inSeries`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Diode -> {
+                buf.putInt(10)
+                FfiConverterDouble.write(value.`saturationAmperes`, buf)
+                FfiConverterDouble.write(value.`emission`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Resistor -> {
+                buf.putInt(11)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Coil -> {
+                buf.putInt(12)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                FfiConverterDouble.write(value.`pullInVolts`, buf)
+                FfiConverterDouble.write(value.`letGoVolts`, buf)
+                Unit
+            }
+            is Component.RelayContact -> {
+                buf.putInt(13)
+                FfiConverterString.write(value.`coil`, buf)
+                FfiConverterBoolean.write(value.`madeWhenPulled`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Flasher -> {
+                buf.putInt(14)
+                FfiConverterString.write(value.`beat`, buf)
+                FfiConverterString.write(value.`lit`, buf)
+                FfiConverterOptionalDouble.write(value.`leastAmperes`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Component.Horn -> {
+                buf.putInt(15)
+                FfiConverterDouble.write(value.`watts`, buf)
+                FfiConverterDouble.write(value.`ratedVolts`, buf)
+                Unit
+            }
+            is Component.Load -> {
+                buf.putInt(16)
+                FfiConverterDouble.write(value.`watts`, buf)
+                FfiConverterDouble.write(value.`ratedVolts`, buf)
+                Unit
+            }
+            is Component.Starter -> {
+                buf.putInt(17)
+                FfiConverterDouble.write(value.`ratedVolts`, buf)
+                FfiConverterDouble.write(value.`stalledOhms`, buf)
+                FfiConverterDouble.write(value.`turningOhms`, buf)
+                FfiConverterString.write(value.`crank`, buf)
+                FfiConverterString.write(value.`turns`, buf)
+                Unit
+            }
+            is Component.Strap -> {
+                buf.putInt(18)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * What is wrong with an element.
+ */
+sealed class Condition {
+    
+    /**
+     * No current passes.
+     */
+    object Open : Condition()
+    
+    
+    /**
+     * A bad joint in series with it.
+     */
+    data class BadJoint(
+        /**
+         * Resistance of the joint, ohms.
+         */
+        val `ohms`: kotlin.Double) : Condition()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A contact that is always made.
+     */
+    object Stuck : Condition()
+    
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCondition : FfiConverterRustBuffer<Condition>{
+    override fun read(buf: ByteBuffer): Condition {
+        return when(buf.getInt()) {
+            1 -> Condition.Open
+            2 -> Condition.BadJoint(
+                FfiConverterDouble.read(buf),
+                )
+            3 -> Condition.Stuck
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Condition): ULong = when(value) {
+        is Condition.Open -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+            )
+        }
+        is Condition.BadJoint -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Condition.Stuck -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+            )
+        }
+    }
+
+    override fun write(value: Condition, buf: ByteBuffer) {
+        when(value) {
+            is Condition.Open -> {
+                buf.putInt(1)
+                Unit
+            }
+            is Condition.BadJoint -> {
+                buf.putInt(2)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Condition.Stuck -> {
+                buf.putInt(3)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * How a conductor is made.
+ */
+
+enum class Conductor {
+    
+    /**
+     * Pure copper of exactly the section, no allowance: the physical floor.
+     */
+    IDEAL,
+    /**
+     * Solid or stranded, plain (IEC 60228 class 1 and 2).
+     */
+    SOLID,
+    /**
+     * Flexible, plain (class 5 and 6): what a harness is made of.
+     */
+    FLEXIBLE,
+    /**
+     * Flexible, tinned (class 5 and 6).
+     */
+    TINNED;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeConductor: FfiConverterRustBuffer<Conductor> {
+    override fun read(buf: ByteBuffer) = try {
+        Conductor.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Conductor) = 4UL
+
+    override fun write(value: Conductor, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * How far a coat is.
  */
 
@@ -6748,6 +12506,53 @@ public object FfiConverterTypeCureState: FfiConverterRustBuffer<CureState> {
 
 
 /**
+ * Whose list of currents a wire is judged by.
+ */
+
+enum class CurrentList {
+    
+    /**
+     * A maker's list for bundled wire in a vehicle: the lowest, and the one taken when nothing is said.
+     */
+    CONSERVATIVE,
+    /**
+     * A list for towing cable.
+     */
+    TOWING,
+    /**
+     * Catalogue ratings of thin-wall wire, single and in free air. From memory, unconfirmed.
+     */
+    THIN_WALL;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCurrentList: FfiConverterRustBuffer<CurrentList> {
+    override fun read(buf: ByteBuffer) = try {
+        CurrentList.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: CurrentList) = 4UL
+
+    override fun write(value: CurrentList, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Front or rear.
  */
 
@@ -6782,6 +12587,593 @@ public object FfiConverterTypeEnd: FfiConverterRustBuffer<End> {
     override fun allocationSize(value: End) = 4UL
 
     override fun write(value: End, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * One answer. A session is the list of them; taking the last one back undoes it.
+ */
+sealed class Evidence {
+    
+    /**
+     * An outcome was seen.
+     */
+    data class Seen(
+        /**
+         * Mark of the check.
+         */
+        val `check`: kotlin.String, 
+        /**
+         * Mark of the outcome.
+         */
+        val `outcome`: kotlin.String) : Evidence()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A voltage was read.
+     */
+    data class Read(
+        /**
+         * Mark of the check.
+         */
+        val `check`: kotlin.String, 
+        /**
+         * The reading, volts.
+         */
+        val `volts`: kotlin.Double) : Evidence()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEvidence : FfiConverterRustBuffer<Evidence>{
+    override fun read(buf: ByteBuffer): Evidence {
+        return when(buf.getInt()) {
+            1 -> Evidence.Seen(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            2 -> Evidence.Read(
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Evidence): ULong = when(value) {
+        is Evidence.Seen -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`check`)
+                + FfiConverterString.allocationSize(value.`outcome`)
+            )
+        }
+        is Evidence.Read -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`check`)
+                + FfiConverterDouble.allocationSize(value.`volts`)
+            )
+        }
+    }
+
+    override fun write(value: Evidence, buf: ByteBuffer) {
+        when(value) {
+            is Evidence.Seen -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`check`, buf)
+                FfiConverterString.write(value.`outcome`, buf)
+                Unit
+            }
+            is Evidence.Read -> {
+                buf.putInt(2)
+                FfiConverterString.write(value.`check`, buf)
+                FfiConverterDouble.write(value.`volts`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * One fault.
+ */
+sealed class Fault {
+    
+    /**
+     * Broken, unplugged or burnt out.
+     */
+    data class Open(
+        /**
+         * Mark of the element.
+         */
+        val `element`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A corroded or loose joint in series.
+     */
+    data class BadJoint(
+        /**
+         * Mark of the element.
+         */
+        val `element`: kotlin.String, 
+        /**
+         * Its resistance, ohms.
+         */
+        val `ohms`: kotlin.Double) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A point that touches the frame.
+     */
+    data class ShortToFrame(
+        /**
+         * The point.
+         */
+        val `point`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Two contacts of a plug exchanged.
+     */
+    data class Swapped(
+        /**
+         * Mark of the one contact.
+         */
+        val `one`: kotlin.String, 
+        /**
+         * Mark of the other.
+         */
+        val `other`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Something with a polarity fitted the wrong way round.
+     */
+    data class Reversed(
+        /**
+         * Mark of the element.
+         */
+        val `element`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A lamp of other watts.
+     */
+    data class WrongLamp(
+        /**
+         * Mark of the lamp.
+         */
+        val `element`: kotlin.String, 
+        /**
+         * Watts of what was fitted.
+         */
+        val `watts`: kotlin.Double) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * An earth strap or earth point that makes no contact.
+     */
+    data class MissingEarth(
+        /**
+         * Mark of the element.
+         */
+        val `element`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A contact that is always made.
+     */
+    data class StuckContact(
+        /**
+         * Mark of the contact.
+         */
+        val `element`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A contact that never makes.
+     */
+    data class DeadContact(
+        /**
+         * Mark of the contact.
+         */
+        val `element`: kotlin.String) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A battery that is flat or worn out.
+     */
+    data class WeakBattery(
+        /**
+         * Mark of the battery.
+         */
+        val `element`: kotlin.String, 
+        /**
+         * Voltage without load, volts.
+         */
+        val `emfVolts`: kotlin.Double, 
+        /**
+         * Internal resistance, ohms.
+         */
+        val `internalOhms`: kotlin.Double) : Fault()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFault : FfiConverterRustBuffer<Fault>{
+    override fun read(buf: ByteBuffer): Fault {
+        return when(buf.getInt()) {
+            1 -> Fault.Open(
+                FfiConverterString.read(buf),
+                )
+            2 -> Fault.BadJoint(
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            3 -> Fault.ShortToFrame(
+                FfiConverterString.read(buf),
+                )
+            4 -> Fault.Swapped(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            5 -> Fault.Reversed(
+                FfiConverterString.read(buf),
+                )
+            6 -> Fault.WrongLamp(
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            7 -> Fault.MissingEarth(
+                FfiConverterString.read(buf),
+                )
+            8 -> Fault.StuckContact(
+                FfiConverterString.read(buf),
+                )
+            9 -> Fault.DeadContact(
+                FfiConverterString.read(buf),
+                )
+            10 -> Fault.WeakBattery(
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Fault): ULong = when(value) {
+        is Fault.Open -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+            )
+        }
+        is Fault.BadJoint -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Fault.ShortToFrame -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`point`)
+            )
+        }
+        is Fault.Swapped -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`one`)
+                + FfiConverterString.allocationSize(value.`other`)
+            )
+        }
+        is Fault.Reversed -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+            )
+        }
+        is Fault.WrongLamp -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+                + FfiConverterDouble.allocationSize(value.`watts`)
+            )
+        }
+        is Fault.MissingEarth -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+            )
+        }
+        is Fault.StuckContact -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+            )
+        }
+        is Fault.DeadContact -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+            )
+        }
+        is Fault.WeakBattery -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`element`)
+                + FfiConverterDouble.allocationSize(value.`emfVolts`)
+                + FfiConverterDouble.allocationSize(value.`internalOhms`)
+            )
+        }
+    }
+
+    override fun write(value: Fault, buf: ByteBuffer) {
+        when(value) {
+            is Fault.Open -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`element`, buf)
+                Unit
+            }
+            is Fault.BadJoint -> {
+                buf.putInt(2)
+                FfiConverterString.write(value.`element`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Fault.ShortToFrame -> {
+                buf.putInt(3)
+                FfiConverterString.write(value.`point`, buf)
+                Unit
+            }
+            is Fault.Swapped -> {
+                buf.putInt(4)
+                FfiConverterString.write(value.`one`, buf)
+                FfiConverterString.write(value.`other`, buf)
+                Unit
+            }
+            is Fault.Reversed -> {
+                buf.putInt(5)
+                FfiConverterString.write(value.`element`, buf)
+                Unit
+            }
+            is Fault.WrongLamp -> {
+                buf.putInt(6)
+                FfiConverterString.write(value.`element`, buf)
+                FfiConverterDouble.write(value.`watts`, buf)
+                Unit
+            }
+            is Fault.MissingEarth -> {
+                buf.putInt(7)
+                FfiConverterString.write(value.`element`, buf)
+                Unit
+            }
+            is Fault.StuckContact -> {
+                buf.putInt(8)
+                FfiConverterString.write(value.`element`, buf)
+                Unit
+            }
+            is Fault.DeadContact -> {
+                buf.putInt(9)
+                FfiConverterString.write(value.`element`, buf)
+                Unit
+            }
+            is Fault.WeakBattery -> {
+                buf.putInt(10)
+                FfiConverterString.write(value.`element`, buf)
+                FfiConverterDouble.write(value.`emfVolts`, buf)
+                FfiConverterDouble.write(value.`internalOhms`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
+ */
+
+enum class FillKind {
+    
+    /**
+     * After letting the old filling run out.
+     */
+    DRAIN,
+    /**
+     * After letting it run out and changing the filter.
+     */
+    WITH_FILTER,
+    /**
+     * After a strip-down, everything dry.
+     */
+    AFTER_STRIP_DOWN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFillKind: FfiConverterRustBuffer<FillKind> {
+    override fun read(buf: ByteBuffer) = try {
+        FillKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: FillKind) = 4UL
+
+    override fun write(value: FillKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Grades of brake fluid.
+ */
+
+enum class FluidGrade {
+    
+    /**
+     * DOT 3, glycol.
+     */
+    DOT3,
+    /**
+     * DOT 4, glycol with borate.
+     */
+    DOT4,
+    /**
+     * DOT 5, silicone.
+     */
+    DOT5,
+    /**
+     * DOT 5.1, glycol with borate.
+     */
+    DOT51,
+    /**
+     * Mineral oil, for systems that are made for it alone.
+     */
+    MINERAL;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFluidGrade: FfiConverterRustBuffer<FluidGrade> {
+    override fun read(buf: ByteBuffer) = try {
+        FluidGrade.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: FluidGrade) = 4UL
+
+    override fun write(value: FluidGrade, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -6885,6 +13277,326 @@ public object FfiConverterTypeJudgement: FfiConverterRustBuffer<Judgement> {
 
 
 /**
+ * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+ */
+
+enum class LampLook {
+    
+    /**
+     * Dark, silent, still.
+     */
+    OFF,
+    /**
+     * A glow that is seen in the dark only; a horn that clicks.
+     */
+    GLOW,
+    /**
+     * Plainly too weak.
+     */
+    DIM,
+    /**
+     * As it should be.
+     */
+    FULL;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampLook: FfiConverterRustBuffer<LampLook> {
+    override fun read(buf: ByteBuffer) = try {
+        LampLook.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: LampLook) = 4UL
+
+    override fun write(value: LampLook, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Current through an element, amperes, as a function of the voltage across it, volts.
+ */
+sealed class Law {
+    
+    /**
+     * A resistance: `I = V / R`.
+     */
+    data class Resistance(
+        /**
+         * R, ohms.
+         */
+        val `ohms`: kotlin.Double) : Law()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A source behind its resistance: `I = (V - E) / R`; negative when it gives current.
+     */
+    data class Emf(
+        /**
+         * E, volts.
+         */
+        val `volts`: kotlin.Double, 
+        /**
+         * R, ohms.
+         */
+        val `ohms`: kotlin.Double) : Law()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A filament: `I = I0 (V/V0) ((V/V0)^2 + ε²)^-0.225`, which is the handbook's V^0.55 with a finite cold resistance.
+     */
+    data class Filament(
+        /**
+         * I0, amperes.
+         */
+        val `amperes`: kotlin.Double, 
+        /**
+         * V0, volts.
+         */
+        val `volts`: kotlin.Double) : Law()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A junction with a resistance in series: `V = U ln(1 + I/Is) + I R`.
+     */
+    data class Junction(
+        /**
+         * Is, amperes.
+         */
+        val `saturationAmperes`: kotlin.Double, 
+        /**
+         * U = emission coefficient times thermal voltage, volts.
+         */
+        val `slopeVolts`: kotlin.Double, 
+        /**
+         * R, ohms; above zero.
+         */
+        val `ohms`: kotlin.Double) : Law()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A current that rises from nothing at `start` to its full value at `full` and stays there:
+     * `I = I0 (s(V - start) - s(V - full) - the same at 0 V) / (full - start)`, `s(x) = w ln(1 + e^(x/w))`, w = 0.1 V.
+     */
+    data class Driver(
+        /**
+         * Full current, amperes.
+         */
+        val `amperes`: kotlin.Double, 
+        /**
+         * Start, volts.
+         */
+        val `startVolts`: kotlin.Double, 
+        /**
+         * Full, volts.
+         */
+        val `fullVolts`: kotlin.Double) : Law()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A regulated source: gives its current below the regulated voltage and nothing above, in a rounded step of some tenths
+     * of a volt: `I = -I0 (1 - tanh((V - V0)/w)) / 2`, w = 0.1 V.
+     */
+    data class Regulated(
+        /**
+         * Current, amperes.
+         */
+        val `amperes`: kotlin.Double, 
+        /**
+         * Regulated voltage, volts.
+         */
+        val `volts`: kotlin.Double) : Law()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLaw : FfiConverterRustBuffer<Law>{
+    override fun read(buf: ByteBuffer): Law {
+        return when(buf.getInt()) {
+            1 -> Law.Resistance(
+                FfiConverterDouble.read(buf),
+                )
+            2 -> Law.Emf(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            3 -> Law.Filament(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            4 -> Law.Junction(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            5 -> Law.Driver(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            6 -> Law.Regulated(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Law): ULong = when(value) {
+        is Law.Resistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Law.Emf -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`volts`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Law.Filament -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`amperes`)
+                + FfiConverterDouble.allocationSize(value.`volts`)
+            )
+        }
+        is Law.Junction -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`saturationAmperes`)
+                + FfiConverterDouble.allocationSize(value.`slopeVolts`)
+                + FfiConverterDouble.allocationSize(value.`ohms`)
+            )
+        }
+        is Law.Driver -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`amperes`)
+                + FfiConverterDouble.allocationSize(value.`startVolts`)
+                + FfiConverterDouble.allocationSize(value.`fullVolts`)
+            )
+        }
+        is Law.Regulated -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`amperes`)
+                + FfiConverterDouble.allocationSize(value.`volts`)
+            )
+        }
+    }
+
+    override fun write(value: Law, buf: ByteBuffer) {
+        when(value) {
+            is Law.Resistance -> {
+                buf.putInt(1)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Law.Emf -> {
+                buf.putInt(2)
+                FfiConverterDouble.write(value.`volts`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Law.Filament -> {
+                buf.putInt(3)
+                FfiConverterDouble.write(value.`amperes`, buf)
+                FfiConverterDouble.write(value.`volts`, buf)
+                Unit
+            }
+            is Law.Junction -> {
+                buf.putInt(4)
+                FfiConverterDouble.write(value.`saturationAmperes`, buf)
+                FfiConverterDouble.write(value.`slopeVolts`, buf)
+                FfiConverterDouble.write(value.`ohms`, buf)
+                Unit
+            }
+            is Law.Driver -> {
+                buf.putInt(5)
+                FfiConverterDouble.write(value.`amperes`, buf)
+                FfiConverterDouble.write(value.`startVolts`, buf)
+                FfiConverterDouble.write(value.`fullVolts`, buf)
+                Unit
+            }
+            is Law.Regulated -> {
+                buf.putInt(6)
+                FfiConverterDouble.write(value.`amperes`, buf)
+                FfiConverterDouble.write(value.`volts`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * What turns the current into light or work.
  */
 
@@ -6927,6 +13639,57 @@ public object FfiConverterTypeLightSource: FfiConverterRustBuffer<LightSource> {
     override fun allocationSize(value: LightSource) = 4UL
 
     override fun write(value: LightSource, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * How thread and head are lubricated.
+ */
+
+enum class Lubrication {
+    
+    /**
+     * As it comes, dry and clean.
+     */
+    DRY,
+    /**
+     * A drop of oil.
+     */
+    OILED,
+    /**
+     * Grease, copper or ceramic paste.
+     */
+    PASTE,
+    /**
+     * Liquid thread lock.
+     */
+    THREAD_LOCK;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLubrication: FfiConverterRustBuffer<Lubrication> {
+    override fun read(buf: ByteBuffer) = try {
+        Lubrication.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Lubrication) = 4UL
+
+    override fun write(value: Lubrication, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -7061,6 +13824,225 @@ public object FfiConverterTypeMeasure : FfiConverterRustBuffer<Measure>{
                 FfiConverterString.write(value.`quantity`, buf)
                 FfiConverterTypeUnitOfMeasure.write(value.`unit`, buf)
                 FfiConverterTypeLimit.write(value.`limit`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * Whether two fluids may meet.
+ */
+
+enum class Meeting {
+    
+    /**
+     * The same grade.
+     */
+    SAME,
+    /**
+     * They mix; the boiling points of the lower grade count from then on.
+     */
+    AS_THE_LOWER,
+    /**
+     * Never: flush and strip down instead.
+     */
+    NEVER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMeeting: FfiConverterRustBuffer<Meeting> {
+    override fun read(buf: ByteBuffer) = try {
+        Meeting.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Meeting) = 4UL
+
+    override fun write(value: Meeting, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What is mixed.
+ */
+sealed class Mix {
+    
+    /**
+     * Oil into fuel for a two-stroke.
+     */
+    data class Premix(
+        /**
+         * Fuel, L.
+         */
+        val `fuelLitres`: kotlin.Double, 
+        /**
+         * Parts of fuel to one of oil: 50 for 50:1.
+         */
+        val `partsFuel`: kotlin.Double) : Mix()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Base, hardener and thinner.
+     */
+    data class TwoPart(
+        /**
+         * The product.
+         */
+        val `product`: uniffi.layshaft_core.TwoPartAsk) : Mix()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Thinner into a one-part paint.
+     */
+    data class Thinning(
+        /**
+         * Unthinned paint, mL.
+         */
+        val `paintMl`: kotlin.Double, 
+        /**
+         * Thinner, per cent of it.
+         */
+        val `thinnerPercent`: kotlin.Double) : Mix()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Paint for an area.
+     */
+    data class Cover(
+        /**
+         * The area.
+         */
+        val `area`: uniffi.layshaft_core.CoverAsk) : Mix()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMix : FfiConverterRustBuffer<Mix>{
+    override fun read(buf: ByteBuffer): Mix {
+        return when(buf.getInt()) {
+            1 -> Mix.Premix(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            2 -> Mix.TwoPart(
+                FfiConverterTypeTwoPartAsk.read(buf),
+                )
+            3 -> Mix.Thinning(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            4 -> Mix.Cover(
+                FfiConverterTypeCoverAsk.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Mix): ULong = when(value) {
+        is Mix.Premix -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`fuelLitres`)
+                + FfiConverterDouble.allocationSize(value.`partsFuel`)
+            )
+        }
+        is Mix.TwoPart -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTwoPartAsk.allocationSize(value.`product`)
+            )
+        }
+        is Mix.Thinning -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`paintMl`)
+                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
+            )
+        }
+        is Mix.Cover -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCoverAsk.allocationSize(value.`area`)
+            )
+        }
+    }
+
+    override fun write(value: Mix, buf: ByteBuffer) {
+        when(value) {
+            is Mix.Premix -> {
+                buf.putInt(1)
+                FfiConverterDouble.write(value.`fuelLitres`, buf)
+                FfiConverterDouble.write(value.`partsFuel`, buf)
+                Unit
+            }
+            is Mix.TwoPart -> {
+                buf.putInt(2)
+                FfiConverterTypeTwoPartAsk.write(value.`product`, buf)
+                Unit
+            }
+            is Mix.Thinning -> {
+                buf.putInt(3)
+                FfiConverterDouble.write(value.`paintMl`, buf)
+                FfiConverterDouble.write(value.`thinnerPercent`, buf)
+                Unit
+            }
+            is Mix.Cover -> {
+                buf.putInt(4)
+                FfiConverterTypeCoverAsk.write(value.`area`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
@@ -7236,6 +14218,25 @@ sealed class Proposal {
         companion object
     }
     
+    /**
+     * Other parts in a brake.
+     */
+    data class Brake(
+        /**
+         * Which brake.
+         */
+        val `end`: uniffi.layshaft_core.End, 
+        /**
+         * What would be fitted; fields left out are as fitted now.
+         */
+        val `brake`: uniffi.layshaft_core.Brake) : Proposal()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -7261,6 +14262,10 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 FfiConverterString.read(buf),
                 FfiConverterTypeConsumer.read(buf),
                 )
+            3 -> Proposal.Brake(
+                FfiConverterTypeEnd.read(buf),
+                FfiConverterTypeBrake.read(buf),
+                )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
         }
     }
@@ -7283,6 +14288,14 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 + FfiConverterTypeConsumer.allocationSize(value.`consumer`)
             )
         }
+        is Proposal.Brake -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeEnd.allocationSize(value.`end`)
+                + FfiConverterTypeBrake.allocationSize(value.`brake`)
+            )
+        }
     }
 
     override fun write(value: Proposal, buf: ByteBuffer) {
@@ -7300,7 +14313,68 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 FfiConverterTypeConsumer.write(value.`consumer`, buf)
                 Unit
             }
+            is Proposal.Brake -> {
+                buf.putInt(3)
+                FfiConverterTypeEnd.write(value.`end`, buf)
+                FfiConverterTypeBrake.write(value.`brake`, buf)
+                Unit
+            }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * How it is put on.
+ */
+
+enum class PutOn {
+    
+    /**
+     * Brush.
+     */
+    BRUSH,
+    /**
+     * Roller.
+     */
+    ROLLER,
+    /**
+     * Aerosol can.
+     */
+    AEROSOL,
+    /**
+     * Spray gun at high pressure.
+     */
+    GUN,
+    /**
+     * Spray gun at low pressure (HVLP).
+     */
+    LOW_PRESSURE_GUN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePutOn: FfiConverterRustBuffer<PutOn> {
+    override fun read(buf: ByteBuffer) = try {
+        PutOn.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: PutOn) = 4UL
+
+    override fun write(value: PutOn, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
     }
 }
 
@@ -7351,6 +14425,69 @@ public object FfiConverterTypeRidingState: FfiConverterRustBuffer<RidingState> {
     override fun allocationSize(value: RidingState) = 4UL
 
     override fun write(value: RidingState, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Where a screw sits, as far as its replacement is concerned.
+ */
+
+enum class ScrewPlace {
+    
+    /**
+     * Caliper, disc, lever, torque arm, pedal.
+     */
+    BRAKE,
+    /**
+     * Axle, its nut and its clamps.
+     */
+    AXLE,
+    /**
+     * Engine mounts, swing arm pivot.
+     */
+    ENGINE_MOUNT,
+    /**
+     * Handlebar, fork clamps, steering stem.
+     */
+    STEERING,
+    /**
+     * Inside the engine: rods, camshaft, cylinder head.
+     */
+    INSIDE_ENGINE,
+    /**
+     * Engine covers.
+     */
+    COVER,
+    /**
+     * Mudguards, side covers, lamps.
+     */
+    BODYWORK;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeScrewPlace: FfiConverterRustBuffer<ScrewPlace> {
+    override fun read(buf: ByteBuffer) = try {
+        ScrewPlace.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ScrewPlace) = 4UL
+
+    override fun write(value: ScrewPlace, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -7990,6 +15127,626 @@ sealed class Sum {
         companion object
     }
     
+    /**
+     * A hydraulic disc brake from the fingers to the road.
+     */
+    data class HydraulicBrake(
+        /**
+         * Force at the lever, newtons.
+         */
+        val `leverNewtons`: kotlin.Double, 
+        /**
+         * Lever ratio.
+         */
+        val `leverRatio`: kotlin.Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */
+        val `masterMm`: kotlin.Double, 
+        /**
+         * Pistons that press on one side.
+         */
+        val `pistons`: kotlin.UInt, 
+        /**
+         * Diameter of one piston, millimetres.
+         */
+        val `pistonMm`: kotlin.Double, 
+        /**
+         * Friction of the pads.
+         */
+        val `padFriction`: kotlin.Double, 
+        /**
+         * Effective radius, millimetres.
+         */
+        val `effectiveRadiusMm`: kotlin.Double, 
+        /**
+         * Radius of the wheel, millimetres.
+         */
+        val `wheelRadiusMm`: kotlin.Double, 
+        /**
+         * Machine and rider, kilograms.
+         */
+        val `massKg`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Pistons of a caliper that press on one side.
+     */
+    data class CaliperPistons(
+        /**
+         * Pistons in all.
+         */
+        val `pistons`: kotlin.UInt, 
+        /**
+         * They face each other in a fixed caliper.
+         */
+        val `opposed`: kotlin.Boolean) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Lever travel that pad clearance and hose take up.
+     */
+    data class LeverTravel(
+        /**
+         * Force at the lever, newtons.
+         */
+        val `leverNewtons`: kotlin.Double, 
+        /**
+         * Lever ratio.
+         */
+        val `leverRatio`: kotlin.Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */
+        val `masterMm`: kotlin.Double, 
+        /**
+         * Pistons that press on one side.
+         */
+        val `pistons`: kotlin.UInt, 
+        /**
+         * Diameter of one piston, millimetres.
+         */
+        val `pistonMm`: kotlin.Double, 
+        /**
+         * Running clearance of a pad, millimetres.
+         */
+        val `padClearanceMm`: kotlin.Double, 
+        /**
+         * Length of the hose, millimetres.
+         */
+        val `hoseMm`: kotlin.Double, 
+        /**
+         * Swelling of one metre of it at 69 bar, millilitres.
+         */
+        val `hoseSwellMlM`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+     */
+    data class BrakePair(
+        /**
+         * Bore of the master cylinder, millimetres.
+         */
+        val `masterMm`: kotlin.Double, 
+        /**
+         * Pistons on one side.
+         */
+        val `pistons`: kotlin.UInt, 
+        /**
+         * Diameter of one piston, millimetres.
+         */
+        val `pistonMm`: kotlin.Double, 
+        /**
+         * Bore of the other master cylinder, millimetres.
+         */
+        val `newMasterMm`: kotlin.Double, 
+        /**
+         * Pistons of the other caliper on one side.
+         */
+        val `newPistons`: kotlin.UInt, 
+        /**
+         * Diameter of one of them, millimetres.
+         */
+        val `newPistonMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Stopping distance from deceleration.
+     */
+    data class StoppingDistance(
+        /**
+         * Speed before braking, km/h.
+         */
+        val `roadSpeedKmh`: kotlin.Double, 
+        /**
+         * Deceleration, m/s².
+         */
+        val `deceleration`: kotlin.Double, 
+        /**
+         * Reaction, seconds.
+         */
+        val `reactionSeconds`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Deceleration from a measured stopping distance.
+     */
+    data class StoppingDeceleration(
+        /**
+         * Speed before braking, km/h.
+         */
+        val `roadSpeedKmh`: kotlin.Double, 
+        /**
+         * Distance, metres.
+         */
+        val `metres`: kotlin.Double, 
+        /**
+         * Reaction that is in it, seconds.
+         */
+        val `reactionSeconds`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Force and deceleration that a brake efficiency means.
+     */
+    data class BrakeEfficiency(
+        /**
+         * Per cent of the weight.
+         */
+        val `percent`: kotlin.Double, 
+        /**
+         * Machine and rider, kilograms.
+         */
+        val `massKg`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Longest stop that Directive 93/14/EEC allows.
+     */
+    data class DirectiveStop(
+        /**
+         * Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
+         */
+        val `line`: kotlin.String, 
+        /**
+         * Speed, km/h.
+         */
+        val `roadSpeedKmh`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Angle and torque of the cam lever of a drum brake.
+     */
+    data class CamLever(
+        /**
+         * Angle between rod and lever at rest, degrees.
+         */
+        val `camDegrees`: kotlin.Double, 
+        /**
+         * Travel of the rod, millimetres.
+         */
+        val `rodTravelMm`: kotlin.Double, 
+        /**
+         * Length of the lever, millimetres.
+         */
+        val `camArmMm`: kotlin.Double, 
+        /**
+         * Pull of the rod, newtons.
+         */
+        val `rodNewtons`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * What leading and trailing shoes make of the force at their tips.
+     */
+    data class DrumShoes(
+        /**
+         * Friction of the linings.
+         */
+        val `padFriction`: kotlin.Double, 
+        /**
+         * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+         */
+        val `pivotShare`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Least boiling points of a brake fluid.
+     */
+    data class BrakeFluid(
+        /**
+         * Grade as on the cap.
+         */
+        val `fluid`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Fluid that must pass when a brake is bled.
+     */
+    data class BleedThrough(
+        /**
+         * Bore of the hose, millimetres.
+         */
+        val `hoseBoreMm`: kotlin.Double, 
+        /**
+         * Length of the hose, millimetres.
+         */
+        val `hoseMm`: kotlin.Double, 
+        /**
+         * Pistons of the caliper in all.
+         */
+        val `pistons`: kotlin.UInt, 
+        /**
+         * Diameter of one piston, millimetres.
+         */
+        val `pistonMm`: kotlin.Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */
+        val `masterMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Stress area and diameters of a thread.
+     */
+    data class StressArea(
+        /**
+         * Nominal diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Proof load and breaking load of a screw.
+     */
+    data class ScrewLoads(
+        /**
+         * Nominal diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Property class: 8.8.
+         */
+        val `propertyClass`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Preload and torque of a screw by VDI 2230, hexagon head.
+     */
+    data class TighteningTorque(
+        /**
+         * Nominal diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Property class: 8.8.
+         */
+        val `propertyClass`: kotlin.String, 
+        /**
+         * Friction of thread and head.
+         */
+        val `friction`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Preload that a torque gives, hexagon head.
+     */
+    data class PreloadFromTorque(
+        /**
+         * Nominal diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Torque, newton metres.
+         */
+        val `torqueNm`: kotlin.Double, 
+        /**
+         * Friction of thread and head.
+         */
+        val `friction`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Torque by the nut factor for a share of the proof load.
+     */
+    data class NutFactorTorque(
+        /**
+         * Nominal diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Property class: 8.8.
+         */
+        val `propertyClass`: kotlin.String, 
+        /**
+         * Nut factor.
+         */
+        val `nutFactor`: kotlin.Double, 
+        /**
+         * Share of the proof load, per cent.
+         */
+        val `sharePercent`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Thread engaged so that the screw breaks before the tapped thread strips.
+     */
+    data class ThreadEngagement(
+        /**
+         * Load, newtons.
+         */
+        val `loadNewtons`: kotlin.Double, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Outer diameter of the screw, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Flank diameter of the nut thread, millimetres.
+         */
+        val `nutFlankMm`: kotlin.Double, 
+        /**
+         * Shear strength of the tapped material, megapascals.
+         */
+        val `shearMpa`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Which thread a measured diameter and pitch is nearest to.
+     */
+    data class IdentifyThread(
+        /**
+         * Measured outer diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Measured pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A volume poured with one cup.
+     */
+    data class PourSplit(
+        /**
+         * Volume, litres.
+         */
+        val `litres`: kotlin.Double, 
+        /**
+         * Cup, millilitres.
+         */
+        val `cupMl`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Oil for premix.
+     */
+    data class Premix(
+        /**
+         * Fuel, litres.
+         */
+        val `fuelLitres`: kotlin.Double, 
+        /**
+         * Parts of fuel to one of oil.
+         */
+        val `partsFuel`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Base, hardener and thinner of an amount ready to use.
+     */
+    data class TwoPart(
+        /**
+         * Amount ready to use, millilitres.
+         */
+        val `readyMl`: kotlin.Double, 
+        /**
+         * Parts of base.
+         */
+        val `partsBase`: kotlin.Double, 
+        /**
+         * Parts of hardener.
+         */
+        val `partsHardener`: kotlin.Double, 
+        /**
+         * Thinner, per cent.
+         */
+        val `thinnerPercent`: kotlin.Double, 
+        /**
+         * The per cent is meant of the base alone.
+         */
+        val `thinnerOfBase`: kotlin.Boolean) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Thinner into a one-part paint.
+     */
+    data class Thinning(
+        /**
+         * Unthinned paint, millilitres.
+         */
+        val `paintMl`: kotlin.Double, 
+        /**
+         * Thinner, per cent of it.
+         */
+        val `thinnerPercent`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Paint and cans for an area.
+     */
+    data class PaintNeeded(
+        /**
+         * Area, square metres.
+         */
+        val `squareMetres`: kotlin.Double, 
+        /**
+         * Coats.
+         */
+        val `coats`: kotlin.UInt, 
+        /**
+         * Solids by volume, per cent.
+         */
+        val `solidsPercent`: kotlin.Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */
+        val `dryMicrometres`: kotlin.Double, 
+        /**
+         * Loss, per cent.
+         */
+        val `lossPercent`: kotlin.Double, 
+        /**
+         * Can, millilitres.
+         */
+        val `canMl`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -8093,6 +15850,143 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 )
             18 -> Sum.NominalOutput(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            19 -> Sum.HydraulicBrake(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            20 -> Sum.CaliperPistons(
+                FfiConverterUInt.read(buf),
+                FfiConverterBoolean.read(buf),
+                )
+            21 -> Sum.LeverTravel(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            22 -> Sum.BrakePair(
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            23 -> Sum.StoppingDistance(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            24 -> Sum.StoppingDeceleration(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            25 -> Sum.BrakeEfficiency(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            26 -> Sum.DirectiveStop(
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            27 -> Sum.CamLever(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            28 -> Sum.DrumShoes(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            29 -> Sum.BrakeFluid(
+                FfiConverterString.read(buf),
+                )
+            30 -> Sum.BleedThrough(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            31 -> Sum.StressArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            32 -> Sum.ScrewLoads(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterString.read(buf),
+                )
+            33 -> Sum.TighteningTorque(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            34 -> Sum.PreloadFromTorque(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            35 -> Sum.NutFactorTorque(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            36 -> Sum.ThreadEngagement(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            37 -> Sum.IdentifyThread(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            38 -> Sum.PourSplit(
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            39 -> Sum.Premix(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            40 -> Sum.TwoPart(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterBoolean.read(buf),
+                )
+            41 -> Sum.Thinning(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            42 -> Sum.PaintNeeded(
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -8265,6 +16159,239 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`engineRpm`)
             )
         }
+        is Sum.HydraulicBrake -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`leverNewtons`)
+                + FfiConverterDouble.allocationSize(value.`leverRatio`)
+                + FfiConverterDouble.allocationSize(value.`masterMm`)
+                + FfiConverterUInt.allocationSize(value.`pistons`)
+                + FfiConverterDouble.allocationSize(value.`pistonMm`)
+                + FfiConverterDouble.allocationSize(value.`padFriction`)
+                + FfiConverterDouble.allocationSize(value.`effectiveRadiusMm`)
+                + FfiConverterDouble.allocationSize(value.`wheelRadiusMm`)
+                + FfiConverterDouble.allocationSize(value.`massKg`)
+            )
+        }
+        is Sum.CaliperPistons -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`pistons`)
+                + FfiConverterBoolean.allocationSize(value.`opposed`)
+            )
+        }
+        is Sum.LeverTravel -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`leverNewtons`)
+                + FfiConverterDouble.allocationSize(value.`leverRatio`)
+                + FfiConverterDouble.allocationSize(value.`masterMm`)
+                + FfiConverterUInt.allocationSize(value.`pistons`)
+                + FfiConverterDouble.allocationSize(value.`pistonMm`)
+                + FfiConverterDouble.allocationSize(value.`padClearanceMm`)
+                + FfiConverterDouble.allocationSize(value.`hoseMm`)
+                + FfiConverterDouble.allocationSize(value.`hoseSwellMlM`)
+            )
+        }
+        is Sum.BrakePair -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`masterMm`)
+                + FfiConverterUInt.allocationSize(value.`pistons`)
+                + FfiConverterDouble.allocationSize(value.`pistonMm`)
+                + FfiConverterDouble.allocationSize(value.`newMasterMm`)
+                + FfiConverterUInt.allocationSize(value.`newPistons`)
+                + FfiConverterDouble.allocationSize(value.`newPistonMm`)
+            )
+        }
+        is Sum.StoppingDistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+                + FfiConverterDouble.allocationSize(value.`deceleration`)
+                + FfiConverterDouble.allocationSize(value.`reactionSeconds`)
+            )
+        }
+        is Sum.StoppingDeceleration -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+                + FfiConverterDouble.allocationSize(value.`metres`)
+                + FfiConverterDouble.allocationSize(value.`reactionSeconds`)
+            )
+        }
+        is Sum.BrakeEfficiency -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`percent`)
+                + FfiConverterDouble.allocationSize(value.`massKg`)
+            )
+        }
+        is Sum.DirectiveStop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`line`)
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+            )
+        }
+        is Sum.CamLever -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`camDegrees`)
+                + FfiConverterDouble.allocationSize(value.`rodTravelMm`)
+                + FfiConverterDouble.allocationSize(value.`camArmMm`)
+                + FfiConverterDouble.allocationSize(value.`rodNewtons`)
+            )
+        }
+        is Sum.DrumShoes -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`padFriction`)
+                + FfiConverterDouble.allocationSize(value.`pivotShare`)
+            )
+        }
+        is Sum.BrakeFluid -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`fluid`)
+            )
+        }
+        is Sum.BleedThrough -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`hoseBoreMm`)
+                + FfiConverterDouble.allocationSize(value.`hoseMm`)
+                + FfiConverterUInt.allocationSize(value.`pistons`)
+                + FfiConverterDouble.allocationSize(value.`pistonMm`)
+                + FfiConverterDouble.allocationSize(value.`masterMm`)
+            )
+        }
+        is Sum.StressArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+            )
+        }
+        is Sum.ScrewLoads -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterString.allocationSize(value.`propertyClass`)
+            )
+        }
+        is Sum.TighteningTorque -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterString.allocationSize(value.`propertyClass`)
+                + FfiConverterDouble.allocationSize(value.`friction`)
+            )
+        }
+        is Sum.PreloadFromTorque -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterDouble.allocationSize(value.`torqueNm`)
+                + FfiConverterDouble.allocationSize(value.`friction`)
+            )
+        }
+        is Sum.NutFactorTorque -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterString.allocationSize(value.`propertyClass`)
+                + FfiConverterDouble.allocationSize(value.`nutFactor`)
+                + FfiConverterDouble.allocationSize(value.`sharePercent`)
+            )
+        }
+        is Sum.ThreadEngagement -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`loadNewtons`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`nutFlankMm`)
+                + FfiConverterDouble.allocationSize(value.`shearMpa`)
+            )
+        }
+        is Sum.IdentifyThread -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+            )
+        }
+        is Sum.PourSplit -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`litres`)
+                + FfiConverterUInt.allocationSize(value.`cupMl`)
+            )
+        }
+        is Sum.Premix -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`fuelLitres`)
+                + FfiConverterDouble.allocationSize(value.`partsFuel`)
+            )
+        }
+        is Sum.TwoPart -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`readyMl`)
+                + FfiConverterDouble.allocationSize(value.`partsBase`)
+                + FfiConverterDouble.allocationSize(value.`partsHardener`)
+                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
+                + FfiConverterBoolean.allocationSize(value.`thinnerOfBase`)
+            )
+        }
+        is Sum.Thinning -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`paintMl`)
+                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
+            )
+        }
+        is Sum.PaintNeeded -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`squareMetres`)
+                + FfiConverterUInt.allocationSize(value.`coats`)
+                + FfiConverterDouble.allocationSize(value.`solidsPercent`)
+                + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
+                + FfiConverterDouble.allocationSize(value.`lossPercent`)
+                + FfiConverterDouble.allocationSize(value.`canMl`)
+            )
+        }
     }
 
     override fun write(value: Sum, buf: ByteBuffer) {
@@ -8396,7 +16523,365 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 Unit
             }
+            is Sum.HydraulicBrake -> {
+                buf.putInt(19)
+                FfiConverterDouble.write(value.`leverNewtons`, buf)
+                FfiConverterDouble.write(value.`leverRatio`, buf)
+                FfiConverterDouble.write(value.`masterMm`, buf)
+                FfiConverterUInt.write(value.`pistons`, buf)
+                FfiConverterDouble.write(value.`pistonMm`, buf)
+                FfiConverterDouble.write(value.`padFriction`, buf)
+                FfiConverterDouble.write(value.`effectiveRadiusMm`, buf)
+                FfiConverterDouble.write(value.`wheelRadiusMm`, buf)
+                FfiConverterDouble.write(value.`massKg`, buf)
+                Unit
+            }
+            is Sum.CaliperPistons -> {
+                buf.putInt(20)
+                FfiConverterUInt.write(value.`pistons`, buf)
+                FfiConverterBoolean.write(value.`opposed`, buf)
+                Unit
+            }
+            is Sum.LeverTravel -> {
+                buf.putInt(21)
+                FfiConverterDouble.write(value.`leverNewtons`, buf)
+                FfiConverterDouble.write(value.`leverRatio`, buf)
+                FfiConverterDouble.write(value.`masterMm`, buf)
+                FfiConverterUInt.write(value.`pistons`, buf)
+                FfiConverterDouble.write(value.`pistonMm`, buf)
+                FfiConverterDouble.write(value.`padClearanceMm`, buf)
+                FfiConverterDouble.write(value.`hoseMm`, buf)
+                FfiConverterDouble.write(value.`hoseSwellMlM`, buf)
+                Unit
+            }
+            is Sum.BrakePair -> {
+                buf.putInt(22)
+                FfiConverterDouble.write(value.`masterMm`, buf)
+                FfiConverterUInt.write(value.`pistons`, buf)
+                FfiConverterDouble.write(value.`pistonMm`, buf)
+                FfiConverterDouble.write(value.`newMasterMm`, buf)
+                FfiConverterUInt.write(value.`newPistons`, buf)
+                FfiConverterDouble.write(value.`newPistonMm`, buf)
+                Unit
+            }
+            is Sum.StoppingDistance -> {
+                buf.putInt(23)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                FfiConverterDouble.write(value.`deceleration`, buf)
+                FfiConverterDouble.write(value.`reactionSeconds`, buf)
+                Unit
+            }
+            is Sum.StoppingDeceleration -> {
+                buf.putInt(24)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                FfiConverterDouble.write(value.`metres`, buf)
+                FfiConverterDouble.write(value.`reactionSeconds`, buf)
+                Unit
+            }
+            is Sum.BrakeEfficiency -> {
+                buf.putInt(25)
+                FfiConverterDouble.write(value.`percent`, buf)
+                FfiConverterDouble.write(value.`massKg`, buf)
+                Unit
+            }
+            is Sum.DirectiveStop -> {
+                buf.putInt(26)
+                FfiConverterString.write(value.`line`, buf)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                Unit
+            }
+            is Sum.CamLever -> {
+                buf.putInt(27)
+                FfiConverterDouble.write(value.`camDegrees`, buf)
+                FfiConverterDouble.write(value.`rodTravelMm`, buf)
+                FfiConverterDouble.write(value.`camArmMm`, buf)
+                FfiConverterDouble.write(value.`rodNewtons`, buf)
+                Unit
+            }
+            is Sum.DrumShoes -> {
+                buf.putInt(28)
+                FfiConverterDouble.write(value.`padFriction`, buf)
+                FfiConverterDouble.write(value.`pivotShare`, buf)
+                Unit
+            }
+            is Sum.BrakeFluid -> {
+                buf.putInt(29)
+                FfiConverterString.write(value.`fluid`, buf)
+                Unit
+            }
+            is Sum.BleedThrough -> {
+                buf.putInt(30)
+                FfiConverterDouble.write(value.`hoseBoreMm`, buf)
+                FfiConverterDouble.write(value.`hoseMm`, buf)
+                FfiConverterUInt.write(value.`pistons`, buf)
+                FfiConverterDouble.write(value.`pistonMm`, buf)
+                FfiConverterDouble.write(value.`masterMm`, buf)
+                Unit
+            }
+            is Sum.StressArea -> {
+                buf.putInt(31)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                Unit
+            }
+            is Sum.ScrewLoads -> {
+                buf.putInt(32)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterString.write(value.`propertyClass`, buf)
+                Unit
+            }
+            is Sum.TighteningTorque -> {
+                buf.putInt(33)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterString.write(value.`propertyClass`, buf)
+                FfiConverterDouble.write(value.`friction`, buf)
+                Unit
+            }
+            is Sum.PreloadFromTorque -> {
+                buf.putInt(34)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterDouble.write(value.`torqueNm`, buf)
+                FfiConverterDouble.write(value.`friction`, buf)
+                Unit
+            }
+            is Sum.NutFactorTorque -> {
+                buf.putInt(35)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterString.write(value.`propertyClass`, buf)
+                FfiConverterDouble.write(value.`nutFactor`, buf)
+                FfiConverterDouble.write(value.`sharePercent`, buf)
+                Unit
+            }
+            is Sum.ThreadEngagement -> {
+                buf.putInt(36)
+                FfiConverterDouble.write(value.`loadNewtons`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`nutFlankMm`, buf)
+                FfiConverterDouble.write(value.`shearMpa`, buf)
+                Unit
+            }
+            is Sum.IdentifyThread -> {
+                buf.putInt(37)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                Unit
+            }
+            is Sum.PourSplit -> {
+                buf.putInt(38)
+                FfiConverterDouble.write(value.`litres`, buf)
+                FfiConverterUInt.write(value.`cupMl`, buf)
+                Unit
+            }
+            is Sum.Premix -> {
+                buf.putInt(39)
+                FfiConverterDouble.write(value.`fuelLitres`, buf)
+                FfiConverterDouble.write(value.`partsFuel`, buf)
+                Unit
+            }
+            is Sum.TwoPart -> {
+                buf.putInt(40)
+                FfiConverterDouble.write(value.`readyMl`, buf)
+                FfiConverterDouble.write(value.`partsBase`, buf)
+                FfiConverterDouble.write(value.`partsHardener`, buf)
+                FfiConverterDouble.write(value.`thinnerPercent`, buf)
+                FfiConverterBoolean.write(value.`thinnerOfBase`, buf)
+                Unit
+            }
+            is Sum.Thinning -> {
+                buf.putInt(41)
+                FfiConverterDouble.write(value.`paintMl`, buf)
+                FfiConverterDouble.write(value.`thinnerPercent`, buf)
+                Unit
+            }
+            is Sum.PaintNeeded -> {
+                buf.putInt(42)
+                FfiConverterDouble.write(value.`squareMetres`, buf)
+                FfiConverterUInt.write(value.`coats`, buf)
+                FfiConverterDouble.write(value.`solidsPercent`, buf)
+                FfiConverterDouble.write(value.`dryMicrometres`, buf)
+                FfiConverterDouble.write(value.`lossPercent`, buf)
+                FfiConverterDouble.write(value.`canMl`, buf)
+                Unit
+            }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * Kind of symptom.
+ */
+
+enum class SymptomKind {
+    
+    /**
+     * A lamp, horn or starter does less than it should.
+     */
+    WEAKER,
+    /**
+     * One does something although it should not, or more than it should.
+     */
+    STRONGER,
+    /**
+     * A fuse blows.
+     */
+    FUSE_BLOWS,
+    /**
+     * A relay or solenoid chatters.
+     */
+    CHATTERS,
+    /**
+     * A flasher no longer flashes.
+     */
+    NOT_FLASHING;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSymptomKind: FfiConverterRustBuffer<SymptomKind> {
+    override fun read(buf: ByteBuffer) = try {
+        SymptomKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: SymptomKind) = 4UL
+
+    override fun write(value: SymptomKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What the screw goes into.
+ */
+
+enum class TappedInto {
+    
+    /**
+     * Steel of about the screw's strength.
+     */
+    STEEL,
+    /**
+     * Cast iron.
+     */
+    CAST_IRON,
+    /**
+     * Wrought or hardened aluminium alloy.
+     */
+    WROUGHT_ALUMINIUM,
+    /**
+     * Cast aluminium: engine cases, forks, hubs.
+     */
+    CAST_ALUMINIUM;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTappedInto: FfiConverterRustBuffer<TappedInto> {
+    override fun read(buf: ByteBuffer) = try {
+        TappedInto.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: TappedInto) = 4UL
+
+    override fun write(value: TappedInto, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Family of a thread.
+ */
+
+enum class ThreadFamily {
+    
+    /**
+     * ISO metric, coarse pitch.
+     */
+    METRIC_COARSE,
+    /**
+     * ISO metric, fine pitch.
+     */
+    METRIC_FINE,
+    /**
+     * Old Japanese pitches of the small sizes, before JIS went over to ISO.
+     */
+    OLD_JIS,
+    /**
+     * Unified coarse.
+     */
+    UNC,
+    /**
+     * Unified fine.
+     */
+    UNF,
+    /**
+     * British Standard Whitworth.
+     */
+    WHITWORTH,
+    /**
+     * British Standard Fine.
+     */
+    BSF,
+    /**
+     * British cycle thread.
+     */
+    CYCLE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThreadFamily: FfiConverterRustBuffer<ThreadFamily> {
+    override fun read(buf: ByteBuffer) = try {
+        ThreadFamily.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ThreadFamily) = 4UL
+
+    override fun write(value: ThreadFamily, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
     }
 }
 
@@ -8561,7 +17046,47 @@ enum class UnitOfMeasure {
     /**
      * A calendar year.
      */
-    YEAR;
+    YEAR,
+    /**
+     * Seconds of time.
+     */
+    SECOND,
+    /**
+     * Degrees of an angle.
+     */
+    DEGREE,
+    /**
+     * Square millimetres.
+     */
+    SQUARE_MILLIMETRE,
+    /**
+     * Megapascals (newtons per square millimetre).
+     */
+    MEGAPASCAL,
+    /**
+     * Turns of a thread in an inch.
+     */
+    TURNS_INCH,
+    /**
+     * Micrometres.
+     */
+    MICROMETRE,
+    /**
+     * Grams.
+     */
+    GRAM,
+    /**
+     * Square metres.
+     */
+    SQUARE_METRE,
+    /**
+     * Square metres that a litre covers.
+     */
+    SQUARE_METRE_LITRE,
+    /**
+     * Grams a millilitre.
+     */
+    GRAM_MILLILITRE;
 
     
 
@@ -8940,6 +17465,166 @@ public object FfiConverterOptionalString: FfiConverterRustBuffer<kotlin.String?>
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeBleedVolume: FfiConverterRustBuffer<BleedVolume?> {
+    override fun read(buf: ByteBuffer): BleedVolume? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBleedVolume.read(buf)
+    }
+
+    override fun allocationSize(value: BleedVolume?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBleedVolume.allocationSize(value)
+        }
+    }
+
+    override fun write(value: BleedVolume?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBleedVolume.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeBleeding: FfiConverterRustBuffer<Bleeding?> {
+    override fun read(buf: ByteBuffer): Bleeding? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBleeding.read(buf)
+    }
+
+    override fun allocationSize(value: Bleeding?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBleeding.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Bleeding?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBleeding.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeBrake: FfiConverterRustBuffer<Brake?> {
+    override fun read(buf: ByteBuffer): Brake? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBrake.read(buf)
+    }
+
+    override fun allocationSize(value: Brake?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBrake.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Brake?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBrake.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeBrakeChange: FfiConverterRustBuffer<BrakeChange?> {
+    override fun read(buf: ByteBuffer): BrakeChange? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBrakeChange.read(buf)
+    }
+
+    override fun allocationSize(value: BrakeChange?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBrakeChange.allocationSize(value)
+        }
+    }
+
+    override fun write(value: BrakeChange?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBrakeChange.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeBrakeLine: FfiConverterRustBuffer<BrakeLine?> {
+    override fun read(buf: ByteBuffer): BrakeLine? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBrakeLine.read(buf)
+    }
+
+    override fun allocationSize(value: BrakeLine?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBrakeLine.allocationSize(value)
+        }
+    }
+
+    override fun write(value: BrakeLine?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBrakeLine.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeChainFit: FfiConverterRustBuffer<ChainFit?> {
     override fun read(buf: ByteBuffer): ChainFit? {
         if (buf.get().toInt() == 0) {
@@ -8962,6 +17647,166 @@ public object FfiConverterOptionalTypeChainFit: FfiConverterRustBuffer<ChainFit?
         } else {
             buf.put(1)
             FfiConverterTypeChainFit.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeCoverNeed: FfiConverterRustBuffer<CoverNeed?> {
+    override fun read(buf: ByteBuffer): CoverNeed? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeCoverNeed.read(buf)
+    }
+
+    override fun allocationSize(value: CoverNeed?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeCoverNeed.allocationSize(value)
+        }
+    }
+
+    override fun write(value: CoverNeed?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeCoverNeed.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeDrumState: FfiConverterRustBuffer<DrumState?> {
+    override fun read(buf: ByteBuffer): DrumState? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDrumState.read(buf)
+    }
+
+    override fun allocationSize(value: DrumState?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDrumState.allocationSize(value)
+        }
+    }
+
+    override fun write(value: DrumState?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDrumState.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeEngagementAdvice: FfiConverterRustBuffer<EngagementAdvice?> {
+    override fun read(buf: ByteBuffer): EngagementAdvice? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeEngagementAdvice.read(buf)
+    }
+
+    override fun allocationSize(value: EngagementAdvice?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeEngagementAdvice.allocationSize(value)
+        }
+    }
+
+    override fun write(value: EngagementAdvice?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeEngagementAdvice.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFillChoice: FfiConverterRustBuffer<FillChoice?> {
+    override fun read(buf: ByteBuffer): FillChoice? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFillChoice.read(buf)
+    }
+
+    override fun allocationSize(value: FillChoice?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFillChoice.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FillChoice?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFillChoice.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFluidAdvice: FfiConverterRustBuffer<FluidAdvice?> {
+    override fun read(buf: ByteBuffer): FluidAdvice? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFluidAdvice.read(buf)
+    }
+
+    override fun allocationSize(value: FluidAdvice?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFluidAdvice.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FluidAdvice?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFluidAdvice.write(value, buf)
         }
     }
 }
@@ -9036,6 +17881,134 @@ public object FfiConverterOptionalTypeItemAnswer: FfiConverterRustBuffer<ItemAns
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeMakerTorque: FfiConverterRustBuffer<MakerTorque?> {
+    override fun read(buf: ByteBuffer): MakerTorque? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeMakerTorque.read(buf)
+    }
+
+    override fun allocationSize(value: MakerTorque?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeMakerTorque.allocationSize(value)
+        }
+    }
+
+    override fun write(value: MakerTorque?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeMakerTorque.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeMetering: FfiConverterRustBuffer<Metering?> {
+    override fun read(buf: ByteBuffer): Metering? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeMetering.read(buf)
+    }
+
+    override fun allocationSize(value: Metering?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeMetering.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Metering?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeMetering.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeNextCheck: FfiConverterRustBuffer<NextCheck?> {
+    override fun read(buf: ByteBuffer): NextCheck? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeNextCheck.read(buf)
+    }
+
+    override fun allocationSize(value: NextCheck?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeNextCheck.allocationSize(value)
+        }
+    }
+
+    override fun write(value: NextCheck?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeNextCheck.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeOtherReading: FfiConverterRustBuffer<OtherReading?> {
+    override fun read(buf: ByteBuffer): OtherReading? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeOtherReading.read(buf)
+    }
+
+    override fun allocationSize(value: OtherReading?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeOtherReading.allocationSize(value)
+        }
+    }
+
+    override fun write(value: OtherReading?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeOtherReading.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeOtherUnit: FfiConverterRustBuffer<OtherUnit?> {
     override fun read(buf: ByteBuffer): OtherUnit? {
         if (buf.get().toInt() == 0) {
@@ -9100,6 +18073,70 @@ public object FfiConverterOptionalTypeProduct: FfiConverterRustBuffer<Product?> 
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeScrewStrength: FfiConverterRustBuffer<ScrewStrength?> {
+    override fun read(buf: ByteBuffer): ScrewStrength? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeScrewStrength.read(buf)
+    }
+
+    override fun allocationSize(value: ScrewStrength?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeScrewStrength.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ScrewStrength?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeScrewStrength.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSettledOn: FfiConverterRustBuffer<SettledOn?> {
+    override fun read(buf: ByteBuffer): SettledOn? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSettledOn.read(buf)
+    }
+
+    override fun allocationSize(value: SettledOn?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSettledOn.allocationSize(value)
+        }
+    }
+
+    override fun write(value: SettledOn?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSettledOn.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeSpeedometerShift: FfiConverterRustBuffer<SpeedometerShift?> {
     override fun read(buf: ByteBuffer): SpeedometerShift? {
         if (buf.get().toInt() == 0) {
@@ -9132,6 +18169,70 @@ public object FfiConverterOptionalTypeSpeedometerShift: FfiConverterRustBuffer<S
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeThreadMatch: FfiConverterRustBuffer<ThreadMatch?> {
+    override fun read(buf: ByteBuffer): ThreadMatch? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeThreadMatch.read(buf)
+    }
+
+    override fun allocationSize(value: ThreadMatch?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeThreadMatch.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ThreadMatch?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeThreadMatch.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeTorqueBand: FfiConverterRustBuffer<TorqueBand?> {
+    override fun read(buf: ByteBuffer): TorqueBand? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTorqueBand.read(buf)
+    }
+
+    override fun allocationSize(value: TorqueBand?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTorqueBand.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TorqueBand?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTorqueBand.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeWait: FfiConverterRustBuffer<Wait?> {
     override fun read(buf: ByteBuffer): Wait? {
         if (buf.get().toInt() == 0) {
@@ -9154,6 +18255,38 @@ public object FfiConverterOptionalTypeWait: FfiConverterRustBuffer<Wait?> {
         } else {
             buf.put(1)
             FfiConverterTypeWait.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeWireChoice: FfiConverterRustBuffer<WireChoice?> {
+    override fun read(buf: ByteBuffer): WireChoice? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeWireChoice.read(buf)
+    }
+
+    override fun allocationSize(value: WireChoice?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeWireChoice.allocationSize(value)
+        }
+    }
+
+    override fun write(value: WireChoice?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeWireChoice.write(value, buf)
         }
     }
 }
@@ -9260,6 +18393,166 @@ public object FfiConverterOptionalTypeChainSize: FfiConverterRustBuffer<ChainSiz
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeCondition: FfiConverterRustBuffer<Condition?> {
+    override fun read(buf: ByteBuffer): Condition? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeCondition.read(buf)
+    }
+
+    override fun allocationSize(value: Condition?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeCondition.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Condition?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeCondition.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeCurrentList: FfiConverterRustBuffer<CurrentList?> {
+    override fun read(buf: ByteBuffer): CurrentList? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeCurrentList.read(buf)
+    }
+
+    override fun allocationSize(value: CurrentList?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeCurrentList.allocationSize(value)
+        }
+    }
+
+    override fun write(value: CurrentList?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeCurrentList.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeEnd: FfiConverterRustBuffer<End?> {
+    override fun read(buf: ByteBuffer): End? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeEnd.read(buf)
+    }
+
+    override fun allocationSize(value: End?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeEnd.allocationSize(value)
+        }
+    }
+
+    override fun write(value: End?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeEnd.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFillKind: FfiConverterRustBuffer<FillKind?> {
+    override fun read(buf: ByteBuffer): FillKind? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFillKind.read(buf)
+    }
+
+    override fun allocationSize(value: FillKind?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFillKind.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FillKind?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFillKind.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFluidGrade: FfiConverterRustBuffer<FluidGrade?> {
+    override fun read(buf: ByteBuffer): FluidGrade? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFluidGrade.read(buf)
+    }
+
+    override fun allocationSize(value: FluidGrade?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFluidGrade.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FluidGrade?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFluidGrade.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeLightSource: FfiConverterRustBuffer<LightSource?> {
     override fun read(buf: ByteBuffer): LightSource? {
         if (buf.get().toInt() == 0) {
@@ -9292,6 +18585,134 @@ public object FfiConverterOptionalTypeLightSource: FfiConverterRustBuffer<LightS
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeLubrication: FfiConverterRustBuffer<Lubrication?> {
+    override fun read(buf: ByteBuffer): Lubrication? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeLubrication.read(buf)
+    }
+
+    override fun allocationSize(value: Lubrication?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeLubrication.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Lubrication?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeLubrication.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeMeeting: FfiConverterRustBuffer<Meeting?> {
+    override fun read(buf: ByteBuffer): Meeting? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeMeeting.read(buf)
+    }
+
+    override fun allocationSize(value: Meeting?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeMeeting.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Meeting?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeMeeting.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypePutOn: FfiConverterRustBuffer<PutOn?> {
+    override fun read(buf: ByteBuffer): PutOn? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypePutOn.read(buf)
+    }
+
+    override fun allocationSize(value: PutOn?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypePutOn.allocationSize(value)
+        }
+    }
+
+    override fun write(value: PutOn?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypePutOn.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeScrewPlace: FfiConverterRustBuffer<ScrewPlace?> {
+    override fun read(buf: ByteBuffer): ScrewPlace? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeScrewPlace.read(buf)
+    }
+
+    override fun allocationSize(value: ScrewPlace?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeScrewPlace.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ScrewPlace?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeScrewPlace.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeSpeedometerDrive: FfiConverterRustBuffer<SpeedometerDrive?> {
     override fun read(buf: ByteBuffer): SpeedometerDrive? {
         if (buf.get().toInt() == 0) {
@@ -9314,6 +18735,38 @@ public object FfiConverterOptionalTypeSpeedometerDrive: FfiConverterRustBuffer<S
         } else {
             buf.put(1)
             FfiConverterTypeSpeedometerDrive.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeTappedInto: FfiConverterRustBuffer<TappedInto?> {
+    override fun read(buf: ByteBuffer): TappedInto? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTappedInto.read(buf)
+    }
+
+    override fun allocationSize(value: TappedInto?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTappedInto.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TappedInto?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTappedInto.write(value, buf)
         }
     }
 }
@@ -9378,6 +18831,34 @@ public object FfiConverterOptionalTypeUse: FfiConverterRustBuffer<Use?> {
         } else {
             buf.put(1)
             FfiConverterTypeUse.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceUInt: FfiConverterRustBuffer<List<kotlin.UInt>> {
+    override fun read(buf: ByteBuffer): List<kotlin.UInt> {
+        val len = buf.getInt()
+        return List<kotlin.UInt>(len) {
+            FfiConverterUInt.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<kotlin.UInt>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterUInt.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<kotlin.UInt>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterUInt.write(it, buf)
         }
     }
 }
@@ -9462,6 +18943,146 @@ public object FfiConverterSequenceTypeBalance: FfiConverterRustBuffer<List<Balan
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeBalance.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeBelief: FfiConverterRustBuffer<List<Belief>> {
+    override fun read(buf: ByteBuffer): List<Belief> {
+        val len = buf.getInt()
+        return List<Belief>(len) {
+            FfiConverterTypeBelief.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Belief>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeBelief.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Belief>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeBelief.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeBleedStep: FfiConverterRustBuffer<List<BleedStep>> {
+    override fun read(buf: ByteBuffer): List<BleedStep> {
+        val len = buf.getInt()
+        return List<BleedStep>(len) {
+            FfiConverterTypeBleedStep.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<BleedStep>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeBleedStep.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<BleedStep>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeBleedStep.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeCheck: FfiConverterRustBuffer<List<Check>> {
+    override fun read(buf: ByteBuffer): List<Check> {
+        val len = buf.getInt()
+        return List<Check>(len) {
+            FfiConverterTypeCheck.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Check>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCheck.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Check>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCheck.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer<List<CheckOutcome>> {
+    override fun read(buf: ByteBuffer): List<CheckOutcome> {
+        val len = buf.getInt()
+        return List<CheckOutcome>(len) {
+            FfiConverterTypeCheckOutcome.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<CheckOutcome>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCheckOutcome.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<CheckOutcome>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCheckOutcome.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeCover: FfiConverterRustBuffer<List<Cover>> {
+    override fun read(buf: ByteBuffer): List<Cover> {
+        val len = buf.getInt()
+        return List<Cover>(len) {
+            FfiConverterTypeCover.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Cover>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCover.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Cover>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCover.write(it, buf)
         }
     }
 }
@@ -9584,6 +19205,34 @@ public object FfiConverterSequenceTypeDayOff: FfiConverterRustBuffer<List<DayOff
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Element>> {
+    override fun read(buf: ByteBuffer): List<Element> {
+        val len = buf.getInt()
+        return List<Element>(len) {
+            FfiConverterTypeElement.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Element>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeElement.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Element>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeElement.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeFigure: FfiConverterRustBuffer<List<Figure>> {
     override fun read(buf: ByteBuffer): List<Figure> {
         val len = buf.getInt()
@@ -9602,6 +19251,34 @@ public object FfiConverterSequenceTypeFigure: FfiConverterRustBuffer<List<Figure
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFigure.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFillChoice: FfiConverterRustBuffer<List<FillChoice>> {
+    override fun read(buf: ByteBuffer): List<FillChoice> {
+        val len = buf.getInt()
+        return List<FillChoice>(len) {
+            FfiConverterTypeFillChoice.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FillChoice>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFillChoice.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FillChoice>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFillChoice.write(it, buf)
         }
     }
 }
@@ -9658,6 +19335,62 @@ public object FfiConverterSequenceTypeFinding: FfiConverterRustBuffer<List<Findi
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFinding.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFlow: FfiConverterRustBuffer<List<Flow>> {
+    override fun read(buf: ByteBuffer): List<Flow> {
+        val len = buf.getInt()
+        return List<Flow>(len) {
+            FfiConverterTypeFlow.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Flow>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFlow.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Flow>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFlow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFluidCard: FfiConverterRustBuffer<List<FluidCard>> {
+    override fun read(buf: ByteBuffer): List<FluidCard> {
+        val len = buf.getInt()
+        return List<FluidCard>(len) {
+            FfiConverterTypeFluidCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FluidCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFluidCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FluidCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFluidCard.write(it, buf)
         }
     }
 }
@@ -9780,6 +19513,62 @@ public object FfiConverterSequenceTypeItemVerdict: FfiConverterRustBuffer<List<I
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeLampState: FfiConverterRustBuffer<List<LampState>> {
+    override fun read(buf: ByteBuffer): List<LampState> {
+        val len = buf.getInt()
+        return List<LampState>(len) {
+            FfiConverterTypeLampState.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<LampState>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeLampState.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<LampState>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeLampState.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeMeaning: FfiConverterRustBuffer<List<Meaning>> {
+    override fun read(buf: ByteBuffer): List<Meaning> {
+        val len = buf.getInt()
+        return List<Meaning>(len) {
+            FfiConverterTypeMeaning.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Meaning>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeMeaning.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Meaning>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeMeaning.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeMilestone: FfiConverterRustBuffer<List<Milestone>> {
     override fun read(buf: ByteBuffer): List<Milestone> {
         val len = buf.getInt()
@@ -9798,6 +19587,34 @@ public object FfiConverterSequenceTypeMilestone: FfiConverterRustBuffer<List<Mil
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeMilestone.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeMixPart: FfiConverterRustBuffer<List<MixPart>> {
+    override fun read(buf: ByteBuffer): List<MixPart> {
+        val len = buf.getInt()
+        return List<MixPart>(len) {
+            FfiConverterTypeMixPart.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<MixPart>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeMixPart.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<MixPart>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeMixPart.write(it, buf)
         }
     }
 }
@@ -9836,6 +19653,62 @@ public object FfiConverterSequenceTypeNextJob: FfiConverterRustBuffer<List<NextJ
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer<List<NodeVolts>> {
+    override fun read(buf: ByteBuffer): List<NodeVolts> {
+        val len = buf.getInt()
+        return List<NodeVolts>(len) {
+            FfiConverterTypeNodeVolts.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<NodeVolts>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeNodeVolts.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<NodeVolts>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeNodeVolts.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeOutputAt: FfiConverterRustBuffer<List<OutputAt>> {
+    override fun read(buf: ByteBuffer): List<OutputAt> {
+        val len = buf.getInt()
+        return List<OutputAt>(len) {
+            FfiConverterTypeOutputAt.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<OutputAt>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeOutputAt.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<OutputAt>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeOutputAt.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeOutputPoint: FfiConverterRustBuffer<List<OutputPoint>> {
     override fun read(buf: ByteBuffer): List<OutputPoint> {
         val len = buf.getInt()
@@ -9854,6 +19727,34 @@ public object FfiConverterSequenceTypeOutputPoint: FfiConverterRustBuffer<List<O
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeOutputPoint.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeOverload: FfiConverterRustBuffer<List<Overload>> {
+    override fun read(buf: ByteBuffer): List<Overload> {
+        val len = buf.getInt()
+        return List<Overload>(len) {
+            FfiConverterTypeOverload.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Overload>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeOverload.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Overload>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeOverload.write(it, buf)
         }
     }
 }
@@ -9938,6 +19839,90 @@ public object FfiConverterSequenceTypePlanRow: FfiConverterRustBuffer<List<PlanR
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypePlanRow.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePour: FfiConverterRustBuffer<List<Pour>> {
+    override fun read(buf: ByteBuffer): List<Pour> {
+        val len = buf.getInt()
+        return List<Pour>(len) {
+            FfiConverterTypePour.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Pour>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePour.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Pour>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePour.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeProbe: FfiConverterRustBuffer<List<Probe>> {
+    override fun read(buf: ByteBuffer): List<Probe> {
+        val len = buf.getInt()
+        return List<Probe>(len) {
+            FfiConverterTypeProbe.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Probe>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeProbe.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Probe>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeProbe.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSetting: FfiConverterRustBuffer<List<Setting>> {
+    override fun read(buf: ByteBuffer): List<Setting> {
+        val len = buf.getInt()
+        return List<Setting>(len) {
+            FfiConverterTypeSetting.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Setting>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSetting.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Setting>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSetting.write(it, buf)
         }
     }
 }
@@ -10144,6 +20129,174 @@ public object FfiConverterSequenceTypeStep: FfiConverterRustBuffer<List<Step>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeStoppingLine: FfiConverterRustBuffer<List<StoppingLine>> {
+    override fun read(buf: ByteBuffer): List<StoppingLine> {
+        val len = buf.getInt()
+        return List<StoppingLine>(len) {
+            FfiConverterTypeStoppingLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<StoppingLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeStoppingLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<StoppingLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeStoppingLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSubstituteRule: FfiConverterRustBuffer<List<SubstituteRule>> {
+    override fun read(buf: ByteBuffer): List<SubstituteRule> {
+        val len = buf.getInt()
+        return List<SubstituteRule>(len) {
+            FfiConverterTypeSubstituteRule.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SubstituteRule>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSubstituteRule.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SubstituteRule>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSubstituteRule.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSuspect: FfiConverterRustBuffer<List<Suspect>> {
+    override fun read(buf: ByteBuffer): List<Suspect> {
+        val len = buf.getInt()
+        return List<Suspect>(len) {
+            FfiConverterTypeSuspect.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Suspect>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSuspect.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Suspect>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSuspect.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSwitchCard: FfiConverterRustBuffer<List<SwitchCard>> {
+    override fun read(buf: ByteBuffer): List<SwitchCard> {
+        val len = buf.getInt()
+        return List<SwitchCard>(len) {
+            FfiConverterTypeSwitchCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SwitchCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSwitchCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SwitchCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSwitchCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSwitchPosition: FfiConverterRustBuffer<List<SwitchPosition>> {
+    override fun read(buf: ByteBuffer): List<SwitchPosition> {
+        val len = buf.getInt()
+        return List<SwitchPosition>(len) {
+            FfiConverterTypeSwitchPosition.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SwitchPosition>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSwitchPosition.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SwitchPosition>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSwitchPosition.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<ThreadMatch>> {
+    override fun read(buf: ByteBuffer): List<ThreadMatch> {
+        val len = buf.getInt()
+        return List<ThreadMatch>(len) {
+            FfiConverterTypeThreadMatch.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ThreadMatch>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeThreadMatch.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ThreadMatch>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeThreadMatch.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeWorkLine: FfiConverterRustBuffer<List<WorkLine>> {
     override fun read(buf: ByteBuffer): List<WorkLine> {
         val len = buf.getInt()
@@ -10228,6 +20381,34 @@ public object FfiConverterSequenceTypeZoneShift: FfiConverterRustBuffer<List<Zon
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeFluidGrade: FfiConverterRustBuffer<List<FluidGrade>> {
+    override fun read(buf: ByteBuffer): List<FluidGrade> {
+        val len = buf.getInt()
+        return List<FluidGrade>(len) {
+            FfiConverterTypeFluidGrade.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FluidGrade>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFluidGrade.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FluidGrade>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFluidGrade.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeProposal: FfiConverterRustBuffer<List<Proposal>> {
     override fun read(buf: ByteBuffer): List<Proposal> {
         val len = buf.getInt()
@@ -10246,6 +20427,62 @@ public object FfiConverterSequenceTypeProposal: FfiConverterRustBuffer<List<Prop
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeProposal.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceOptionalDouble: FfiConverterRustBuffer<List<kotlin.Double?>> {
+    override fun read(buf: ByteBuffer): List<kotlin.Double?> {
+        val len = buf.getInt()
+        return List<kotlin.Double?>(len) {
+            FfiConverterOptionalDouble.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<kotlin.Double?>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterOptionalDouble.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<kotlin.Double?>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterOptionalDouble.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceSequenceDouble: FfiConverterRustBuffer<List<List<kotlin.Double>>> {
+    override fun read(buf: ByteBuffer): List<List<kotlin.Double>> {
+        val len = buf.getInt()
+        return List<List<kotlin.Double>>(len) {
+            FfiConverterSequenceDouble.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<List<kotlin.Double>>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterSequenceDouble.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<List<kotlin.Double>>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterSequenceDouble.write(it, buf)
         }
     }
 }

@@ -33,6 +33,7 @@ import java.util.concurrent.ConcurrentHashMap
 import uniffi.layshaft_core.BenchTime
 import uniffi.layshaft_core.BoundCard
 import uniffi.layshaft_core.Brake
+import uniffi.layshaft_core.BrakeAsk
 import uniffi.layshaft_core.Climate
 import uniffi.layshaft_core.Coat
 import uniffi.layshaft_core.Consumer
@@ -40,9 +41,11 @@ import uniffi.layshaft_core.CureAsk
 import uniffi.layshaft_core.CureSheet
 import uniffi.layshaft_core.Drive
 import uniffi.layshaft_core.End
+import uniffi.layshaft_core.FastenerAsk
 import uniffi.layshaft_core.FfiConverterTypeBenchTime
 import uniffi.layshaft_core.FfiConverterTypeBoundCard
 import uniffi.layshaft_core.FfiConverterTypeBrake
+import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
 import uniffi.layshaft_core.FfiConverterTypeClimate
 import uniffi.layshaft_core.FfiConverterTypeCoat
 import uniffi.layshaft_core.FfiConverterTypeConsumer
@@ -50,6 +53,8 @@ import uniffi.layshaft_core.FfiConverterTypeCureAsk
 import uniffi.layshaft_core.FfiConverterTypeCureSheet
 import uniffi.layshaft_core.FfiConverterTypeDrive
 import uniffi.layshaft_core.FfiConverterTypeEnd
+import uniffi.layshaft_core.FfiConverterTypeFastenerAsk
+import uniffi.layshaft_core.FfiConverterTypeFillAsk
 import uniffi.layshaft_core.FfiConverterTypeFluid
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeIdentity
@@ -57,6 +62,7 @@ import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
 import uniffi.layshaft_core.FfiConverterTypeItemAnswer
 import uniffi.layshaft_core.FfiConverterTypeJob
 import uniffi.layshaft_core.FfiConverterTypeLoadAsk
+import uniffi.layshaft_core.FfiConverterTypeMixAsk
 import uniffi.layshaft_core.FfiConverterTypeMoment
 import uniffi.layshaft_core.FfiConverterTypePart
 import uniffi.layshaft_core.FfiConverterTypePhoto
@@ -74,6 +80,8 @@ import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeUnitCard
 import uniffi.layshaft_core.FfiConverterTypeWheel
+import uniffi.layshaft_core.FfiConverterTypeWireAsk
+import uniffi.layshaft_core.FillAsk
 import uniffi.layshaft_core.Fluid
 import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.Identity
@@ -81,6 +89,7 @@ import uniffi.layshaft_core.InspectionAsk
 import uniffi.layshaft_core.ItemAnswer
 import uniffi.layshaft_core.Job
 import uniffi.layshaft_core.LoadAsk
+import uniffi.layshaft_core.MixAsk
 import uniffi.layshaft_core.Moment
 import uniffi.layshaft_core.Part
 import uniffi.layshaft_core.Photo
@@ -98,9 +107,11 @@ import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.UnitCard
 import uniffi.layshaft_core.Wheel
+import uniffi.layshaft_core.WireAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferBenchTime
 import uniffi.layshaft_core.RustBuffer as RustBufferBoundCard
 import uniffi.layshaft_core.RustBuffer as RustBufferBrake
+import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferClimate
 import uniffi.layshaft_core.RustBuffer as RustBufferCoat
 import uniffi.layshaft_core.RustBuffer as RustBufferConsumer
@@ -108,6 +119,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferCureAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferCureSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferDrive
 import uniffi.layshaft_core.RustBuffer as RustBufferEnd
+import uniffi.layshaft_core.RustBuffer as RustBufferFastenerAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFluid
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferIdentity
@@ -115,6 +128,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferItemAnswer
 import uniffi.layshaft_core.RustBuffer as RustBufferJob
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferMixAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMoment
 import uniffi.layshaft_core.RustBuffer as RustBufferPart
 import uniffi.layshaft_core.RustBuffer as RustBufferPhoto
@@ -132,6 +146,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferUnitCard
 import uniffi.layshaft_core.RustBuffer as RustBufferWheel
+import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
 
 // This is a helper for safely working with byte buffers returned from the Rust code.
 // A rust-owned buffer is represented by its capacity, its current length, and a
@@ -2229,6 +2244,53 @@ public object FfiConverterTypeFinishJob: FfiConverterRustBuffer<FinishJob> {
 
     override fun write(value: FinishJob, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
+    }
+}
+
+
+
+/**
+ * Fits other parts in a brake.
+ */
+data class FitBrake (
+    /**
+     * Which brake.
+     */
+    var `end`: End
+    , 
+    /**
+     * What is fitted; fields left out stay as they are.
+     */
+    var `brake`: Brake
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFitBrake: FfiConverterRustBuffer<FitBrake> {
+    override fun read(buf: ByteBuffer): FitBrake {
+        return FitBrake(
+            FfiConverterTypeEnd.read(buf),
+            FfiConverterTypeBrake.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FitBrake) = (
+            FfiConverterTypeEnd.allocationSize(value.`end`) +
+            FfiConverterTypeBrake.allocationSize(value.`brake`)
+    )
+
+    override fun write(value: FitBrake, buf: ByteBuffer) {
+            FfiConverterTypeEnd.write(value.`end`, buf)
+            FfiConverterTypeBrake.write(value.`brake`, buf)
     }
 }
 
@@ -4540,6 +4602,18 @@ sealed class Command {
     }
     
     /**
+     * Fits other parts in a brake.
+     */
+    data class FitBrake(
+        val v1: uniffi.layshaft_door.FitBrake) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Adds a job.
      */
     data class AddJob(
@@ -4879,73 +4953,76 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             16 -> Command.FitConsumer(
                 FfiConverterTypeFitConsumer.read(buf),
                 )
-            17 -> Command.AddJob(
+            17 -> Command.FitBrake(
+                FfiConverterTypeFitBrake.read(buf),
+                )
+            18 -> Command.AddJob(
                 FfiConverterTypeAddJob.read(buf),
                 )
-            18 -> Command.AddReadyMade(
+            19 -> Command.AddReadyMade(
                 FfiConverterTypeAddReadyMade.read(buf),
                 )
-            19 -> Command.ChangeJob(
+            20 -> Command.ChangeJob(
                 FfiConverterTypeChangeJob.read(buf),
                 )
-            20 -> Command.PutJobAway(
+            21 -> Command.PutJobAway(
                 FfiConverterTypePutJobAway.read(buf),
                 )
-            21 -> Command.BringJobBack(
+            22 -> Command.BringJobBack(
                 FfiConverterTypeBringJobBack.read(buf),
                 )
-            22 -> Command.BeginJob(
+            23 -> Command.BeginJob(
                 FfiConverterTypeBeginJob.read(buf),
                 )
-            23 -> Command.TickStep(
+            24 -> Command.TickStep(
                 FfiConverterTypeTickStep.read(buf),
                 )
-            24 -> Command.FinishJob(
+            25 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            25 -> Command.ReopenJob(
+            26 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            26 -> Command.RecordPart(
+            27 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            27 -> Command.PutPartAway(
+            28 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            28 -> Command.AttachPhoto(
+            29 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            29 -> Command.PutPhotoAway(
+            30 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            30 -> Command.StartCure(
+            31 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            31 -> Command.EndCure(
+            32 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            32 -> Command.NoteClimate(
+            33 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            33 -> Command.TakeReading(
+            34 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            34 -> Command.AnswerItem(
+            35 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            35 -> Command.SetBenchTime(
+            36 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            36 -> Command.Undo(
+            37 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            37 -> Command.Settle(
+            38 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            38 -> Command.NoteExport(
+            39 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            39 -> Command.ReceiveBundle(
+            40 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5063,6 +5140,13 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFitConsumer.allocationSize(value.v1)
+            )
+        }
+        is Command.FitBrake -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFitBrake.allocationSize(value.v1)
             )
         }
         is Command.AddJob -> {
@@ -5310,118 +5394,123 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFitConsumer.write(value.v1, buf)
                 Unit
             }
-            is Command.AddJob -> {
+            is Command.FitBrake -> {
                 buf.putInt(17)
+                FfiConverterTypeFitBrake.write(value.v1, buf)
+                Unit
+            }
+            is Command.AddJob -> {
+                buf.putInt(18)
                 FfiConverterTypeAddJob.write(value.v1, buf)
                 Unit
             }
             is Command.AddReadyMade -> {
-                buf.putInt(18)
+                buf.putInt(19)
                 FfiConverterTypeAddReadyMade.write(value.v1, buf)
                 Unit
             }
             is Command.ChangeJob -> {
-                buf.putInt(19)
+                buf.putInt(20)
                 FfiConverterTypeChangeJob.write(value.v1, buf)
                 Unit
             }
             is Command.PutJobAway -> {
-                buf.putInt(20)
+                buf.putInt(21)
                 FfiConverterTypePutJobAway.write(value.v1, buf)
                 Unit
             }
             is Command.BringJobBack -> {
-                buf.putInt(21)
+                buf.putInt(22)
                 FfiConverterTypeBringJobBack.write(value.v1, buf)
                 Unit
             }
             is Command.BeginJob -> {
-                buf.putInt(22)
+                buf.putInt(23)
                 FfiConverterTypeBeginJob.write(value.v1, buf)
                 Unit
             }
             is Command.TickStep -> {
-                buf.putInt(23)
+                buf.putInt(24)
                 FfiConverterTypeTickStep.write(value.v1, buf)
                 Unit
             }
             is Command.FinishJob -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
             is Command.ReopenJob -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(26)
+                buf.putInt(27)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(27)
+                buf.putInt(28)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(28)
+                buf.putInt(29)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(29)
+                buf.putInt(30)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(30)
+                buf.putInt(31)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(31)
+                buf.putInt(32)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(32)
+                buf.putInt(33)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(33)
+                buf.putInt(34)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(34)
+                buf.putInt(35)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(35)
+                buf.putInt(36)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(36)
+                buf.putInt(37)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(37)
+                buf.putInt(38)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(38)
+                buf.putInt(39)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(39)
+                buf.putInt(40)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -5527,6 +5616,66 @@ sealed class Query {
      */
     data class Load(
         val v1: uniffi.layshaft_core.LoadAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A brake: pressure, clamp, lever travel, stopping.
+     */
+    data class Brakes(
+        val v1: uniffi.layshaft_core.BrakeAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A thread: which one, what torque, how deep.
+     */
+    data class Fasteners(
+        val v1: uniffi.layshaft_core.FastenerAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A filling, poured with the cups at hand.
+     */
+    data class Filling(
+        val v1: uniffi.layshaft_core.FillAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Premix, two-part ratios, paint for an area.
+     */
+    data class Mixing(
+        val v1: uniffi.layshaft_core.MixAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A wire and its fuse: drop, rating, the smallest that serve.
+     */
+    data class Wire(
+        val v1: uniffi.layshaft_core.WireAsk) : Query()
         
     {
         
@@ -5682,31 +5831,46 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             8 -> Query.Load(
                 FfiConverterTypeLoadAsk.read(buf),
                 )
-            9 -> Query.Cure(
+            9 -> Query.Brakes(
+                FfiConverterTypeBrakeAsk.read(buf),
+                )
+            10 -> Query.Fasteners(
+                FfiConverterTypeFastenerAsk.read(buf),
+                )
+            11 -> Query.Filling(
+                FfiConverterTypeFillAsk.read(buf),
+                )
+            12 -> Query.Mixing(
+                FfiConverterTypeMixAsk.read(buf),
+                )
+            13 -> Query.Wire(
+                FfiConverterTypeWireAsk.read(buf),
+                )
+            14 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            10 -> Query.Products(
+            15 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            11 -> Query.Inspection(
+            16 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            12 -> Query.Ripple(
+            17 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            13 -> Query.Bike(
+            18 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            14 -> Query.History(
+            19 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            15 -> Query.Photo(
+            20 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            16 -> Query.Reckon(
+            21 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            17 -> Query.Bundle(
+            22 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5768,6 +5932,41 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeLoadAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Brakes -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBrakeAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Fasteners -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFastenerAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Filling -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFillAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Mixing -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeMixAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Wire -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeWireAsk.allocationSize(value.v1)
             )
         }
         is Query.Cure -> {
@@ -5877,48 +6076,73 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeLoadAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Cure -> {
+            is Query.Brakes -> {
                 buf.putInt(9)
+                FfiConverterTypeBrakeAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Fasteners -> {
+                buf.putInt(10)
+                FfiConverterTypeFastenerAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Filling -> {
+                buf.putInt(11)
+                FfiConverterTypeFillAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Mixing -> {
+                buf.putInt(12)
+                FfiConverterTypeMixAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Wire -> {
+                buf.putInt(13)
+                FfiConverterTypeWireAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Cure -> {
+                buf.putInt(14)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(10)
+                buf.putInt(15)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(11)
+                buf.putInt(16)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(12)
+                buf.putInt(17)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bike -> {
-                buf.putInt(13)
+                buf.putInt(18)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(14)
+                buf.putInt(19)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(15)
+                buf.putInt(20)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(16)
+                buf.putInt(21)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(17)
+                buf.putInt(22)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -6511,6 +6735,16 @@ public object FfiConverterSequenceTypeSpend: FfiConverterRustBuffer<List<Spend>>
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
 
 
 

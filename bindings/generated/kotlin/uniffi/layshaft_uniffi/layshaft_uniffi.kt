@@ -31,17 +31,29 @@ import java.nio.charset.CodingErrorAction
 import java.util.concurrent.atomic.AtomicLong
 import java.util.concurrent.ConcurrentHashMap
 import java.util.concurrent.atomic.AtomicBoolean
+import uniffi.layshaft_core.BrakeAsk
+import uniffi.layshaft_core.BrakeSheet
 import uniffi.layshaft_core.CureAsk
 import uniffi.layshaft_core.CureSheet
+import uniffi.layshaft_core.FastenerAsk
+import uniffi.layshaft_core.FastenerSheet
+import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
+import uniffi.layshaft_core.FfiConverterTypeBrakeSheet
 import uniffi.layshaft_core.FfiConverterTypeCureAsk
 import uniffi.layshaft_core.FfiConverterTypeCureSheet
+import uniffi.layshaft_core.FfiConverterTypeFastenerAsk
+import uniffi.layshaft_core.FfiConverterTypeFastenerSheet
 import uniffi.layshaft_core.FfiConverterTypeFigures
+import uniffi.layshaft_core.FfiConverterTypeFillAsk
+import uniffi.layshaft_core.FfiConverterTypeFillSheet
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeGearingSheet
 import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
 import uniffi.layshaft_core.FfiConverterTypeInspectionSheet
 import uniffi.layshaft_core.FfiConverterTypeLoadAsk
 import uniffi.layshaft_core.FfiConverterTypeLoadSheet
+import uniffi.layshaft_core.FfiConverterTypeMixAsk
+import uniffi.layshaft_core.FfiConverterTypeMixSheet
 import uniffi.layshaft_core.FfiConverterTypeMoment
 import uniffi.layshaft_core.FfiConverterTypePlanAsk
 import uniffi.layshaft_core.FfiConverterTypePlanSheet
@@ -50,13 +62,19 @@ import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeRippleSheet
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeTodaySheet
+import uniffi.layshaft_core.FfiConverterTypeWireAsk
+import uniffi.layshaft_core.FfiConverterTypeWireSheet
 import uniffi.layshaft_core.Figures
+import uniffi.layshaft_core.FillAsk
+import uniffi.layshaft_core.FillSheet
 import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.GearingSheet
 import uniffi.layshaft_core.InspectionAsk
 import uniffi.layshaft_core.InspectionSheet
 import uniffi.layshaft_core.LoadAsk
 import uniffi.layshaft_core.LoadSheet
+import uniffi.layshaft_core.MixAsk
+import uniffi.layshaft_core.MixSheet
 import uniffi.layshaft_core.Moment
 import uniffi.layshaft_core.PlanAsk
 import uniffi.layshaft_core.PlanSheet
@@ -65,6 +83,8 @@ import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.RippleSheet
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.TodaySheet
+import uniffi.layshaft_core.WireAsk
+import uniffi.layshaft_core.WireSheet
 import uniffi.layshaft_door.AddJob
 import uniffi.layshaft_door.AddReadyMade
 import uniffi.layshaft_door.AnswerItem
@@ -94,6 +114,7 @@ import uniffi.layshaft_door.FfiConverterTypeDescribeBike
 import uniffi.layshaft_door.FfiConverterTypeDescribePlace
 import uniffi.layshaft_door.FfiConverterTypeEndCure
 import uniffi.layshaft_door.FfiConverterTypeFinishJob
+import uniffi.layshaft_door.FfiConverterTypeFitBrake
 import uniffi.layshaft_door.FfiConverterTypeFitConsumer
 import uniffi.layshaft_door.FfiConverterTypeFitSprockets
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
@@ -133,6 +154,7 @@ import uniffi.layshaft_door.FfiConverterTypeTakeReading
 import uniffi.layshaft_door.FfiConverterTypeTickStep
 import uniffi.layshaft_door.FfiConverterTypeUndo
 import uniffi.layshaft_door.FinishJob
+import uniffi.layshaft_door.FitBrake
 import uniffi.layshaft_door.FitConsumer
 import uniffi.layshaft_door.FitSprockets
 import uniffi.layshaft_door.HistoryAsk
@@ -171,15 +193,23 @@ import uniffi.layshaft_door.TablesSheet
 import uniffi.layshaft_door.TakeReading
 import uniffi.layshaft_door.TickStep
 import uniffi.layshaft_door.Undo
+import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferBrakeSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferCureAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferCureSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferFastenerAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferFastenerSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferFigures
+import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferFillSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferMixAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferMixSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferMoment
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanSheet
@@ -188,6 +218,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTodaySheet
+import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferWireSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferAddJob
 import uniffi.layshaft_door.RustBuffer as RustBufferAddReadyMade
 import uniffi.layshaft_door.RustBuffer as RustBufferAnswerItem
@@ -203,6 +235,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferDescribeBike
 import uniffi.layshaft_door.RustBuffer as RustBufferDescribePlace
 import uniffi.layshaft_door.RustBuffer as RustBufferEndCure
 import uniffi.layshaft_door.RustBuffer as RustBufferFinishJob
+import uniffi.layshaft_door.RustBuffer as RustBufferFitBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferFitConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferFitSprockets
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
@@ -897,6 +930,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_bike(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_brakes(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back(
@@ -913,7 +948,13 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_end_cure(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_fasteners(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_filling(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_finish_job(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_brake(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer(
     ): Int
@@ -930,6 +971,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_load(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_load_demo(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_mixing(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_note_climate(
     ): Int
@@ -997,6 +1040,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_undo(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_wire(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_constructor_bench_open(
@@ -1043,6 +1088,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_bike(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferBikeSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_brakes(`ptr`: Long,`ask`: RustBufferBrakeAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferBrakeSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_bring_bike_back(`ptr`: Long,`command`: RustBufferBringBikeBack.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_bring_job_back(`ptr`: Long,`command`: RustBufferBringJobBack.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1059,7 +1106,13 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_end_cure(`ptr`: Long,`command`: RustBufferEndCure.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_fasteners(`ptr`: Long,`ask`: RustBufferFastenerAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferFastenerSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_filling(`ptr`: Long,`ask`: RustBufferFillAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferFillSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_finish_job(`ptr`: Long,`command`: RustBufferFinishJob.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_fit_brake(`ptr`: Long,`command`: RustBufferFitBrake.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fit_consumer(`ptr`: Long,`command`: RustBufferFitConsumer.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
@@ -1077,6 +1130,8 @@ internal object UniffiLib {
     ): RustBufferLoadSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_load_demo(`ptr`: Long,`command`: RustBufferLoadDemo.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_mixing(`ptr`: Long,`ask`: RustBufferMixAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferMixSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_note_climate(`ptr`: Long,`command`: RustBufferNoteClimate.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_note_export(`ptr`: Long,`command`: RustBufferNoteExport.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1143,6 +1198,8 @@ internal object UniffiLib {
     ): RustBufferTodaySheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_undo(`ptr`: Long,`command`: RustBufferUndo.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_wire(`ptr`: Long,`ask`: RustBufferWireAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferWireSheet.ByValue
     external fun ffi_layshaft_uniffi_rustbuffer_alloc(`size`: Long,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBuffer.ByValue
     external fun ffi_layshaft_uniffi_rustbuffer_from_bytes(`bytes`: ForeignBytes.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1280,6 +1337,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() and 0xFFFF) != 40056) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_brakes() and 0xFFFF) != 41558) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() and 0xFFFF) != 59608) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1304,7 +1364,16 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() and 0xFFFF) != 43969) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() and 0xFFFF) != 50980) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() and 0xFFFF) != 18242) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() and 0xFFFF) != 24325) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() and 0xFFFF) != 178) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() and 0xFFFF) != 19652) {
@@ -1329,6 +1398,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() and 0xFFFF) != 32851) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() and 0xFFFF) != 41669) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() and 0xFFFF) != 49061) {
@@ -1428,6 +1500,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() and 0xFFFF) != 56271) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() and 0xFFFF) != 11814) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory() and 0xFFFF) != 29778) {
@@ -1782,6 +1857,11 @@ public interface BenchInterface {
     fun `bike`(`ask`: BareAsk, `moment`: Moment? = null): BikeSheet
     
     /**
+     * A brake: pressure, clamp, lever travel, stopping.
+     */
+    fun `brakes`(`ask`: BrakeAsk, `moment`: Moment? = null): BrakeSheet
+    
+    /**
      * Brings a bike back.
      */
     fun `bringBikeBack`(`command`: BringBikeBack, `moment`: Moment? = null): Outcome
@@ -1822,9 +1902,24 @@ public interface BenchInterface {
     fun `endCure`(`command`: EndCure, `moment`: Moment? = null): Outcome
     
     /**
+     * A thread: which one, what torque, how deep.
+     */
+    fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment? = null): FastenerSheet
+    
+    /**
+     * A filling, poured with the cups at hand.
+     */
+    fun `filling`(`ask`: FillAsk, `moment`: Moment? = null): FillSheet
+    
+    /**
      * Finishes a job.
      */
     fun `finishJob`(`command`: FinishJob, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Fits other parts in a brake.
+     */
+    fun `fitBrake`(`command`: FitBrake, `moment`: Moment? = null): Outcome
     
     /**
      * Fits another consumer.
@@ -1865,6 +1960,11 @@ public interface BenchInterface {
      * Puts the demo bike on the shelf and opens it.
      */
     fun `loadDemo`(`command`: LoadDemo, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Premix, two-part ratios, paint for an area.
+     */
+    fun `mixing`(`ask`: MixAsk, `moment`: Moment? = null): MixSheet
     
     /**
      * Notes temperature and humidity.
@@ -2030,6 +2130,11 @@ public interface BenchInterface {
      * Takes a command back.
      */
     fun `undo`(`command`: Undo, `moment`: Moment? = null): Outcome
+    
+    /**
+     * A wire and its fuse: drop, rating, the smallest that serve.
+     */
+    fun `wire`(`ask`: WireAsk, `moment`: Moment? = null): WireSheet
     
     companion object
 }
@@ -2254,6 +2359,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * A brake: pressure, clamp, lever travel, stopping.
+     */
+    @Throws(BenchException::class)override fun `brakes`(`ask`: BrakeAsk, `moment`: Moment?): BrakeSheet {
+            return FfiConverterTypeBrakeSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_brakes(
+        it,
+        
+        FfiConverterTypeBrakeAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Brings a bike back.
      */
     @Throws(BenchException::class)override fun `bringBikeBack`(`command`: BringBikeBack, `moment`: Moment?): Outcome {
@@ -2406,6 +2530,44 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * A thread: which one, what torque, how deep.
+     */
+    @Throws(BenchException::class)override fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment?): FastenerSheet {
+            return FfiConverterTypeFastenerSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners(
+        it,
+        
+        FfiConverterTypeFastenerAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A filling, poured with the cups at hand.
+     */
+    @Throws(BenchException::class)override fun `filling`(`ask`: FillAsk, `moment`: Moment?): FillSheet {
+            return FfiConverterTypeFillSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_filling(
+        it,
+        
+        FfiConverterTypeFillAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Finishes a job.
      */
     @Throws(BenchException::class)override fun `finishJob`(`command`: FinishJob, `moment`: Moment?): Outcome {
@@ -2416,6 +2578,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeFinishJob.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Fits other parts in a brake.
+     */
+    @Throws(BenchException::class)override fun `fitBrake`(`command`: FitBrake, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_brake(
+        it,
+        
+        FfiConverterTypeFitBrake.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -2568,6 +2749,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeLoadDemo.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Premix, two-part ratios, paint for an area.
+     */
+    @Throws(BenchException::class)override fun `mixing`(`ask`: MixAsk, `moment`: Moment?): MixSheet {
+            return FfiConverterTypeMixSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing(
+        it,
+        
+        FfiConverterTypeMixAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3203,6 +3403,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
     
 
     
+    /**
+     * A wire and its fuse: drop, rating, the smallest that serve.
+     */
+    @Throws(BenchException::class)override fun `wire`(`ask`: WireAsk, `moment`: Moment?): WireSheet {
+            return FfiConverterTypeWireSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_wire(
+        it,
+        
+        FfiConverterTypeWireAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
 
     
 
@@ -3371,6 +3590,28 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 
 
 

@@ -3,6 +3,13 @@
 //! The pages compute through the same functions. Scripts use this, and the vectors under `fixtures/vectors` run
 //! through it in every language.
 
+mod brakes;
+mod fasteners;
+mod fluids;
+mod sum;
+
+pub use sum::Sum;
+
 use layshaft_wire::wire;
 
 use crate::bike::OutputPoint;
@@ -10,175 +17,6 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::units::Unit;
 use crate::{coating, electrical, gearing, tyres};
-
-/// A sum to work out.
-#[wire]
-pub enum Sum {
-    /// Crankshaft turns for one turn of the wheel.
-    OverallRatio {
-        /// Primary reduction.
-        primary_ratio: f64,
-        /// Gear ratio.
-        gear_ratio: f64,
-        /// Teeth of the gearbox sprocket.
-        front_teeth: u32,
-        /// Teeth of the wheel sprocket.
-        rear_teeth: u32,
-    },
-    /// Road speed at an engine speed.
-    RoadSpeed {
-        /// Engine speed, revolutions a minute.
-        engine_rpm: f64,
-        /// Overall ratio.
-        overall_ratio: f64,
-        /// Rolling circumference, millimetres.
-        circumference_mm: f64,
-    },
-    /// Engine speed at a road speed.
-    EngineSpeed {
-        /// Road speed, km/h.
-        road_speed_kmh: f64,
-        /// Overall ratio.
-        overall_ratio: f64,
-        /// Rolling circumference, millimetres.
-        circumference_mm: f64,
-    },
-    /// Chain length from the centre distance.
-    ChainLength {
-        /// Teeth of the gearbox sprocket.
-        front_teeth: u32,
-        /// Teeth of the wheel sprocket.
-        rear_teeth: u32,
-        /// Centre distance, millimetres.
-        centre_distance_mm: f64,
-        /// Pitch, millimetres.
-        pitch_mm: f64,
-    },
-    /// Centre distance from the chain length.
-    CentreDistance {
-        /// Teeth of the gearbox sprocket.
-        front_teeth: u32,
-        /// Teeth of the wheel sprocket.
-        rear_teeth: u32,
-        /// Links.
-        chain_links: u32,
-        /// Pitch, millimetres.
-        pitch_mm: f64,
-    },
-    /// Pitch diameter of a sprocket.
-    PitchDiameter {
-        /// Teeth.
-        teeth: u32,
-        /// Pitch, millimetres.
-        pitch_mm: f64,
-    },
-    /// New speedometer reading over the old one at the same road speed.
-    SpeedometerFactor {
-        /// Rolling circumference of the wheel that the sender turns with, before, millimetres.
-        circumference_mm: f64,
-        /// The same after, millimetres.
-        new_circumference_mm: f64,
-        /// Final drive ratio before; the same twice for a sender on a wheel.
-        final_ratio: f64,
-        /// Final drive ratio after.
-        new_final_ratio: f64,
-    },
-    /// What type approval allows a speedometer to show.
-    AllowedReading {
-        /// True speed, km/h.
-        road_speed_kmh: f64,
-    },
-    /// Outer diameter and rolling circumference from a sidewall.
-    TyreSize {
-        /// Size as on the sidewall.
-        tyre: String,
-    },
-    /// Hours until a battery is flat, after Peukert with the rated hours.
-    BatteryHours {
-        /// Capacity, ampere-hours.
-        battery_ah: f64,
-        /// Hours of the rating.
-        rated_hours: f64,
-        /// Peukert exponent.
-        peukert: f64,
-        /// Current, amperes.
-        amperes: f64,
-    },
-    /// State of charge of a rested 12 V battery.
-    RestedCharge {
-        /// Voltage after a rest of some hours, volts.
-        volts: f64,
-    },
-    /// Watts of a filament lamp at another voltage.
-    LampWatts {
-        /// Watts at the test voltage.
-        watts: f64,
-        /// Test voltage, volts.
-        test_volts: f64,
-        /// Voltage at the lamp, volts.
-        volts: f64,
-    },
-    /// Dew point of the air.
-    DewPoint {
-        /// Temperature, °C.
-        celsius: f64,
-        /// Relative humidity, per cent.
-        humidity: f64,
-    },
-    /// How fast a cure runs against the reference temperature.
-    CureRate {
-        /// Temperature, °C.
-        celsius: f64,
-        /// Reference temperature, °C.
-        at_celsius: f64,
-        /// Activation temperature, kelvin.
-        activation_kelvin: f64,
-    },
-    /// Equivalent age after two spells at one temperature each.
-    CureAge {
-        /// First spell, hours.
-        hours: f64,
-        /// Its temperature, °C.
-        celsius: f64,
-        /// Second spell, hours.
-        then_hours: f64,
-        /// Its temperature, °C.
-        then_celsius: f64,
-        /// Reference temperature, °C.
-        at_celsius: f64,
-        /// Activation temperature, kelvin.
-        activation_kelvin: f64,
-    },
-    /// Activation temperature from two times of one sheet at two temperatures.
-    Activation {
-        /// Time at the one temperature, hours.
-        hours: f64,
-        /// The one temperature, °C.
-        celsius: f64,
-        /// Time at the other temperature, hours.
-        other_hours: f64,
-        /// The other temperature, °C.
-        other_celsius: f64,
-    },
-    /// How far a surface is above the dew point of the air.
-    SurfaceMargin {
-        /// Temperature of the air, °C.
-        celsius: f64,
-        /// Relative humidity, per cent.
-        humidity: f64,
-        /// Temperature of the surface, °C.
-        surface_celsius: f64,
-    },
-    /// Output of an alternator of which one point is known, by the nominal curve.
-    NominalOutput {
-        /// Output at the rated speed, watts.
-        alternator_watts: f64,
-        /// Rated speed, revolutions a minute.
-        rated_rpm: f64,
-        /// Engine speed, revolutions a minute.
-        engine_rpm: f64,
-    },
-}
 
 /// A result of a sum.
 #[wire]
@@ -338,6 +176,83 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
             bounds::ENGINE_SPEED.check(*engine_rpm)?;
             let rated = OutputPoint { rpm: *rated_rpm, watts: *alternator_watts };
             vec![figure("watts", electrical::nominal_output(&rated, *engine_rpm), Unit::Watt)]
+        }
+        Sum::HydraulicBrake {
+            lever_newtons,
+            lever_ratio,
+            master_mm,
+            pistons,
+            piston_mm,
+            pad_friction,
+            effective_radius_mm,
+            wheel_radius_mm,
+            mass_kg,
+        } => brakes::hydraulic(
+            (*lever_newtons, *lever_ratio),
+            (*master_mm, *pistons, *piston_mm),
+            (*pad_friction, *effective_radius_mm),
+            (*wheel_radius_mm, *mass_kg),
+        )?,
+        Sum::CaliperPistons { pistons, opposed } => brakes::one_side(*pistons, *opposed)?,
+        Sum::LeverTravel {
+            lever_newtons,
+            lever_ratio,
+            master_mm,
+            pistons,
+            piston_mm,
+            pad_clearance_mm,
+            hose_mm,
+            hose_swell_ml_m,
+        } => brakes::travel(
+            (*lever_newtons, *lever_ratio),
+            (*master_mm, *pistons, *piston_mm),
+            *pad_clearance_mm,
+            (*hose_mm, *hose_swell_ml_m),
+        )?,
+        Sum::BrakePair { master_mm, pistons, piston_mm, new_master_mm, new_pistons, new_piston_mm } => {
+            brakes::pair((*master_mm, *pistons, *piston_mm), (*new_master_mm, *new_pistons, *new_piston_mm))?
+        }
+        Sum::StoppingDistance { road_speed_kmh, deceleration, reaction_seconds } => {
+            brakes::distance(*road_speed_kmh, *deceleration, *reaction_seconds)?
+        }
+        Sum::StoppingDeceleration { road_speed_kmh, metres, reaction_seconds } => {
+            brakes::deceleration(*road_speed_kmh, *metres, *reaction_seconds)?
+        }
+        Sum::BrakeEfficiency { percent, mass_kg } => brakes::efficiency(*percent, *mass_kg)?,
+        Sum::DirectiveStop { line, road_speed_kmh } => brakes::directive(line, *road_speed_kmh)?,
+        Sum::CamLever { cam_degrees, rod_travel_mm, cam_arm_mm, rod_newtons } => {
+            brakes::cam(*cam_degrees, *rod_travel_mm, *cam_arm_mm, *rod_newtons)?
+        }
+        Sum::DrumShoes { pad_friction, pivot_share } => brakes::shoes(*pad_friction, *pivot_share)?,
+        Sum::BrakeFluid { fluid } => brakes::fluid(fluid)?,
+        Sum::BleedThrough { hose_bore_mm, hose_mm, pistons, piston_mm, master_mm } => {
+            brakes::bleed((*hose_bore_mm, *hose_mm), (*master_mm, *pistons, *piston_mm))?
+        }
+        Sum::StressArea { diameter_mm, pitch_mm } => fasteners::area(*diameter_mm, *pitch_mm)?,
+        Sum::ScrewLoads { diameter_mm, pitch_mm, property_class } => {
+            fasteners::loads((*diameter_mm, *pitch_mm), property_class)?
+        }
+        Sum::TighteningTorque { diameter_mm, pitch_mm, property_class, friction } => {
+            fasteners::torque((*diameter_mm, *pitch_mm), property_class, *friction)?
+        }
+        Sum::PreloadFromTorque { diameter_mm, pitch_mm, torque_nm, friction } => {
+            fasteners::preload((*diameter_mm, *pitch_mm), *torque_nm, *friction)?
+        }
+        Sum::NutFactorTorque { diameter_mm, pitch_mm, property_class, nut_factor, share_percent } => {
+            fasteners::nut_factor((*diameter_mm, *pitch_mm), property_class, *nut_factor, *share_percent)?
+        }
+        Sum::ThreadEngagement { load_newtons, pitch_mm, diameter_mm, nut_flank_mm, shear_mpa } => {
+            fasteners::engagement(*load_newtons, *pitch_mm, (*diameter_mm, *nut_flank_mm), *shear_mpa)?
+        }
+        Sum::IdentifyThread { diameter_mm, pitch_mm } => fasteners::which(*diameter_mm, *pitch_mm)?,
+        Sum::PourSplit { litres, cup_ml } => fluids::pour(*litres, *cup_ml)?,
+        Sum::Premix { fuel_litres, parts_fuel } => fluids::premix(*fuel_litres, *parts_fuel)?,
+        Sum::TwoPart { ready_ml, parts_base, parts_hardener, thinner_percent, thinner_of_base } => {
+            fluids::two_part(*ready_ml, (*parts_base, *parts_hardener), *thinner_percent, *thinner_of_base)?
+        }
+        Sum::Thinning { paint_ml, thinner_percent } => fluids::thinning(*paint_ml, *thinner_percent)?,
+        Sum::PaintNeeded { square_metres, coats, solids_percent, dry_micrometres, loss_percent, can_ml } => {
+            fluids::paint((*square_metres, *coats), (*solids_percent, *dry_micrometres), *loss_percent, *can_ml)?
         }
     };
     Ok(Figures { figures })

@@ -1,0 +1,182 @@
+//! What a case is made of: suspects, covers that are in the way, checks with what each suspect makes likely.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::error::Refused;
+
+/// One thing that may be wrong.
+#[wire]
+pub struct Suspect {
+    /// Its mark.
+    pub id: String,
+    /// In words.
+    pub label: String,
+    /// How likely it is before anything is known, against the others; judgement, editable.
+    pub weight: f64,
+    /// What puts it right; suspects with the same cure need not be told apart.
+    pub cure: String,
+    /// Minutes to try the cure when no check tells.
+    pub try_minutes: f64,
+}
+
+/// Something that must come off before a check; once off, it costs nothing more.
+#[wire]
+pub struct Cover {
+    /// Its mark.
+    pub id: String,
+    /// In words.
+    pub label: String,
+    /// Minutes to take it off and put it back.
+    pub minutes: f64,
+}
+
+/// One possible answer.
+#[wire]
+pub struct CheckOutcome {
+    /// Its mark.
+    pub id: String,
+    /// In words.
+    pub label: String,
+}
+
+/// What a meter would show under each suspect.
+#[wire]
+pub struct Metering {
+    /// Predicted voltage for each suspect, in the order of the suspects, volts; none where it could not be worked out.
+    pub predicted_volts: Vec<Option<f64>>,
+    /// Greatest reading that the meter takes, volts.
+    pub range_volts: f64,
+}
+
+/// Something to look at, try or measure.
+#[wire]
+pub struct Check {
+    /// Its mark.
+    pub id: String,
+    /// The question or instruction.
+    pub label: String,
+    /// Its possible answers.
+    pub outcomes: Vec<CheckOutcome>,
+    /// Hands-on minutes once everything is in reach.
+    pub minutes: f64,
+    /// Minutes that its danger is worth.
+    pub danger_minutes: f64,
+    /// Marks of the covers that must be off.
+    pub covers: Vec<String>,
+    /// Whether it is a look that needs no tool; looks come first.
+    pub free_look: bool,
+    /// A short caution to show with it.
+    pub caution: Option<String>,
+    /// For each suspect, in their order, the probability of each outcome; each line adds up to 1.
+    pub likelihoods: Vec<Vec<f64>>,
+    /// Present when the answer can be given as a reading.
+    pub metering: Option<Metering>,
+}
+
+/// A case: everything that is known before the first answer.
+#[wire]
+pub struct TroubleCase {
+    /// What is wrong, in words.
+    pub name: String,
+    /// The suspects.
+    pub suspects: Vec<Suspect>,
+    /// The covers.
+    pub covers: Vec<Cover>,
+    /// The checks.
+    pub checks: Vec<Check>,
+}
+
+/// One answer. A session is the list of them; taking the last one back undoes it.
+#[wire]
+pub enum Evidence {
+    /// An outcome was seen.
+    Seen {
+        /// Mark of the check.
+        check: String,
+        /// Mark of the outcome.
+        outcome: String,
+    },
+    /// A voltage was read.
+    Read {
+        /// Mark of the check.
+        check: String,
+        /// The reading, volts.
+        volts: f64,
+    },
+}
+
+impl Evidence {
+    /// Mark of the check that was answered.
+    pub fn check(&self) -> &str {
+        match self {
+            Self::Seen { check, .. } | Self::Read { check, .. } => check,
+        }
+    }
+}
+
+impl TroubleCase {
+    /// A check by its mark.
+    pub fn check(&self, id: &str) -> Result<&Check, Refused> {
+        let found = self.checks.iter().find(|check| check.id == id);
+        found.ok_or_else(|| Refused::Unknown { what: "check".to_owned(), id: id.to_owned() })
+    }
+
+    /// The suspects' weights as probabilities that add up to 1.
+    pub fn priors(&self) -> Vec<f64> {
+        let sum: f64 = self.suspects.iter().map(|suspect| suspect.weight).sum();
+        self.suspects.iter().map(|suspect| suspect.weight / sum).collect()
+    }
+}
+
+/// Refuses a case whose numbers cannot be: no suspects, a weight or time below zero, likelihoods that do not add up to 1.
+pub fn check_case(case: &TroubleCase) -> Result<(), Refused> {
+    let conflict = |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason });
+    if case.suspects.is_empty() {
+        return conflict("suspects", "a case needs at least one suspect".to_owned());
+    }
+    for suspect in &case.suspects {
+        if !(suspect.weight.is_finite() && suspect.weight > 0.0) {
+            let reason = format!("{}: a weight must be above zero, {} given", suspect.label, suspect.weight);
+            return conflict("weight", reason);
+        }
+        if !(suspect.try_minutes.is_finite() && suspect.try_minutes > 0.0) {
+            return conflict("tryMinutes", format!("{}: a time must be above zero minutes", suspect.label));
+        }
+    }
+    for cover in &case.covers {
+        bounds::Bound { min: 0.0, ..bounds::HANDS_ON }.check(cover.minutes)?;
+    }
+    case.checks.iter().try_for_each(|check| sound_check(case, check))
+}
+
+fn sound_check(case: &TroubleCase, check: &Check) -> Result<(), Refused> {
+    let conflict = |field: &str, reason: String| {
+        Err(Refused::Conflict { field: field.to_owned(), reason: format!("{}: {reason}", check.label) })
+    };
+    let minutes = bounds::Bound { min: 0.0, ..bounds::HANDS_ON };
+    minutes.check(check.minutes)?;
+    minutes.check(check.danger_minutes)?;
+    if let Some(cover) = check.covers.iter().find(|id| !case.covers.iter().any(|cover| cover.id == **id)) {
+        return Err(Refused::Unknown { what: "cover".to_owned(), id: cover.clone() });
+    }
+    if check.likelihoods.len() != case.suspects.len() {
+        let reason = format!("{} lines of likelihood for {} suspects", check.likelihoods.len(), case.suspects.len());
+        return conflict("likelihoods", reason);
+    }
+    for (line, suspect) in check.likelihoods.iter().zip(&case.suspects) {
+        let sum: f64 = line.iter().sum();
+        let sound = line.len() == check.outcomes.len() && line.iter().all(|share| (0.0..=1.0).contains(share));
+        if !sound || (sum - 1.0).abs() > 1e-6 {
+            let reason =
+                format!("the likelihoods under “{}” must be one for each outcome and add up to 1", suspect.label);
+            return conflict("likelihoods", reason);
+        }
+    }
+    match &check.metering {
+        Some(metering) if metering.predicted_volts.len() != case.suspects.len() => {
+            conflict("predictedVolts", "one prediction for each suspect is needed".to_owned())
+        }
+        _ => Ok(()),
+    }
+}

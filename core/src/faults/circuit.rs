@@ -1,0 +1,221 @@
+//! A case from a harness: every fault at every place is a suspect, and the solver says what each would show.
+//!
+//! Method: the operating point of the harness with each fault in each setting (see `harness`); a lamp check has the look of
+//! the lamp as its outcome, a voltage check the groups into which the predicted voltages fall.
+
+use layshaft_wire::wire;
+
+use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
+use crate::bounds::{self, Bound};
+use crate::error::Refused;
+use crate::harness::{Component, Fault, Harness, LampLook, OperatingPoint, Setting, fault_places, solve, with_fault};
+
+/// Share of answers that are mistaken (a lamp misjudged, a probe slipped). Our judgement.
+const MISTAKEN: f64 = 0.03;
+/// Predicted voltages closer than this share of the supply belong to one answer.
+const GROUP_SHARE: f64 = 0.06;
+/// Range of the meter, volts.
+const METER_RANGE: f64 = 40.0;
+
+/// A point that can be reached with a probe.
+#[wire]
+pub struct Probe {
+    /// The point.
+    pub point: String,
+    /// Marks of the covers that must be off to reach it.
+    pub covers: Vec<String>,
+    /// Minutes to measure there.
+    pub minutes: f64,
+}
+
+/// What to make a case from.
+#[wire]
+pub struct WiringAsk {
+    /// What is wrong, in words.
+    pub complaint: String,
+    /// The harness as it should be.
+    pub harness: Harness,
+    /// The switch positions that the checks use.
+    pub settings: Vec<Setting>,
+    /// The points that can be reached.
+    pub probes: Vec<Probe>,
+    /// The covers.
+    pub covers: Vec<Cover>,
+    /// Age of the harness, years: joints corrode with age.
+    pub age_years: f64,
+    /// Whether somebody has worked on the wiring lately: then wrong connections are likelier.
+    pub reworked: bool,
+}
+
+/// One suspect with what the solver says about it in each setting; none where it did not settle.
+struct Predicted {
+    suspect: Suspect,
+    points: Vec<Option<OperatingPoint>>,
+}
+
+/// The case of a harness: suspects, lamp checks and voltage checks. Checks that tell nothing apart are left out.
+pub fn wiring_case(ask: &WiringAsk) -> Result<TroubleCase, Refused> {
+    let age = Bound { field: "ageYears", label: "Age of the harness", min: 0.0, max: 120.0, ..bounds::MODEL_YEAR };
+    age.check(ask.age_years)?;
+    crate::harness::check_harness(&ask.harness)?;
+    ask.settings.iter().try_for_each(|setting| ask.harness.check_setting(setting))?;
+    let nodes = ask.harness.nodes();
+    for probe in &ask.probes {
+        if !nodes.contains(&probe.point.as_str()) {
+            return Err(Refused::Unknown { what: "point".to_owned(), id: probe.point.clone() });
+        }
+    }
+    let predicted: Vec<Predicted> =
+        fault_places(&ask.harness).iter().map(|fault| predict(ask, fault)).collect::<Result<_, _>>()?;
+    let mut checks = Vec::new();
+    for (which, setting) in ask.settings.iter().enumerate() {
+        for element in &ask.harness.elements {
+            checks.extend(lamp_check(&predicted, which, setting, &element.id, &element.label));
+        }
+        for probe in &ask.probes {
+            checks.extend(voltage_check(ask, &predicted, which, setting, probe));
+        }
+    }
+    let suspects = predicted.into_iter().map(|one| one.suspect).collect();
+    Ok(TroubleCase { name: ask.complaint.clone(), suspects, covers: ask.covers.clone(), checks })
+}
+
+fn predict(ask: &WiringAsk, fault: &Fault) -> Result<Predicted, Refused> {
+    let faulty = with_fault(&ask.harness, fault)?;
+    let points = ask.settings.iter().map(|setting| solve(&faulty, setting).ok()).collect();
+    let label = fault.spoken(&ask.harness);
+    let (weight, try_minutes) = weight(ask, fault);
+    Ok(Predicted {
+        suspect: Suspect { id: label.clone(), cure: cure(&ask.harness, fault), label, weight, try_minutes },
+        points,
+    })
+}
+
+/// How likely a kind of fault is against the others, and minutes to try its cure. Judgement, editable in the case.
+fn weight(ask: &WiringAsk, fault: &Fault) -> (f64, f64) {
+    let aged = 1.0 + ask.age_years / 10.0;
+    let rework = if ask.reworked { 4.0 } else { 0.3 };
+    let component = |id: &str| ask.harness.element(id).map(|element| &element.component);
+    match fault {
+        Fault::MissingEarth { .. } => (2.0 * aged, 10.0),
+        Fault::BadJoint { .. } => (aged, 10.0),
+        Fault::Open { element } => match component(element) {
+            Some(Component::Filament { .. }) => (8.0, 5.0),
+            Some(Component::Fuse { .. }) => (4.0, 2.0),
+            Some(Component::Joint { .. }) => (1.5 * aged, 8.0),
+            Some(Component::Wire { .. }) => (1.0, 30.0),
+            _ => (1.5, 30.0),
+        },
+        Fault::ShortToFrame { .. } => (0.5, 45.0),
+        Fault::Swapped { .. } | Fault::Reversed { .. } => (rework, 10.0),
+        Fault::WrongLamp { .. } => (rework, 5.0),
+        Fault::StuckContact { .. } => (1.0, 20.0),
+        Fault::DeadContact { .. } => (2.0 * aged, 20.0),
+        Fault::WeakBattery { .. } => (6.0, 15.0),
+    }
+}
+
+/// What puts a fault right. Everything wrong with one element is put right in one go.
+fn cure(harness: &Harness, fault: &Fault) -> String {
+    let label = |id: &str| harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
+    match fault {
+        Fault::ShortToFrame { point } => format!("Find where “{point}” touches the frame, insulate it, renew the fuse"),
+        Fault::Swapped { one, other } => format!("Exchange {} and {}", label(one), label(other)),
+        Fault::Reversed { element } => format!("Turn round: {}", label(element)),
+        Fault::WrongLamp { element, .. } => format!("Renew: {}", label(element)),
+        Fault::Open { element }
+        | Fault::BadJoint { element, .. }
+        | Fault::MissingEarth { element }
+        | Fault::StuckContact { element }
+        | Fault::DeadContact { element }
+        | Fault::WeakBattery { element, .. } => match harness.element(element).map(|element| &element.component) {
+            Some(Component::Joint { .. } | Component::Strap { .. }) => format!("Clean and tighten: {}", label(element)),
+            _ => format!("Renew: {}", label(element)),
+        },
+    }
+}
+
+/// A look at one lamp; none when every suspect shows it alike.
+fn lamp_check(predicted: &[Predicted], which: usize, setting: &Setting, id: &str, label: &str) -> Option<Check> {
+    let look = |one: &Predicted| one.points.get(which).and_then(Option::as_ref).and_then(|point| point.look(id));
+    let looks: Vec<Option<LampLook>> = predicted.iter().map(look).collect();
+    let mut seen: Vec<LampLook> = looks.iter().flatten().copied().collect();
+    seen.sort();
+    seen.dedup();
+    if seen.len() < 2 {
+        return None;
+    }
+    let outcome = |look: &LampLook| CheckOutcome {
+        id: crate::harness::look_spoken(*look).to_owned(),
+        label: crate::harness::look_spoken(*look).to_owned(),
+    };
+    let lines = looks.iter().map(|look| line(seen.len(), look.and_then(|look| seen.iter().position(|at| *at == look))));
+    Some(Check {
+        id: format!("look {id} / {}", setting.spoken()),
+        label: format!("With {}: {label}, what does it do?", setting.spoken()),
+        outcomes: seen.iter().map(outcome).collect(),
+        minutes: 0.5,
+        danger_minutes: 0.0,
+        covers: Vec::new(),
+        free_look: true,
+        caution: None,
+        likelihoods: lines.collect(),
+        metering: None,
+    })
+}
+
+/// A voltage against the battery's negative terminal; none when every suspect predicts the same.
+fn voltage_check(
+    ask: &WiringAsk,
+    predicted: &[Predicted],
+    which: usize,
+    setting: &Setting,
+    probe: &Probe,
+) -> Option<Check> {
+    let earth = ask.harness.earth.as_str();
+    let volts = |one: &Predicted| one.points.get(which)?.as_ref()?.between(&probe.point, earth);
+    let predicted_volts: Vec<Option<f64>> = predicted.iter().map(volts).collect();
+    let groups = groups(&predicted_volts, GROUP_SHARE * 12.6);
+    if groups.len() < 2 {
+        return None;
+    }
+    let outcome = |(at, (low, high)): (usize, &(f64, f64))| CheckOutcome {
+        id: format!("group {at}"),
+        label: if high - low < 0.1 { format!("about {:.1} V", low.abs()) } else { format!("{low:.1} to {high:.1} V") },
+    };
+    let group = |volts: f64| groups.iter().position(|(low, high)| (*low..=*high).contains(&volts));
+    Some(Check {
+        id: format!("volts {} / {}", probe.point, setting.spoken()),
+        label: format!("With {}: measure from “{}” to “{earth}”", setting.spoken(), probe.point),
+        outcomes: groups.iter().enumerate().map(outcome).collect(),
+        minutes: probe.minutes,
+        danger_minutes: 0.0,
+        covers: probe.covers.clone(),
+        free_look: false,
+        caution: None,
+        likelihoods: predicted_volts.iter().map(|volts| line(groups.len(), volts.and_then(group))).collect(),
+        metering: Some(Metering { predicted_volts, range_volts: METER_RANGE }),
+    })
+}
+
+/// The likelihoods of the outcomes when one is predicted; all alike when none is.
+fn line(outcomes: usize, predicted: Option<usize>) -> Vec<f64> {
+    let count = outcomes as f64;
+    let Some(predicted) = predicted else { return vec![1.0 / count; outcomes] };
+    let other = MISTAKEN / (count - 1.0);
+    (0..outcomes).map(|at| if at == predicted { 1.0 - MISTAKEN } else { other }).collect()
+}
+
+/// The predicted voltages in groups with gaps between them, lowest first: least and greatest of each, volts.
+fn groups(volts: &[Option<f64>], gap: f64) -> Vec<(f64, f64)> {
+    let mut sorted: Vec<f64> = volts.iter().flatten().copied().collect();
+    sorted.sort_by(f64::total_cmp);
+    let mut groups: Vec<(f64, f64)> = Vec::new();
+    for volt in sorted {
+        match groups.last_mut() {
+            Some((_, high)) if volt - *high <= gap => *high = volt,
+            _ => groups.push((volt, volt)),
+        }
+    }
+    groups
+}

@@ -1,0 +1,140 @@
+//! Planted faults in the demo's circuits are found, and within how many checks.
+
+use super::*;
+use crate::harness::{Fault, Harness, OperatingPoint, Setting, solve, template, with_fault};
+
+fn cover(id: &str, minutes: f64) -> Cover {
+    Cover { id: id.to_owned(), label: id.to_owned(), minutes }
+}
+
+/// Every point but the frame is within reach, those of the headlamp and under the seat behind a cover.
+fn ask(mark: &str, settings: &[&[(&str, &str)]]) -> WiringAsk {
+    let harness = template(mark, 12.0).unwrap();
+    let probe = |point: &str| {
+        let behind = if point.contains("head") || point.contains("plug") || point.contains("out") {
+            vec!["headlamp".to_owned()]
+        } else if point.contains("battery") || point.contains("fuse") || point.contains("solenoid") {
+            vec!["seat".to_owned()]
+        } else {
+            Vec::new()
+        };
+        Probe { point: point.to_owned(), covers: behind, minutes: 2.0 }
+    };
+    let probes = harness.nodes().into_iter().filter(|node| *node != harness.earth).map(probe).collect();
+    WiringAsk {
+        complaint: mark.to_owned(),
+        probes,
+        harness,
+        settings: settings.iter().map(|pairs| Setting::of(pairs)).collect(),
+        covers: vec![cover("headlamp", 6.0), cover("seat", 2.0)],
+        age_years: 30.0,
+        reworked: false,
+    }
+}
+
+/// What a faulty machine answers to a check.
+fn answer(
+    case: &TroubleCase,
+    check: &Check,
+    settings: &[Setting],
+    points: &[OperatingPoint],
+    harness: &Harness,
+) -> Evidence {
+    let which = settings.iter().position(|setting| check.id.ends_with(&format!(" / {}", setting.spoken()))).unwrap();
+    let name = check.id.split(" / ").next().unwrap();
+    assert!(case.check(&check.id).is_ok());
+    if let Some(lamp) = name.strip_prefix("look ") {
+        let outcome = crate::harness::look_spoken(points[which].look(lamp).unwrap()).to_owned();
+        return Evidence::Seen { check: check.id.clone(), outcome };
+    }
+    let point = name.strip_prefix("volts ").unwrap();
+    // The meter shows two decimals.
+    let volts = (points[which].between(point, &harness.earth).unwrap() * 100.0).round() / 100.0;
+    Evidence::Read { check: check.id.clone(), volts }
+}
+
+/// Looks for a planted fault; returns the number of checks.
+fn find(ask: &WiringAsk, case: &TroubleCase, fault: &Fault) -> usize {
+    let faulty = with_fault(&ask.harness, fault).unwrap();
+    let points: Vec<OperatingPoint> = ask.settings.iter().map(|setting| solve(&faulty, setting).unwrap()).collect();
+    let planted = fault.spoken(&ask.harness);
+    let mut evidence = Vec::new();
+    let sheet = loop {
+        let sheet = fault_sheet(case, &evidence).unwrap();
+        assert!(sheet.findings.iter().all(|finding| finding.code != "faults.recheck"), "{planted}: {evidence:?}");
+        let Some(next) = &sheet.next else { break sheet };
+        evidence.push(answer(case, case.check(&next.check).unwrap(), &ask.settings, &points, &ask.harness));
+        assert!(evidence.len() < 30, "{planted} is not found");
+    };
+    let settled = sheet.settled.unwrap_or_else(|| panic!("{planted}: {:?}", &sheet.beliefs[..4]));
+    assert!(settled.suspects.contains(&planted), "{planted} is taken for {:?}", settled.suspects);
+    evidence.len()
+}
+
+#[test]
+fn six_planted_faults_are_found_within_ten_checks_each() {
+    let id = |id: &str| id.to_owned();
+    let lighting =
+        ask("lighting", &[&[("key", "on"), ("lights", "head")], &[("key", "on"), ("lights", "head"), ("dip", "high")]]);
+    let stop = ask(
+        "stop-lamp",
+        &[&[("key", "on")], &[("key", "on"), ("front brake", "pulled")], &[("key", "on"), ("rear brake", "pressed")]],
+    );
+    let starter = ask(
+        "starter",
+        &[
+            &[("key", "on")],
+            &[("key", "on"), ("start button", "pressed")],
+            &[("key", "on"), ("start button", "pressed"), ("gearbox", "in gear"), ("clutch lever", "pulled")],
+        ],
+    );
+    let planted = [
+        (&lighting, Fault::DeadContact { element: id("dip.low") }),
+        (&lighting, Fault::MissingEarth { element: id("head.earth") }),
+        (&lighting, Fault::Open { element: id("tail") }),
+        (&stop, Fault::DeadContact { element: id("brake.front") }),
+        (&stop, Fault::MissingEarth { element: id("rear.earth") }),
+        (&starter, Fault::DeadContact { element: id("start.button") }),
+    ];
+    let mut counts = Vec::new();
+    for (ask, fault) in &planted {
+        let case = wiring_case(ask).unwrap();
+        let checks = find(ask, &case, fault);
+        println!("{}: {checks} checks among {} suspects", fault.spoken(&ask.harness), case.suspects.len());
+        assert!(checks <= 10, "{}: {checks}", fault.spoken(&ask.harness));
+        counts.push(checks);
+    }
+    println!("mean {:.1}", counts.iter().sum::<usize>() as f64 / counts.len() as f64);
+}
+
+#[test]
+fn a_case_of_a_harness_is_sound_and_names_what_each_answer_means() {
+    let ask = ask("horn", &[&[("key", "on"), ("horn button", "pressed")], &[("key", "on")]]);
+    let case = wiring_case(&ask).unwrap();
+    check_case(&case).unwrap();
+    let sheet = fault_sheet(&case, &[]).unwrap();
+    assert!(!sheet.meanings.is_empty() && sheet.meanings.iter().any(|meaning| !meaning.points_at.is_empty()));
+    let total: f64 = sheet.beliefs.iter().map(|belief| belief.probability).sum();
+    assert!((total - 1.0).abs() < 1e-9);
+}
+
+#[test]
+fn the_last_answer_taken_back_gives_the_page_before_it() {
+    let ask = ask("horn", &[&[("key", "on"), ("horn button", "pressed")]]);
+    let case = wiring_case(&ask).unwrap();
+    let before = fault_sheet(&case, &[]).unwrap();
+    let check = before.next.clone().unwrap().check;
+    let outcome = case.check(&check).unwrap().outcomes[0].id.clone();
+    let evidence = vec![Evidence::Seen { check, outcome }];
+    assert_ne!(fault_sheet(&case, &evidence).unwrap(), before);
+    assert_eq!(fault_sheet(&case, &evidence[..0]).unwrap(), before);
+}
+
+#[test]
+fn a_probe_on_a_point_that_is_not_there_and_an_impossible_age_are_refused() {
+    let mut wrong = ask("horn", &[&[("key", "on")]]);
+    wrong.probes[0].point = "moon".to_owned();
+    assert!(wiring_case(&wrong).unwrap_err().to_string().contains("no point with the mark moon"));
+    let old = WiringAsk { age_years: -1.0, ..ask("horn", &[&[("key", "on")]]) };
+    assert!(wiring_case(&old).unwrap_err().to_string().contains("Age of the harness"));
+}

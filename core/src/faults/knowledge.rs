@@ -1,0 +1,183 @@
+//! Cases from experience: tables of suspects and checks for trouble that no circuit describes.
+//!
+//! Weights and likelihoods are judgement of the trade, without a source, and every sheet that uses them says so.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+
+use super::case::{Check, CheckOutcome, Cover, Suspect, TroubleCase};
+use crate::error::Refused;
+
+/// Marks and texts of the tables, in the order in which they are shown.
+pub const KNOWLEDGE: [(&str, &str); 3] = [
+    ("turns-but-does-not-start", include_str!("../../../fixtures/knowledge/turns-but-does-not-start.toml")),
+    ("brake-lever-spongy", include_str!("../../../fixtures/knowledge/brake-lever-spongy.toml")),
+    ("charging-weak", include_str!("../../../fixtures/knowledge/charging-weak.toml")),
+];
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct TableFile {
+    name: String,
+    #[serde(default)]
+    cover: Vec<CoverRow>,
+    suspect: Vec<SuspectRow>,
+    check: Vec<CheckRow>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct CoverRow {
+    id: String,
+    label: String,
+    minutes: f64,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SuspectRow {
+    id: String,
+    label: String,
+    weight: f64,
+    cure: String,
+    try_minutes: f64,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct CheckRow {
+    id: String,
+    label: String,
+    outcomes: Vec<[String; 2]>,
+    minutes: f64,
+    #[serde(default)]
+    danger_minutes: f64,
+    #[serde(default)]
+    covers: Vec<String>,
+    #[serde(default)]
+    free_look: bool,
+    caution: Option<String>,
+    /// Likelihoods of the outcomes under every suspect that is not named.
+    otherwise: Vec<f64>,
+    /// Likelihoods under the suspects that are named.
+    under: BTreeMap<String, Vec<f64>>,
+}
+
+/// A case of experience by its mark.
+///
+/// ```
+/// use layshaft_core::faults::knowledge_case;
+/// assert_eq!(knowledge_case("brake-lever-spongy").unwrap().name, "Brake lever spongy or creeping");
+/// assert!(knowledge_case("bad-mood").is_err());
+/// ```
+pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
+    let found = KNOWLEDGE.iter().find(|(name, _)| *name == mark);
+    let (_, text) =
+        found.ok_or_else(|| Refused::Unknown { what: "table of faults".to_owned(), id: mark.to_owned() })?;
+    read_table(text)
+}
+
+fn read_table(text: &str) -> Result<TroubleCase, Refused> {
+    let unreadable =
+        |reason: String| Refused::Unreadable { field: "table".to_owned(), label: "Table of faults".to_owned(), reason };
+    let file: TableFile = toml::from_str(text).map_err(|error| unreadable(error.message().to_owned()))?;
+    let suspect = |row: SuspectRow| Suspect {
+        id: row.id,
+        label: row.label,
+        weight: row.weight,
+        cure: row.cure,
+        try_minutes: row.try_minutes,
+    };
+    let suspects: Vec<Suspect> = file.suspect.into_iter().map(suspect).collect();
+    let cover = |row: CoverRow| Cover { id: row.id, label: row.label, minutes: row.minutes };
+    let mut checks = Vec::with_capacity(file.check.len());
+    for row in file.check {
+        if let Some(unknown) = row.under.keys().find(|id| !suspects.iter().any(|suspect| suspect.id == **id)) {
+            return Err(unreadable(format!("{} names a suspect {unknown} that there is not", row.id)));
+        }
+        let line = |suspect: &Suspect| row.under.get(&suspect.id).unwrap_or(&row.otherwise).clone();
+        checks.push(Check {
+            likelihoods: suspects.iter().map(line).collect(),
+            outcomes: row.outcomes.into_iter().map(|[id, label]| CheckOutcome { id, label }).collect(),
+            id: row.id,
+            label: row.label,
+            minutes: row.minutes,
+            danger_minutes: row.danger_minutes,
+            covers: row.covers,
+            free_look: row.free_look,
+            caution: row.caution,
+            metering: None,
+        });
+    }
+    let case = TroubleCase { name: file.name, suspects, covers: file.cover.into_iter().map(cover).collect(), checks };
+    super::case::check_case(&case)?;
+    Ok(case)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Evidence, fault_sheet};
+    use super::*;
+
+    #[test]
+    fn every_table_reads_and_every_suspect_can_be_told_from_the_others_or_shares_their_cure() {
+        for (mark, _) in KNOWLEDGE {
+            let case = knowledge_case(mark).unwrap();
+            for (at, one) in case.suspects.iter().enumerate() {
+                for (further, other) in case.suspects.iter().enumerate().skip(at + 1) {
+                    let told = case.checks.iter().any(|check| {
+                        let lines = check.likelihoods[at].iter().zip(&check.likelihoods[further]);
+                        lines.map(|(a, b)| (a - b).abs()).fold(0.0, f64::max) > 0.3
+                    });
+                    assert!(told || one.cure == other.cure, "{mark}: {} and {}", one.id, other.id);
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn whoever_answers_as_a_fault_would_is_led_to_its_cure_or_to_a_short_list_with_it() {
+        for (mark, _) in KNOWLEDGE {
+            let case = knowledge_case(mark).unwrap();
+            for (at, suspect) in case.suspects.iter().enumerate() {
+                let mut evidence = Vec::new();
+                let sheet = loop {
+                    let sheet = fault_sheet(&case, &evidence).unwrap();
+                    let Some(next) = &sheet.next else { break sheet };
+                    let check = case.check(&next.check).unwrap();
+                    let line = &check.likelihoods[at];
+                    let most = (0..line.len()).max_by(|a, b| line[*a].total_cmp(&line[*b])).unwrap();
+                    let outcome = check.outcomes[most].id.clone();
+                    evidence.push(Evidence::Seen { check: check.id.clone(), outcome });
+                    assert!(evidence.len() <= case.checks.len());
+                };
+                let found = match &sheet.settled {
+                    Some(settled) => settled.cure == suspect.cure,
+                    None => sheet.try_in_order.iter().take(3).any(|cure| *cure == suspect.cure),
+                };
+                assert!(found, "{mark}, {}: {:?} {:?}", suspect.id, sheet.settled, sheet.try_in_order);
+            }
+        }
+    }
+
+    #[test]
+    fn a_table_that_names_a_suspect_of_another_is_refused() {
+        let text = KNOWLEDGE[0].1.replacen("[check.under]", "[check.under]\nghost = [1.0, 0.0]", 1);
+        assert!(read_table(&text).unwrap_err().to_string().contains("ghost"));
+        assert!(read_table("name = 3").is_err());
+    }
+
+    #[test]
+    fn what_can_hurt_carries_a_caution() {
+        for (mark, id) in [
+            ("turns-but-does-not-start", "spark"),
+            ("turns-but-does-not-start", "float-bowl"),
+            ("charging-weak", "stator-ohms"),
+        ] {
+            assert!(knowledge_case(mark).unwrap().check(id).unwrap().caution.is_some(), "{id}");
+        }
+        let brakes = knowledge_case("brake-lever-spongy").unwrap();
+        assert!(brakes.checks.iter().any(|check| check.caution.as_deref().is_some_and(|text| text.contains("manual"))));
+    }
+}

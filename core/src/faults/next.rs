@@ -1,0 +1,194 @@
+//! What to check next: most information for the least trouble, looks before tools, and when to stop.
+//!
+//! Method: expected information over trouble (Breese and Heckerman 1996, *Decision-theoretic troubleshooting*), which alone
+//! misjudges shared covers and ends of the search; so checks behind the same covers are weighed as a bundle, and where the
+//! case is small the best few are played through to the end. No optimum is promised; the tests compare with the optimum.
+
+use std::collections::BTreeSet;
+
+use layshaft_wire::wire;
+
+use super::belief::{after, gain, weigh};
+use super::case::{Check, Evidence, TroubleCase, check_case};
+use super::trouble::{access_minutes, covers_off, trouble_minutes};
+use crate::error::Refused;
+
+/// The search ends when one suspect, or one cure, holds this share.
+pub(super) const ENOUGH: f64 = 0.95;
+/// A check that tells less than this is not worth doing, bits.
+const TELLS_SOMETHING: f64 = 0.005;
+/// A look that tells less than this does not come before a measurement, bits.
+const LOOK_TELLS: f64 = 0.05;
+/// Least trouble that is reckoned with, minutes: a look over the shoulder.
+const LEAST_MINUTES: f64 = 0.1;
+/// Suspects below this share are left out when checks are played through.
+const ALIVE: f64 = 0.002;
+/// Cases up to this many live suspects and useful checks are played through.
+const SMALL: usize = 12;
+/// Beliefs that are looked at in one playing-through before it is broken off.
+const BUDGET: usize = 1000;
+/// How many of the best checks are played through.
+const PLAYED: usize = 6;
+
+/// The check to do next.
+#[wire]
+pub struct NextCheck {
+    /// Mark of the check.
+    pub check: String,
+    /// What it is expected to tell, bits.
+    pub gain_bits: f64,
+    /// Its trouble, minutes.
+    pub trouble_minutes: f64,
+}
+
+/// Where a search stands: shares of the suspects, checks done, covers off.
+#[derive(Clone)]
+struct Position<'a> {
+    shares: Vec<f64>,
+    done: BTreeSet<&'a str>,
+    off: BTreeSet<&'a str>,
+}
+
+/// The next check after these answers; none when one cure holds 95 % or no check tells anything more.
+///
+/// ```
+/// use layshaft_core::faults::{knowledge_case, next_check};
+/// let case = knowledge_case("turns-but-does-not-start").unwrap();
+/// let first = next_check(&case, &[]).unwrap().unwrap();
+/// assert!(case.check(&first.check).unwrap().free_look, "looks come first");
+/// ```
+pub fn next_check(case: &TroubleCase, evidence: &[Evidence]) -> Result<Option<NextCheck>, Refused> {
+    check_case(case)?;
+    let shares = weigh(case, evidence)?.shares;
+    let done = case.checks.iter().map(|check| check.id.as_str());
+    let done = done.filter(|id| evidence.iter().any(|answer| answer.check() == *id)).collect();
+    let at = Position { shares, done, off: covers_off(case, evidence) };
+    if settled_share(case, &at.shares) >= ENOUGH {
+        return Ok(None);
+    }
+    let open = useful(case, &at);
+    let chosen = free_look(case, &at, &open).or_else(|| choose(case, &at, &open));
+    Ok(chosen.map(|check| NextCheck {
+        check: check.id.clone(),
+        gain_bits: gain(check, &at.shares),
+        trouble_minutes: trouble_minutes(case, check, &at.off),
+    }))
+}
+
+/// The greatest share that one cure holds.
+pub(super) fn settled_share(case: &TroubleCase, shares: &[f64]) -> f64 {
+    let mut most = 0.0_f64;
+    for suspect in &case.suspects {
+        let same = case.suspects.iter().zip(shares).filter(|(other, _)| other.cure == suspect.cure);
+        most = most.max(same.map(|(_, share)| share).sum());
+    }
+    most
+}
+
+/// The checks that would tell something, with what they tell.
+fn useful<'a>(case: &'a TroubleCase, at: &Position<'_>) -> Vec<(&'a Check, f64)> {
+    let open = case.checks.iter().filter(|check| !at.done.contains(check.id.as_str()));
+    open.map(|check| (check, gain(check, &at.shares))).filter(|(_, gain)| *gain >= TELLS_SOMETHING).collect()
+}
+
+/// The look that tells most for its trouble, when one tells enough and needs nothing taken off.
+fn free_look<'a>(case: &TroubleCase, at: &Position<'_>, open: &[(&'a Check, f64)]) -> Option<&'a Check> {
+    let looks = open.iter().filter(|(check, gain)| {
+        check.free_look && *gain >= LOOK_TELLS && access_minutes(&case.covers, check, &at.off) == 0.0
+    });
+    looks
+        .max_by(|one, other| per_minute(case, at, one).total_cmp(&per_minute(case, at, other)))
+        .map(|(check, _)| *check)
+}
+
+fn per_minute(case: &TroubleCase, at: &Position<'_>, (check, gain): &(&Check, f64)) -> f64 {
+    gain / trouble_minutes(case, check, &at.off).max(LEAST_MINUTES)
+}
+
+/// The best of the few best, played through where the case is small.
+fn choose<'a>(case: &'a TroubleCase, at: &Position<'a>, open: &[(&'a Check, f64)]) -> Option<&'a Check> {
+    let ranked = ranked(case, at, open);
+    let first = *ranked.first()?;
+    let alive = at.shares.iter().filter(|share| **share > ALIVE).count();
+    if alive > SMALL || open.len() > SMALL {
+        return Some(first);
+    }
+    let small = without_the_dead(case, at, open);
+    let shares = at.shares.iter().copied().filter(|share| *share > ALIVE).collect();
+    let start = Position { shares, done: BTreeSet::new(), off: at.off.clone() };
+    let mut best = (first, f64::INFINITY);
+    for check in ranked.into_iter().take(PLAYED) {
+        let Some(same) = small.checks.iter().find(|same| same.id == check.id) else { continue };
+        let mut budget = BUDGET;
+        let Some(minutes) = played_through(&small, &start, same, &mut budget) else { continue };
+        if minutes < best.1 - 1e-9 {
+            best = (check, minutes);
+        }
+    }
+    Some(best.0)
+}
+
+/// The case with nothing in it but live suspects and useful checks: what is played through is looked at very often.
+fn without_the_dead(case: &TroubleCase, at: &Position<'_>, open: &[(&Check, f64)]) -> TroubleCase {
+    fn alive<T: Clone>(of: &[T], shares: &[f64]) -> Vec<T> {
+        of.iter().zip(shares).filter(|(_, share)| **share > ALIVE).map(|(one, _)| one.clone()).collect()
+    }
+    let reduced = |(check, _): &(&Check, f64)| Check {
+        likelihoods: alive(&check.likelihoods, &at.shares),
+        metering: None,
+        ..(*check).clone()
+    };
+    TroubleCase {
+        name: case.name.clone(),
+        suspects: alive(&case.suspects, &at.shares),
+        covers: case.covers.clone(),
+        checks: open.iter().map(reduced).collect(),
+    }
+}
+
+/// The checks by gain over trouble, best first. A check also counts as the beginning of the bundle behind its covers: the
+/// covers are paid for once and the gains behind them add up, to no more than there is to know.
+fn ranked<'a>(case: &TroubleCase, at: &Position<'_>, open: &[(&'a Check, f64)]) -> Vec<&'a Check> {
+    let to_know = super::belief::entropy(&at.shares);
+    let score = |one: &(&'a Check, f64)| {
+        let alone = per_minute(case, at, one);
+        let access = access_minutes(&case.covers, one.0, &at.off);
+        if access == 0.0 {
+            return alone;
+        }
+        let own = |check: &Check| (check.minutes + check.danger_minutes).max(LEAST_MINUTES);
+        let mut behind: Vec<_> =
+            open.iter().filter(|other| other.0.id != one.0.id && other.0.covers == one.0.covers).collect();
+        behind.sort_by(|a, b| (b.1 / own(b.0)).total_cmp(&(a.1 / own(a.0))));
+        let (mut gain, mut minutes, mut best) = (one.1, access + own(one.0), alone);
+        for other in behind {
+            (gain, minutes) = ((gain + other.1).min(to_know), minutes + own(other.0));
+            best = best.max(gain / minutes);
+        }
+        best
+    };
+    let mut scored: Vec<_> = open.iter().map(|one| (score(one), per_minute(case, at, one), one.0)).collect();
+    scored.sort_by(|a, b| b.0.total_cmp(&a.0).then(b.1.total_cmp(&a.1)));
+    scored.into_iter().map(|(_, _, check)| check).collect()
+}
+
+/// Expected minutes when this check is done now and the best ranked one after each answer; none when the budget is spent.
+fn played_through<'a>(case: &'a TroubleCase, at: &Position<'a>, check: &'a Check, budget: &mut usize) -> Option<f64> {
+    *budget = budget.checked_sub(1)?;
+    let mut sum = trouble_minutes(case, check, &at.off);
+    let mut next = at.clone();
+    next.done.insert(&check.id);
+    next.off.extend(check.covers.iter().map(String::as_str));
+    for outcome in 0..check.outcomes.len() {
+        let (probability, shares) = after(check, &at.shares, outcome);
+        if probability < 1e-4 || settled_share(case, &shares) >= ENOUGH {
+            continue;
+        }
+        next.shares = shares;
+        let open = useful(case, &next);
+        if let Some(then) = ranked(case, &next, &open).first() {
+            sum += probability * played_through(case, &next, then, budget)?;
+        }
+    }
+    Some(sum)
+}

@@ -1,0 +1,494 @@
+//! The answer of the mixing page: premix, two-part product, thinning, paint for an area.
+
+use layshaft_wire::wire;
+
+use super::cover::{PutOn, cans, paint_needed, spreading_rate, wet_film};
+use super::mix::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
+use crate::bounds::{self, Bound};
+use crate::error::Refused;
+use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::units::Unit;
+
+/// A two-part product.
+#[wire(lenient)]
+pub struct TwoPartAsk {
+    /// Amount ready to use: mL, or g where the sheet mixes by weight.
+    pub ready: f64,
+    /// The sheet mixes by weight.
+    pub by_weight: bool,
+    /// Parts of base.
+    pub parts_base: f64,
+    /// Parts of hardener.
+    pub parts_hardener: f64,
+    /// Thinner, per cent.
+    pub thinner_percent: f64,
+    /// The per cent is meant of the base alone, not of base and hardener.
+    pub thinner_of_base: bool,
+    /// Density of the base, g/mL, to turn weight into volume or back.
+    pub base_density: Option<f64>,
+    /// Density of the hardener, g/mL.
+    pub hardener_density: Option<f64>,
+    /// Density of the thinner, g/mL.
+    pub thinner_density: Option<f64>,
+}
+
+/// An area to be painted.
+#[wire(lenient)]
+pub struct CoverAsk {
+    /// Area, m².
+    pub square_metres: f64,
+    /// Coats.
+    pub coats: u32,
+    /// Spreading rate of one coat as printed, m²/L.
+    pub spreading_rate: Option<f64>,
+    /// Or solids by volume, per cent.
+    pub solids_percent: Option<f64>,
+    /// With the dry film of one coat, µm.
+    pub dry_micrometres: Option<f64>,
+    /// How it is put on; it tells the usual loss.
+    pub put_on: Option<PutOn>,
+    /// The loss itself, per cent; it wins.
+    pub loss_percent: Option<f64>,
+    /// Can, mL.
+    pub can_ml: f64,
+}
+
+/// What is mixed.
+#[wire]
+pub enum Mix {
+    /// Oil into fuel for a two-stroke.
+    Premix {
+        /// Fuel, L.
+        fuel_litres: f64,
+        /// Parts of fuel to one of oil: 50 for 50:1.
+        parts_fuel: f64,
+    },
+    /// Base, hardener and thinner.
+    TwoPart {
+        /// The product.
+        product: TwoPartAsk,
+    },
+    /// Thinner into a one-part paint.
+    Thinning {
+        /// Unthinned paint, mL.
+        paint_ml: f64,
+        /// Thinner, per cent of it.
+        thinner_percent: f64,
+    },
+    /// Paint for an area.
+    Cover {
+        /// The area.
+        area: CoverAsk,
+    },
+}
+
+/// What to mix.
+#[wire]
+pub struct MixAsk {
+    /// The mix.
+    pub mix: Mix,
+}
+
+/// One part of a mix.
+#[wire]
+pub struct MixPart {
+    /// What it is.
+    pub name: String,
+    /// Volume, mL, where it is known.
+    pub millilitres: Option<f64>,
+    /// Weight, g, where it is known.
+    pub grams: Option<f64>,
+}
+
+/// The same sheet read by the other convention.
+#[wire]
+pub struct OtherReading {
+    /// The convention in words.
+    pub words: String,
+    /// The parts by it.
+    pub parts: Vec<MixPart>,
+}
+
+/// Paint that an area takes.
+#[wire]
+pub struct CoverNeed {
+    /// Spreading rate of one coat, m²/L.
+    pub spreading_rate: f64,
+    /// Wet film of one coat, µm, where solids and film were given.
+    pub wet_micrometres: Option<f64>,
+    /// At the least loss, mL.
+    pub least_ml: f64,
+    /// At the greatest loss, mL.
+    pub most_ml: f64,
+    /// Cans at the least loss.
+    pub cans_least: u32,
+    /// Cans at the greatest loss.
+    pub cans_most: u32,
+}
+
+/// The mixing page.
+#[wire]
+pub struct MixSheet {
+    /// The answer in one line.
+    pub sentence: String,
+    /// The parts, in the order in which they go into the cup.
+    pub parts: Vec<MixPart>,
+    /// By the other convention, where there are two.
+    pub other: Option<OtherReading>,
+    /// Paint for an area, where that was asked.
+    pub cover: Option<CoverNeed>,
+    /// What can hurt.
+    pub cautions: Vec<String>,
+    /// What is worth saying.
+    pub findings: Vec<Finding>,
+    /// How it was worked out.
+    pub working: Working,
+}
+
+/// Works the mixing page out. Refused: a number outside its range, a cover without any spreading rate.
+pub fn mix_sheet(ask: &MixAsk) -> Result<MixSheet, Refused> {
+    match &ask.mix {
+        Mix::Premix { fuel_litres, parts_fuel } => premix(*fuel_litres, *parts_fuel),
+        Mix::TwoPart { product } => two_parts(product),
+        Mix::Thinning { paint_ml, thinner_percent } => thinning(*paint_ml, *thinner_percent),
+        Mix::Cover { area } => cover(area),
+    }
+}
+
+fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
+    bounds::FUEL.check(fuel_litres)?;
+    bounds::PREMIX_PARTS.check(parts_fuel)?;
+    let oil = premix_oil(fuel_litres, parts_fuel);
+    let equation = format!("1000 × {fuel_litres} L / {parts_fuel}");
+    Ok(MixSheet {
+        sentence: format!("{oil:.0} mL of oil into {fuel_litres} L of fuel."),
+        parts: vec![by_volume("Oil", oil), by_volume("Fuel", 1000.0 * fuel_litres)],
+        other: None,
+        cover: None,
+        cautions: vec!["Fuel vapour burns: in the open, engine cold, no flame, can on the ground.".to_owned()],
+        findings: vec![Finding::new(
+            "mix.premix-parts",
+            Weight::Note,
+            format!(
+                "{parts_fuel}:1 is {parts_fuel} parts of fuel to one of oil: {:.2} % of the fuel, {:.2} % of the mixture.",
+                100.0 / parts_fuel,
+                100.0 / (parts_fuel + 1.0)
+            ),
+        )],
+        working: working(
+            vec![WorkLine::new("Oil", equation, oil, Unit::Millilitre)],
+            Source::new(
+                "Premix in parts of fuel to one of oil: reference.com “50:1 oil gas ratio”",
+                Standing::SecondHand,
+            ),
+            "Parts by volume. The ratio is the maker's, for the oil that he names.",
+        ),
+    })
+}
+
+fn two_parts(ask: &TwoPartAsk) -> Result<MixSheet, Refused> {
+    let (by_weight, thinner_percent) = (ask.by_weight, ask.thinner_percent);
+    let amount = if by_weight { bounds::READY_GRAM } else { bounds::READY_ML };
+    Bound { field: "ready", ..amount }.check(ask.ready)?;
+    bounds::MIX_PARTS.check(ask.parts_base)?;
+    Bound { field: "partsHardener", label: "Parts of hardener", ..bounds::MIX_PARTS }.check(ask.parts_hardener)?;
+    bounds::THINNER.check(thinner_percent)?;
+    let densities = [
+        ("baseDensity", ask.base_density),
+        ("hardenerDensity", ask.hardener_density),
+        ("thinnerDensity", ask.thinner_density),
+    ];
+    for (field, density) in densities {
+        Bound { field, ..bounds::DENSITY }.check_known(density)?;
+    }
+
+    let reading = |of| two_part(ask.ready, (ask.parts_base, ask.parts_hardener), thinner_percent, of);
+    let (this, that) = if ask.thinner_of_base {
+        (ThinnerOf::Base, ThinnerOf::BaseAndHardener)
+    } else {
+        (ThinnerOf::BaseAndHardener, ThinnerOf::Base)
+    };
+    let mixed = reading(this);
+    let parts = |mixed: &TwoPart| shares(mixed, by_weight, densities.map(|(_, density)| density));
+    let unit = if by_weight { Unit::Gram } else { Unit::Millilitre };
+    let symbol = unit.symbol();
+    let thinned = thinner_percent > 0.0;
+    let thinner = if thinned { format!(", {:.1} {symbol} of thinner", mixed.thinner) } else { String::new() };
+    Ok(MixSheet {
+        sentence: format!("{:.1} {symbol} of base, {:.1} {symbol} of hardener{thinner}.", mixed.base, mixed.hardener),
+        parts: parts(&mixed)?,
+        other: if thinned { Some(OtherReading { words: meaning(that), parts: parts(&reading(that))? }) } else { None },
+        cover: None,
+        cautions: vec![
+            "Two-part paint may hold isocyanates: filter mask of the right class or fed air, gloves, no skin bare. The sheet of the \
+             product says which."
+                .to_owned(),
+        ],
+        findings: two_part_findings(thinned, by_weight),
+        working: working(
+            vec![
+                WorkLine::new("Base", equation(ask, ask.parts_base), mixed.base, unit),
+                WorkLine::new("Hardener", equation(ask, ask.parts_hardener), mixed.hardener, unit),
+                WorkLine::new("Thinner", format!("{thinner_percent} % {}", meaning(this)), mixed.thinner, unit),
+            ],
+            Source::new("Shares of a mix; both conventions of thinner are met on sheets", Standing::Memory),
+            "All parts in the same measure. The sheet of the product decides whether parts are by volume or by weight.",
+        ),
+    })
+}
+
+fn equation(ask: &TwoPartAsk, parts: f64) -> String {
+    let (base, hardener) = (ask.parts_base, ask.parts_hardener);
+    let of = if ask.thinner_of_base { format!("{base}") } else { format!("({base} + {hardener})") };
+    format!("{} × {parts} / ({base} + {hardener} + {} % × {of})", ask.ready, ask.thinner_percent)
+}
+
+fn meaning(of: ThinnerOf) -> String {
+    match of {
+        ThinnerOf::BaseAndHardener => "of base and hardener together".to_owned(),
+        ThinnerOf::Base => "of the base alone".to_owned(),
+    }
+}
+
+fn two_part_findings(thinned: bool, by_weight: bool) -> Vec<Finding> {
+    let mut found = Vec::new();
+    if thinned {
+        found.push(Finding::new(
+            "mix.thinner-meaning",
+            Weight::Care,
+            "Sheets mean the per cent of thinner either of base and hardener together or of the base alone. Read which; both are \
+             shown.",
+        ));
+    }
+    if !by_weight {
+        found.push(Finding::new(
+            "mix.by-volume",
+            Weight::Note,
+            "Mixed by volume. A ratio by weight is another one, because hardener is lighter than base; a balance needs the sheet's \
+             weights.",
+        ));
+    }
+    found
+}
+
+/// The parts with volume and weight, as far as densities allow.
+fn shares(mixed: &TwoPart, by_weight: bool, densities: [Option<f64>; 3]) -> Result<Vec<MixPart>, Refused> {
+    let amounts = [("Base", mixed.base), ("Hardener", mixed.hardener), ("Thinner", mixed.thinner)];
+    amounts
+        .into_iter()
+        .zip(densities)
+        .filter(|((name, amount), _)| *name != "Thinner" || *amount > 0.0)
+        .map(|((name, amount), density)| {
+            Ok(if by_weight {
+                let millilitres = density.map(|density| volume_of_weight(amount, density)).transpose()?;
+                MixPart { name: name.to_owned(), millilitres, grams: Some(amount) }
+            } else {
+                let grams = density.map(|density| amount * density);
+                MixPart { name: name.to_owned(), millilitres: Some(amount), grams }
+            })
+        })
+        .collect()
+}
+
+fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixSheet, Refused> {
+    Bound { field: "paintMl", label: "Paint", ..bounds::READY_ML }.check(paint_ml)?;
+    bounds::THINNER.check(thinner_percent)?;
+    let thinner = thinner_to_add(paint_ml, thinner_percent);
+    Ok(MixSheet {
+        sentence: format!("{thinner:.1} mL of thinner into {paint_ml:.0} mL of paint: {:.1} mL.", paint_ml + thinner),
+        parts: vec![by_volume("Paint", paint_ml), by_volume("Thinner", thinner)],
+        other: None,
+        cover: None,
+        cautions: vec!["Thinner burns and harms: air through the room, no flame, gloves and mask.".to_owned()],
+        findings: Vec::new(),
+        working: working(
+            vec![WorkLine::new(
+                "Thinner",
+                format!("{thinner_percent} / 100 × {paint_ml} mL"),
+                thinner,
+                Unit::Millilitre,
+            )],
+            Source::new("Thinning by a per cent of the unthinned paint", Standing::Memory),
+            "One-part paint, by volume. More thinner than the sheet allows runs and covers badly.",
+        ),
+    })
+}
+
+fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
+    let (square_metres, coats, can_ml) = (ask.square_metres, ask.coats, ask.can_ml);
+    bounds::PAINTED_AREA.check(square_metres)?;
+    bounds::COATS.check(f64::from(coats))?;
+    bounds::CAN.check(can_ml)?;
+    let printed = bounds::SPREADING.check_known(ask.spreading_rate)?;
+    let film = bounds::SOLIDS.check_known(ask.solids_percent)?.zip(bounds::FILM.check_known(ask.dry_micrometres)?);
+    let rate = match (printed, film) {
+        (Some(printed), _) => printed,
+        (None, Some((solids, film))) => bounds::SPREADING.check(spreading_rate(solids, film))?,
+        (None, None) => bounds::SPREADING.need(None)?,
+    };
+    let (low, high) = match (bounds::SPRAY_LOSS.check_known(ask.loss_percent)?, ask.put_on) {
+        (Some(loss), _) => (loss, loss),
+        (None, Some(put_on)) => put_on.loss_percent(),
+        (None, None) => (0.0, 0.0),
+    };
+    let (least_ml, most_ml) =
+        (paint_needed(square_metres, coats, rate, low), paint_needed(square_metres, coats, rate, high));
+    let need = CoverNeed {
+        spreading_rate: rate,
+        wet_micrometres: film.map(|(solids, film)| wet_film(solids, film)),
+        least_ml,
+        most_ml,
+        cans_least: cans(least_ml, can_ml),
+        cans_most: cans(most_ml, can_ml),
+    };
+    let mut findings = Vec::new();
+    if ask.loss_percent.is_none() && ask.put_on.is_none() {
+        findings.push(Finding::new(
+            "mix.loss-unknown",
+            Weight::Care,
+            "No loss is counted. By brush 5 to 15 % are lost, from an aerosol on small parts about half (common practice).",
+        ));
+    }
+    let range = if need.cans_least == need.cans_most {
+        format!("{}", need.cans_most)
+    } else {
+        format!("{} to {}", need.cans_least, need.cans_most)
+    };
+    let amount = |loss: f64| format!("1000 × {square_metres} m² × {coats} / ({rate:.2} m²/L × (1 − {loss} / 100))");
+    let mut lines = Vec::new();
+    if let (None, Some((solids, film))) = (printed, film) {
+        let equation = format!("10 × {solids} % / {film} µm");
+        lines.push(WorkLine::new("Spreading rate", equation, rate, Unit::SquareMetreLitre));
+    }
+    lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
+    lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
+    Ok(MixSheet {
+        sentence: format!("{range} of {can_ml:.0} mL for {square_metres} m², {coats} coats."),
+        parts: vec![by_volume("Paint", most_ml)],
+        other: None,
+        cover: Some(need),
+        cautions: vec!["Spray in the open or with an extractor; mask, no flame.".to_owned()],
+        findings,
+        working: working(
+            lines,
+            Source::new("Volume of a film; loss by method is common practice, no source", Standing::CommonPractice),
+            "Even coats on a smooth surface; unthinned. Edges, runs and a second try come on top.",
+        ),
+    })
+}
+
+fn by_volume(name: &str, millilitres: f64) -> MixPart {
+    MixPart { name: name.to_owned(), millilitres: Some(millilitres), grams: None }
+}
+
+fn working(lines: Vec<WorkLine>, source: Source, range: &str) -> Working {
+    Working { lines, sources: vec![source], range: range.to_owned() }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn product() -> TwoPartAsk {
+        TwoPartAsk {
+            ready: 500.0,
+            parts_base: 4.0,
+            parts_hardener: 1.0,
+            thinner_percent: 10.0,
+            ..TwoPartAsk::default()
+        }
+    }
+
+    fn area() -> CoverAsk {
+        CoverAsk {
+            square_metres: 0.9,
+            coats: 2,
+            spreading_rate: Some(12.0),
+            put_on: Some(PutOn::Aerosol),
+            can_ml: 400.0,
+            ..CoverAsk::default()
+        }
+    }
+
+    fn sheet(mix: Mix) -> MixSheet {
+        mix_sheet(&MixAsk { mix }).unwrap()
+    }
+
+    #[track_caller]
+    fn refused(mix: Mix) -> String {
+        match mix_sheet(&MixAsk { mix }) {
+            Err(
+                Refused::OutOfRange { field, .. } | Refused::NotANumber { field, .. } | Refused::Missing { field, .. },
+            ) => field,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    #[test]
+    fn premix_says_its_convention() {
+        let sheet = sheet(Mix::Premix { fuel_litres: 5.0, parts_fuel: 50.0 });
+        assert_eq!(sheet.sentence, "100 mL of oil into 5 L of fuel.");
+        assert!(sheet.findings[0].text.contains("2.00 % of the fuel, 1.96 % of the mixture"));
+        assert!(!sheet.cautions.is_empty());
+    }
+
+    #[test]
+    fn both_meanings_of_thinner_are_shown() {
+        let sheet = sheet(Mix::TwoPart { product: product() });
+        assert_eq!(sheet.sentence, "363.6 mL of base, 90.9 mL of hardener, 45.5 mL of thinner.");
+        let other = sheet.other.unwrap();
+        assert!((other.parts[2].millilitres.unwrap() - 37.037).abs() < 1e-3 && other.words.contains("alone"));
+        assert!(sheet.findings.iter().any(|found| found.code == "mix.thinner-meaning"));
+    }
+
+    #[test]
+    fn by_weight_the_volumes_follow_from_the_densities() {
+        let weighed = TwoPartAsk { by_weight: true, thinner_percent: 0.0, base_density: Some(1.6), ..product() };
+        let sheet = sheet(Mix::TwoPart { product: weighed });
+        assert_eq!(sheet.sentence, "400.0 g of base, 100.0 g of hardener.");
+        assert_eq!((sheet.parts[0].millilitres, sheet.parts[1].millilitres), (Some(250.0), None));
+        assert!(sheet.other.is_none() && sheet.parts.len() == 2);
+    }
+
+    #[test]
+    fn cans_are_a_range_over_the_loss() {
+        let sheet = sheet(Mix::Cover { area: area() });
+        let need = sheet.cover.unwrap();
+        assert!((need.least_ml - 250.0).abs() < 1e-9 && (need.most_ml - 375.0).abs() < 1e-9);
+        assert_eq!(sheet.sentence, "1 of 400 mL for 0.9 m², 2 coats.");
+        let film = CoverAsk { spreading_rate: None, solids_percent: Some(60.0), dry_micrometres: Some(50.0), ..area() };
+        let sheet = self::sheet(Mix::Cover { area: CoverAsk { square_metres: 1.8, ..film } });
+        assert_eq!(sheet.cover.as_ref().unwrap().spreading_rate, 12.0);
+        assert_eq!(sheet.sentence, "2 of 400 mL for 1.8 m², 2 coats.");
+    }
+
+    #[test]
+    fn thinning_is_a_share_of_the_unthinned_paint() {
+        let sheet = sheet(Mix::Thinning { paint_ml: 400.0, thinner_percent: 10.0 });
+        assert_eq!(sheet.sentence, "40.0 mL of thinner into 400 mL of paint: 440.0 mL.");
+    }
+
+    #[test]
+    fn bad_input_names_its_field() {
+        assert_eq!(refused(Mix::Premix { fuel_litres: 0.0, parts_fuel: 50.0 }), "fuelLitres");
+        assert_eq!(refused(Mix::Premix { fuel_litres: 5.0, parts_fuel: f64::NAN }), "partsFuel");
+        let product = |change: fn(&mut TwoPartAsk)| {
+            let mut product = product();
+            change(&mut product);
+            refused(Mix::TwoPart { product })
+        };
+        assert_eq!(product(|ask| ask.ready = -1.0), "ready");
+        assert_eq!(product(|ask| ask.parts_hardener = 0.0), "partsHardener");
+        assert_eq!(product(|ask| ask.thinner_percent = 400.0), "thinnerPercent");
+        assert_eq!(product(|ask| ask.base_density = Some(20.0)), "baseDensity");
+        let area = |change: fn(&mut CoverAsk)| {
+            let mut area = area();
+            change(&mut area);
+            refused(Mix::Cover { area })
+        };
+        assert_eq!(area(|ask| ask.spreading_rate = None), "spreadingRate");
+        assert_eq!(area(|ask| ask.loss_percent = Some(100.0)), "lossPercent");
+        assert_eq!(area(|ask| ask.coats = 0), "coats");
+        assert_eq!(area(|ask| ask.square_metres = 1e9), "squareMetres");
+    }
+}

@@ -1,0 +1,39 @@
+//! The harness: a circuit as a graph, what it does in every switch position, and what a wrong connection looks like.
+//!
+//! Reading order: what a harness is made of (`element`, `colour`, `check`), the circuits of small motorcycles
+//! (`templates`), how a circuit is worked out (`law`, `netlist`, `network`, `newton`, `solve`), what comes out (`point`), and
+//! what goes wrong (`fault`, `places`, `symptom`).
+
+mod check;
+mod colour;
+mod element;
+mod fault;
+#[cfg(test)]
+mod fault_tests;
+mod law;
+mod netlist;
+mod network;
+mod newton;
+mod places;
+mod point;
+mod solve;
+#[cfg(test)]
+mod solve_tests;
+mod sources;
+mod symptom;
+mod templates;
+
+pub use check::check_harness;
+pub use colour::{COLOUR_CODES, check_colour};
+pub use element::{
+    Component, Condition, Element, Harness, OutputAt, Setting, SwitchCard, SwitchPosition, every_setting,
+};
+pub use fault::{Fault, with_fault};
+pub use law::Law;
+pub use netlist::{Device, Netlist, netlist};
+pub use places::fault_places;
+pub use point::{Flow, LampLook, LampState, NodeVolts, OperatingPoint, Overload};
+pub use solve::{Unsolved, solve};
+pub use sources::harness_sources;
+pub use symptom::{Symptom, SymptomKind, look_spoken, symptoms};
+pub use templates::{TEMPLATES, Template, template};

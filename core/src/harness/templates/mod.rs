@@ -1,0 +1,64 @@
+//! Circuits of small motorcycles to begin with; the owner adapts colours, lengths and joints.
+//!
+//! Lengths, resistances and currents are typical values, invented or common practice: they belong to no machine.
+
+mod build;
+mod charging;
+mod indicators;
+mod lighting;
+mod signals;
+mod starter;
+
+use build::Build;
+
+use super::element::Harness;
+
+/// A circuit to begin with.
+#[derive(Clone, Copy)]
+pub struct Template {
+    /// Its mark.
+    pub mark: &'static str,
+    /// What it is.
+    pub name: &'static str,
+    build: fn(&mut Build),
+}
+
+/// Every template, in the order in which they are shown.
+pub const TEMPLATES: [Template; 10] = [
+    Template { mark: "lighting", name: "Headlamp, tail and instruments", build: lighting::lighting },
+    Template { mark: "stop-lamp", name: "Stop lamp with two brake switches", build: lighting::tail_and_stop },
+    Template { mark: "indicators-one-pilot", name: "Indicators with one pilot", build: indicators::one_pilot },
+    Template { mark: "indicators-two-pilots", name: "Indicators with two pilots", build: indicators::two_pilots },
+    Template { mark: "horn", name: "Horn", build: signals::horn },
+    Template { mark: "neutral", name: "Neutral lamp", build: signals::neutral },
+    Template { mark: "starter", name: "Starter with solenoid and safety switches", build: starter::starter },
+    Template { mark: "charging", name: "Charging, single phase, DC side", build: charging::single_phase },
+    Template { mark: "charging-three-phase", name: "Charging, three phases, DC side", build: charging::three_phase },
+    Template { mark: "whole", name: "A whole small motorcycle", build: whole },
+];
+
+/// A template by its mark, for a system voltage of 12 or 6 V (anything else scales the same way).
+///
+/// ```
+/// use layshaft_core::harness::{check_harness, template};
+/// let horn = template("horn", 6.0).unwrap();
+/// assert!(check_harness(&horn).unwrap().is_empty());
+/// assert!(template("toaster", 12.0).is_none());
+/// ```
+pub fn template(mark: &str, system_volts: f64) -> Option<Harness> {
+    let template = TEMPLATES.iter().find(|template| template.mark == mark)?;
+    let mut build = Build::new(template.name, system_volts);
+    build.supply();
+    (template.build)(&mut build);
+    Some(build.done())
+}
+
+fn whole(build: &mut Build) {
+    lighting::lighting(build);
+    lighting::stop(build);
+    indicators::one_pilot(build);
+    signals::horn(build);
+    starter::starter(build);
+    signals::neutral(build);
+    charging::single_phase(build);
+}

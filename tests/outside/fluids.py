@@ -1,0 +1,76 @@
+"""Filling and mixing against exact fractions, linear equations (numpy) and pint (US measures, films)."""
+
+import math
+from fractions import Fraction
+
+import numpy
+import pint
+
+from vectors import check_area, run
+
+unit = pint.UnitRegistry()
+
+
+def pour_split(litres, cupMl):
+    """Cup after cup until nothing is left."""
+    left, full = round(Fraction(str(litres)) * 1000), 0
+    while left >= cupMl:
+        left, full = left - cupMl, full + 1
+    return {"fullCups": full, "last": left, "pours": full + (left > 0)}
+
+
+def premix(fuelLitres, partsFuel):
+    fuel = fuelLitres * unit.liter
+    oil = fuel / partsFuel
+    return {
+        "oil": oil.to("milliliter").magnitude,
+        "ofFuel": (100 * oil / fuel).to("").magnitude,
+        "ofMixture": (100 * oil / (fuel + oil)).to("").magnitude,
+    }
+
+
+def two_part(readyMl, partsBase, partsHardener, thinnerPercent, thinnerOfBase):
+    """Three equations: the ratio, the thinner, the sum."""
+    share = thinnerPercent / 100
+    rows = [
+        [partsHardener, -partsBase, 0],
+        [share, 0 if thinnerOfBase else share, -1],
+        [1, 1, 1],
+    ]
+    base, hardener, thinner = numpy.linalg.solve(numpy.array(rows, dtype=float), numpy.array([0, 0, readyMl], dtype=float))
+    return {"base": base, "hardener": hardener, "thinner": thinner}
+
+
+def thinning(paintMl, thinnerPercent):
+    thinner = Fraction(paintMl) * Fraction(thinnerPercent) / 100
+    return {"thinner": thinner, "together": Fraction(paintMl) + thinner}
+
+
+def paint_needed(squareMetres, coats, solidsPercent, dryMicrometres, lossPercent, canMl):
+    area, dry = squareMetres * unit.meter**2, dryMicrometres * unit.micrometer
+    wet = dry / (solidsPercent / 100)
+    on_the_part = area * wet * coats
+    bought = on_the_part / (1 - lossPercent / 100)
+    return {
+        "wetFilm": wet.to("micrometer").magnitude,
+        "spreadingRate": (1 / wet).to("meter ** 2 / liter").magnitude,
+        "millilitres": bought.to("milliliter").magnitude,
+        "cans": math.ceil((bought / (canMl * unit.milliliter)).to("").magnitude - 1e-6),
+    }
+
+
+SUMS = {
+    "pourSplit": pour_split,
+    "premix": premix,
+    "twoPart": two_part,
+    "thinning": thinning,
+    "paintNeeded": paint_needed,
+}
+
+
+def main():
+    return check_area("fluids", SUMS)
+
+
+if __name__ == "__main__":
+    run("fluids", main)

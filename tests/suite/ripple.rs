@@ -1,0 +1,75 @@
+//! What the owner of the demo bike wants, tried together: every consequence shows, in every area that there is.
+
+use layshaft_core::bike::{Brake, Consumer, End, LightSource, Use};
+use layshaft_core::inspection::Verdict;
+use layshaft_core::ripple::{Judgement, Proposal, RippleAsk};
+use layshaft_door::Bench;
+use layshaft_door::command::{FitBrake, LoadDemo};
+use layshaft_door::query::BareAsk;
+
+use crate::{SATURDAY, act, at};
+
+fn wanted() -> Vec<Proposal> {
+    let consumer = Consumer {
+        name: "LED indicators, one side".into(),
+        watts: 2.0,
+        count: 2,
+        used: Some(Use::Indicating),
+        source: Some(LightSource::Led),
+        test_volts: None,
+    };
+    let brake = Brake {
+        master_mm: Some(14.0),
+        pistons: Some(2),
+        piston_mm: Some(27.0),
+        opposed: Some(false),
+        ..Brake::default()
+    };
+    vec![
+        Proposal::Sprockets { front_teeth: 16, rear_teeth: 38, chain_links: None },
+        Proposal::Consumer { id: "indicators".into(), consumer },
+        Proposal::Brake { end: End::Front, brake },
+    ]
+}
+
+#[test]
+fn sprockets_lamps_and_brake_tried_together_show_every_consequence() {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    let before: Vec<_> = bench.facts().collect();
+    let ripple = bench.ripple(&RippleAsk { proposals: wanted() }, &at(SATURDAY)).unwrap();
+
+    let shift = |id: &str| {
+        let found = ripple.shifts.iter().find(|shift| shift.quantity.id == id);
+        found.unwrap_or_else(|| panic!("{id} is not among the shifts"))
+    };
+    for (id, after, within) in [
+        ("gearing.final-ratio", 2.375, 1e-9),
+        ("speed.gear5.at-limit", 165.55, 0.01),
+        ("chain.centre-distance", 563.394, 0.001),
+        ("speedometer.shown-at-80", 72.3, 0.05),
+        ("brake.front.hydraulic-ratio", 7.44, 0.005),
+    ] {
+        let value = shift(id).after.unwrap();
+        assert!((value - after).abs() <= within, "{id}: {value}");
+    }
+    assert!((shift("brake.front.lever-travel").after.unwrap() + 17.3).abs() < 0.1, "against as made, per cent");
+    assert_eq!(shift("indicator.load-per-side").quantity.judgement, Judgement::Outside);
+    assert!(shift("load.busy").after < shift("load.busy").before);
+    assert!(ripple.items.iter().any(|item| item.after == Verdict::Fail && item.before != Verdict::Fail));
+    for word in ["gearbox sprocket with 16", "wheel sprocket with 38", "LED indicators", "bleed the front brake"] {
+        assert!(ripple.follows.iter().any(|text| text.contains(word)), "{word}: {:?}", ripple.follows);
+    }
+    assert_eq!(bench.facts().collect::<Vec<_>>(), before, "trying stores nothing");
+}
+
+#[test]
+fn a_fitted_brake_is_as_tried_and_leaves_the_standard_one_alone() {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    let brake = Brake { master_mm: Some(14.0), ..Brake::default() };
+    act(&mut bench, FitBrake { end: End::Front, brake }, SATURDAY).unwrap();
+    let bike = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
+    assert_eq!((bike.fitted.front_brake.master_mm, bike.standard.front_brake.master_mm), (Some(14.0), Some(12.7)));
+    assert_eq!(bike.fitted.front_brake.piston_mm, Some(38.1), "what was not said stays");
+}
