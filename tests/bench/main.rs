@@ -33,6 +33,12 @@ fn main() {
         plan: layshaft_door::query::PlanAsk::default(),
         gearing: layshaft_door::query::GearingAsk { front_teeth: Some(16), rear_teeth: Some(38), ..Default::default() },
         load: layshaft_door::query::LoadAsk::default(),
+        brakes: layshaft_door::query::BrakeAsk::default(),
+        fasteners: layshaft_door::query::FastenerAsk {
+            diameter_mm: Some(7.9), pitch_mm: Some(1.25), property_class: Some("8.8".into()), ..Default::default()
+        },
+        filling: layshaft_door::query::FillAsk { litres: Some(1.6), cups_ml: vec![1000, 250], ..Default::default() },
+        wire: layshaft_door::query::WireAsk { watts: Some(55.0), ..Default::default() },
         inspection: layshaft_door::query::InspectionAsk::default(),
         ripple: layshaft_door::query::RippleAsk {
             proposals: vec![Proposal::Sprockets { front_teeth: 16, rear_teeth: 38, chain_links: None }],

@@ -61,6 +61,10 @@ impl Store {
             return whole_copy(&self.connection);
         }
         let mut bundle = memory()?;
+        // Nobody else sees it and nothing of it is kept after an error, so it needs no way back. What its rows hold was
+        // checked when they were written here; doing it again would take longer than all the rest.
+        bundle.pragma_update(None, "journal_mode", "off")?;
+        bundle.pragma_update(None, "ignore_check_constraints", true)?;
         upgrade(&mut bundle)?;
         let writing = bundle.transaction()?;
         // Both selections below see the same state of the store.
