@@ -9,7 +9,7 @@ pub struct Options {
     pub check: bool,
     pub list: bool,
     pub port: Option<u16>,
-    pub only: Option<String>,
+    pub only: Vec<String>,
     given: Vec<String>,
 }
 
@@ -23,7 +23,7 @@ impl Options {
                 "--list" => options.list = true,
                 "--port" => options.port = Some(port(arguments.next())?),
                 "--only" => {
-                    options.only = Some(arguments.next().ok_or(Failure::new("--only wants the name of a stage"))?)
+                    options.only.push(arguments.next().ok_or(Failure::new("--only wants the name of a stage"))?)
                 }
                 other => return Err(Failure(format!("There is no option `{other}`."))),
             }

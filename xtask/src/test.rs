@@ -25,7 +25,7 @@ const STAGES: [Stage; 10] = [
     Stage { name: "window", what: "the desktop window, driven", check: window::test },
 ];
 
-/// Runs all stages, or the one that was asked for.
+/// Runs all stages, or those that were asked for, in their order.
 pub fn stages(options: &Options) -> Outcome {
     if options.list {
         for Stage { name, what, .. } in &STAGES {
@@ -33,7 +33,7 @@ pub fn stages(options: &Options) -> Outcome {
         }
         return Ok(());
     }
-    let chosen = choose(options.only.as_deref())?;
+    let chosen = choose(&options.only)?;
     let mut passed: Vec<(&Stage, Duration)> = Vec::new();
     for stage in chosen {
         println!("\n== {}: {}", stage.name, stage.what);
@@ -59,12 +59,12 @@ pub fn stages(options: &Options) -> Outcome {
     Ok(())
 }
 
-fn choose(only: Option<&str>) -> Outcome<Vec<&'static Stage>> {
-    let Some(wanted) = only else { return Ok(STAGES.iter().collect()) };
+fn choose(only: &[String]) -> Outcome<Vec<&'static Stage>> {
     let names: Vec<&str> = STAGES.iter().map(|stage| stage.name).collect();
-    let found = STAGES.iter().find(|stage| stage.name == wanted);
-    let found = found.ok_or_else(|| Failure(format!("There is no stage `{wanted}`, only {}.", names.join(", "))))?;
-    Ok(vec![found])
+    if let Some(stray) = only.iter().find(|wanted| !names.contains(&wanted.as_str())) {
+        return Err(Failure(format!("There is no stage `{stray}`, only {}.", names.join(", "))));
+    }
+    Ok(STAGES.iter().filter(|stage| only.is_empty() || only.iter().any(|wanted| wanted == stage.name)).collect())
 }
 
 fn summarise(passed: &[(&Stage, Duration)]) {
@@ -100,11 +100,16 @@ fn rust() -> Outcome {
 mod tests {
     use super::{STAGES, choose};
 
+    fn names(only: &[&str]) -> Result<Vec<&'static str>, String> {
+        let only: Vec<String> = only.iter().map(|name| (*name).to_owned()).collect();
+        choose(&only).map(|stages| stages.iter().map(|stage| stage.name).collect()).map_err(|failure| failure.0)
+    }
+
     #[test]
-    fn a_stage_is_found_by_its_name_and_an_unknown_one_is_refused_with_the_names() {
-        assert_eq!(choose(None).map(|stages| stages.len()).unwrap_or_default(), STAGES.len());
-        assert!(choose(Some("kotlin")).is_ok_and(|stages| stages.iter().all(|stage| stage.name == "kotlin")));
-        let refusal = choose(Some("kotlim")).err().map(|failure| failure.0).unwrap_or_default();
+    fn stages_are_found_by_name_and_an_unknown_one_is_refused_with_the_names() {
+        assert_eq!(names(&[]).map(|names| names.len()), Ok(STAGES.len()));
+        assert_eq!(names(&["kotlin", "format"]), Ok(vec!["format", "kotlin"]));
+        let refusal = names(&["format", "kotlim"]).err().unwrap_or_default();
         assert!(refusal.contains("kotlim") && refusal.contains("kotlin"), "{refusal}");
     }
 }
