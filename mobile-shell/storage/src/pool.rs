@@ -13,8 +13,11 @@ use sqlite_wasm_vfs::sahpool::{OpfsSAHError, OpfsSAHPoolCfgBuilder, OpfsSAHPoolU
 
 use crate::{Opened, Store, StoreError};
 
-/// Files that SQLite may want beside those that are there: a database, its journal, and some to spare.
-const SPARE: usize = 6;
+/// Files of a new pool: a database and its journal, and as many again, so that a damaged one can be set aside.
+const FILES: usize = 4;
+
+/// Free files that are always there. Each file costs a slow phone time at every start, so there are no more than needed.
+const SPARE: usize = 2;
 
 thread_local! {
     static POOL: RefCell<Option<OpfsSAHPoolUtil>> = const { RefCell::new(None) };
@@ -22,7 +25,7 @@ thread_local! {
 
 /// Takes hold of the pool in a folder of the private file system. Only one worker of the origin can have it.
 pub async fn open_pool(directory: &str) -> Result<(), StoreError> {
-    let wanted = OpfsSAHPoolCfgBuilder::new().directory(directory).initial_capacity(SPARE).build();
+    let wanted = OpfsSAHPoolCfgBuilder::new().directory(directory).initial_capacity(FILES).build();
     let pool = install::<WasmOsCallback>(&wanted, true).await.map_err(from_pool)?;
     pool.ensure_capacity(pool.len().map_err(from_pool)? + SPARE).await.map_err(from_pool)?;
     POOL.set(Some(pool));
