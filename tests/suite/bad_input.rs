@@ -1,10 +1,10 @@
 //! Bad input: each gets a refusal that names the field and the range, and nothing is stored.
 
-use layshaft_core::bike::{Consumer, Drive, Identity, Job, Side};
+use layshaft_core::bike::{Consumer, Drive, Identity, Job, Side, Tightening};
 use layshaft_core::coating::Product;
 use layshaft_core::error::Code;
 use layshaft_door::command::{
-    AddJob, FitSprockets, LoadDemo, ReceiveBundle, RecordConsumer, RecordDrive, StartBike, StartCure,
+    AddJob, FitSprockets, LoadDemo, ReceiveBundle, RecordConsumer, RecordDrive, RecordTightening, StartBike, StartCure,
 };
 use layshaft_door::query::BareAsk;
 use layshaft_door::{Bench, Command};
@@ -51,6 +51,21 @@ fn an_empty_title_is_refused() {
     let job = Job { title: "   ".into(), hands_on_minutes: 30.0, ..Job::default() };
     refused(AddJob { job }, Code::BadText, Some("title"), "1 to 120 characters");
     refused(StartBike { identity: Identity::default() }, Code::BadText, Some("name"), "1 to 120 characters");
+}
+
+#[test]
+fn a_makers_torque_without_its_source_or_beyond_the_range_is_refused() {
+    let record = |torque_nm, source: &str| RecordTightening {
+        id: None,
+        tightening: Tightening {
+            joint: "Drain plug".into(),
+            torque_nm,
+            source: source.into(),
+            ..Tightening::default()
+        },
+    };
+    refused(record(20.0, " "), Code::BadText, Some("source"), "1 to 120 characters");
+    refused(record(0.0, "manual, page 9"), Code::OutOfRange, Some("torqueNm"), "0.1 to 500");
 }
 
 #[test]

@@ -1,11 +1,14 @@
 //! The Saturday, from first run to a bundle that brings everything back.
 
+use layshaft_core::bike::Tightening;
 use layshaft_core::coating::{CureAsk, CureState};
 use layshaft_core::inspection::{AnswerWord, InspectionAsk, ItemAnswer, Measure, Verdict};
 use layshaft_core::ripple::{Proposal, RippleAsk};
 use layshaft_core::today::TodayAsk;
 use layshaft_door::Bench;
-use layshaft_door::command::{AnswerItem, FitSprockets, LoadDemo, ReceiveBundle, StartCure, Undo};
+use layshaft_door::command::{
+    AnswerItem, FitSprockets, LoadDemo, PutTighteningAway, ReceiveBundle, RecordTightening, StartCure, Undo,
+};
 use layshaft_door::query::BareAsk;
 
 use crate::{HOUR, SATURDAY, act, at};
@@ -92,4 +95,28 @@ fn the_same_call_twice_changes_once() {
     assert_eq!(second.changes, 0);
     assert_eq!(second.made, first.made);
     assert_eq!(bench.shelf(&BareAsk {}, &at(SATURDAY)).unwrap().bikes.len(), 1);
+}
+
+#[test]
+fn a_makers_torque_is_kept_with_the_bike_changed_and_put_away() {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    let joints = |bench: &Bench| -> Vec<(String, f64)> {
+        let sheet = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
+        sheet.tightenings.iter().map(|card| (card.tightening.joint.clone(), card.tightening.torque_nm)).collect()
+    };
+    let before = joints(&bench);
+    let plug = |torque_nm| Tightening {
+        joint: "Drain plug".into(),
+        torque_nm,
+        source: "manual, page 9".into(),
+        ..Tightening::default()
+    };
+    let made = act(&mut bench, RecordTightening { id: None, tightening: plug(22.0) }, SATURDAY).unwrap();
+    let id = made.made.unwrap();
+    act(&mut bench, RecordTightening { id: Some(id.clone()), tightening: plug(25.0) }, SATURDAY + 1).unwrap();
+    assert_eq!(joints(&bench).first(), Some(&("Drain plug".to_owned(), 25.0)));
+    assert_eq!(joints(&bench).len(), before.len() + 1);
+    act(&mut bench, PutTighteningAway { id }, SATURDAY + 2).unwrap();
+    assert_eq!(joints(&bench), before);
 }

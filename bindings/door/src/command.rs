@@ -1,7 +1,7 @@
 //! The commands: what the mechanic did. One payload struct each.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, End, Fluid, Identity, Job, Part, Place, Reading, Side, Supply, Wheel,
+    Brake, Climate, Consumer, Drive, End, Fluid, Identity, Job, Part, Place, Reading, Side, Supply, Tightening, Wheel,
 };
 use layshaft_core::coating::Product;
 use layshaft_core::inspection::ItemAnswer;
@@ -254,6 +254,22 @@ pub struct RecordPart {
 /// Puts a part away.
 #[wire]
 pub struct PutPartAway {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Records the maker's torque of a joint.
+#[wire]
+pub struct RecordTightening {
+    /// Its mark; left out: a new one.
+    pub id: Option<String>,
+    /// The torque with its source.
+    pub tightening: Tightening,
+}
+
+/// Puts a torque away.
+#[wire]
+pub struct PutTighteningAway {
     /// Its mark.
     pub id: String,
 }

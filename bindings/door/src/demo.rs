@@ -1,7 +1,7 @@
 //! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, JobState, Part, Place, Reading, Supply, Wheel,
+    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, JobState, Part, Place, Reading, Supply, Tightening, Wheel,
 };
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::coating::{Coat, products};
@@ -30,6 +30,7 @@ struct Demo {
     consumers: BTreeMap<String, Consumer>,
     fluids: BTreeMap<String, Fluid>,
     parts: BTreeMap<String, DemoPart>,
+    tightenings: BTreeMap<String, Tightening>,
     jobs: Vec<DemoJob>,
     coats: BTreeMap<String, DemoCoat>,
     climate: Vec<DemoClimate>,
@@ -102,6 +103,9 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     for (mark, DemoPart { expected_in_days, part }) in demo.parts {
         let day = |days: i64| moment.zone.day_text_at(moment.now_ms.saturating_add(days * DAY_MS));
         put(&mut facts, &mark, &Part { expected: expected_in_days.map(day), ..part }.checked()?);
+    }
+    for (mark, tightening) in demo.tightenings {
+        put(&mut facts, &mark, &tightening.checked()?);
     }
     for (rank, job) in (1..).zip(demo.jobs) {
         let mark = job.id.clone();

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use layshaft_core::bike::{Bike, PartState, Photo};
+use layshaft_core::bike::{Bike, PartState, Photo, Tightening};
 use layshaft_core::changes::Key;
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::plan::Moment;
@@ -57,6 +57,7 @@ impl Bench {
             spend: spend(&bike),
             rivals: self.rivals(&bike.id),
             parts: bike.parts.into_iter().map(|(id, part)| PartCard { id, part }).collect(),
+            tightenings: tightenings(bike.tightenings),
             coats: bike.coats.into_iter().map(|(id, coat)| CoatCard { id, coat }).collect(),
             readings: bike.readings.into_iter().map(|(id, reading)| ReadingCard { id, reading }).collect(),
             photos: bike.photos.into_iter().map(|(id, photo)| PhotoCard { id, photo }).collect(),
@@ -129,6 +130,14 @@ impl Bench {
             changes: u32::try_from(self.stamps(project).count()).unwrap_or(u32::MAX),
         })
     }
+}
+
+/// The maker's torques by the names of their joints, as one looks for them.
+fn tightenings(of_bike: BTreeMap<String, Tightening>) -> Vec<TighteningCard> {
+    let mut cards: Vec<TighteningCard> =
+        of_bike.into_iter().map(|(id, tightening)| TighteningCard { id, tightening }).collect();
+    cards.sort_by_cached_key(|card| (card.tightening.joint.to_lowercase(), card.id.clone()));
+    cards
 }
 
 /// Money spent, by currency: parts that were ordered or more.

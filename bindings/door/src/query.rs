@@ -1,6 +1,6 @@
 //! The queries, and those answers that belong to no area of the trade.
 
-use layshaft_core::bike::{Climate, Identity, Job, Part, Photo, Place, Reading, Spec};
+use layshaft_core::bike::{Climate, Identity, Job, Part, Photo, Place, Reading, Spec, Tightening};
 use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAsk, BrakeSheet};
 pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Product};
@@ -156,6 +156,15 @@ pub struct PartCard {
     pub part: Part,
 }
 
+/// The maker's torque of a joint with its mark.
+#[wire]
+pub struct TighteningCard {
+    /// Its mark.
+    pub id: String,
+    /// The torque.
+    pub tightening: Tightening,
+}
+
 /// A coat with its mark.
 #[wire]
 pub struct CoatCard {
@@ -218,6 +227,8 @@ pub struct BikeSheet {
     pub fitted: Spec,
     /// Parts.
     pub parts: Vec<PartCard>,
+    /// The maker's torques, by joint.
+    pub tightenings: Vec<TighteningCard>,
     /// Money spent.
     pub spend: Vec<Spend>,
     /// Coats.

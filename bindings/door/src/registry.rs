@@ -117,6 +117,10 @@ macro_rules! commands {
             record_part RecordPart;
             /// Puts a part away.
             put_part_away PutPartAway;
+            /// Records the maker's torque of a joint.
+            record_tightening RecordTightening;
+            /// Puts a torque away.
+            put_tightening_away PutTighteningAway;
             /// Keeps a photo of something.
             attach_photo AttachPhoto;
             /// Puts a photo away.

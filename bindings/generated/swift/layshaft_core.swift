@@ -12803,6 +12803,105 @@ public func FfiConverterTypeThreadMatch_lower(_ value: ThreadMatch) -> RustBuffe
 
 
 /**
+ * The maker's torque for one joint of this bike. It wins over every worked-out figure.
+ */
+public struct Tightening: Equatable, Hashable {
+    /**
+     * The joint: “rear axle nut”.
+     */
+    public var joint: String
+    /**
+     * Torque, N m.
+     */
+    public var torqueNm: Double
+    /**
+     * Where it stands: manual and page.
+     */
+    public var source: String
+    /**
+     * The thread, where it is known: `M10x1.25`.
+     */
+    public var thread: String?
+    /**
+     * What the maker adds: oil, thread lock, in which order, in how many steps.
+     */
+    public var note: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The joint: “rear axle nut”.
+         */joint: String, 
+        /**
+         * Torque, N m.
+         */torqueNm: Double, 
+        /**
+         * Where it stands: manual and page.
+         */source: String, 
+        /**
+         * The thread, where it is known: `M10x1.25`.
+         */thread: String? = nil, 
+        /**
+         * What the maker adds: oil, thread lock, in which order, in how many steps.
+         */note: String? = nil) {
+        self.joint = joint
+        self.torqueNm = torqueNm
+        self.source = source
+        self.thread = thread
+        self.note = note
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Tightening: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTightening: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Tightening {
+        return
+            try Tightening(
+                joint: FfiConverterString.read(from: &buf), 
+                torqueNm: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterString.read(from: &buf), 
+                thread: FfiConverterOptionString.read(from: &buf), 
+                note: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Tightening, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.joint, into: &buf)
+        FfiConverterDouble.write(value.torqueNm, into: &buf)
+        FfiConverterString.write(value.source, into: &buf)
+        FfiConverterOptionString.write(value.thread, into: &buf)
+        FfiConverterOptionString.write(value.note, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTightening_lift(_ buf: RustBuffer) throws -> Tightening {
+    return try FfiConverterTypeTightening.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTightening_lower(_ value: Tightening) -> RustBuffer {
+    return FfiConverterTypeTightening.lower(value)
+}
+
+
+/**
  * How long a fuse lasts at a current.
  */
 public struct TimeBand: Equatable, Hashable {

@@ -1298,6 +1298,10 @@ public struct BikeSheet: Equatable, Hashable {
      */
     public var parts: [PartCard]
     /**
+     * The maker's torques, by joint.
+     */
+    public var tightenings: [TighteningCard]
+    /**
      * Money spent.
      */
     public var spend: [Spend]
@@ -1348,6 +1352,9 @@ public struct BikeSheet: Equatable, Hashable {
          * Parts.
          */parts: [PartCard] = [], 
         /**
+         * The maker's torques, by joint.
+         */tightenings: [TighteningCard] = [], 
+        /**
          * Money spent.
          */spend: [Spend] = [], 
         /**
@@ -1374,6 +1381,7 @@ public struct BikeSheet: Equatable, Hashable {
         self.standard = standard
         self.fitted = fitted
         self.parts = parts
+        self.tightenings = tightenings
         self.spend = spend
         self.coats = coats
         self.readings = readings
@@ -1405,6 +1413,7 @@ public struct FfiConverterTypeBikeSheet: FfiConverterRustBuffer {
                 standard: FfiConverterTypeSpec.read(from: &buf), 
                 fitted: FfiConverterTypeSpec.read(from: &buf), 
                 parts: FfiConverterSequenceTypePartCard.read(from: &buf), 
+                tightenings: FfiConverterSequenceTypeTighteningCard.read(from: &buf), 
                 spend: FfiConverterSequenceTypeSpend.read(from: &buf), 
                 coats: FfiConverterSequenceTypeCoatCard.read(from: &buf), 
                 readings: FfiConverterSequenceTypeReadingCard.read(from: &buf), 
@@ -1422,6 +1431,7 @@ public struct FfiConverterTypeBikeSheet: FfiConverterRustBuffer {
         FfiConverterTypeSpec.write(value.standard, into: &buf)
         FfiConverterTypeSpec.write(value.fitted, into: &buf)
         FfiConverterSequenceTypePartCard.write(value.parts, into: &buf)
+        FfiConverterSequenceTypeTighteningCard.write(value.tightenings, into: &buf)
         FfiConverterSequenceTypeSpend.write(value.spend, into: &buf)
         FfiConverterSequenceTypeCoatCard.write(value.coats, into: &buf)
         FfiConverterSequenceTypeReadingCard.write(value.readings, into: &buf)
@@ -3546,6 +3556,65 @@ public func FfiConverterTypePutPhotoAway_lower(_ value: PutPhotoAway) -> RustBuf
 
 
 /**
+ * Puts a torque away.
+ */
+public struct PutTighteningAway: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String) {
+        self.id = id
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PutTighteningAway: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePutTighteningAway: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PutTighteningAway {
+        return
+            try PutTighteningAway(
+                id: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PutTighteningAway, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePutTighteningAway_lift(_ buf: RustBuffer) throws -> PutTighteningAway {
+    return try FfiConverterTypePutTighteningAway.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePutTighteningAway_lower(_ value: PutTighteningAway) -> RustBuffer {
+    return FfiConverterTypePutTighteningAway.lower(value)
+}
+
+
+/**
  * A reading with its mark.
  */
 public struct ReadingCard: Equatable, Hashable {
@@ -4341,6 +4410,75 @@ public func FfiConverterTypeRecordSupply_lift(_ buf: RustBuffer) throws -> Recor
 #endif
 public func FfiConverterTypeRecordSupply_lower(_ value: RecordSupply) -> RustBuffer {
     return FfiConverterTypeRecordSupply.lower(value)
+}
+
+
+/**
+ * Records the maker's torque of a joint.
+ */
+public struct RecordTightening: Equatable, Hashable {
+    /**
+     * Its mark; left out: a new one.
+     */
+    public var id: String?
+    /**
+     * The torque with its source.
+     */
+    public var tightening: Tightening
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark; left out: a new one.
+         */id: String? = nil, 
+        /**
+         * The torque with its source.
+         */tightening: Tightening) {
+        self.id = id
+        self.tightening = tightening
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RecordTightening: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRecordTightening: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RecordTightening {
+        return
+            try RecordTightening(
+                id: FfiConverterOptionString.read(from: &buf), 
+                tightening: FfiConverterTypeTightening.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RecordTightening, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.id, into: &buf)
+        FfiConverterTypeTightening.write(value.tightening, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRecordTightening_lift(_ buf: RustBuffer) throws -> RecordTightening {
+    return try FfiConverterTypeRecordTightening.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRecordTightening_lower(_ value: RecordTightening) -> RustBuffer {
+    return FfiConverterTypeRecordTightening.lower(value)
 }
 
 
@@ -5223,6 +5361,75 @@ public func FfiConverterTypeTickStep_lower(_ value: TickStep) -> RustBuffer {
 
 
 /**
+ * The maker's torque of a joint with its mark.
+ */
+public struct TighteningCard: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var id: String
+    /**
+     * The torque.
+     */
+    public var tightening: Tightening
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */id: String, 
+        /**
+         * The torque.
+         */tightening: Tightening) {
+        self.id = id
+        self.tightening = tightening
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TighteningCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTighteningCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TighteningCard {
+        return
+            try TighteningCard(
+                id: FfiConverterString.read(from: &buf), 
+                tightening: FfiConverterTypeTightening.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TighteningCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterTypeTightening.write(value.tightening, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTighteningCard_lift(_ buf: RustBuffer) throws -> TighteningCard {
+    return try FfiConverterTypeTighteningCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTighteningCard_lower(_ value: TighteningCard) -> RustBuffer {
+    return FfiConverterTypeTighteningCard.lower(value)
+}
+
+
+/**
  * Takes a command back.
  */
 public struct Undo: Equatable, Hashable {
@@ -5428,6 +5635,16 @@ public enum Command: Equatable, Hashable {
     case putPartAway(PutPartAway
     )
     /**
+     * Records the maker's torque of a joint.
+     */
+    case recordTightening(RecordTightening
+    )
+    /**
+     * Puts a torque away.
+     */
+    case putTighteningAway(PutTighteningAway
+    )
+    /**
      * Keeps a photo of something.
      */
     case attachPhoto(AttachPhoto
@@ -5592,40 +5809,46 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 28: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
         )
         
-        case 29: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
+        case 29: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
         )
         
-        case 30: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
+        case 30: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
         )
         
-        case 31: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
+        case 31: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
         )
         
-        case 32: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
+        case 32: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
         )
         
-        case 33: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 33: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
         )
         
-        case 34: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 34: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 35: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 35: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 36: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 36: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 37: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 37: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
         )
         
-        case 38: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 38: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
         )
         
-        case 39: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 39: return .undo(try FfiConverterTypeUndo.read(from: &buf)
         )
         
-        case 40: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 40: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        )
+        
+        case 41: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 42: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -5776,63 +5999,73 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypePutPartAway.write(v1, into: &buf)
             
         
-        case let .attachPhoto(v1):
+        case let .recordTightening(v1):
             writeInt(&buf, Int32(29))
+            FfiConverterTypeRecordTightening.write(v1, into: &buf)
+            
+        
+        case let .putTighteningAway(v1):
+            writeInt(&buf, Int32(30))
+            FfiConverterTypePutTighteningAway.write(v1, into: &buf)
+            
+        
+        case let .attachPhoto(v1):
+            writeInt(&buf, Int32(31))
             FfiConverterTypeAttachPhoto.write(v1, into: &buf)
             
         
         case let .putPhotoAway(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(32))
             FfiConverterTypePutPhotoAway.write(v1, into: &buf)
             
         
         case let .startCure(v1):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(33))
             FfiConverterTypeStartCure.write(v1, into: &buf)
             
         
         case let .endCure(v1):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(34))
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
         case let .noteClimate(v1):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(35))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(36))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(37))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(38))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(39))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(40))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(41))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(40))
+            writeInt(&buf, Int32(42))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -6685,6 +6918,31 @@ fileprivate struct FfiConverterSequenceTypeSpend: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSpend.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer {
+    typealias SwiftType = [TighteningCard]
+
+    public static func write(_ value: [TighteningCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTighteningCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TighteningCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TighteningCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTighteningCard.read(from: &buf))
         }
         return seq
     }

@@ -707,6 +707,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func putPhotoAway(command: PutPhotoAway, moment: Moment?) throws  -> Outcome
     
     /**
+     * Puts a torque away.
+     */
+    func putTighteningAway(command: PutTighteningAway, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Jobs that can be added as they are.
      */
     func readyMade(ask: BareAsk, moment: Moment?) throws  -> ReadyMadeSheet
@@ -750,6 +755,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Records battery and alternator.
      */
     func recordSupply(command: RecordSupply, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Records the maker's torque of a joint.
+     */
+    func recordTightening(command: RecordTightening, moment: Moment?) throws  -> Outcome
     
     /**
      * Records a wheel.
@@ -1439,6 +1449,20 @@ open func putPhotoAway(command: PutPhotoAway, moment: Moment? = nil)throws  -> O
 }
     
     /**
+     * Puts a torque away.
+     */
+open func putTighteningAway(command: PutTighteningAway, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away(
+            self.uniffiCloneHandle(),
+        FfiConverterTypePutTighteningAway_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Jobs that can be added as they are.
      */
 open func readyMade(ask: BareAsk, moment: Moment? = nil)throws  -> ReadyMadeSheet  {
@@ -1559,6 +1583,20 @@ open func recordSupply(command: RecordSupply, moment: Moment? = nil)throws  -> O
     uniffi_layshaft_uniffi_fn_method_bench_record_supply(
             self.uniffiCloneHandle(),
         FfiConverterTypeRecordSupply_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Records the maker's torque of a joint.
+     */
+open func recordTightening(command: RecordTightening, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_record_tightening(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeRecordTightening_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2058,6 +2096,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() != 42705) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() != 23141) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 7591) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2083,6 +2124,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 14406) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 23367) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 60616) {

@@ -454,6 +454,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_put_part_away(uint64_t ptr, Ru
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_put_photo_away(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PUT_TIGHTENING_AWAY
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PUT_TIGHTENING_AWAY
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_READY_MADE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_READY_MADE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_ready_made(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -497,6 +502,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_record_part(uint64_t ptr, Rust
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_SUPPLY
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_SUPPLY
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_record_supply(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_TIGHTENING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_TIGHTENING
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_record_tightening(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_WHEEL
@@ -1062,6 +1072,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PUT_TIGHTENING_AWAY
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PUT_TIGHTENING_AWAY
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_READY_MADE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_READY_MADE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_ready_made(void
@@ -1113,6 +1129,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_record_part(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_SUPPLY
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_SUPPLY
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_record_supply(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_TIGHTENING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_TIGHTENING
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_record_tightening(void
     
 );
 #endif

@@ -205,6 +205,10 @@ fitted: Spec,
  */
 parts: Array<PartCard>, 
 /**
+ * The maker's torques, by joint.
+ */
+tightenings: Array<TighteningCard>, 
+/**
  * Money spent.
  */
 spend: Array<Spend>, 
@@ -786,7 +790,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * Something that draws current.
@@ -2882,6 +2886,15 @@ export type PutPhotoAway = {
 id: string, };
 
 /**
+ * Puts a torque away.
+ */
+export type PutTighteningAway = { 
+/**
+ * Its mark.
+ */
+id: string, };
+
+/**
  * One derived quantity.
  */
 export type Quantity = { 
@@ -3152,6 +3165,19 @@ side: Side,
  * Battery and alternator.
  */
 supply: Supply, };
+
+/**
+ * Records the maker's torque of a joint.
+ */
+export type RecordTightening = { 
+/**
+ * Its mark; left out: a new one.
+ */
+id?: string | null, 
+/**
+ * The torque with its source.
+ */
+tightening: Tightening, };
 
 /**
  * Records a wheel.
@@ -4381,6 +4407,44 @@ id: string,
 stepsDone: number, };
 
 /**
+ * The maker's torque for one joint of this bike. It wins over every worked-out figure.
+ */
+export type Tightening = { 
+/**
+ * The joint: “rear axle nut”.
+ */
+joint: string, 
+/**
+ * Torque, N m.
+ */
+torqueNm: number, 
+/**
+ * Where it stands: manual and page.
+ */
+source: string, 
+/**
+ * The thread, where it is known: `M10x1.25`.
+ */
+thread?: string | null, 
+/**
+ * What the maker adds: oil, thread lock, in which order, in how many steps.
+ */
+note?: string | null, };
+
+/**
+ * The maker's torque of a joint with its mark.
+ */
+export type TighteningCard = { 
+/**
+ * Its mark.
+ */
+id: string, 
+/**
+ * The torque.
+ */
+tightening: Tightening, };
+
+/**
  * What to answer for.
  */
 export type TodayAsk = { 
@@ -4841,6 +4905,8 @@ export type CommandName =
   | 'reopenJob'
   | 'recordPart'
   | 'putPartAway'
+  | 'recordTightening'
+  | 'putTighteningAway'
   | 'attachPhoto'
   | 'putPhotoAway'
   | 'startCure'

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::{
     Brake, Climate, Consumer, Drive, Filling, Fluid, Identity, Job, Part, Photo, Place, Reading, Slot, Spec, Supply,
-    Wheel,
+    Tightening, Wheel,
 };
 use crate::changes::{Fields, Key, Ledger, Record, read};
 use crate::coating::Coat;
@@ -26,6 +26,8 @@ pub struct Bike {
     pub fitted: Spec,
     /// Parts.
     pub parts: BTreeMap<String, Part>,
+    /// The maker's torques.
+    pub tightenings: BTreeMap<String, Tightening>,
     /// Coats that cure or have cured.
     pub coats: BTreeMap<String, Coat>,
     /// Temperature and humidity log, oldest first.
@@ -54,6 +56,7 @@ pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
         standard: spec(ledger, project, &["standard"]),
         fitted: spec(ledger, project, &["standard", "fitted"]),
         parts: map(ledger, project),
+        tightenings: map(ledger, project),
         coats: map(ledger, project),
         climate,
         readings: map(ledger, project),

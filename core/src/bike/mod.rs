@@ -9,6 +9,7 @@ mod part;
 mod photo;
 mod reading;
 mod spec;
+mod tightening;
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
 pub use identity::{Identity, Place};
@@ -20,3 +21,4 @@ pub use spec::{
     Brake, BrakeKind, ChainSize, Consumer, Drive, End, FillKind, Filling, Fluid, LightSource, OutputPoint, Side, Slot,
     Spec, SpeedometerDrive, Supply, Use, Wheel,
 };
+pub use tightening::Tightening;

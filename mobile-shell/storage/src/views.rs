@@ -10,7 +10,7 @@
 //!   Of the technical spec, `record` says side and place, as `fitted/front`.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, Part, Photo, Place, Reading, Supply, Wheel,
+    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, Part, Photo, Place, Reading, Supply, Tightening, Wheel,
 };
 use layshaft_core::changes::Record;
 use layshaft_core::coating::Coat;
@@ -60,6 +60,7 @@ fn all() -> Vec<(String, String)> {
         of::<Brake>(),
         of::<Fluid>(),
         of::<Part>(),
+        of::<Tightening>(),
         of::<Photo>(),
         of::<Coat>(),
         of::<Climate>(),

@@ -1,13 +1,13 @@
-//! Parts and readings.
+//! Parts, readings and the maker's torques.
 
-use layshaft_core::bike::{Climate, Part, Reading};
+use layshaft_core::bike::{Climate, Part, Reading, Tightening};
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::Refusal;
 
 use super::changed;
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
-use crate::command::{NoteClimate, PutPartAway, RecordPart, TakeReading};
+use crate::command::{NoteClimate, PutPartAway, PutTighteningAway, RecordPart, RecordTightening, TakeReading};
 
 impl Act for RecordPart {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
@@ -21,6 +21,21 @@ impl Act for PutPartAway {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
         bench.record::<Part>(&self.id)?;
         Ok(Writing::of(vec![Edit::gone::<Part>(&self.id, true)]))
+    }
+}
+
+impl Act for RecordTightening {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let tightening = self.tightening.clone().checked()?;
+        let mark = self.id.as_deref().unwrap_or(call.id);
+        Ok(Writing::making(mark, changed(bench, mark, &tightening)))
+    }
+}
+
+impl Act for PutTighteningAway {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        bench.record::<Tightening>(&self.id)?;
+        Ok(Writing::of(vec![Edit::gone::<Tightening>(&self.id, true)]))
     }
 }
 

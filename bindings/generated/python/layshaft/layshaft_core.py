@@ -15553,6 +15553,63 @@ class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.text, buf)
 
 @dataclass
+class Tightening:
+    """
+    The maker's torque for one joint of this bike. It wins over every worked-out figure.
+"""
+    def __init__(self, *, joint:str, torque_nm:float, source:str, thread:typing.Optional[str] = None, note:typing.Optional[str] = None):
+        self.joint = joint
+        self.torque_nm = torque_nm
+        self.source = source
+        self.thread = thread
+        self.note = note
+        
+        
+
+    
+    def __str__(self):
+        return "Tightening(joint={}, torque_nm={}, source={}, thread={}, note={})".format(self.joint, self.torque_nm, self.source, self.thread, self.note)
+    def __eq__(self, other):
+        if self.joint != other.joint:
+            return False
+        if self.torque_nm != other.torque_nm:
+            return False
+        if self.source != other.source:
+            return False
+        if self.thread != other.thread:
+            return False
+        if self.note != other.note:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTightening(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Tightening(
+            joint=_UniffiFfiConverterString.read(buf),
+            torque_nm=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterString.read(buf),
+            thread=_UniffiFfiConverterOptionalString.read(buf),
+            note=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.joint)
+        _UniffiFfiConverterFloat64.check_lower(value.torque_nm)
+        _UniffiFfiConverterString.check_lower(value.source)
+        _UniffiFfiConverterOptionalString.check_lower(value.thread)
+        _UniffiFfiConverterOptionalString.check_lower(value.note)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.joint, buf)
+        _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
+        _UniffiFfiConverterString.write(value.source, buf)
+        _UniffiFfiConverterOptionalString.write(value.thread, buf)
+        _UniffiFfiConverterOptionalString.write(value.note, buf)
+
+@dataclass
 class TimeBand:
     """
     How long a fuse lasts at a current.
@@ -21000,6 +21057,7 @@ __all__ = [
     "Spec",
     "Suspect",
     "Symptom",
+    "Tightening",
     "TimeBand",
     "TodayAsk",
     "TodaySheet",

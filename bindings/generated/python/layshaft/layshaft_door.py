@@ -1713,6 +1713,80 @@ class _UniffiFfiConverterTypePutPartAway(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
 
+
+
+@dataclass
+class RecordTightening:
+    """
+    Records the maker's torque of a joint.
+"""
+    def __init__(self, *, id:typing.Optional[str] = None, tightening:layshaft_core.Tightening):
+        self.id = id
+        self.tightening = tightening
+        
+        
+
+    
+    def __str__(self):
+        return "RecordTightening(id={}, tightening={})".format(self.id, self.tightening)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.tightening != other.tightening:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRecordTightening(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RecordTightening(
+            id=_UniffiFfiConverterOptionalString.read(buf),
+            tightening=layshaft_core._UniffiFfiConverterTypeTightening.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.id)
+        layshaft_core._UniffiFfiConverterTypeTightening.check_lower(value.tightening)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.id, buf)
+        layshaft_core._UniffiFfiConverterTypeTightening.write(value.tightening, buf)
+
+@dataclass
+class PutTighteningAway:
+    """
+    Puts a torque away.
+"""
+    def __init__(self, *, id:str):
+        self.id = id
+        
+        
+
+    
+    def __str__(self):
+        return "PutTighteningAway(id={})".format(self.id)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePutTighteningAway(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PutTighteningAway(
+            id=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+
 class _UniffiFfiConverterBytes(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
@@ -3070,6 +3144,62 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class RECORD_TIGHTENING:
+        """
+        Records the maker's torque of a joint.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.RECORD_TIGHTENING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_RECORD_TIGHTENING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class PUT_TIGHTENING_AWAY:
+        """
+        Puts a torque away.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.PUT_TIGHTENING_AWAY{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_PUT_TIGHTENING_AWAY():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class ATTACH_PHOTO:
         """
         Keeps a photo of something.
@@ -3521,6 +3651,14 @@ class Command:
         return isinstance(self, Command.PUT_PART_AWAY)
     def is_put_part_away(self) -> bool:
         return isinstance(self, Command.PUT_PART_AWAY)
+    def is_RECORD_TIGHTENING(self) -> bool:
+        return isinstance(self, Command.RECORD_TIGHTENING)
+    def is_record_tightening(self) -> bool:
+        return isinstance(self, Command.RECORD_TIGHTENING)
+    def is_PUT_TIGHTENING_AWAY(self) -> bool:
+        return isinstance(self, Command.PUT_TIGHTENING_AWAY)
+    def is_put_tightening_away(self) -> bool:
+        return isinstance(self, Command.PUT_TIGHTENING_AWAY)
     def is_ATTACH_PHOTO(self) -> bool:
         return isinstance(self, Command.ATTACH_PHOTO)
     def is_attach_photo(self) -> bool:
@@ -3602,6 +3740,8 @@ Command.FINISH_JOB = type("Command.FINISH_JOB", (Command.FINISH_JOB, Command,), 
 Command.REOPEN_JOB = type("Command.REOPEN_JOB", (Command.REOPEN_JOB, Command,), {})  # type: ignore
 Command.RECORD_PART = type("Command.RECORD_PART", (Command.RECORD_PART, Command,), {})  # type: ignore
 Command.PUT_PART_AWAY = type("Command.PUT_PART_AWAY", (Command.PUT_PART_AWAY, Command,), {})  # type: ignore
+Command.RECORD_TIGHTENING = type("Command.RECORD_TIGHTENING", (Command.RECORD_TIGHTENING, Command,), {})  # type: ignore
+Command.PUT_TIGHTENING_AWAY = type("Command.PUT_TIGHTENING_AWAY", (Command.PUT_TIGHTENING_AWAY, Command,), {})  # type: ignore
 Command.ATTACH_PHOTO = type("Command.ATTACH_PHOTO", (Command.ATTACH_PHOTO, Command,), {})  # type: ignore
 Command.PUT_PHOTO_AWAY = type("Command.PUT_PHOTO_AWAY", (Command.PUT_PHOTO_AWAY, Command,), {})  # type: ignore
 Command.START_CURE = type("Command.START_CURE", (Command.START_CURE, Command,), {})  # type: ignore
@@ -3735,50 +3875,58 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypePutPartAway.read(buf),
             )
         if variant == 29:
+            return Command.RECORD_TIGHTENING(
+                _UniffiFfiConverterTypeRecordTightening.read(buf),
+            )
+        if variant == 30:
+            return Command.PUT_TIGHTENING_AWAY(
+                _UniffiFfiConverterTypePutTighteningAway.read(buf),
+            )
+        if variant == 31:
             return Command.ATTACH_PHOTO(
                 _UniffiFfiConverterTypeAttachPhoto.read(buf),
             )
-        if variant == 30:
+        if variant == 32:
             return Command.PUT_PHOTO_AWAY(
                 _UniffiFfiConverterTypePutPhotoAway.read(buf),
             )
-        if variant == 31:
+        if variant == 33:
             return Command.START_CURE(
                 _UniffiFfiConverterTypeStartCure.read(buf),
             )
-        if variant == 32:
+        if variant == 34:
             return Command.END_CURE(
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
-        if variant == 33:
+        if variant == 35:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 34:
+        if variant == 36:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 35:
+        if variant == 37:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 36:
+        if variant == 38:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 37:
+        if variant == 39:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 38:
+        if variant == 40:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 39:
+        if variant == 41:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 40:
+        if variant == 42:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -3869,6 +4017,12 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_PUT_PART_AWAY():
             _UniffiFfiConverterTypePutPartAway.check_lower(value._values[0])
+            return
+        if value.is_RECORD_TIGHTENING():
+            _UniffiFfiConverterTypeRecordTightening.check_lower(value._values[0])
+            return
+        if value.is_PUT_TIGHTENING_AWAY():
+            _UniffiFfiConverterTypePutTighteningAway.check_lower(value._values[0])
             return
         if value.is_ATTACH_PHOTO():
             _UniffiFfiConverterTypeAttachPhoto.check_lower(value._values[0])
@@ -3994,41 +4148,47 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_PUT_PART_AWAY():
             buf.write_i32(28)
             _UniffiFfiConverterTypePutPartAway.write(value._values[0], buf)
-        if value.is_ATTACH_PHOTO():
+        if value.is_RECORD_TIGHTENING():
             buf.write_i32(29)
+            _UniffiFfiConverterTypeRecordTightening.write(value._values[0], buf)
+        if value.is_PUT_TIGHTENING_AWAY():
+            buf.write_i32(30)
+            _UniffiFfiConverterTypePutTighteningAway.write(value._values[0], buf)
+        if value.is_ATTACH_PHOTO():
+            buf.write_i32(31)
             _UniffiFfiConverterTypeAttachPhoto.write(value._values[0], buf)
         if value.is_PUT_PHOTO_AWAY():
-            buf.write_i32(30)
+            buf.write_i32(32)
             _UniffiFfiConverterTypePutPhotoAway.write(value._values[0], buf)
         if value.is_START_CURE():
-            buf.write_i32(31)
+            buf.write_i32(33)
             _UniffiFfiConverterTypeStartCure.write(value._values[0], buf)
         if value.is_END_CURE():
-            buf.write_i32(32)
+            buf.write_i32(34)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
         if value.is_NOTE_CLIMATE():
-            buf.write_i32(33)
+            buf.write_i32(35)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(34)
+            buf.write_i32(36)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(35)
+            buf.write_i32(37)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(36)
+            buf.write_i32(38)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(37)
+            buf.write_i32(39)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(38)
+            buf.write_i32(40)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(39)
+            buf.write_i32(41)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(40)
+            buf.write_i32(42)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -5397,6 +5557,68 @@ class _UniffiFfiConverterSequenceTypePartCard(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypePartCard.read(buf) for i in range(count)
         ]
 
+@dataclass
+class TighteningCard:
+    """
+    The maker's torque of a joint with its mark.
+"""
+    def __init__(self, *, id:str, tightening:layshaft_core.Tightening):
+        self.id = id
+        self.tightening = tightening
+        
+        
+
+    
+    def __str__(self):
+        return "TighteningCard(id={}, tightening={})".format(self.id, self.tightening)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.tightening != other.tightening:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTighteningCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TighteningCard(
+            id=_UniffiFfiConverterString.read(buf),
+            tightening=layshaft_core._UniffiFfiConverterTypeTightening.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        layshaft_core._UniffiFfiConverterTypeTightening.check_lower(value.tightening)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        layshaft_core._UniffiFfiConverterTypeTightening.write(value.tightening, buf)
+
+class _UniffiFfiConverterSequenceTypeTighteningCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTighteningCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTighteningCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTighteningCard.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterFloat64(_UniffiConverterPrimitiveFloat):
     @staticmethod
     def read(buf):
@@ -5774,7 +5996,7 @@ class BikeSheet:
     """
     Everything known about the open bike.
 """
-    def __init__(self, *, id:str, identity:layshaft_core.Identity, place:layshaft_core.Place, standard:layshaft_core.Spec, fitted:layshaft_core.Spec, parts:typing.List[PartCard] = _DEFAULT, spend:typing.List[Spend] = _DEFAULT, coats:typing.List[CoatCard] = _DEFAULT, readings:typing.List[ReadingCard] = _DEFAULT, photos:typing.List[PhotoCard] = _DEFAULT, climate:typing.Optional[layshaft_core.Climate] = None, bench_time:layshaft_core.BenchTime, rivals:typing.List[Kept] = _DEFAULT):
+    def __init__(self, *, id:str, identity:layshaft_core.Identity, place:layshaft_core.Place, standard:layshaft_core.Spec, fitted:layshaft_core.Spec, parts:typing.List[PartCard] = _DEFAULT, tightenings:typing.List[TighteningCard] = _DEFAULT, spend:typing.List[Spend] = _DEFAULT, coats:typing.List[CoatCard] = _DEFAULT, readings:typing.List[ReadingCard] = _DEFAULT, photos:typing.List[PhotoCard] = _DEFAULT, climate:typing.Optional[layshaft_core.Climate] = None, bench_time:layshaft_core.BenchTime, rivals:typing.List[Kept] = _DEFAULT):
         self.id = id
         self.identity = identity
         self.place = place
@@ -5784,6 +6006,10 @@ class BikeSheet:
             self.parts = []
         else:
             self.parts = parts
+        if tightenings is _DEFAULT:
+            self.tightenings = []
+        else:
+            self.tightenings = tightenings
         if spend is _DEFAULT:
             self.spend = []
         else:
@@ -5811,7 +6037,7 @@ class BikeSheet:
 
     
     def __str__(self):
-        return "BikeSheet(id={}, identity={}, place={}, standard={}, fitted={}, parts={}, spend={}, coats={}, readings={}, photos={}, climate={}, bench_time={}, rivals={})".format(self.id, self.identity, self.place, self.standard, self.fitted, self.parts, self.spend, self.coats, self.readings, self.photos, self.climate, self.bench_time, self.rivals)
+        return "BikeSheet(id={}, identity={}, place={}, standard={}, fitted={}, parts={}, tightenings={}, spend={}, coats={}, readings={}, photos={}, climate={}, bench_time={}, rivals={})".format(self.id, self.identity, self.place, self.standard, self.fitted, self.parts, self.tightenings, self.spend, self.coats, self.readings, self.photos, self.climate, self.bench_time, self.rivals)
     def __eq__(self, other):
         if self.id != other.id:
             return False
@@ -5824,6 +6050,8 @@ class BikeSheet:
         if self.fitted != other.fitted:
             return False
         if self.parts != other.parts:
+            return False
+        if self.tightenings != other.tightenings:
             return False
         if self.spend != other.spend:
             return False
@@ -5851,6 +6079,7 @@ class _UniffiFfiConverterTypeBikeSheet(_UniffiConverterRustBuffer):
             standard=layshaft_core._UniffiFfiConverterTypeSpec.read(buf),
             fitted=layshaft_core._UniffiFfiConverterTypeSpec.read(buf),
             parts=_UniffiFfiConverterSequenceTypePartCard.read(buf),
+            tightenings=_UniffiFfiConverterSequenceTypeTighteningCard.read(buf),
             spend=_UniffiFfiConverterSequenceTypeSpend.read(buf),
             coats=_UniffiFfiConverterSequenceTypeCoatCard.read(buf),
             readings=_UniffiFfiConverterSequenceTypeReadingCard.read(buf),
@@ -5868,6 +6097,7 @@ class _UniffiFfiConverterTypeBikeSheet(_UniffiConverterRustBuffer):
         layshaft_core._UniffiFfiConverterTypeSpec.check_lower(value.standard)
         layshaft_core._UniffiFfiConverterTypeSpec.check_lower(value.fitted)
         _UniffiFfiConverterSequenceTypePartCard.check_lower(value.parts)
+        _UniffiFfiConverterSequenceTypeTighteningCard.check_lower(value.tightenings)
         _UniffiFfiConverterSequenceTypeSpend.check_lower(value.spend)
         _UniffiFfiConverterSequenceTypeCoatCard.check_lower(value.coats)
         _UniffiFfiConverterSequenceTypeReadingCard.check_lower(value.readings)
@@ -5884,6 +6114,7 @@ class _UniffiFfiConverterTypeBikeSheet(_UniffiConverterRustBuffer):
         layshaft_core._UniffiFfiConverterTypeSpec.write(value.standard, buf)
         layshaft_core._UniffiFfiConverterTypeSpec.write(value.fitted, buf)
         _UniffiFfiConverterSequenceTypePartCard.write(value.parts, buf)
+        _UniffiFfiConverterSequenceTypeTighteningCard.write(value.tightenings, buf)
         _UniffiFfiConverterSequenceTypeSpend.write(value.spend, buf)
         _UniffiFfiConverterSequenceTypeCoatCard.write(value.coats, buf)
         _UniffiFfiConverterSequenceTypeReadingCard.write(value.readings, buf)
@@ -6705,6 +6936,8 @@ __all__ = [
     "ReopenJob",
     "RecordPart",
     "PutPartAway",
+    "RecordTightening",
+    "PutTighteningAway",
     "AttachPhoto",
     "PutPhotoAway",
     "StartCure",
@@ -6725,6 +6958,7 @@ __all__ = [
     "AskCall",
     "BikeCard",
     "PartCard",
+    "TighteningCard",
     "Spend",
     "CoatCard",
     "ReadingCard",

@@ -602,6 +602,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() != 42705:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() != 23141:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 7591:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 58469:
@@ -619,6 +621,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 14406:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 23367:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 60616:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -797,6 +801,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away.restype = 
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made.restype = ctypes.c_uint16
@@ -824,6 +831,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_part.restype = ct
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel.restype = ctypes.c_uint16
@@ -1141,6 +1151,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_put_photo_away.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_put_photo_away.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_ready_made.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1204,6 +1221,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_supply.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_supply.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_tightening.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_tightening.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_wheel.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1587,6 +1611,10 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -1782,6 +1810,11 @@ class BenchProtocol(typing.Protocol):
         Puts a photo away.
 """
         raise NotImplementedError
+    def put_tightening_away(self, command: layshaft_door.PutTighteningAway,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Puts a torque away.
+"""
+        raise NotImplementedError
     def ready_made(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.ReadyMadeSheet:
         """
         Jobs that can be added as they are.
@@ -1825,6 +1858,11 @@ class BenchProtocol(typing.Protocol):
     def record_supply(self, command: layshaft_door.RecordSupply,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Records battery and alternator.
+"""
+        raise NotImplementedError
+    def record_tightening(self, command: layshaft_door.RecordTightening,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Records the maker's torque of a joint.
 """
         raise NotImplementedError
     def record_wheel(self, command: layshaft_door.RecordWheel,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -2837,6 +2875,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def put_tightening_away(self, command: layshaft_door.PutTighteningAway,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Puts a torque away.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypePutTighteningAway.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypePutTighteningAway.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def ready_made(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.ReadyMadeSheet:
         """
         Jobs that can be added as they are.
@@ -3041,6 +3102,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_supply,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def record_tightening(self, command: layshaft_door.RecordTightening,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Records the maker's torque of a joint.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeRecordTightening.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeRecordTightening.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_tightening,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

@@ -24,6 +24,7 @@ const KINDS: &[(&str, &str)] = &[
     ("brake", "brake"),
     ("fluid", "fluid"),
     ("part", "part"),
+    ("tightening", "tightening"),
     ("photo", "photo"),
     ("coat", "coat"),
     ("climate", "climate"),

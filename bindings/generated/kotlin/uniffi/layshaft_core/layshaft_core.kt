@@ -9872,6 +9872,77 @@ public object FfiConverterTypeThreadMatch: FfiConverterRustBuffer<ThreadMatch> {
 
 
 /**
+ * The maker's torque for one joint of this bike. It wins over every worked-out figure.
+ */
+data class Tightening (
+    /**
+     * The joint: “rear axle nut”.
+     */
+    var `joint`: kotlin.String
+    , 
+    /**
+     * Torque, N m.
+     */
+    var `torqueNm`: kotlin.Double
+    , 
+    /**
+     * Where it stands: manual and page.
+     */
+    var `source`: kotlin.String
+    , 
+    /**
+     * The thread, where it is known: `M10x1.25`.
+     */
+    var `thread`: kotlin.String? = null 
+    , 
+    /**
+     * What the maker adds: oil, thread lock, in which order, in how many steps.
+     */
+    var `note`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTightening: FfiConverterRustBuffer<Tightening> {
+    override fun read(buf: ByteBuffer): Tightening {
+        return Tightening(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Tightening) = (
+            FfiConverterString.allocationSize(value.`joint`) +
+            FfiConverterDouble.allocationSize(value.`torqueNm`) +
+            FfiConverterString.allocationSize(value.`source`) +
+            FfiConverterOptionalString.allocationSize(value.`thread`) +
+            FfiConverterOptionalString.allocationSize(value.`note`)
+    )
+
+    override fun write(value: Tightening, buf: ByteBuffer) {
+            FfiConverterString.write(value.`joint`, buf)
+            FfiConverterDouble.write(value.`torqueNm`, buf)
+            FfiConverterString.write(value.`source`, buf)
+            FfiConverterOptionalString.write(value.`thread`, buf)
+            FfiConverterOptionalString.write(value.`note`, buf)
+    }
+}
+
+
+
+/**
  * How long a fuse lasts at a current.
  */
 data class TimeBand (

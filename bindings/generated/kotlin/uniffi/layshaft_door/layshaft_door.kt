@@ -77,6 +77,7 @@ import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
 import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
+import uniffi.layshaft_core.FfiConverterTypeTightening
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeUnitCard
 import uniffi.layshaft_core.FfiConverterTypeWheel
@@ -104,6 +105,7 @@ import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
 import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
+import uniffi.layshaft_core.Tightening
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.UnitCard
 import uniffi.layshaft_core.Wheel
@@ -143,6 +145,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
 import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
+import uniffi.layshaft_core.RustBuffer as RustBufferTightening
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferUnitCard
 import uniffi.layshaft_core.RustBuffer as RustBufferWheel
@@ -1687,6 +1690,11 @@ data class BikeSheet (
     var `parts`: List<PartCard> = listOf() 
     , 
     /**
+     * The maker's torques, by joint.
+     */
+    var `tightenings`: List<TighteningCard> = listOf() 
+    , 
+    /**
      * Money spent.
      */
     var `spend`: List<Spend> = listOf() 
@@ -1742,6 +1750,7 @@ public object FfiConverterTypeBikeSheet: FfiConverterRustBuffer<BikeSheet> {
             FfiConverterTypeSpec.read(buf),
             FfiConverterTypeSpec.read(buf),
             FfiConverterSequenceTypePartCard.read(buf),
+            FfiConverterSequenceTypeTighteningCard.read(buf),
             FfiConverterSequenceTypeSpend.read(buf),
             FfiConverterSequenceTypeCoatCard.read(buf),
             FfiConverterSequenceTypeReadingCard.read(buf),
@@ -1759,6 +1768,7 @@ public object FfiConverterTypeBikeSheet: FfiConverterRustBuffer<BikeSheet> {
             FfiConverterTypeSpec.allocationSize(value.`standard`) +
             FfiConverterTypeSpec.allocationSize(value.`fitted`) +
             FfiConverterSequenceTypePartCard.allocationSize(value.`parts`) +
+            FfiConverterSequenceTypeTighteningCard.allocationSize(value.`tightenings`) +
             FfiConverterSequenceTypeSpend.allocationSize(value.`spend`) +
             FfiConverterSequenceTypeCoatCard.allocationSize(value.`coats`) +
             FfiConverterSequenceTypeReadingCard.allocationSize(value.`readings`) +
@@ -1775,6 +1785,7 @@ public object FfiConverterTypeBikeSheet: FfiConverterRustBuffer<BikeSheet> {
             FfiConverterTypeSpec.write(value.`standard`, buf)
             FfiConverterTypeSpec.write(value.`fitted`, buf)
             FfiConverterSequenceTypePartCard.write(value.`parts`, buf)
+            FfiConverterSequenceTypeTighteningCard.write(value.`tightenings`, buf)
             FfiConverterSequenceTypeSpend.write(value.`spend`, buf)
             FfiConverterSequenceTypeCoatCard.write(value.`coats`, buf)
             FfiConverterSequenceTypeReadingCard.write(value.`readings`, buf)
@@ -3213,6 +3224,45 @@ public object FfiConverterTypePutPhotoAway: FfiConverterRustBuffer<PutPhotoAway>
 
 
 /**
+ * Puts a torque away.
+ */
+data class PutTighteningAway (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePutTighteningAway: FfiConverterRustBuffer<PutTighteningAway> {
+    override fun read(buf: ByteBuffer): PutTighteningAway {
+        return PutTighteningAway(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PutTighteningAway) = (
+            FfiConverterString.allocationSize(value.`id`)
+    )
+
+    override fun write(value: PutTighteningAway, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+    }
+}
+
+
+
+/**
  * A reading with its mark.
  */
 data class ReadingCard (
@@ -3756,6 +3806,53 @@ public object FfiConverterTypeRecordSupply: FfiConverterRustBuffer<RecordSupply>
     override fun write(value: RecordSupply, buf: ByteBuffer) {
             FfiConverterTypeSide.write(value.`side`, buf)
             FfiConverterTypeSupply.write(value.`supply`, buf)
+    }
+}
+
+
+
+/**
+ * Records the maker's torque of a joint.
+ */
+data class RecordTightening (
+    /**
+     * Its mark; left out: a new one.
+     */
+    var `id`: kotlin.String? = null 
+    , 
+    /**
+     * The torque with its source.
+     */
+    var `tightening`: Tightening
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRecordTightening: FfiConverterRustBuffer<RecordTightening> {
+    override fun read(buf: ByteBuffer): RecordTightening {
+        return RecordTightening(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterTypeTightening.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RecordTightening) = (
+            FfiConverterOptionalString.allocationSize(value.`id`) +
+            FfiConverterTypeTightening.allocationSize(value.`tightening`)
+    )
+
+    override fun write(value: RecordTightening, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`id`, buf)
+            FfiConverterTypeTightening.write(value.`tightening`, buf)
     }
 }
 
@@ -4366,6 +4463,53 @@ public object FfiConverterTypeTickStep: FfiConverterRustBuffer<TickStep> {
 
 
 /**
+ * The maker's torque of a joint with its mark.
+ */
+data class TighteningCard (
+    /**
+     * Its mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * The torque.
+     */
+    var `tightening`: Tightening
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTighteningCard: FfiConverterRustBuffer<TighteningCard> {
+    override fun read(buf: ByteBuffer): TighteningCard {
+        return TighteningCard(
+            FfiConverterString.read(buf),
+            FfiConverterTypeTightening.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TighteningCard) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterTypeTightening.allocationSize(value.`tightening`)
+    )
+
+    override fun write(value: TighteningCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterTypeTightening.write(value.`tightening`, buf)
+    }
+}
+
+
+
+/**
  * Takes a command back.
  */
 data class Undo (
@@ -4746,6 +4890,30 @@ sealed class Command {
     }
     
     /**
+     * Records the maker's torque of a joint.
+     */
+    data class RecordTightening(
+        val v1: uniffi.layshaft_door.RecordTightening) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Puts a torque away.
+     */
+    data class PutTighteningAway(
+        val v1: uniffi.layshaft_door.PutTighteningAway) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Keeps a photo of something.
      */
     data class AttachPhoto(
@@ -4989,40 +5157,46 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             28 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            29 -> Command.AttachPhoto(
+            29 -> Command.RecordTightening(
+                FfiConverterTypeRecordTightening.read(buf),
+                )
+            30 -> Command.PutTighteningAway(
+                FfiConverterTypePutTighteningAway.read(buf),
+                )
+            31 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            30 -> Command.PutPhotoAway(
+            32 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            31 -> Command.StartCure(
+            33 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            32 -> Command.EndCure(
+            34 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            33 -> Command.NoteClimate(
+            35 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            34 -> Command.TakeReading(
+            36 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            35 -> Command.AnswerItem(
+            37 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            36 -> Command.SetBenchTime(
+            38 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            37 -> Command.Undo(
+            39 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            38 -> Command.Settle(
+            40 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            39 -> Command.NoteExport(
+            41 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            40 -> Command.ReceiveBundle(
+            42 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5224,6 +5398,20 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypePutPartAway.allocationSize(value.v1)
+            )
+        }
+        is Command.RecordTightening -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRecordTightening.allocationSize(value.v1)
+            )
+        }
+        is Command.PutTighteningAway -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePutTighteningAway.allocationSize(value.v1)
             )
         }
         is Command.AttachPhoto -> {
@@ -5454,63 +5642,73 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
-            is Command.AttachPhoto -> {
+            is Command.RecordTightening -> {
                 buf.putInt(29)
+                FfiConverterTypeRecordTightening.write(value.v1, buf)
+                Unit
+            }
+            is Command.PutTighteningAway -> {
+                buf.putInt(30)
+                FfiConverterTypePutTighteningAway.write(value.v1, buf)
+                Unit
+            }
+            is Command.AttachPhoto -> {
+                buf.putInt(31)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(30)
+                buf.putInt(32)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(31)
+                buf.putInt(33)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(32)
+                buf.putInt(34)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(33)
+                buf.putInt(35)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(34)
+                buf.putInt(36)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(35)
+                buf.putInt(37)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(36)
+                buf.putInt(38)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(37)
+                buf.putInt(39)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(38)
+                buf.putInt(40)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(39)
+                buf.putInt(41)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(40)
+                buf.putInt(42)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -6735,6 +6933,36 @@ public object FfiConverterSequenceTypeSpend: FfiConverterRustBuffer<List<Spend>>
         }
     }
 }
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<List<TighteningCard>> {
+    override fun read(buf: ByteBuffer): List<TighteningCard> {
+        val len = buf.getInt()
+        return List<TighteningCard>(len) {
+            FfiConverterTypeTighteningCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TighteningCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTighteningCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TighteningCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTighteningCard.write(it, buf)
+        }
+    }
+}
+
+
 
 
 

@@ -132,6 +132,7 @@ import uniffi.layshaft_door.FfiConverterTypePutBikeAway
 import uniffi.layshaft_door.FfiConverterTypePutJobAway
 import uniffi.layshaft_door.FfiConverterTypePutPartAway
 import uniffi.layshaft_door.FfiConverterTypePutPhotoAway
+import uniffi.layshaft_door.FfiConverterTypePutTighteningAway
 import uniffi.layshaft_door.FfiConverterTypeReadyMadeSheet
 import uniffi.layshaft_door.FfiConverterTypeReceiveBundle
 import uniffi.layshaft_door.FfiConverterTypeReckonAsk
@@ -141,6 +142,7 @@ import uniffi.layshaft_door.FfiConverterTypeRecordDrive
 import uniffi.layshaft_door.FfiConverterTypeRecordFluid
 import uniffi.layshaft_door.FfiConverterTypeRecordPart
 import uniffi.layshaft_door.FfiConverterTypeRecordSupply
+import uniffi.layshaft_door.FfiConverterTypeRecordTightening
 import uniffi.layshaft_door.FfiConverterTypeRecordWheel
 import uniffi.layshaft_door.FfiConverterTypeRemoveConsumer
 import uniffi.layshaft_door.FfiConverterTypeReopenJob
@@ -172,6 +174,7 @@ import uniffi.layshaft_door.PutBikeAway
 import uniffi.layshaft_door.PutJobAway
 import uniffi.layshaft_door.PutPartAway
 import uniffi.layshaft_door.PutPhotoAway
+import uniffi.layshaft_door.PutTighteningAway
 import uniffi.layshaft_door.ReadyMadeSheet
 import uniffi.layshaft_door.ReceiveBundle
 import uniffi.layshaft_door.ReckonAsk
@@ -181,6 +184,7 @@ import uniffi.layshaft_door.RecordDrive
 import uniffi.layshaft_door.RecordFluid
 import uniffi.layshaft_door.RecordPart
 import uniffi.layshaft_door.RecordSupply
+import uniffi.layshaft_door.RecordTightening
 import uniffi.layshaft_door.RecordWheel
 import uniffi.layshaft_door.RemoveConsumer
 import uniffi.layshaft_door.ReopenJob
@@ -253,6 +257,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferPutBikeAway
 import uniffi.layshaft_door.RustBuffer as RustBufferPutJobAway
 import uniffi.layshaft_door.RustBuffer as RustBufferPutPartAway
 import uniffi.layshaft_door.RustBuffer as RustBufferPutPhotoAway
+import uniffi.layshaft_door.RustBuffer as RustBufferPutTighteningAway
 import uniffi.layshaft_door.RustBuffer as RustBufferReadyMadeSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferReceiveBundle
 import uniffi.layshaft_door.RustBuffer as RustBufferReckonAsk
@@ -262,6 +267,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferRecordDrive
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordFluid
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordPart
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordSupply
+import uniffi.layshaft_door.RustBuffer as RustBufferRecordTightening
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordWheel
 import uniffi.layshaft_door.RustBuffer as RustBufferRemoveConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferReopenJob
@@ -994,6 +1000,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_ready_made(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle(
@@ -1011,6 +1019,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_part(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_supply(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_record_tightening(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_wheel(
     ): Int
@@ -1152,6 +1162,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_put_photo_away(`ptr`: Long,`command`: RustBufferPutPhotoAway.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away(`ptr`: Long,`command`: RustBufferPutTighteningAway.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_ready_made(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferReadyMadeSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_receive_bundle(`ptr`: Long,`command`: RustBufferReceiveBundle.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1169,6 +1181,8 @@ internal object UniffiLib {
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_part(`ptr`: Long,`command`: RustBufferRecordPart.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_supply(`ptr`: Long,`command`: RustBufferRecordSupply.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_record_tightening(`ptr`: Long,`command`: RustBufferRecordTightening.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_wheel(`ptr`: Long,`command`: RustBufferRecordWheel.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
@@ -1433,6 +1447,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() and 0xFFFF) != 42705) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() and 0xFFFF) != 23141) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() and 0xFFFF) != 7591) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1458,6 +1475,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() and 0xFFFF) != 14406) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() and 0xFFFF) != 23367) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() and 0xFFFF) != 60616) {
@@ -2017,6 +2037,11 @@ public interface BenchInterface {
     fun `putPhotoAway`(`command`: PutPhotoAway, `moment`: Moment? = null): Outcome
     
     /**
+     * Puts a torque away.
+     */
+    fun `putTighteningAway`(`command`: PutTighteningAway, `moment`: Moment? = null): Outcome
+    
+    /**
      * Jobs that can be added as they are.
      */
     fun `readyMade`(`ask`: BareAsk, `moment`: Moment? = null): ReadyMadeSheet
@@ -2060,6 +2085,11 @@ public interface BenchInterface {
      * Records battery and alternator.
      */
     fun `recordSupply`(`command`: RecordSupply, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Records the maker's torque of a joint.
+     */
+    fun `recordTightening`(`command`: RecordTightening, `moment`: Moment? = null): Outcome
     
     /**
      * Records a wheel.
@@ -2967,6 +2997,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Puts a torque away.
+     */
+    @Throws(BenchException::class)override fun `putTighteningAway`(`command`: PutTighteningAway, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_put_tightening_away(
+        it,
+        
+        FfiConverterTypePutTighteningAway.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Jobs that can be added as they are.
      */
     @Throws(BenchException::class)override fun `readyMade`(`ask`: BareAsk, `moment`: Moment?): ReadyMadeSheet {
@@ -3129,6 +3178,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeRecordSupply.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Records the maker's torque of a joint.
+     */
+    @Throws(BenchException::class)override fun `recordTightening`(`command`: RecordTightening, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_tightening(
+        it,
+        
+        FfiConverterTypeRecordTightening.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3590,6 +3658,10 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
 
 
 
