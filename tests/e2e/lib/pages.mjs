@@ -2,6 +2,8 @@
 import { firstLink, goTo, press, typeOnPad } from './steps.mjs';
 
 const GEARING = '#/numbers/gearing?front=16&rear=38';
+const BRAKES = '#/numbers/brakes?end=front&masterMm=14&pistons=2&pistonMm=27';
+const SCREW = '#/numbers/threads?diameterMm=9.9&pitchMm=1.25&propertyClass=8.8&tappedInto=castAluminium&engagementMm=12';
 
 /** @type {[string, string | ((page: import('@playwright/test').Page) => Promise<string>), ((page: import('@playwright/test').Page) => Promise<void>)?][]} */
 export const PAGES = [
@@ -26,6 +28,27 @@ export const PAGES = [
   ['gearing-refused', '#/numbers/gearing?front=16&rear=200'],
   ['load', '#/numbers/load'],
   ['load-consumer', '#/numbers/load', (page) => page.locator('button.row').first().click()],
+  ['brakes', BRAKES],
+  ['brakes-known', `${BRAKES}&leverRatio=6&leverNewtons=80`],
+  ['brakes-ripple', BRAKES, (page) => press(page, 'Try on the bike')],
+  ['brakes-bleeding', `${BRAKES}&hoseMm=900`, (page) => press(page, 'Bleeding')],
+  ['brakes-working', BRAKES, (page) => press(page, 'Working')],
+  ['brakes-never-mix', `${BRAKES}&fluid=dot4&pourIn=dot5&fluidYears=6`],
+  ['brakes-refused', '#/numbers/brakes?masterMm=0'],
+  ['brakes-drum', '#/numbers/brakes?end=rear&camArmMm=70&camDegrees=60&rodTravelMm=25'],
+  ['brakes-drum-open', '#/numbers/brakes?end=rear'],
+  ['threads', '#/numbers/threads'],
+  ['threads-found', SCREW],
+  ['threads-maker', `${SCREW}&torqueNm=28&source=Workshop+manual%2C+page+12&place=brake`],
+  ['threads-refused', '#/numbers/threads?way=count&diameterMm=9.9&turns=0&overMm=12.5'],
+  ['filling', '#/numbers/filling'],
+  ['filling-cups', '#/numbers/filling?litres=2.6', pickCups],
+  ['mixing', '#/numbers/mixing'],
+  ['mixing-two-part', '#/numbers/mixing?mix=twoPart'],
+  ['mixing-thinner', '#/numbers/mixing?mix=thinning'],
+  ['mixing-area', '#/numbers/mixing?mix=cover'],
+  ['wire', '#/numbers/wire'],
+  ['wire-too-thin', '#/numbers/wire?amperes=9&outMetres=3&sectionMm2=0.75'],
   ['cure', '#/numbers/cure'],
   ['cure-data', '#/numbers/cure', (page) => press(page, 'Change the data')],
   ['cure-start', '#/numbers/cure', (page) => press(page, 'Start the clock')],
@@ -43,6 +66,7 @@ export const PAGES = [
   ['bike-spec-form', '#/bike/spec/fitted/drive'],
   ['bike-spec-brake', '#/bike/spec/fitted/front-brake'],
   ['bike-consumer', (page) => firstLink(page, '#/bike/spec', 'a[href^="#/bike/slot/fitted/consumer/"]')],
+  ['bike-filling', (page) => firstLink(page, '#/bike/spec', 'a[href^="#/bike/slot/fitted/fluid/"]')],
   ['bike-parts', '#/bike/parts'],
   ['bike-part-new', '#/bike/parts/new'],
   ['bike-garage', '#/bike/garage'],
@@ -82,4 +106,15 @@ async function measure(page) {
   await page.getByRole('button', { name: /^Type it/ }).click();
   await typeOnPad(page, '3');
   await page.getByRole('button', { name: 'Close' }).click();
+}
+
+/** Two cups at hand, whatever was ticked before. */
+async function pickCups(page) {
+  await page.getByRole('button', { name: /^Cups that you own/ }).click();
+  const sheet = page.getByRole('dialog');
+  for (const cup of ['1 L', '250 mL']) {
+    const box = sheet.getByRole('checkbox', { name: cup, exact: true });
+    if ((await box.getAttribute('aria-checked')) !== 'true') await box.click();
+  }
+  await sheet.getByRole('button', { name: 'Done' }).click();
 }

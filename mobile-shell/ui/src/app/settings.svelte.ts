@@ -1,4 +1,4 @@
-// What this device prefers: theme, the other unit where one is chosen, read aloud. Kept on the device, not on the bike.
+// What this device prefers: theme, the other unit where one is chosen, read aloud, the cups at hand. Kept on the device, not on the bike.
 import type { Unit } from './wire.ts';
 
 export type Theme = 'system' | 'day' | 'night';
@@ -8,12 +8,14 @@ interface Kept {
   /** For a unit of the core, the unit that is shown instead. */
   units: Partial<Record<Unit, Unit>>;
   readAloud: boolean;
+  /** Cups that the owner pours with, millilitres; empty: none was said. */
+  cups: number[];
   /** When the last bundle was saved, milliseconds since 1970. */
   exportedMs: number | null;
 }
 
 const KEY = 'layshaft.settings';
-const FIRST: Kept = { theme: 'system', units: {}, readAloud: false, exportedMs: null };
+const FIRST: Kept = { theme: 'system', units: {}, readAloud: false, cups: [], exportedMs: null };
 
 function load(): Kept {
   try {
@@ -33,6 +35,9 @@ class Settings {
   get readAloud() {
     return this.#kept.readAloud;
   }
+  get cups() {
+    return this.#kept.cups;
+  }
   get exportedMs() {
     return this.#kept.exportedMs;
   }
@@ -45,6 +50,11 @@ class Settings {
 
   setReadAloud(on: boolean) {
     this.#kept.readAloud = on;
+    this.#keep();
+  }
+
+  setCups(cups: number[]) {
+    this.#kept.cups = cups;
     this.#keep();
   }
 

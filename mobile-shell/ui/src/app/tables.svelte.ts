@@ -4,12 +4,12 @@ import type { BoundCard, Unit, UnitCard } from './wire.ts';
 
 class Tables {
   #units = $state.raw(new Map<Unit, UnitCard>());
-  #bounds = $state.raw(new Map<string, BoundCard>());
+  #bounds = $state.raw<BoundCard[]>([]);
 
   async load() {
     const tables = await desk.ask<'tables'>({ kind: 'tables' });
     this.#units = new Map(tables.units.map((card) => [card.unit, card]));
-    this.#bounds = new Map(tables.bounds.map((card) => [card.field, card]));
+    this.#bounds = tables.bounds;
   }
 
   unit(unit: Unit): UnitCard {
@@ -20,9 +20,9 @@ class Tables {
     return [...this.#units.values()];
   }
 
-  /** The accepted range of a field, by its name at the door. */
-  bound(field: string): BoundCard | undefined {
-    return this.#bounds.get(field);
+  /** The accepted range of a field, by its name at the door; the label decides where two questions share a name. */
+  bound(field: string, label?: string): BoundCard | undefined {
+    return this.#bounds.find((card) => card.field === field && (label === undefined || card.label === label));
   }
 }
 

@@ -64,3 +64,13 @@ export function money(minor: number, currency: string): string {
   const decimals = format.resolvedOptions().maximumFractionDigits ?? 2;
   return format.format(minor / 10 ** decimals);
 }
+
+/** Decimals of a size as it is sold: 6, 2.5, 0.75. */
+export function asSold(value: number): number {
+  return Number.isInteger(value) ? 0 : Number.isInteger(Math.round(value * 1e6) / 1e5) ? 1 : 2;
+}
+
+/** A volume as one says it over a cup: 250 mL, 1.5 L. */
+export function cupful(ml: number): string {
+  return ml >= 1000 ? `${digits(ml / 1000, ml % 1000 === 0 ? 0 : ml % 100 === 0 ? 1 : 3)}\u00a0L` : `${digits(ml, 0)}\u00a0mL`;
+}

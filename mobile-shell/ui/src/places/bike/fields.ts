@@ -44,6 +44,15 @@ const brake: Field[] = [
   number('pistons', 'none', undefined, 0),
   number('pistonMm', 'millimetre', 'boreMm', 1),
   { key: 'opposed', entry: { kind: 'flag' } },
+  number('padFriction', 'none', undefined, 2),
+  number('effectiveRadiusMm', 'millimetre', undefined, 1),
+  number('padClearanceMm', 'millimetre', undefined, 2),
+  number('hoseMm', 'millimetre', undefined, 0),
+  number('hoseSwellMlM', 'millilitre', undefined, 2),
+  { key: 'fluid', entry: { kind: 'pick', options: words.fluidGrade } },
+  number('camArmMm', 'millimetre', undefined, 0),
+  number('camDegrees', 'degree', undefined, 0),
+  { key: 'twinLeading', entry: { kind: 'flag' } },
 ];
 
 export const SECTIONS: SpecSection[] = [

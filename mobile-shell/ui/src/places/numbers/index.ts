@@ -4,3 +4,8 @@ export { default as Gearing } from './Gearing.svelte';
 export { default as Load } from './Load.svelte';
 export { default as Cure } from './Cure.svelte';
 export { default as CureClock } from './CureClock.svelte';
+export { default as Brakes } from './Brakes.svelte';
+export { default as Threads } from './Threads.svelte';
+export { default as Filling } from './Filling.svelte';
+export { default as Mixing } from './Mixing.svelte';
+export { default as Wire } from './Wire.svelte';
