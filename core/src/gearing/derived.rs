@@ -3,12 +3,14 @@
 //! What cannot be derived from what is known is simply absent. A quantity is judged only where there is a limit, and it stays
 //! open where the limit or the measurement behind it is unknown.
 
+use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
 use super::train::gear_train;
+use super::wear::wear_limits;
 use super::working::{geometry, kinematics};
 use super::{
-    ChainFit, GearTrain, SpeedometerShift, final_ratio, findings, pitch, road_speed, sheet, speedometer_source,
-    turns_until_same_link,
+    ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
+    speedometer_source, turns_until_same_link,
 };
 use crate::bike::{Bike, Spec};
 use crate::bounds;
@@ -56,7 +58,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
 
     let shift = sheet::speedometer(bike, spec).ok().flatten();
     if let Some(shift) = &shift {
-        quantities.extend(on_speedometer(shift));
+        quantities.extend(on_speedometer(shift, spec.drive.speedometer_over_percent));
     }
     found.extend(findings::on_speedometer(&spec.drive, shift.as_ref()));
     (quantities, found)
@@ -67,7 +69,7 @@ fn chain(bike: &Bike, spec: &Spec, axle: Option<&Axle>) -> Result<Option<ChainFi
         return Ok(None);
     };
     let links = choose_links(pitch(size), teeth, links_of(&spec.drive)?, &bike.fitted.drive, axle)?;
-    fit_chain(size, teeth, links, axle).map(Some)
+    fit_chain(size, teeth, links, axle, &wear_limits(&spec.drive, None)?).map(Some)
 }
 
 fn sentence(refused: &Refused) -> String {
@@ -148,6 +150,20 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
         let none_left = (room < 0.0).then(|| (false, "the chain is already at the end of the adjuster".to_owned()));
         judged(open("chain.wear-room", "Wear that the adjuster takes up", room, Unit::Percent, geometry()), none_left)
     }));
+    // The owner's own limit stands first; else the usual one of manuals, the least that is in use.
+    quantities.extend(fit.worn.first().map(|worn| {
+        judged(
+            open(
+                "chain.axle-at-wear-limit",
+                "Centre distance with the chain at its wear limit",
+                worn.centre_distance_mm,
+                Unit::Millimetre,
+                geometry(),
+            ),
+            // The common limits differ, so only the owner's own is judged.
+            worn.inside_adjuster.filter(|_| worn.rule == Some(WearRule::Entered)).map(verdict),
+        )
+    }));
     quantities.extend(front_teeth.map(|teeth| {
         let turns = f64::from(turns_until_same_link(teeth, fit.links));
         open(
@@ -161,7 +177,12 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
     quantities
 }
 
-fn on_speedometer(shift: &SpeedometerShift) -> [Quantity; 2] {
+fn on_speedometer(shift: &SpeedometerShift, over_percent: Option<f64>) -> [Quantity; 3] {
+    let corrector = corrector(shift, over_percent);
+    let needed = corrector.needed.map(|needed| {
+        let (from, to) = (corrector.band_from, corrector.band_to);
+        (!needed, format!("type approval is kept with a ratio of {from:.3} to {to:.3}; none fitted is 1"))
+    });
     let band = shift.in_band.map(|inside| {
         let (least, most) = (shift.allowed_from_at_80_kmh, shift.allowed_to_at_80_kmh);
         (inside, format!("type approval allows {least:.0} to {most:.0} km/h at a true 80 km/h"))
@@ -177,6 +198,16 @@ fn on_speedometer(shift: &SpeedometerShift) -> [Quantity; 2] {
                 speedometer_source(),
             ),
             band,
+        ),
+        judged(
+            open(
+                "speedometer.corrector",
+                "Corrector ratio for a true reading",
+                corrector.to_true,
+                Unit::None,
+                speedometer_source(),
+            ),
+            needed,
         ),
     ]
 }
@@ -220,9 +251,11 @@ mod tests {
             ("chain.axle-shift", 0.316),
             ("chain.adjuster-used", 41.2637),
             ("chain.wear-room", 1.985),
+            ("chain.axle-at-wear-limit", 571.112),
             ("chain.same-link-turns", 116.0),
             ("speedometer.shift", 0.0),
             ("speedometer.shown-at-80", 80.0),
+            ("speedometer.corrector", 1.0),
         ] {
             let quantity = value(&quantities, id);
             assert!((quantity.value - expected).abs() < 6e-5 * expected.max(10.0), "{id}: {}", quantity.value);

@@ -2,8 +2,9 @@
 
 use super::chain_size::pitch;
 use super::fit::{Axle, counts_that_fit, ends_swapped, teeth};
+use super::mesh::on_mesh;
 use super::{ChainFit, GearTrain, SpeedometerShift, centre_distance};
-use crate::bike::{Bike, Drive, Wheel};
+use crate::bike::{Bike, ChainJoint, Drive, Wheel};
 use crate::finding::{Finding, Weight};
 use crate::tyres::{Section, TyreSize};
 
@@ -77,6 +78,7 @@ pub(super) fn on_chain(bike: &Bike, drive: &Drive, axle: Option<&Axle>, fit: Opt
         findings.extend(on_fit(bike, drive, axle, fit));
     }
     findings.extend(on_measured_distance(bike, drive));
+    findings.extend(on_mesh(drive));
     findings
 }
 
@@ -116,7 +118,25 @@ fn on_fit(bike: &Bike, drive: &Drive, axle: &Axle, fit: &ChainFit) -> Vec<Findin
         )),
         _ => {}
     }
+    findings.extend(on_forward(drive, fit));
     findings
+}
+
+/// Whether the chain can be closed with the wheel pushed forward, and how.
+fn on_forward(drive: &Drive, fit: &ChainFit) -> Option<Finding> {
+    let free = fit.free_forward_mm.filter(|_| fit.fits_forward == Some(false) && fit.inside_adjuster == Some(true))?;
+    Some(care(
+        "chain.cannot-close",
+        format!(
+            "With the wheel forward the ends of the chain stand {:.0} mm apart{}.",
+            -free,
+            if drive.chain_joint == Some(ChainJoint::Endless) {
+                "; an endless chain goes on with the swing arm out"
+            } else {
+                ""
+            }
+        ),
+    ))
 }
 
 /// Room for wear below which it is worth a word: in the middle of the limits that are in use (disputed, 1 to 3 %).

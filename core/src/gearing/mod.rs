@@ -6,24 +6,37 @@
 
 mod chain;
 mod chain_size;
+mod corrector;
 mod derived;
 mod findings;
 mod fit;
+mod mesh;
 mod ratio;
 #[cfg(test)]
 mod sample;
 mod sheet;
 mod speedometer;
+mod tight_spot;
 mod train;
+mod wear;
+mod wear_sheet;
 mod working;
 
-pub use chain::{centre_distance, chain_length, next_even, pitch_diameter, turns_until_same_link};
-pub use chain_size::{ChainDimensions, chain_dimensions, chain_size_source, pitch};
+pub use chain::{
+    centre_distance, chain_length, common_divisor, next_even, pitch_diameter, turns_until_same_link,
+    worn_centre_distance,
+};
+pub use chain_size::{ChainDimensions, chain_dimensions, chain_size_named, chain_size_source, pitch};
+pub use corrector::{CorrectedReading, Corrector, TEST_SPEEDS_KMH, corrector_band, corrector_to_true, simplest_pair};
 pub use derived::derive_gearing;
-pub use fit::{ChainFit, links_for};
+pub use fit::{ChainFit, WornPosition, links_for};
+pub use mesh::{Mesh, chain_on_sprocket, same_size};
 pub use ratio::{engine_speed, engine_speed_change, final_ratio, overall_ratio, road_speed};
 pub use sheet::{GearingAsk, GearingSheet, gearing_sheet};
 pub use speedometer::{
     SpeedometerShift, allowed_reading, reading_factor, speedometer_factor, speedometer_shift, speedometer_source,
 };
+pub use tight_spot::TightSpot;
 pub use train::{GearLine, GearTrain};
+pub use wear::{WearLimit, WearRule, elongation, large_sprocket_limit, worn_length};
+pub use wear_sheet::{ChainWearAsk, ChainWearSheet, WearMark, chain_wear_sheet};
