@@ -6,6 +6,7 @@
 
 mod chain;
 mod chain_size;
+mod choice;
 mod corrector;
 mod derived;
 mod findings;
@@ -27,6 +28,10 @@ pub use chain::{
     worn_centre_distance,
 };
 pub use chain_size::{ChainDimensions, chain_dimensions, chain_size_named, chain_size_source, pitch};
+pub use choice::{
+    AdjusterSpan, Hunting, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair, TeethLimits,
+    sprocket_choice_sheet, wanted_ratio,
+};
 pub use corrector::{CorrectedReading, Corrector, TEST_SPEEDS_KMH, corrector_band, corrector_to_true, simplest_pair};
 pub use derived::derive_gearing;
 pub use fit::{ChainFit, WornPosition, links_for};
