@@ -5,6 +5,7 @@
 
 use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
+use super::thrust::derive_thrust;
 use super::train::gear_train;
 use super::wear::wear_limits;
 use super::working::{geometry, kinematics};
@@ -61,6 +62,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
         quantities.extend(on_speedometer(shift, spec.drive.speedometer_over_percent));
     }
     found.extend(findings::on_speedometer(&spec.drive, shift.as_ref()));
+    quantities.extend(derive_thrust(bike, spec));
     (quantities, found)
 }
 

@@ -17,6 +17,7 @@ mod ratio;
 mod sample;
 mod sheet;
 mod speedometer;
+mod thrust;
 mod tight_spot;
 mod train;
 mod wear;
@@ -40,6 +41,12 @@ pub use ratio::{engine_speed, engine_speed_change, final_ratio, overall_ratio, r
 pub use sheet::{GearingAsk, GearingSheet, gearing_sheet};
 pub use speedometer::{
     SpeedometerShift, allowed_reading, reading_factor, speedometer_factor, speedometer_shift, speedometer_source,
+};
+pub use thrust::{
+    Cruise, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy, PowerSource,
+    Resistance, RoadLoad, RollingLaw, ThrustAsk, ThrustSheet, TopSpeed, air_density, air_resistance, cubic_law,
+    drop_to, power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust, thrust_sheet,
+    torque_of,
 };
 pub use tight_spot::TightSpot;
 pub use train::{GearLine, GearTrain};
