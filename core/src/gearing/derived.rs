@@ -7,8 +7,8 @@ use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
 use super::thrust::derive_thrust;
 use super::train::gear_train;
-use super::wear::wear_limits;
-use super::working::{geometry, kinematics};
+use super::wear::{judge_wear, noted_elongation, wear_limits};
+use super::working::{geometry, kinematics, wear_source};
 use super::{
     ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
     speedometer_source, turns_until_same_link,
@@ -62,6 +62,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
         quantities.extend(on_speedometer(shift, spec.drive.speedometer_over_percent));
     }
     found.extend(findings::on_speedometer(&spec.drive, shift.as_ref()));
+    quantities.extend(noted_wear(bike, spec));
     quantities.extend(derive_thrust(bike, spec));
     (quantities, found)
 }
@@ -72,6 +73,16 @@ fn chain(bike: &Bike, spec: &Spec, axle: Option<&Axle>) -> Result<Option<ChainFi
     };
     let links = choose_links(pitch(size), teeth, links_of(&spec.drive)?, &bike.fitted.drive, axle)?;
     fit_chain(size, teeth, links, axle, &wear_limits(&spec.drive, None)?).map(Some)
+}
+
+/// The wear that was noted, as long as the chain is the one that it was measured on.
+fn noted_wear(bike: &Bike, spec: &Spec) -> Option<Quantity> {
+    let (now, then) = (&spec.drive, &bike.fitted.drive);
+    let same = (now.chain_size, now.chain_links) == (then.chain_size, then.chain_links);
+    let percent = noted_elongation(bike).filter(|_| same)?;
+    let (judgement, why) = judge_wear(percent, &wear_limits(now, None).ok()?);
+    let quantity = open("chain.elongation", "Chain longer than new", percent, Unit::Percent, wear_source());
+    Some(Quantity { judgement, why: (judgement != Judgement::Open).then_some(why), ..quantity })
 }
 
 fn sentence(refused: &Refused) -> String {
@@ -228,6 +239,7 @@ fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bike::Reading;
     use crate::gearing::sample::demo_bike;
 
     fn value<'a>(quantities: &'a [Quantity], id: &str) -> &'a Quantity {
@@ -313,6 +325,35 @@ mod tests {
         assert!(!has("rpm.top.at-80") && !has("chain.adjuster-used") && !has("chain.wear-room"));
         assert!(has("gearing.final-ratio") && has("chain.links-needed") && has("speedometer.shift"));
         assert_eq!(value(&quantities, "chain.centre-distance").judgement, Judgement::Open);
+    }
+
+    #[test]
+    fn the_wear_noted_last_holds_for_the_chain_that_it_was_measured_on() {
+        let mut bike = demo_bike();
+        for (mark, taken_ms, value) in [("old", 1, 0.5), ("new", 2, 3.1)] {
+            let what = crate::gearing::ELONGATION_READING.to_owned();
+            let reading = Reading { what, value, taken_ms, ..Reading::default() };
+            bike.readings.insert(mark.to_owned(), reading);
+        }
+        let (quantities, _) = derive_gearing(&bike, &bike.fitted);
+        let worn = value(&quantities, "chain.elongation");
+        assert_eq!((worn.value, worn.judgement), (3.1, Judgement::Outside));
+        let mut spec = bike.fitted.clone();
+        spec.drive.chain_links = Some(118);
+        assert!(!derive_gearing(&bike, &spec).0.iter().any(|quantity| quantity.id == "chain.elongation"));
+    }
+
+    #[test]
+    fn top_speed_is_derived_only_where_the_drag_area_is_known() {
+        let mut bike = demo_bike();
+        assert!(!derive_gearing(&bike, &bike.fitted).0.iter().any(|quantity| quantity.id == "speed.top"));
+        bike.fitted.drive.drag_area_m2 = Some(0.45);
+        let (quantities, _) = derive_gearing(&bike, &bike.fitted);
+        let top = value(&quantities, "speed.top");
+        assert!(top.value > 100.0 && top.value < 130.0 && top.judgement == Judgement::Open, "{}", top.value);
+        assert!(value(&quantities, "gearing.top-against-peak-power").value < 0.0);
+        bike.fitted.rear_wheel.tyre = Some("3.00-18 52J".to_owned());
+        assert_eq!(value(&derive_gearing(&bike, &bike.fitted).0, "speed.top").judgement, Judgement::Outside);
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! Gearing: ratios, road speed, chain length, and what the speedometer makes of it.
 //!
-//! Reading order: the formulas (`ratio`, `chain`, `chain_size`, `speedometer`), what they give on a bike (`train`, `fit`),
-//! what is worth saying about it (`findings`, `working`), and the two answers: the page (`sheet`) and the quantities that
-//! take part in ripple (`derived`).
+//! Reading order: the formulas (`ratio`, `chain`, `chain_size`, `mesh`, `wear`, `speedometer`, `corrector`), what they give on a
+//! bike (`train`, `fit`, `tight_spot`), what is worth saying about it (`findings`, `working`), and the answers: the page
+//! (`sheet`), the choice of sprockets (`choice`), chain wear (`wear_sheet`), thrust and top speed (`thrust`), and the quantities
+//! that take part in ripple (`derived`).
 
 mod chain;
 mod chain_size;
@@ -50,5 +51,5 @@ pub use thrust::{
 };
 pub use tight_spot::TightSpot;
 pub use train::{GearLine, GearTrain};
-pub use wear::{WearLimit, WearRule, elongation, large_sprocket_limit, worn_length};
+pub use wear::{ELONGATION_READING, WearLimit, WearRule, elongation, large_sprocket_limit, worn_length};
 pub use wear_sheet::{ChainWearAsk, ChainWearSheet, WearMark, chain_wear_sheet};

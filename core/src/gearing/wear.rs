@@ -5,11 +5,12 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::Drive;
+use crate::bike::{Bike, Drive};
 use crate::bounds;
 use crate::error::Refused;
 use crate::finding::{Source, Standing};
 use crate::ripple::Judgement;
+use crate::units::Unit;
 
 /// Whose limit it is.
 #[wire]
@@ -115,6 +116,18 @@ pub(super) fn wear_limits(drive: &Drive, asked: Option<f64>) -> Result<Vec<WearL
         source: Source::new("Handbook rule for more than 67 teeth: 200 / teeth, per cent", Standing::Memory),
     }));
     Ok(limits)
+}
+
+/// Mark of a reading that keeps an elongation, per cent.
+pub const ELONGATION_READING: &str = "chain.elongation";
+
+/// The elongation that was noted last on a bike, per cent; none where none was.
+pub(super) fn noted_elongation(bike: &Bike) -> Option<f64> {
+    let noted = bike
+        .readings
+        .values()
+        .filter(|reading| reading.what == ELONGATION_READING && matches!(reading.unit, None | Some(Unit::Percent)));
+    noted.max_by_key(|reading| reading.taken_ms).map(|reading| reading.value).filter(|percent| percent.is_finite())
 }
 
 /// Whether a chain is worn out. The owner's limit decides where there is one. Else: fine below the least of the common ones,

@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::chain_size::{chain_dimensions, chain_size_source};
 use super::fit::{Axle, WornPosition, links_of, teeth, worn_position, worn_positions};
 use super::tight_spot::{TightSpot, on_tight_spot, tight_spot};
-use super::wear::{WearLimit, WearRule, elongation, judge_wear, wear_limits, worn_length};
+use super::wear::{WearLimit, WearRule, elongation, judge_wear, noted_elongation, wear_limits, worn_length};
 use super::working::{geometry, wear_source};
 use crate::bike::{Bike, ChainSize, Drive};
 use crate::bounds;
@@ -59,6 +59,8 @@ pub struct ChainWearSheet {
     pub measured_mm: Option<f64>,
     /// Elongation, per cent.
     pub elongation_percent: Option<f64>,
+    /// Elongation that was noted last as a reading of the bike (`chain.elongation`), per cent.
+    pub noted_percent: Option<f64>,
     /// Whether the chain is worn out; open where nothing was measured or the limits differ.
     pub judgement: Judgement,
     /// Why.
@@ -131,6 +133,7 @@ pub fn chain_wear_sheet(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearShee
         new_mm: worn_length(pitches, dimensions.pitch_mm, 0.0),
         measured_mm,
         elongation_percent: percent,
+        noted_percent: noted_elongation(bike),
         judgement,
         why,
         limits: limits.into_iter().map(|limit| mark(limit, (pitches, dimensions.pitch_mm), measured_mm)).collect(),
