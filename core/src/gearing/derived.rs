@@ -36,7 +36,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     if let Ok((front, rear)) = teeth(&spec.drive) {
         let ratio = final_ratio(front, rear);
         quantities.push(open("gearing.final-ratio", "Final drive ratio", ratio, Unit::None, kinematics()));
-        found.extend(findings::on_clearance(bike, front));
+        found.extend(findings::on_clearance(bike, (front, rear)));
     }
     let train = rear.and_then(|rear| gear_train(&spec.drive, rear, COMPARED_KMH).ok());
     if let Some(train) = &train {
@@ -168,7 +168,7 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
         judged(
             open(
                 "chain.axle-at-wear-limit",
-                "Centre distance with the chain at its wear limit",
+                &format!("Centre distance with the chain worn by {} %", worn.wear_percent),
                 worn.centre_distance_mm,
                 Unit::Millimetre,
                 geometry(),
@@ -294,6 +294,24 @@ mod tests {
         assert!((value(&quantities, "speedometer.shift").value + 13.11).abs() < 0.01);
         let codes: Vec<_> = findings.iter().map(|finding| finding.code.as_str()).collect();
         assert_eq!(codes, ["gearing.front-clearance", "chain.little-room-for-wear", "speedometer.may-read-low"]);
+    }
+
+    #[test]
+    fn teeth_that_the_bike_does_not_take_are_named_instead_of_the_note_on_clearance() {
+        let mut bike = demo_bike();
+        (bike.fitted.drive.front_teeth_max, bike.fitted.drive.rear_teeth_min) = (Some(16), Some(38));
+        let codes = |front, rear| {
+            let mut spec = bike.fitted.clone();
+            (spec.drive.front_teeth, spec.drive.rear_teeth) = (Some(front), Some(rear));
+            let found = derive_gearing(&bike, &spec).1;
+            found
+                .into_iter()
+                .map(|finding| finding.code)
+                .filter(|code| code.starts_with("gearing."))
+                .collect::<Vec<_>>()
+        };
+        assert!(codes(16, 38).is_empty());
+        assert_eq!(codes(17, 37), ["gearing.front-limit", "gearing.rear-limit"]);
     }
 
     #[test]

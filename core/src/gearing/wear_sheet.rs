@@ -7,7 +7,7 @@ use super::fit::{Axle, WornPosition, links_of, teeth, worn_position, worn_positi
 use super::tight_spot::{TightSpot, on_tight_spot, tight_spot};
 use super::wear::{WearLimit, WearRule, elongation, judge_wear, noted_elongation, wear_limits, worn_length};
 use super::working::{geometry, wear_source};
-use crate::bike::{Bike, ChainSize, Drive};
+use crate::bike::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::bounds;
 use crate::error::Refused;
 use crate::finding::{Finding, Weight, WorkLine, Working};
@@ -139,7 +139,7 @@ pub fn chain_wear_sheet(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearShee
         limits: limits.into_iter().map(|limit| mark(limit, (pitches, dimensions.pitch_mm), measured_mm)).collect(),
         tight_spot,
         positions,
-        cautions: cautions(),
+        cautions: cautions(drive),
         findings,
         working: Working {
             lines,
@@ -232,14 +232,33 @@ fn on_end(position: &WornPosition) -> Option<Finding> {
     })
 }
 
-fn cautions() -> Vec<String> {
-    [
+/// What to mind: always, by the joint, by the kind (common practice; where nothing is known, both are said).
+fn cautions(drive: &Drive) -> Vec<String> {
+    let mut cautions = vec![
         "Engine stopped and ignition off; turn the wheel by hand at the tyre. Chain and sprocket take fingers off.",
         "Slack and how to load the machine for it: the maker's manual. Too tight harms the gearbox bearing, too loose comes off.",
-        "A clip goes on with its closed end forward on the upper run (common practice). A riveted link needs the right tool.",
-    ]
-    .map(str::to_owned)
-    .to_vec()
+    ];
+    if matches!(drive.chain_joint, None | Some(ChainJoint::Clip)) {
+        cautions.push(
+            "A clip is a new one each time, its closed end pointing the way the chain runs; tug at it when it is on.",
+        );
+    }
+    if matches!(drive.chain_joint, None | Some(ChainJoint::Rivet)) {
+        cautions.push(
+            "A rivet link takes its own tool and its maker's measure of the head; without them leave it to a workshop.",
+        );
+    }
+    if drive.chain_joint == Some(ChainJoint::Endless) {
+        cautions.push(
+            "An endless chain goes on with the swing arm out: its nut, its bearings and its torque are the manual's.",
+        );
+    }
+    match drive.chain_kind {
+        Some(ChainKind::Sealed) => cautions.push("Sealed: no petrol, no wire brush and no jet of water on the rings."),
+        Some(ChainKind::Plain) => cautions.push("Plain: dry rollers wear in days. Oil it warm, after the ride."),
+        None => {}
+    }
+    cautions.into_iter().map(str::to_owned).collect()
 }
 
 impl WearMark {
@@ -295,6 +314,18 @@ mod tests {
         assert_eq!(sheet.positions[2].inside_adjuster, Some(false));
         let far = chain_wear_sheet(&demo_bike(), &measured(261.0)).unwrap();
         assert!(codes(&far).contains(&"chain.worn-beyond-adjuster"));
+    }
+
+    #[test]
+    fn joint_and_kind_choose_what_to_mind() {
+        let mut bike = demo_bike();
+        let said = |bike: &Bike| chain_wear_sheet(bike, &ChainWearAsk::default()).unwrap().cautions.join(" ");
+        assert!(
+            said(&bike).contains("clip") && said(&bike).contains("rivet link") && !said(&bike).contains("swing arm")
+        );
+        bike.fitted.drive.chain_joint = Some(ChainJoint::Endless);
+        bike.fitted.drive.chain_kind = Some(ChainKind::Sealed);
+        assert!(!said(&bike).contains("clip") && said(&bike).contains("swing arm") && said(&bike).contains("rings"));
     }
 
     #[test]

@@ -63,6 +63,9 @@ pub struct SprocketPair {
     pub judgement: Judgement,
 }
 
+/// Travel that a new chain leaves in front of the axle, mm, so that its slack can be set (common practice).
+const SLACK_ROOM_MM: f64 = 3.0;
+
 /// What all pairs are worked out with.
 pub(super) struct Ground<'a> {
     pub bike: &'a Bike,
@@ -118,19 +121,21 @@ impl Ground<'_> {
         }
     }
 
-    /// The chain of a pair: the one on the bike where the adjuster takes it; else the next even count where the axle stands; else,
-    /// where that lands outside, the shortest count that lands inside.
+    /// The chain of a pair: the one on the bike where the adjuster takes it; else the shortest even count that lands inside with room
+    /// to slacken, because it leaves the most for wear; else the next even count where the axle stands.
     fn chain(&self, drive: &Drive, teeth: (u32, u32)) -> (Option<ChainFit>, Option<String>) {
         let (Some(size), Some(axle)) = (drive.chain_size, self.axle) else { return (None, None) };
-        let unchanged = teeth == self.fitted;
-        let chosen = choose_links(pitch(size), teeth, None, drive, axle)
-            .and_then(|links| fit_chain(size, teeth, links, axle, &[]))
-            .and_then(|fit| match counts_that_fit(pitch(size), teeth, axle).first() {
-                Some(links) if fit.inside_adjuster == Some(false) && !unchanged => {
-                    fit_chain(size, teeth, *links, axle, &[])
-                }
-                _ => Ok(fit),
+        let fit = |links: u32| fit_chain(size, teeth, links, axle, &[]);
+        let chosen = choose_links(pitch(size), teeth, None, drive, axle).and_then(|links| {
+            if teeth == self.fitted || drive.chain_links == Some(links) {
+                return fit(links);
+            }
+            let counts = counts_that_fit(pitch(size), teeth, axle);
+            let roomy = counts.iter().find(|count| {
+                fit(**count).is_ok_and(|fit| fit.travel_used_mm.is_some_and(|used| used >= SLACK_ROOM_MM))
             });
+            fit(roomy.or(counts.first()).copied().unwrap_or(links))
+        });
         match chosen {
             Ok(fit) => (Some(fit), None),
             Err(refused) => (None, Some(refused.to_string())),
