@@ -132,6 +132,8 @@ units! {
     SquareMetreLitre "m²/L" 1;
     /// Grams a millilitre.
     GramMillilitre "g/mL" 2;
+    /// Kilograms in a cubic metre.
+    KilogramCubicMetre "kg/m³" 3;
 }
 
 /// A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.

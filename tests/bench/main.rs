@@ -7,6 +7,7 @@
 use std::time::{Duration, Instant};
 
 use layshaft_core::changes::{Change, Device, Key, Ledger, Stamp};
+use layshaft_core::gearing::SprocketGoal;
 use layshaft_core::plan::{Moment, Zone};
 use layshaft_core::ripple::Proposal;
 use layshaft_door::command::{FitSprockets, LoadDemo, Undo};
@@ -32,6 +33,16 @@ fn main() {
         today: layshaft_door::query::TodayAsk::default(),
         plan: layshaft_door::query::PlanAsk::default(),
         gearing: layshaft_door::query::GearingAsk { front_teeth: Some(16), rear_teeth: Some(38), ..Default::default() },
+        sprocket_choice: layshaft_door::query::SprocketChoiceAsk {
+            goal: Some(SprocketGoal::Taller { taller_percent: 15.0 }),
+            ..Default::default()
+        },
+        chain_wear: layshaft_door::query::ChainWearAsk {
+            measured_mm: Some(257.0),
+            slack_mm: vec![18.0, 22.0, 16.0],
+            ..Default::default()
+        },
+        thrust: layshaft_door::query::ThrustAsk { front_teeth: Some(16), rear_teeth: Some(38), ..Default::default() },
         load: layshaft_door::query::LoadAsk::default(),
         brakes: layshaft_door::query::BrakeAsk::default(),
         fasteners: layshaft_door::query::FastenerAsk {

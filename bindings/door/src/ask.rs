@@ -55,6 +55,21 @@ impl Bench {
         Ok(gearing::gearing_sheet(&self.bike, ask)?)
     }
 
+    /// Every pair of sprockets that the bike takes, best first.
+    pub fn sprocket_choice(&self, ask: &SprocketChoiceAsk, _: &Moment) -> Result<SprocketChoiceSheet, Refusal> {
+        Ok(gearing::sprocket_choice_sheet(&self.bike, ask)?)
+    }
+
+    /// How far a chain is worn, its tight spot, where the axle goes.
+    pub fn chain_wear(&self, ask: &ChainWearAsk, _: &Moment) -> Result<ChainWearSheet, Refusal> {
+        Ok(gearing::chain_wear_sheet(&self.bike, ask)?)
+    }
+
+    /// Thrust in each gear, resistance, top speed.
+    pub fn thrust(&self, ask: &ThrustAsk, _: &Moment) -> Result<ThrustSheet, Refusal> {
+        Ok(gearing::thrust_sheet(&self.bike, ask)?)
+    }
+
     /// Electrical load against output.
     pub fn load(&self, ask: &LoadAsk, _: &Moment) -> Result<LoadSheet, Refusal> {
         Ok(electrical::load_sheet(&self.bike, ask)?)

@@ -7,7 +7,10 @@ pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Product};
 pub use layshaft_core::electrical::{LoadAsk, LoadSheet, WireAsk, WireSheet};
 pub use layshaft_core::fasteners::{FastenerAsk, FastenerSheet};
 pub use layshaft_core::fluids::{FillAsk, FillSheet, MixAsk, MixSheet};
-pub use layshaft_core::gearing::{GearingAsk, GearingSheet};
+pub use layshaft_core::gearing::{
+    ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, SprocketChoiceAsk, SprocketChoiceSheet, ThrustAsk,
+    ThrustSheet,
+};
 pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
 pub use layshaft_core::plan::{BenchTime, PlanAsk, PlanRow, PlanSheet, ReadyMade};
 pub use layshaft_core::reckon::{Figures, Sum};

@@ -22,6 +22,12 @@ macro_rules! queries {
             ready_made ReadyMade(BareAsk) -> ReadyMadeSheet;
             /// Ratios, speeds, chain and speedometer.
             gearing Gearing(GearingAsk) -> GearingSheet;
+            /// Every pair of sprockets that the bike takes, best first.
+            sprocket_choice SprocketChoice(SprocketChoiceAsk) -> SprocketChoiceSheet;
+            /// How far a chain is worn, its tight spot, where the axle goes.
+            chain_wear ChainWear(ChainWearAsk) -> ChainWearSheet;
+            /// Thrust in each gear, resistance, top speed.
+            thrust Thrust(ThrustAsk) -> ThrustSheet;
             /// Electrical load against output.
             load Load(LoadAsk) -> LoadSheet;
             /// A brake: pressure, clamp, lever travel, stopping.

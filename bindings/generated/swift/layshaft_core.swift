@@ -598,6 +598,85 @@ fileprivate struct FfiConverterString: FfiConverter {
 
 
 /**
+ * The adjuster, for the picture.
+ */
+public struct AdjusterSpan: Equatable, Hashable {
+    /**
+     * Least centre distance, mm.
+     */
+    public var fromMm: Double?
+    /**
+     * Greatest centre distance, mm.
+     */
+    public var toMm: Double?
+    /**
+     * Where the axle stands now, mm.
+     */
+    public var presentMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Least centre distance, mm.
+         */fromMm: Double? = nil, 
+        /**
+         * Greatest centre distance, mm.
+         */toMm: Double? = nil, 
+        /**
+         * Where the axle stands now, mm.
+         */presentMm: Double) {
+        self.fromMm = fromMm
+        self.toMm = toMm
+        self.presentMm = presentMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AdjusterSpan: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAdjusterSpan: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AdjusterSpan {
+        return
+            try AdjusterSpan(
+                fromMm: FfiConverterOptionDouble.read(from: &buf), 
+                toMm: FfiConverterOptionDouble.read(from: &buf), 
+                presentMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AdjusterSpan, into buf: inout [UInt8]) {
+        FfiConverterOptionDouble.write(value.fromMm, into: &buf)
+        FfiConverterOptionDouble.write(value.toMm, into: &buf)
+        FfiConverterDouble.write(value.presentMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAdjusterSpan_lift(_ buf: RustBuffer) throws -> AdjusterSpan {
+    return try FfiConverterTypeAdjusterSpan.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAdjusterSpan_lower(_ value: AdjusterSpan) -> RustBuffer {
+    return FfiConverterTypeAdjusterSpan.lower(value)
+}
+
+
+/**
  * Output against load in one riding state.
  */
 public struct Balance: Equatable, Hashable {
@@ -2163,9 +2242,30 @@ public struct ChainFit: Equatable, Hashable {
      */
     public var travelUsedPercent: Double?
     /**
+     * Adjuster travel used there, millimetres, where its near end is known.
+     */
+    public var travelUsedMm: Double?
+    /**
+     * Adjuster travel left there, millimetres, where its far end is known.
+     */
+    public var travelLeftMm: Double?
+    /**
      * Stretch of the chain that the adjuster can still take up from there, per cent, where its far end is known.
      */
     public var wearRoomPercent: Double?
+    /**
+     * Where the axle comes to stand at each limit of wear.
+     */
+    public var worn: [WornPosition]
+    /**
+     * How much of the chain is free with the wheel fully forward, millimetres, where that end is known. Below zero it cannot be
+     * closed there.
+     */
+    public var freeForwardMm: Double?
+    /**
+     * Whether the chain can be closed with the wheel forward; unknown where that end is.
+     */
+    public var fitsForward: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2195,8 +2295,24 @@ public struct ChainFit: Equatable, Hashable {
          * Adjuster travel used there, per cent, where its ends are known.
          */travelUsedPercent: Double? = nil, 
         /**
+         * Adjuster travel used there, millimetres, where its near end is known.
+         */travelUsedMm: Double? = nil, 
+        /**
+         * Adjuster travel left there, millimetres, where its far end is known.
+         */travelLeftMm: Double? = nil, 
+        /**
          * Stretch of the chain that the adjuster can still take up from there, per cent, where its far end is known.
-         */wearRoomPercent: Double? = nil) {
+         */wearRoomPercent: Double? = nil, 
+        /**
+         * Where the axle comes to stand at each limit of wear.
+         */worn: [WornPosition] = [], 
+        /**
+         * How much of the chain is free with the wheel fully forward, millimetres, where that end is known. Below zero it cannot be
+         * closed there.
+         */freeForwardMm: Double? = nil, 
+        /**
+         * Whether the chain can be closed with the wheel forward; unknown where that end is.
+         */fitsForward: Bool? = nil) {
         self.size = size
         self.linksExact = linksExact
         self.linksEven = linksEven
@@ -2205,7 +2321,12 @@ public struct ChainFit: Equatable, Hashable {
         self.axleShiftMm = axleShiftMm
         self.insideAdjuster = insideAdjuster
         self.travelUsedPercent = travelUsedPercent
+        self.travelUsedMm = travelUsedMm
+        self.travelLeftMm = travelLeftMm
         self.wearRoomPercent = wearRoomPercent
+        self.worn = worn
+        self.freeForwardMm = freeForwardMm
+        self.fitsForward = fitsForward
     }
 
     
@@ -2232,7 +2353,12 @@ public struct FfiConverterTypeChainFit: FfiConverterRustBuffer {
                 axleShiftMm: FfiConverterDouble.read(from: &buf), 
                 insideAdjuster: FfiConverterOptionBool.read(from: &buf), 
                 travelUsedPercent: FfiConverterOptionDouble.read(from: &buf), 
-                wearRoomPercent: FfiConverterOptionDouble.read(from: &buf)
+                travelUsedMm: FfiConverterOptionDouble.read(from: &buf), 
+                travelLeftMm: FfiConverterOptionDouble.read(from: &buf), 
+                wearRoomPercent: FfiConverterOptionDouble.read(from: &buf), 
+                worn: FfiConverterSequenceTypeWornPosition.read(from: &buf), 
+                freeForwardMm: FfiConverterOptionDouble.read(from: &buf), 
+                fitsForward: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -2245,7 +2371,12 @@ public struct FfiConverterTypeChainFit: FfiConverterRustBuffer {
         FfiConverterDouble.write(value.axleShiftMm, into: &buf)
         FfiConverterOptionBool.write(value.insideAdjuster, into: &buf)
         FfiConverterOptionDouble.write(value.travelUsedPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.travelUsedMm, into: &buf)
+        FfiConverterOptionDouble.write(value.travelLeftMm, into: &buf)
         FfiConverterOptionDouble.write(value.wearRoomPercent, into: &buf)
+        FfiConverterSequenceTypeWornPosition.write(value.worn, into: &buf)
+        FfiConverterOptionDouble.write(value.freeForwardMm, into: &buf)
+        FfiConverterOptionBool.write(value.fitsForward, into: &buf)
     }
 }
 
@@ -2262,6 +2393,324 @@ public func FfiConverterTypeChainFit_lift(_ buf: RustBuffer) throws -> ChainFit 
 #endif
 public func FfiConverterTypeChainFit_lower(_ value: ChainFit) -> RustBuffer {
     return FfiConverterTypeChainFit.lower(value)
+}
+
+
+/**
+ * What was measured. What is left out is taken from the fitted bike, or stays unknown.
+ */
+public struct ChainWearAsk: Equatable, Hashable {
+    /**
+     * Chain size.
+     */
+    public var chainSize: ChainSize?
+    /**
+     * Pitches measured over, pin to pin; left out: 20.
+     */
+    public var pitches: UInt32?
+    /**
+     * Length over them, pulled taut, mm: the longest of several places.
+     */
+    public var measuredMm: Double?
+    /**
+     * Slack at places round the whole chain, mm, wheel turned on a little each time.
+     */
+    public var slackMm: [Double]
+    /**
+     * Least slack by the manual, mm.
+     */
+    public var chainSlackFromMm: Double?
+    /**
+     * Most slack by the manual, mm.
+     */
+    public var chainSlackToMm: Double?
+    /**
+     * Wear limit by the manual, per cent.
+     */
+    public var chainWearLimitPercent: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Chain size.
+         */chainSize: ChainSize? = nil, 
+        /**
+         * Pitches measured over, pin to pin; left out: 20.
+         */pitches: UInt32? = nil, 
+        /**
+         * Length over them, pulled taut, mm: the longest of several places.
+         */measuredMm: Double? = nil, 
+        /**
+         * Slack at places round the whole chain, mm, wheel turned on a little each time.
+         */slackMm: [Double] = [], 
+        /**
+         * Least slack by the manual, mm.
+         */chainSlackFromMm: Double? = nil, 
+        /**
+         * Most slack by the manual, mm.
+         */chainSlackToMm: Double? = nil, 
+        /**
+         * Wear limit by the manual, per cent.
+         */chainWearLimitPercent: Double? = nil) {
+        self.chainSize = chainSize
+        self.pitches = pitches
+        self.measuredMm = measuredMm
+        self.slackMm = slackMm
+        self.chainSlackFromMm = chainSlackFromMm
+        self.chainSlackToMm = chainSlackToMm
+        self.chainWearLimitPercent = chainWearLimitPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChainWearAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainWearAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainWearAsk {
+        return
+            try ChainWearAsk(
+                chainSize: FfiConverterOptionTypeChainSize.read(from: &buf), 
+                pitches: FfiConverterOptionUInt32.read(from: &buf), 
+                measuredMm: FfiConverterOptionDouble.read(from: &buf), 
+                slackMm: FfiConverterSequenceDouble.read(from: &buf), 
+                chainSlackFromMm: FfiConverterOptionDouble.read(from: &buf), 
+                chainSlackToMm: FfiConverterOptionDouble.read(from: &buf), 
+                chainWearLimitPercent: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChainWearAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeChainSize.write(value.chainSize, into: &buf)
+        FfiConverterOptionUInt32.write(value.pitches, into: &buf)
+        FfiConverterOptionDouble.write(value.measuredMm, into: &buf)
+        FfiConverterSequenceDouble.write(value.slackMm, into: &buf)
+        FfiConverterOptionDouble.write(value.chainSlackFromMm, into: &buf)
+        FfiConverterOptionDouble.write(value.chainSlackToMm, into: &buf)
+        FfiConverterOptionDouble.write(value.chainWearLimitPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainWearAsk_lift(_ buf: RustBuffer) throws -> ChainWearAsk {
+    return try FfiConverterTypeChainWearAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainWearAsk_lower(_ value: ChainWearAsk) -> RustBuffer {
+    return FfiConverterTypeChainWearAsk.lower(value)
+}
+
+
+/**
+ * The page on chain wear.
+ */
+public struct ChainWearSheet: Equatable, Hashable {
+    /**
+     * Chain size as written on it.
+     */
+    public var size: String
+    /**
+     * Pitch, mm.
+     */
+    public var pitchMm: Double
+    /**
+     * Pitches measured over.
+     */
+    public var pitches: UInt32
+    /**
+     * Length over them of a new chain, mm.
+     */
+    public var newMm: Double
+    /**
+     * Length measured, mm.
+     */
+    public var measuredMm: Double?
+    /**
+     * Elongation, per cent.
+     */
+    public var elongationPercent: Double?
+    /**
+     * Elongation that was noted last as a reading of the bike (`chain.elongation`), per cent.
+     */
+    public var notedPercent: Double?
+    /**
+     * Whether the chain is worn out; open where nothing was measured or the limits differ.
+     */
+    public var judgement: Judgement
+    /**
+     * Why.
+     */
+    public var why: String
+    /**
+     * The limits, each by name, with its mark on the rule.
+     */
+    public var limits: [WearMark]
+    /**
+     * Slack round the chain.
+     */
+    public var tightSpot: TightSpot?
+    /**
+     * Where the axle stands with this chain: as measured first, then at each limit; empty where the axle is not known.
+     */
+    public var positions: [WornPosition]
+    /**
+     * What to mind.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Chain size as written on it.
+         */size: String, 
+        /**
+         * Pitch, mm.
+         */pitchMm: Double, 
+        /**
+         * Pitches measured over.
+         */pitches: UInt32, 
+        /**
+         * Length over them of a new chain, mm.
+         */newMm: Double, 
+        /**
+         * Length measured, mm.
+         */measuredMm: Double? = nil, 
+        /**
+         * Elongation, per cent.
+         */elongationPercent: Double? = nil, 
+        /**
+         * Elongation that was noted last as a reading of the bike (`chain.elongation`), per cent.
+         */notedPercent: Double? = nil, 
+        /**
+         * Whether the chain is worn out; open where nothing was measured or the limits differ.
+         */judgement: Judgement, 
+        /**
+         * Why.
+         */why: String, 
+        /**
+         * The limits, each by name, with its mark on the rule.
+         */limits: [WearMark] = [], 
+        /**
+         * Slack round the chain.
+         */tightSpot: TightSpot? = nil, 
+        /**
+         * Where the axle stands with this chain: as measured first, then at each limit; empty where the axle is not known.
+         */positions: [WornPosition] = [], 
+        /**
+         * What to mind.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.size = size
+        self.pitchMm = pitchMm
+        self.pitches = pitches
+        self.newMm = newMm
+        self.measuredMm = measuredMm
+        self.elongationPercent = elongationPercent
+        self.notedPercent = notedPercent
+        self.judgement = judgement
+        self.why = why
+        self.limits = limits
+        self.tightSpot = tightSpot
+        self.positions = positions
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChainWearSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainWearSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainWearSheet {
+        return
+            try ChainWearSheet(
+                size: FfiConverterString.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                pitches: FfiConverterUInt32.read(from: &buf), 
+                newMm: FfiConverterDouble.read(from: &buf), 
+                measuredMm: FfiConverterOptionDouble.read(from: &buf), 
+                elongationPercent: FfiConverterOptionDouble.read(from: &buf), 
+                notedPercent: FfiConverterOptionDouble.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf), 
+                limits: FfiConverterSequenceTypeWearMark.read(from: &buf), 
+                tightSpot: FfiConverterOptionTypeTightSpot.read(from: &buf), 
+                positions: FfiConverterSequenceTypeWornPosition.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChainWearSheet, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.size, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterUInt32.write(value.pitches, into: &buf)
+        FfiConverterDouble.write(value.newMm, into: &buf)
+        FfiConverterOptionDouble.write(value.measuredMm, into: &buf)
+        FfiConverterOptionDouble.write(value.elongationPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.notedPercent, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+        FfiConverterSequenceTypeWearMark.write(value.limits, into: &buf)
+        FfiConverterOptionTypeTightSpot.write(value.tightSpot, into: &buf)
+        FfiConverterSequenceTypeWornPosition.write(value.positions, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainWearSheet_lift(_ buf: RustBuffer) throws -> ChainWearSheet {
+    return try FfiConverterTypeChainWearSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainWearSheet_lower(_ value: ChainWearSheet) -> RustBuffer {
+    return FfiConverterTypeChainWearSheet.lower(value)
 }
 
 
@@ -2771,6 +3220,274 @@ public func FfiConverterTypeConsumer_lower(_ value: Consumer) -> RustBuffer {
 
 
 /**
+ * A reading at a test speed, now and with the corrector.
+ */
+public struct CorrectedReading: Equatable, Hashable {
+    /**
+     * True speed, km/h.
+     */
+    public var trueKmh: Double
+    /**
+     * Shown now, km/h.
+     */
+    public var shownNowKmh: Double
+    /**
+     * Shown with the gear pair of the corrector, km/h.
+     */
+    public var shownCorrectedKmh: Double
+    /**
+     * Least that type approval allows, km/h.
+     */
+    public var allowedFromKmh: Double
+    /**
+     * Most that type approval allows, km/h.
+     */
+    public var allowedToKmh: Double
+    /**
+     * Most that is allowed to a machine out of production (L3 to L5), km/h; from memory, unconfirmed.
+     */
+    public var productionToKmh: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * True speed, km/h.
+         */trueKmh: Double, 
+        /**
+         * Shown now, km/h.
+         */shownNowKmh: Double, 
+        /**
+         * Shown with the gear pair of the corrector, km/h.
+         */shownCorrectedKmh: Double, 
+        /**
+         * Least that type approval allows, km/h.
+         */allowedFromKmh: Double, 
+        /**
+         * Most that type approval allows, km/h.
+         */allowedToKmh: Double, 
+        /**
+         * Most that is allowed to a machine out of production (L3 to L5), km/h; from memory, unconfirmed.
+         */productionToKmh: Double) {
+        self.trueKmh = trueKmh
+        self.shownNowKmh = shownNowKmh
+        self.shownCorrectedKmh = shownCorrectedKmh
+        self.allowedFromKmh = allowedFromKmh
+        self.allowedToKmh = allowedToKmh
+        self.productionToKmh = productionToKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CorrectedReading: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCorrectedReading: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CorrectedReading {
+        return
+            try CorrectedReading(
+                trueKmh: FfiConverterDouble.read(from: &buf), 
+                shownNowKmh: FfiConverterDouble.read(from: &buf), 
+                shownCorrectedKmh: FfiConverterDouble.read(from: &buf), 
+                allowedFromKmh: FfiConverterDouble.read(from: &buf), 
+                allowedToKmh: FfiConverterDouble.read(from: &buf), 
+                productionToKmh: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CorrectedReading, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.trueKmh, into: &buf)
+        FfiConverterDouble.write(value.shownNowKmh, into: &buf)
+        FfiConverterDouble.write(value.shownCorrectedKmh, into: &buf)
+        FfiConverterDouble.write(value.allowedFromKmh, into: &buf)
+        FfiConverterDouble.write(value.allowedToKmh, into: &buf)
+        FfiConverterDouble.write(value.productionToKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCorrectedReading_lift(_ buf: RustBuffer) throws -> CorrectedReading {
+    return try FfiConverterTypeCorrectedReading.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCorrectedReading_lower(_ value: CorrectedReading) -> RustBuffer {
+    return FfiConverterTypeCorrectedReading.lower(value)
+}
+
+
+/**
+ * What a corrector must do. A ratio here is cable turns out for one turn in: above 1 it makes the speedometer read more.
+ */
+public struct Corrector: Equatable, Hashable {
+    /**
+     * Reading over true speed without a corrector.
+     */
+    public var readingFactor: Double
+    /**
+     * Whether the error as made is known; else it is taken as none, and nothing here is sure.
+     */
+    public var asMadeKnown: Bool
+    /**
+     * Whether one is needed for the band; unknown where the error as made is.
+     */
+    public var needed: Bool?
+    /**
+     * Ratio that makes it read true.
+     */
+    public var toTrue: Double
+    /**
+     * Ratio that brings it back to what it read as made.
+     */
+    public var toAsMade: Double
+    /**
+     * Least ratio inside the band.
+     */
+    public var bandFrom: Double
+    /**
+     * Greatest ratio inside the band.
+     */
+    public var bandTo: Double
+    /**
+     * Teeth (or turns) of the side that drives, of the simplest pair inside the band.
+     */
+    public var drivingTeeth: UInt32
+    /**
+     * Teeth of the side that is driven.
+     */
+    public var drivenTeeth: UInt32
+    /**
+     * Readings at the test speeds.
+     */
+    public var readings: [CorrectedReading]
+    /**
+     * What the band does not say.
+     */
+    public var note: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Reading over true speed without a corrector.
+         */readingFactor: Double, 
+        /**
+         * Whether the error as made is known; else it is taken as none, and nothing here is sure.
+         */asMadeKnown: Bool, 
+        /**
+         * Whether one is needed for the band; unknown where the error as made is.
+         */needed: Bool? = nil, 
+        /**
+         * Ratio that makes it read true.
+         */toTrue: Double, 
+        /**
+         * Ratio that brings it back to what it read as made.
+         */toAsMade: Double, 
+        /**
+         * Least ratio inside the band.
+         */bandFrom: Double, 
+        /**
+         * Greatest ratio inside the band.
+         */bandTo: Double, 
+        /**
+         * Teeth (or turns) of the side that drives, of the simplest pair inside the band.
+         */drivingTeeth: UInt32, 
+        /**
+         * Teeth of the side that is driven.
+         */drivenTeeth: UInt32, 
+        /**
+         * Readings at the test speeds.
+         */readings: [CorrectedReading] = [], 
+        /**
+         * What the band does not say.
+         */note: String) {
+        self.readingFactor = readingFactor
+        self.asMadeKnown = asMadeKnown
+        self.needed = needed
+        self.toTrue = toTrue
+        self.toAsMade = toAsMade
+        self.bandFrom = bandFrom
+        self.bandTo = bandTo
+        self.drivingTeeth = drivingTeeth
+        self.drivenTeeth = drivenTeeth
+        self.readings = readings
+        self.note = note
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Corrector: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCorrector: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Corrector {
+        return
+            try Corrector(
+                readingFactor: FfiConverterDouble.read(from: &buf), 
+                asMadeKnown: FfiConverterBool.read(from: &buf), 
+                needed: FfiConverterOptionBool.read(from: &buf), 
+                toTrue: FfiConverterDouble.read(from: &buf), 
+                toAsMade: FfiConverterDouble.read(from: &buf), 
+                bandFrom: FfiConverterDouble.read(from: &buf), 
+                bandTo: FfiConverterDouble.read(from: &buf), 
+                drivingTeeth: FfiConverterUInt32.read(from: &buf), 
+                drivenTeeth: FfiConverterUInt32.read(from: &buf), 
+                readings: FfiConverterSequenceTypeCorrectedReading.read(from: &buf), 
+                note: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Corrector, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.readingFactor, into: &buf)
+        FfiConverterBool.write(value.asMadeKnown, into: &buf)
+        FfiConverterOptionBool.write(value.needed, into: &buf)
+        FfiConverterDouble.write(value.toTrue, into: &buf)
+        FfiConverterDouble.write(value.toAsMade, into: &buf)
+        FfiConverterDouble.write(value.bandFrom, into: &buf)
+        FfiConverterDouble.write(value.bandTo, into: &buf)
+        FfiConverterUInt32.write(value.drivingTeeth, into: &buf)
+        FfiConverterUInt32.write(value.drivenTeeth, into: &buf)
+        FfiConverterSequenceTypeCorrectedReading.write(value.readings, into: &buf)
+        FfiConverterString.write(value.note, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCorrector_lift(_ buf: RustBuffer) throws -> Corrector {
+    return try FfiConverterTypeCorrector.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCorrector_lower(_ value: Corrector) -> RustBuffer {
+    return FfiConverterTypeCorrector.lower(value)
+}
+
+
+/**
  * Something that must come off before a check; once off, it costs nothing more.
  */
 public struct Cover: Equatable, Hashable {
@@ -3084,6 +3801,105 @@ public func FfiConverterTypeCoverNeed_lift(_ buf: RustBuffer) throws -> CoverNee
 #endif
 public func FfiConverterTypeCoverNeed_lower(_ value: CoverNeed) -> RustBuffer {
     return FfiConverterTypeCoverNeed.lower(value)
+}
+
+
+/**
+ * Cruising at a speed.
+ */
+public struct Cruise: Equatable, Hashable {
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Engine speed in top, revolutions a minute.
+     */
+    public var rpmInTop: Double
+    /**
+     * Power that it takes at the wheel, kW.
+     */
+    public var neededKw: Double
+    /**
+     * Power at the wheel at hand in top, kW.
+     */
+    public var atHandKw: Double
+    /**
+     * The highest gear that holds it; none where no gear does.
+     */
+    public var highestGear: UInt32?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Engine speed in top, revolutions a minute.
+         */rpmInTop: Double, 
+        /**
+         * Power that it takes at the wheel, kW.
+         */neededKw: Double, 
+        /**
+         * Power at the wheel at hand in top, kW.
+         */atHandKw: Double, 
+        /**
+         * The highest gear that holds it; none where no gear does.
+         */highestGear: UInt32? = nil) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.rpmInTop = rpmInTop
+        self.neededKw = neededKw
+        self.atHandKw = atHandKw
+        self.highestGear = highestGear
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Cruise: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCruise: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Cruise {
+        return
+            try Cruise(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                rpmInTop: FfiConverterDouble.read(from: &buf), 
+                neededKw: FfiConverterDouble.read(from: &buf), 
+                atHandKw: FfiConverterDouble.read(from: &buf), 
+                highestGear: FfiConverterOptionUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Cruise, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.rpmInTop, into: &buf)
+        FfiConverterDouble.write(value.neededKw, into: &buf)
+        FfiConverterDouble.write(value.atHandKw, into: &buf)
+        FfiConverterOptionUInt32.write(value.highestGear, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCruise_lift(_ buf: RustBuffer) throws -> Cruise {
+    return try FfiConverterTypeCruise.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCruise_lower(_ value: Cruise) -> RustBuffer {
+    return FfiConverterTypeCruise.lower(value)
 }
 
 
@@ -3495,6 +4311,85 @@ public func FfiConverterTypeCureSheet_lower(_ value: CureSheet) -> RustBuffer {
 
 
 /**
+ * A point of a thrust line.
+ */
+public struct CurvePoint: Equatable, Hashable {
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+    /**
+     * Thrust, N.
+     */
+    public var newtons: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Thrust, N.
+         */newtons: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.engineRpm = engineRpm
+        self.newtons = newtons
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CurvePoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCurvePoint: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CurvePoint {
+        return
+            try CurvePoint(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                engineRpm: FfiConverterDouble.read(from: &buf), 
+                newtons: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CurvePoint, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+        FfiConverterDouble.write(value.newtons, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCurvePoint_lift(_ buf: RustBuffer) throws -> CurvePoint {
+    return try FfiConverterTypeCurvePoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCurvePoint_lower(_ value: CurvePoint) -> RustBuffer {
+    return FfiConverterTypeCurvePoint.lower(value)
+}
+
+
+/**
  * The start of a day.
  */
 public struct DayMark: Equatable, Hashable {
@@ -3684,6 +4579,62 @@ public struct Drive: Equatable, Hashable {
      * Engine speed limit, revolutions a minute.
      */
     public var revLimitRpm: Double?
+    /**
+     * Fewest teeth in front before the chain rubs on the swing arm.
+     */
+    public var frontTeethMin: UInt32?
+    /**
+     * Most teeth in front that clear crankcase and cover.
+     */
+    public var frontTeethMax: UInt32?
+    /**
+     * Fewest teeth behind that leave room for the bolts.
+     */
+    public var rearTeethMin: UInt32?
+    /**
+     * Most teeth behind that clear swing arm and guard.
+     */
+    public var rearTeethMax: UInt32?
+    /**
+     * Chain size that the gearbox sprocket is cut for.
+     */
+    public var frontSprocketSize: ChainSize?
+    /**
+     * Chain size that the wheel sprocket is cut for.
+     */
+    public var rearSprocketSize: ChainSize?
+    /**
+     * Plain or sealed chain.
+     */
+    public var chainKind: ChainKind?
+    /**
+     * How the chain is joined.
+     */
+    public var chainJoint: ChainJoint?
+    /**
+     * Wear at which the chain is renewed, per cent, by the manual.
+     */
+    public var chainWearLimitPercent: Double?
+    /**
+     * Least slack that the manual asks for, millimetres.
+     */
+    public var chainSlackFromMm: Double?
+    /**
+     * Most slack that the manual allows, millimetres.
+     */
+    public var chainSlackToMm: Double?
+    /**
+     * Power at the crankshaft against engine speed, lowest speed first.
+     */
+    public var powerCurve: [PowerPoint]
+    /**
+     * Drag area of machine and rider (coefficient times frontal area), square metres.
+     */
+    public var dragAreaM2: Double?
+    /**
+     * Share of the crankshaft's power that reaches the rear wheel.
+     */
+    public var driveEfficiency: Double?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -3723,7 +4674,49 @@ public struct Drive: Equatable, Hashable {
          */speedometerOverPercent: Double? = nil, 
         /**
          * Engine speed limit, revolutions a minute.
-         */revLimitRpm: Double? = nil) {
+         */revLimitRpm: Double? = nil, 
+        /**
+         * Fewest teeth in front before the chain rubs on the swing arm.
+         */frontTeethMin: UInt32? = nil, 
+        /**
+         * Most teeth in front that clear crankcase and cover.
+         */frontTeethMax: UInt32? = nil, 
+        /**
+         * Fewest teeth behind that leave room for the bolts.
+         */rearTeethMin: UInt32? = nil, 
+        /**
+         * Most teeth behind that clear swing arm and guard.
+         */rearTeethMax: UInt32? = nil, 
+        /**
+         * Chain size that the gearbox sprocket is cut for.
+         */frontSprocketSize: ChainSize? = nil, 
+        /**
+         * Chain size that the wheel sprocket is cut for.
+         */rearSprocketSize: ChainSize? = nil, 
+        /**
+         * Plain or sealed chain.
+         */chainKind: ChainKind? = nil, 
+        /**
+         * How the chain is joined.
+         */chainJoint: ChainJoint? = nil, 
+        /**
+         * Wear at which the chain is renewed, per cent, by the manual.
+         */chainWearLimitPercent: Double? = nil, 
+        /**
+         * Least slack that the manual asks for, millimetres.
+         */chainSlackFromMm: Double? = nil, 
+        /**
+         * Most slack that the manual allows, millimetres.
+         */chainSlackToMm: Double? = nil, 
+        /**
+         * Power at the crankshaft against engine speed, lowest speed first.
+         */powerCurve: [PowerPoint] = [], 
+        /**
+         * Drag area of machine and rider (coefficient times frontal area), square metres.
+         */dragAreaM2: Double? = nil, 
+        /**
+         * Share of the crankshaft's power that reaches the rear wheel.
+         */driveEfficiency: Double? = nil) {
         self.primaryRatio = primaryRatio
         self.gearRatios = gearRatios
         self.frontTeeth = frontTeeth
@@ -3736,6 +4729,20 @@ public struct Drive: Equatable, Hashable {
         self.speedometer = speedometer
         self.speedometerOverPercent = speedometerOverPercent
         self.revLimitRpm = revLimitRpm
+        self.frontTeethMin = frontTeethMin
+        self.frontTeethMax = frontTeethMax
+        self.rearTeethMin = rearTeethMin
+        self.rearTeethMax = rearTeethMax
+        self.frontSprocketSize = frontSprocketSize
+        self.rearSprocketSize = rearSprocketSize
+        self.chainKind = chainKind
+        self.chainJoint = chainJoint
+        self.chainWearLimitPercent = chainWearLimitPercent
+        self.chainSlackFromMm = chainSlackFromMm
+        self.chainSlackToMm = chainSlackToMm
+        self.powerCurve = powerCurve
+        self.dragAreaM2 = dragAreaM2
+        self.driveEfficiency = driveEfficiency
     }
 
     
@@ -3765,7 +4772,21 @@ public struct FfiConverterTypeDrive: FfiConverterRustBuffer {
                 adjusterToMm: FfiConverterOptionDouble.read(from: &buf), 
                 speedometer: FfiConverterOptionTypeSpeedometerDrive.read(from: &buf), 
                 speedometerOverPercent: FfiConverterOptionDouble.read(from: &buf), 
-                revLimitRpm: FfiConverterOptionDouble.read(from: &buf)
+                revLimitRpm: FfiConverterOptionDouble.read(from: &buf), 
+                frontTeethMin: FfiConverterOptionUInt32.read(from: &buf), 
+                frontTeethMax: FfiConverterOptionUInt32.read(from: &buf), 
+                rearTeethMin: FfiConverterOptionUInt32.read(from: &buf), 
+                rearTeethMax: FfiConverterOptionUInt32.read(from: &buf), 
+                frontSprocketSize: FfiConverterOptionTypeChainSize.read(from: &buf), 
+                rearSprocketSize: FfiConverterOptionTypeChainSize.read(from: &buf), 
+                chainKind: FfiConverterOptionTypeChainKind.read(from: &buf), 
+                chainJoint: FfiConverterOptionTypeChainJoint.read(from: &buf), 
+                chainWearLimitPercent: FfiConverterOptionDouble.read(from: &buf), 
+                chainSlackFromMm: FfiConverterOptionDouble.read(from: &buf), 
+                chainSlackToMm: FfiConverterOptionDouble.read(from: &buf), 
+                powerCurve: FfiConverterSequenceTypePowerPoint.read(from: &buf), 
+                dragAreaM2: FfiConverterOptionDouble.read(from: &buf), 
+                driveEfficiency: FfiConverterOptionDouble.read(from: &buf)
         )
     }
 
@@ -3782,6 +4803,20 @@ public struct FfiConverterTypeDrive: FfiConverterRustBuffer {
         FfiConverterOptionTypeSpeedometerDrive.write(value.speedometer, into: &buf)
         FfiConverterOptionDouble.write(value.speedometerOverPercent, into: &buf)
         FfiConverterOptionDouble.write(value.revLimitRpm, into: &buf)
+        FfiConverterOptionUInt32.write(value.frontTeethMin, into: &buf)
+        FfiConverterOptionUInt32.write(value.frontTeethMax, into: &buf)
+        FfiConverterOptionUInt32.write(value.rearTeethMin, into: &buf)
+        FfiConverterOptionUInt32.write(value.rearTeethMax, into: &buf)
+        FfiConverterOptionTypeChainSize.write(value.frontSprocketSize, into: &buf)
+        FfiConverterOptionTypeChainSize.write(value.rearSprocketSize, into: &buf)
+        FfiConverterOptionTypeChainKind.write(value.chainKind, into: &buf)
+        FfiConverterOptionTypeChainJoint.write(value.chainJoint, into: &buf)
+        FfiConverterOptionDouble.write(value.chainWearLimitPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.chainSlackFromMm, into: &buf)
+        FfiConverterOptionDouble.write(value.chainSlackToMm, into: &buf)
+        FfiConverterSequenceTypePowerPoint.write(value.powerCurve, into: &buf)
+        FfiConverterOptionDouble.write(value.dragAreaM2, into: &buf)
+        FfiConverterOptionDouble.write(value.driveEfficiency, into: &buf)
     }
 }
 
@@ -5655,6 +6690,204 @@ public func FfiConverterTypeFluidCard_lower(_ value: FluidCard) -> RustBuffer {
 
 
 /**
+ * Thrust in one gear.
+ */
+public struct GearCurve: Equatable, Hashable {
+    /**
+     * Gear, first is 1.
+     */
+    public var gear: UInt32
+    /**
+     * Overall ratio.
+     */
+    public var overallRatio: Double
+    /**
+     * The line, slowest first; it ends at the engine's limit.
+     */
+    public var points: [CurvePoint]
+    /**
+     * Most thrust of the line, N.
+     */
+    public var mostNewtons: Double
+    /**
+     * Highest speed that the gear holds; none where it cannot hold any.
+     */
+    public var top: TopSpeed?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Gear, first is 1.
+         */gear: UInt32, 
+        /**
+         * Overall ratio.
+         */overallRatio: Double, 
+        /**
+         * The line, slowest first; it ends at the engine's limit.
+         */points: [CurvePoint] = [], 
+        /**
+         * Most thrust of the line, N.
+         */mostNewtons: Double, 
+        /**
+         * Highest speed that the gear holds; none where it cannot hold any.
+         */top: TopSpeed? = nil) {
+        self.gear = gear
+        self.overallRatio = overallRatio
+        self.points = points
+        self.mostNewtons = mostNewtons
+        self.top = top
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension GearCurve: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGearCurve: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> GearCurve {
+        return
+            try GearCurve(
+                gear: FfiConverterUInt32.read(from: &buf), 
+                overallRatio: FfiConverterDouble.read(from: &buf), 
+                points: FfiConverterSequenceTypeCurvePoint.read(from: &buf), 
+                mostNewtons: FfiConverterDouble.read(from: &buf), 
+                top: FfiConverterOptionTypeTopSpeed.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: GearCurve, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.gear, into: &buf)
+        FfiConverterDouble.write(value.overallRatio, into: &buf)
+        FfiConverterSequenceTypeCurvePoint.write(value.points, into: &buf)
+        FfiConverterDouble.write(value.mostNewtons, into: &buf)
+        FfiConverterOptionTypeTopSpeed.write(value.top, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearCurve_lift(_ buf: RustBuffer) throws -> GearCurve {
+    return try FfiConverterTypeGearCurve.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearCurve_lower(_ value: GearCurve) -> RustBuffer {
+    return FfiConverterTypeGearCurve.lower(value)
+}
+
+
+/**
+ * The drop of engine speed from one gear to the next.
+ */
+public struct GearDrop: Equatable, Hashable {
+    /**
+     * From this gear.
+     */
+    public var fromGear: UInt32
+    /**
+     * To the next one.
+     */
+    public var toGear: UInt32
+    /**
+     * Engine speed before, revolutions a minute: the limit.
+     */
+    public var fromRpm: Double
+    /**
+     * Engine speed after, revolutions a minute.
+     */
+    public var toRpm: Double
+    /**
+     * Drop, per cent.
+     */
+    public var dropPercent: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From this gear.
+         */fromGear: UInt32, 
+        /**
+         * To the next one.
+         */toGear: UInt32, 
+        /**
+         * Engine speed before, revolutions a minute: the limit.
+         */fromRpm: Double, 
+        /**
+         * Engine speed after, revolutions a minute.
+         */toRpm: Double, 
+        /**
+         * Drop, per cent.
+         */dropPercent: Double) {
+        self.fromGear = fromGear
+        self.toGear = toGear
+        self.fromRpm = fromRpm
+        self.toRpm = toRpm
+        self.dropPercent = dropPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension GearDrop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGearDrop: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> GearDrop {
+        return
+            try GearDrop(
+                fromGear: FfiConverterUInt32.read(from: &buf), 
+                toGear: FfiConverterUInt32.read(from: &buf), 
+                fromRpm: FfiConverterDouble.read(from: &buf), 
+                toRpm: FfiConverterDouble.read(from: &buf), 
+                dropPercent: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: GearDrop, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.fromGear, into: &buf)
+        FfiConverterUInt32.write(value.toGear, into: &buf)
+        FfiConverterDouble.write(value.fromRpm, into: &buf)
+        FfiConverterDouble.write(value.toRpm, into: &buf)
+        FfiConverterDouble.write(value.dropPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearDrop_lift(_ buf: RustBuffer) throws -> GearDrop {
+    return try FfiConverterTypeGearDrop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearDrop_lower(_ value: GearDrop) -> RustBuffer {
+    return FfiConverterTypeGearDrop.lower(value)
+}
+
+
+/**
  * One gear.
  */
 public struct GearLine: Equatable, Hashable {
@@ -5952,6 +7185,125 @@ public func FfiConverterTypeGearingAsk_lower(_ value: GearingAsk) -> RustBuffer 
 
 
 /**
+ * Top gear against the engine's peak power.
+ */
+public struct GearingMatch: Equatable, Hashable {
+    /**
+     * Verdict.
+     */
+    public var verdict: GearingVerdict
+    /**
+     * Highest speed of top gear, km/h; none where it holds none.
+     */
+    public var topGearKmh: Double?
+    /**
+     * Engine speed there, revolutions a minute.
+     */
+    public var topGearRpm: Double?
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    public var peakPowerRpm: Double
+    /**
+     * The one against the other, per cent; below zero it falls short of peak power.
+     */
+    public var offPercent: Double?
+    /**
+     * Speed that peak power would hold with the best possible gearing, km/h.
+     */
+    public var bestKmh: Double?
+    /**
+     * Final drive ratio that would give it in top gear.
+     */
+    public var bestFinalRatio: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Verdict.
+         */verdict: GearingVerdict, 
+        /**
+         * Highest speed of top gear, km/h; none where it holds none.
+         */topGearKmh: Double? = nil, 
+        /**
+         * Engine speed there, revolutions a minute.
+         */topGearRpm: Double? = nil, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double, 
+        /**
+         * The one against the other, per cent; below zero it falls short of peak power.
+         */offPercent: Double? = nil, 
+        /**
+         * Speed that peak power would hold with the best possible gearing, km/h.
+         */bestKmh: Double? = nil, 
+        /**
+         * Final drive ratio that would give it in top gear.
+         */bestFinalRatio: Double? = nil) {
+        self.verdict = verdict
+        self.topGearKmh = topGearKmh
+        self.topGearRpm = topGearRpm
+        self.peakPowerRpm = peakPowerRpm
+        self.offPercent = offPercent
+        self.bestKmh = bestKmh
+        self.bestFinalRatio = bestFinalRatio
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension GearingMatch: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGearingMatch: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> GearingMatch {
+        return
+            try GearingMatch(
+                verdict: FfiConverterTypeGearingVerdict.read(from: &buf), 
+                topGearKmh: FfiConverterOptionDouble.read(from: &buf), 
+                topGearRpm: FfiConverterOptionDouble.read(from: &buf), 
+                peakPowerRpm: FfiConverterDouble.read(from: &buf), 
+                offPercent: FfiConverterOptionDouble.read(from: &buf), 
+                bestKmh: FfiConverterOptionDouble.read(from: &buf), 
+                bestFinalRatio: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: GearingMatch, into buf: inout [UInt8]) {
+        FfiConverterTypeGearingVerdict.write(value.verdict, into: &buf)
+        FfiConverterOptionDouble.write(value.topGearKmh, into: &buf)
+        FfiConverterOptionDouble.write(value.topGearRpm, into: &buf)
+        FfiConverterDouble.write(value.peakPowerRpm, into: &buf)
+        FfiConverterOptionDouble.write(value.offPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.bestKmh, into: &buf)
+        FfiConverterOptionDouble.write(value.bestFinalRatio, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearingMatch_lift(_ buf: RustBuffer) throws -> GearingMatch {
+    return try FfiConverterTypeGearingMatch.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearingMatch_lower(_ value: GearingMatch) -> RustBuffer {
+    return FfiConverterTypeGearingMatch.lower(value)
+}
+
+
+/**
  * The gearing page.
  */
 public struct GearingSheet: Equatable, Hashable {
@@ -5983,6 +7335,10 @@ public struct GearingSheet: Equatable, Hashable {
      * The speedometer, where its drive is known.
      */
     public var speedometer: SpeedometerShift?
+    /**
+     * What a corrector must do, where the shift is known.
+     */
+    public var corrector: Corrector?
     /**
      * What is worth saying.
      */
@@ -6017,6 +7373,9 @@ public struct GearingSheet: Equatable, Hashable {
          * The speedometer, where its drive is known.
          */speedometer: SpeedometerShift? = nil, 
         /**
+         * What a corrector must do, where the shift is known.
+         */corrector: Corrector? = nil, 
+        /**
          * What is worth saying.
          */findings: [Finding] = [], 
         /**
@@ -6029,6 +7388,7 @@ public struct GearingSheet: Equatable, Hashable {
         self.revLimitRpm = revLimitRpm
         self.chain = chain
         self.speedometer = speedometer
+        self.corrector = corrector
         self.findings = findings
         self.working = working
     }
@@ -6056,6 +7416,7 @@ public struct FfiConverterTypeGearingSheet: FfiConverterRustBuffer {
                 revLimitRpm: FfiConverterOptionDouble.read(from: &buf), 
                 chain: FfiConverterOptionTypeChainFit.read(from: &buf), 
                 speedometer: FfiConverterOptionTypeSpeedometerShift.read(from: &buf), 
+                corrector: FfiConverterOptionTypeCorrector.read(from: &buf), 
                 findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
                 working: FfiConverterTypeWorking.read(from: &buf)
         )
@@ -6069,6 +7430,7 @@ public struct FfiConverterTypeGearingSheet: FfiConverterRustBuffer {
         FfiConverterOptionDouble.write(value.revLimitRpm, into: &buf)
         FfiConverterOptionTypeChainFit.write(value.chain, into: &buf)
         FfiConverterOptionTypeSpeedometerShift.write(value.speedometer, into: &buf)
+        FfiConverterOptionTypeCorrector.write(value.corrector, into: &buf)
         FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
         FfiConverterTypeWorking.write(value.working, into: &buf)
     }
@@ -6190,6 +7552,95 @@ public func FfiConverterTypeHarness_lower(_ value: Harness) -> RustBuffer {
 
 
 /**
+ * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
+ */
+public struct Hunting: Equatable, Hashable {
+    /**
+     * Turns of the gearbox sprocket until the same tooth meets the same link.
+     */
+    public var frontTurns: UInt32
+    /**
+     * Turns of the wheel sprocket until the same tooth meets the same link.
+     */
+    public var rearTurns: UInt32
+    /**
+     * Greatest common divisor of front teeth and links.
+     */
+    public var frontDivisor: UInt32
+    /**
+     * Greatest common divisor of rear teeth and links.
+     */
+    public var rearDivisor: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Turns of the gearbox sprocket until the same tooth meets the same link.
+         */frontTurns: UInt32, 
+        /**
+         * Turns of the wheel sprocket until the same tooth meets the same link.
+         */rearTurns: UInt32, 
+        /**
+         * Greatest common divisor of front teeth and links.
+         */frontDivisor: UInt32, 
+        /**
+         * Greatest common divisor of rear teeth and links.
+         */rearDivisor: UInt32) {
+        self.frontTurns = frontTurns
+        self.rearTurns = rearTurns
+        self.frontDivisor = frontDivisor
+        self.rearDivisor = rearDivisor
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Hunting: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHunting: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Hunting {
+        return
+            try Hunting(
+                frontTurns: FfiConverterUInt32.read(from: &buf), 
+                rearTurns: FfiConverterUInt32.read(from: &buf), 
+                frontDivisor: FfiConverterUInt32.read(from: &buf), 
+                rearDivisor: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Hunting, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontTurns, into: &buf)
+        FfiConverterUInt32.write(value.rearTurns, into: &buf)
+        FfiConverterUInt32.write(value.frontDivisor, into: &buf)
+        FfiConverterUInt32.write(value.rearDivisor, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHunting_lift(_ buf: RustBuffer) throws -> Hunting {
+    return try FfiConverterTypeHunting.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHunting_lower(_ value: Hunting) -> RustBuffer {
+    return FfiConverterTypeHunting.lower(value)
+}
+
+
+/**
  * Name, papers and the few figures that rules depend on.
  */
 public struct Identity: Equatable, Hashable {
@@ -6229,6 +7680,14 @@ public struct Identity: Equatable, Hashable {
      * Engine speed of peak power, revolutions a minute.
      */
     public var peakPowerRpm: Double?
+    /**
+     * Peak torque at the crankshaft, newton metres.
+     */
+    public var peakTorqueNm: Double?
+    /**
+     * Engine speed of peak torque, revolutions a minute.
+     */
+    public var peakTorqueRpm: Double?
     /**
      * Inspection pack that the owner means to pass.
      */
@@ -6273,6 +7732,12 @@ public struct Identity: Equatable, Hashable {
          * Engine speed of peak power, revolutions a minute.
          */peakPowerRpm: Double? = nil, 
         /**
+         * Peak torque at the crankshaft, newton metres.
+         */peakTorqueNm: Double? = nil, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */peakTorqueRpm: Double? = nil, 
+        /**
          * Inspection pack that the owner means to pass.
          */pack: String? = nil, 
         /**
@@ -6290,6 +7755,8 @@ public struct Identity: Equatable, Hashable {
         self.dryMassKg = dryMassKg
         self.peakPowerKw = peakPowerKw
         self.peakPowerRpm = peakPowerRpm
+        self.peakTorqueNm = peakTorqueNm
+        self.peakTorqueRpm = peakTorqueRpm
         self.pack = pack
         self.hopedFor = hopedFor
         self.invented = invented
@@ -6320,6 +7787,8 @@ public struct FfiConverterTypeIdentity: FfiConverterRustBuffer {
                 dryMassKg: FfiConverterOptionDouble.read(from: &buf), 
                 peakPowerKw: FfiConverterOptionDouble.read(from: &buf), 
                 peakPowerRpm: FfiConverterOptionDouble.read(from: &buf), 
+                peakTorqueNm: FfiConverterOptionDouble.read(from: &buf), 
+                peakTorqueRpm: FfiConverterOptionDouble.read(from: &buf), 
                 pack: FfiConverterOptionString.read(from: &buf), 
                 hopedFor: FfiConverterOptionString.read(from: &buf), 
                 invented: FfiConverterBool.read(from: &buf)
@@ -6336,6 +7805,8 @@ public struct FfiConverterTypeIdentity: FfiConverterRustBuffer {
         FfiConverterOptionDouble.write(value.dryMassKg, into: &buf)
         FfiConverterOptionDouble.write(value.peakPowerKw, into: &buf)
         FfiConverterOptionDouble.write(value.peakPowerRpm, into: &buf)
+        FfiConverterOptionDouble.write(value.peakTorqueNm, into: &buf)
+        FfiConverterOptionDouble.write(value.peakTorqueRpm, into: &buf)
         FfiConverterOptionString.write(value.pack, into: &buf)
         FfiConverterOptionString.write(value.hopedFor, into: &buf)
         FfiConverterBool.write(value.invented, into: &buf)
@@ -9933,6 +11404,75 @@ public func FfiConverterTypePour_lower(_ value: Pour) -> RustBuffer {
 
 
 /**
+ * One point of the engine's power curve.
+ */
+public struct PowerPoint: Equatable, Hashable {
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var rpm: Double
+    /**
+     * Power, kilowatts.
+     */
+    public var kw: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Engine speed, revolutions a minute.
+         */rpm: Double, 
+        /**
+         * Power, kilowatts.
+         */kw: Double) {
+        self.rpm = rpm
+        self.kw = kw
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PowerPoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePowerPoint: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PowerPoint {
+        return
+            try PowerPoint(
+                rpm: FfiConverterDouble.read(from: &buf), 
+                kw: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PowerPoint, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.rpm, into: &buf)
+        FfiConverterDouble.write(value.kw, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePowerPoint_lift(_ buf: RustBuffer) throws -> PowerPoint {
+    return try FfiConverterTypePowerPoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePowerPoint_lower(_ value: PowerPoint) -> RustBuffer {
+    return FfiConverterTypePowerPoint.lower(value)
+}
+
+
+/**
  * A point that can be reached with a probe.
  */
 public struct Probe: Equatable, Hashable {
@@ -10682,6 +12222,105 @@ public func FfiConverterTypeRefusal_lift(_ buf: RustBuffer) throws -> Refusal {
 #endif
 public func FfiConverterTypeRefusal_lower(_ value: Refusal) -> RustBuffer {
     return FfiConverterTypeRefusal.lower(value)
+}
+
+
+/**
+ * What holds the machine back at a speed, newtons.
+ */
+public struct Resistance: Equatable, Hashable {
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Rolling of the tyres, N.
+     */
+    public var rollingNewtons: Double
+    /**
+     * Slope, N; below zero it pushes.
+     */
+    public var slopeNewtons: Double
+    /**
+     * Air, N; below zero it pushes.
+     */
+    public var airNewtons: Double
+    /**
+     * All of it, N.
+     */
+    public var totalNewtons: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Rolling of the tyres, N.
+         */rollingNewtons: Double, 
+        /**
+         * Slope, N; below zero it pushes.
+         */slopeNewtons: Double, 
+        /**
+         * Air, N; below zero it pushes.
+         */airNewtons: Double, 
+        /**
+         * All of it, N.
+         */totalNewtons: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.rollingNewtons = rollingNewtons
+        self.slopeNewtons = slopeNewtons
+        self.airNewtons = airNewtons
+        self.totalNewtons = totalNewtons
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Resistance: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeResistance: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Resistance {
+        return
+            try Resistance(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                rollingNewtons: FfiConverterDouble.read(from: &buf), 
+                slopeNewtons: FfiConverterDouble.read(from: &buf), 
+                airNewtons: FfiConverterDouble.read(from: &buf), 
+                totalNewtons: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Resistance, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.rollingNewtons, into: &buf)
+        FfiConverterDouble.write(value.slopeNewtons, into: &buf)
+        FfiConverterDouble.write(value.airNewtons, into: &buf)
+        FfiConverterDouble.write(value.totalNewtons, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeResistance_lift(_ buf: RustBuffer) throws -> Resistance {
+    return try FfiConverterTypeResistance.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeResistance_lower(_ value: Resistance) -> RustBuffer {
+    return FfiConverterTypeResistance.lower(value)
 }
 
 
@@ -11631,6 +13270,493 @@ public func FfiConverterTypeSpeedometerShift_lift(_ buf: RustBuffer) throws -> S
 #endif
 public func FfiConverterTypeSpeedometerShift_lower(_ value: SpeedometerShift) -> RustBuffer {
     return FfiConverterTypeSpeedometerShift.lower(value)
+}
+
+
+/**
+ * What is wanted, and what can be had.
+ */
+public struct SprocketChoiceAsk: Equatable, Hashable {
+    /**
+     * What is wanted; left out: nothing in particular.
+     */
+    public var goal: SprocketGoal?
+    /**
+     * Gearbox sprockets that can be had; empty: any.
+     */
+    public var frontSizes: [UInt32]
+    /**
+     * Wheel sprockets that can be had; empty: any.
+     */
+    public var rearSizes: [UInt32]
+    /**
+     * Road speed of the comparison, km/h; left out: 80.
+     */
+    public var roadSpeedKmh: Double?
+    /**
+     * Pairs shown, the best ones; left out: 120.
+     */
+    public var most: UInt32?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is wanted; left out: nothing in particular.
+         */goal: SprocketGoal? = nil, 
+        /**
+         * Gearbox sprockets that can be had; empty: any.
+         */frontSizes: [UInt32] = [], 
+        /**
+         * Wheel sprockets that can be had; empty: any.
+         */rearSizes: [UInt32] = [], 
+        /**
+         * Road speed of the comparison, km/h; left out: 80.
+         */roadSpeedKmh: Double? = nil, 
+        /**
+         * Pairs shown, the best ones; left out: 120.
+         */most: UInt32? = nil) {
+        self.goal = goal
+        self.frontSizes = frontSizes
+        self.rearSizes = rearSizes
+        self.roadSpeedKmh = roadSpeedKmh
+        self.most = most
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SprocketChoiceAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSprocketChoiceAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SprocketChoiceAsk {
+        return
+            try SprocketChoiceAsk(
+                goal: FfiConverterOptionTypeSprocketGoal.read(from: &buf), 
+                frontSizes: FfiConverterSequenceUInt32.read(from: &buf), 
+                rearSizes: FfiConverterSequenceUInt32.read(from: &buf), 
+                roadSpeedKmh: FfiConverterOptionDouble.read(from: &buf), 
+                most: FfiConverterOptionUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SprocketChoiceAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeSprocketGoal.write(value.goal, into: &buf)
+        FfiConverterSequenceUInt32.write(value.frontSizes, into: &buf)
+        FfiConverterSequenceUInt32.write(value.rearSizes, into: &buf)
+        FfiConverterOptionDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterOptionUInt32.write(value.most, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketChoiceAsk_lift(_ buf: RustBuffer) throws -> SprocketChoiceAsk {
+    return try FfiConverterTypeSprocketChoiceAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketChoiceAsk_lower(_ value: SprocketChoiceAsk) -> RustBuffer {
+    return FfiConverterTypeSprocketChoiceAsk.lower(value)
+}
+
+
+/**
+ * The page on choosing sprockets.
+ */
+public struct SprocketChoiceSheet: Equatable, Hashable {
+    /**
+     * Teeth in front as fitted.
+     */
+    public var fittedFront: UInt32
+    /**
+     * Teeth behind as fitted.
+     */
+    public var fittedRear: UInt32
+    /**
+     * Final drive ratio as fitted.
+     */
+    public var fittedRatio: Double
+    /**
+     * Final drive ratio that would meet the goal exactly, where the goal is a ratio.
+     */
+    public var wantedRatio: Double?
+    /**
+     * The teeth that were looked through.
+     */
+    public var limits: TeethLimits
+    /**
+     * The adjuster, where the axle is known.
+     */
+    public var adjuster: AdjusterSpan?
+    /**
+     * Road speed of the comparison, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * The pairs, best first.
+     */
+    public var pairs: [SprocketPair]
+    /**
+     * Pairs that were looked through.
+     */
+    public var pairsInAll: UInt32
+    /**
+     * The order of the list, in words.
+     */
+    public var order: String
+    /**
+     * What to mind.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How the best pair was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth in front as fitted.
+         */fittedFront: UInt32, 
+        /**
+         * Teeth behind as fitted.
+         */fittedRear: UInt32, 
+        /**
+         * Final drive ratio as fitted.
+         */fittedRatio: Double, 
+        /**
+         * Final drive ratio that would meet the goal exactly, where the goal is a ratio.
+         */wantedRatio: Double? = nil, 
+        /**
+         * The teeth that were looked through.
+         */limits: TeethLimits, 
+        /**
+         * The adjuster, where the axle is known.
+         */adjuster: AdjusterSpan? = nil, 
+        /**
+         * Road speed of the comparison, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * The pairs, best first.
+         */pairs: [SprocketPair] = [], 
+        /**
+         * Pairs that were looked through.
+         */pairsInAll: UInt32, 
+        /**
+         * The order of the list, in words.
+         */order: String, 
+        /**
+         * What to mind.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How the best pair was worked out.
+         */working: Working) {
+        self.fittedFront = fittedFront
+        self.fittedRear = fittedRear
+        self.fittedRatio = fittedRatio
+        self.wantedRatio = wantedRatio
+        self.limits = limits
+        self.adjuster = adjuster
+        self.roadSpeedKmh = roadSpeedKmh
+        self.pairs = pairs
+        self.pairsInAll = pairsInAll
+        self.order = order
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SprocketChoiceSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSprocketChoiceSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SprocketChoiceSheet {
+        return
+            try SprocketChoiceSheet(
+                fittedFront: FfiConverterUInt32.read(from: &buf), 
+                fittedRear: FfiConverterUInt32.read(from: &buf), 
+                fittedRatio: FfiConverterDouble.read(from: &buf), 
+                wantedRatio: FfiConverterOptionDouble.read(from: &buf), 
+                limits: FfiConverterTypeTeethLimits.read(from: &buf), 
+                adjuster: FfiConverterOptionTypeAdjusterSpan.read(from: &buf), 
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                pairs: FfiConverterSequenceTypeSprocketPair.read(from: &buf), 
+                pairsInAll: FfiConverterUInt32.read(from: &buf), 
+                order: FfiConverterString.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SprocketChoiceSheet, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.fittedFront, into: &buf)
+        FfiConverterUInt32.write(value.fittedRear, into: &buf)
+        FfiConverterDouble.write(value.fittedRatio, into: &buf)
+        FfiConverterOptionDouble.write(value.wantedRatio, into: &buf)
+        FfiConverterTypeTeethLimits.write(value.limits, into: &buf)
+        FfiConverterOptionTypeAdjusterSpan.write(value.adjuster, into: &buf)
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterSequenceTypeSprocketPair.write(value.pairs, into: &buf)
+        FfiConverterUInt32.write(value.pairsInAll, into: &buf)
+        FfiConverterString.write(value.order, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketChoiceSheet_lift(_ buf: RustBuffer) throws -> SprocketChoiceSheet {
+    return try FfiConverterTypeSprocketChoiceSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketChoiceSheet_lower(_ value: SprocketChoiceSheet) -> RustBuffer {
+    return FfiConverterTypeSprocketChoiceSheet.lower(value)
+}
+
+
+/**
+ * A pair of sprockets.
+ */
+public struct SprocketPair: Equatable, Hashable {
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32
+    /**
+     * It is what is on the bike.
+     */
+    public var fitted: Bool
+    /**
+     * Final drive ratio.
+     */
+    public var finalRatio: Double
+    /**
+     * Speed at the same engine speed against what is fitted, per cent; above zero is taller.
+     */
+    public var speedChangePercent: Double
+    /**
+     * Engine speed at the same road speed against what is fitted, per cent.
+     */
+    public var rpmChangePercent: Double
+    /**
+     * How far from the goal, per cent of the speed wanted (or of the true speed for the speedometer); above zero is more.
+     */
+    public var offGoalPercent: Double?
+    /**
+     * Speed in the gear of the goal at its engine speed, km/h.
+     */
+    public var kmhAtGoalRpm: Double?
+    /**
+     * Engine speed in top at the comparison speed, revolutions a minute.
+     */
+    public var rpmAtRoadSpeed: Double?
+    /**
+     * Speed in top at the engine speed limit, km/h.
+     */
+    public var kmhAtLimit: Double?
+    /**
+     * The chain, where its size and the axle are known.
+     */
+    public var chain: ChainFit?
+    /**
+     * Whether the chain on the bike can stay; unknown where its links are.
+     */
+    public var chainStays: Bool?
+    /**
+     * Why no chain runs on it.
+     */
+    public var cannotRun: String?
+    /**
+     * Hunting, where the links are known.
+     */
+    public var hunting: Hunting?
+    /**
+     * The speedometer, where its drive is known.
+     */
+    public var speedometer: SpeedometerShift?
+    /**
+     * Fine: the axle lands inside the adjuster. Outside: it does not, or no chain runs. Open: not known.
+     */
+    public var judgement: Judgement
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32, 
+        /**
+         * It is what is on the bike.
+         */fitted: Bool, 
+        /**
+         * Final drive ratio.
+         */finalRatio: Double, 
+        /**
+         * Speed at the same engine speed against what is fitted, per cent; above zero is taller.
+         */speedChangePercent: Double, 
+        /**
+         * Engine speed at the same road speed against what is fitted, per cent.
+         */rpmChangePercent: Double, 
+        /**
+         * How far from the goal, per cent of the speed wanted (or of the true speed for the speedometer); above zero is more.
+         */offGoalPercent: Double? = nil, 
+        /**
+         * Speed in the gear of the goal at its engine speed, km/h.
+         */kmhAtGoalRpm: Double? = nil, 
+        /**
+         * Engine speed in top at the comparison speed, revolutions a minute.
+         */rpmAtRoadSpeed: Double? = nil, 
+        /**
+         * Speed in top at the engine speed limit, km/h.
+         */kmhAtLimit: Double? = nil, 
+        /**
+         * The chain, where its size and the axle are known.
+         */chain: ChainFit? = nil, 
+        /**
+         * Whether the chain on the bike can stay; unknown where its links are.
+         */chainStays: Bool? = nil, 
+        /**
+         * Why no chain runs on it.
+         */cannotRun: String? = nil, 
+        /**
+         * Hunting, where the links are known.
+         */hunting: Hunting? = nil, 
+        /**
+         * The speedometer, where its drive is known.
+         */speedometer: SpeedometerShift? = nil, 
+        /**
+         * Fine: the axle lands inside the adjuster. Outside: it does not, or no chain runs. Open: not known.
+         */judgement: Judgement) {
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+        self.fitted = fitted
+        self.finalRatio = finalRatio
+        self.speedChangePercent = speedChangePercent
+        self.rpmChangePercent = rpmChangePercent
+        self.offGoalPercent = offGoalPercent
+        self.kmhAtGoalRpm = kmhAtGoalRpm
+        self.rpmAtRoadSpeed = rpmAtRoadSpeed
+        self.kmhAtLimit = kmhAtLimit
+        self.chain = chain
+        self.chainStays = chainStays
+        self.cannotRun = cannotRun
+        self.hunting = hunting
+        self.speedometer = speedometer
+        self.judgement = judgement
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SprocketPair: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSprocketPair: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SprocketPair {
+        return
+            try SprocketPair(
+                frontTeeth: FfiConverterUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterUInt32.read(from: &buf), 
+                fitted: FfiConverterBool.read(from: &buf), 
+                finalRatio: FfiConverterDouble.read(from: &buf), 
+                speedChangePercent: FfiConverterDouble.read(from: &buf), 
+                rpmChangePercent: FfiConverterDouble.read(from: &buf), 
+                offGoalPercent: FfiConverterOptionDouble.read(from: &buf), 
+                kmhAtGoalRpm: FfiConverterOptionDouble.read(from: &buf), 
+                rpmAtRoadSpeed: FfiConverterOptionDouble.read(from: &buf), 
+                kmhAtLimit: FfiConverterOptionDouble.read(from: &buf), 
+                chain: FfiConverterOptionTypeChainFit.read(from: &buf), 
+                chainStays: FfiConverterOptionBool.read(from: &buf), 
+                cannotRun: FfiConverterOptionString.read(from: &buf), 
+                hunting: FfiConverterOptionTypeHunting.read(from: &buf), 
+                speedometer: FfiConverterOptionTypeSpeedometerShift.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SprocketPair, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterUInt32.write(value.rearTeeth, into: &buf)
+        FfiConverterBool.write(value.fitted, into: &buf)
+        FfiConverterDouble.write(value.finalRatio, into: &buf)
+        FfiConverterDouble.write(value.speedChangePercent, into: &buf)
+        FfiConverterDouble.write(value.rpmChangePercent, into: &buf)
+        FfiConverterOptionDouble.write(value.offGoalPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.kmhAtGoalRpm, into: &buf)
+        FfiConverterOptionDouble.write(value.rpmAtRoadSpeed, into: &buf)
+        FfiConverterOptionDouble.write(value.kmhAtLimit, into: &buf)
+        FfiConverterOptionTypeChainFit.write(value.chain, into: &buf)
+        FfiConverterOptionBool.write(value.chainStays, into: &buf)
+        FfiConverterOptionString.write(value.cannotRun, into: &buf)
+        FfiConverterOptionTypeHunting.write(value.hunting, into: &buf)
+        FfiConverterOptionTypeSpeedometerShift.write(value.speedometer, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketPair_lift(_ buf: RustBuffer) throws -> SprocketPair {
+    return try FfiConverterTypeSprocketPair.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketPair_lower(_ value: SprocketPair) -> RustBuffer {
+    return FfiConverterTypeSprocketPair.lower(value)
 }
 
 
@@ -12644,6 +14770,115 @@ public func FfiConverterTypeSymptom_lower(_ value: Symptom) -> RustBuffer {
 
 
 /**
+ * The teeth that are looked through.
+ */
+public struct TeethLimits: Equatable, Hashable {
+    /**
+     * Fewest in front.
+     */
+    public var frontFrom: UInt32
+    /**
+     * Most in front.
+     */
+    public var frontTo: UInt32
+    /**
+     * Both ends in front are entered on the bike; else assumed.
+     */
+    public var frontKnown: Bool
+    /**
+     * Fewest behind.
+     */
+    public var rearFrom: UInt32
+    /**
+     * Most behind.
+     */
+    public var rearTo: UInt32
+    /**
+     * Both ends behind are entered on the bike; else assumed.
+     */
+    public var rearKnown: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Fewest in front.
+         */frontFrom: UInt32, 
+        /**
+         * Most in front.
+         */frontTo: UInt32, 
+        /**
+         * Both ends in front are entered on the bike; else assumed.
+         */frontKnown: Bool, 
+        /**
+         * Fewest behind.
+         */rearFrom: UInt32, 
+        /**
+         * Most behind.
+         */rearTo: UInt32, 
+        /**
+         * Both ends behind are entered on the bike; else assumed.
+         */rearKnown: Bool) {
+        self.frontFrom = frontFrom
+        self.frontTo = frontTo
+        self.frontKnown = frontKnown
+        self.rearFrom = rearFrom
+        self.rearTo = rearTo
+        self.rearKnown = rearKnown
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TeethLimits: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTeethLimits: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TeethLimits {
+        return
+            try TeethLimits(
+                frontFrom: FfiConverterUInt32.read(from: &buf), 
+                frontTo: FfiConverterUInt32.read(from: &buf), 
+                frontKnown: FfiConverterBool.read(from: &buf), 
+                rearFrom: FfiConverterUInt32.read(from: &buf), 
+                rearTo: FfiConverterUInt32.read(from: &buf), 
+                rearKnown: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TeethLimits, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontFrom, into: &buf)
+        FfiConverterUInt32.write(value.frontTo, into: &buf)
+        FfiConverterBool.write(value.frontKnown, into: &buf)
+        FfiConverterUInt32.write(value.rearFrom, into: &buf)
+        FfiConverterUInt32.write(value.rearTo, into: &buf)
+        FfiConverterBool.write(value.rearKnown, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTeethLimits_lift(_ buf: RustBuffer) throws -> TeethLimits {
+    return try FfiConverterTypeTeethLimits.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTeethLimits_lower(_ value: TeethLimits) -> RustBuffer {
+    return FfiConverterTypeTeethLimits.lower(value)
+}
+
+
+/**
  * A thread that fits, or one that could be taken for it.
  */
 public struct ThreadMatch: Equatable, Hashable {
@@ -12799,6 +15034,623 @@ public func FfiConverterTypeThreadMatch_lift(_ buf: RustBuffer) throws -> Thread
 #endif
 public func FfiConverterTypeThreadMatch_lower(_ value: ThreadMatch) -> RustBuffer {
     return FfiConverterTypeThreadMatch.lower(value)
+}
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+public struct ThrustAsk: Equatable, Hashable {
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32?
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32?
+    /**
+     * Points of the power curve; empty: the bike's, else its peaks.
+     */
+    public var powerCurve: [PowerPoint]
+    /**
+     * The power was measured at the wheel; left out: at the crankshaft.
+     */
+    public var powerAtWheel: Bool?
+    /**
+     * Share of the power that reaches the wheel; left out: the bike's, else 0.9.
+     */
+    public var driveEfficiency: Double?
+    /**
+     * Rider, luggage and fluids, kg; left out: 90.
+     */
+    public var loadKg: Double?
+    /**
+     * Drag area, m²; left out: the bike's, else 0.6.
+     */
+    public var dragAreaM2: Double?
+    /**
+     * Rolling coefficient; left out: 0.02, unless the tyre pressure is given.
+     */
+    public var rollingCoefficient: Double?
+    /**
+     * Tyre pressure, bar: rolling then goes by pressure and speed.
+     */
+    public var tyreBar: Double?
+    /**
+     * Grade, per cent; left out: level.
+     */
+    public var gradePercent: Double?
+    /**
+     * Head wind, km/h; left out: none.
+     */
+    public var headWindKmh: Double?
+    /**
+     * Height above the sea, m; left out: 0.
+     */
+    public var altitudeMetres: Double?
+    /**
+     * Temperature of the air, °C; left out: that of the standard day at that height.
+     */
+    public var celsius: Double?
+    /**
+     * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
+     */
+    public var cruiseKmh: [Double]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32? = nil, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32? = nil, 
+        /**
+         * Points of the power curve; empty: the bike's, else its peaks.
+         */powerCurve: [PowerPoint] = [], 
+        /**
+         * The power was measured at the wheel; left out: at the crankshaft.
+         */powerAtWheel: Bool? = nil, 
+        /**
+         * Share of the power that reaches the wheel; left out: the bike's, else 0.9.
+         */driveEfficiency: Double? = nil, 
+        /**
+         * Rider, luggage and fluids, kg; left out: 90.
+         */loadKg: Double? = nil, 
+        /**
+         * Drag area, m²; left out: the bike's, else 0.6.
+         */dragAreaM2: Double? = nil, 
+        /**
+         * Rolling coefficient; left out: 0.02, unless the tyre pressure is given.
+         */rollingCoefficient: Double? = nil, 
+        /**
+         * Tyre pressure, bar: rolling then goes by pressure and speed.
+         */tyreBar: Double? = nil, 
+        /**
+         * Grade, per cent; left out: level.
+         */gradePercent: Double? = nil, 
+        /**
+         * Head wind, km/h; left out: none.
+         */headWindKmh: Double? = nil, 
+        /**
+         * Height above the sea, m; left out: 0.
+         */altitudeMetres: Double? = nil, 
+        /**
+         * Temperature of the air, °C; left out: that of the standard day at that height.
+         */celsius: Double? = nil, 
+        /**
+         * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
+         */cruiseKmh: [Double] = []) {
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+        self.powerCurve = powerCurve
+        self.powerAtWheel = powerAtWheel
+        self.driveEfficiency = driveEfficiency
+        self.loadKg = loadKg
+        self.dragAreaM2 = dragAreaM2
+        self.rollingCoefficient = rollingCoefficient
+        self.tyreBar = tyreBar
+        self.gradePercent = gradePercent
+        self.headWindKmh = headWindKmh
+        self.altitudeMetres = altitudeMetres
+        self.celsius = celsius
+        self.cruiseKmh = cruiseKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThrustAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThrustAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThrustAsk {
+        return
+            try ThrustAsk(
+                frontTeeth: FfiConverterOptionUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterOptionUInt32.read(from: &buf), 
+                powerCurve: FfiConverterSequenceTypePowerPoint.read(from: &buf), 
+                powerAtWheel: FfiConverterOptionBool.read(from: &buf), 
+                driveEfficiency: FfiConverterOptionDouble.read(from: &buf), 
+                loadKg: FfiConverterOptionDouble.read(from: &buf), 
+                dragAreaM2: FfiConverterOptionDouble.read(from: &buf), 
+                rollingCoefficient: FfiConverterOptionDouble.read(from: &buf), 
+                tyreBar: FfiConverterOptionDouble.read(from: &buf), 
+                gradePercent: FfiConverterOptionDouble.read(from: &buf), 
+                headWindKmh: FfiConverterOptionDouble.read(from: &buf), 
+                altitudeMetres: FfiConverterOptionDouble.read(from: &buf), 
+                celsius: FfiConverterOptionDouble.read(from: &buf), 
+                cruiseKmh: FfiConverterSequenceDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThrustAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterOptionUInt32.write(value.rearTeeth, into: &buf)
+        FfiConverterSequenceTypePowerPoint.write(value.powerCurve, into: &buf)
+        FfiConverterOptionBool.write(value.powerAtWheel, into: &buf)
+        FfiConverterOptionDouble.write(value.driveEfficiency, into: &buf)
+        FfiConverterOptionDouble.write(value.loadKg, into: &buf)
+        FfiConverterOptionDouble.write(value.dragAreaM2, into: &buf)
+        FfiConverterOptionDouble.write(value.rollingCoefficient, into: &buf)
+        FfiConverterOptionDouble.write(value.tyreBar, into: &buf)
+        FfiConverterOptionDouble.write(value.gradePercent, into: &buf)
+        FfiConverterOptionDouble.write(value.headWindKmh, into: &buf)
+        FfiConverterOptionDouble.write(value.altitudeMetres, into: &buf)
+        FfiConverterOptionDouble.write(value.celsius, into: &buf)
+        FfiConverterSequenceDouble.write(value.cruiseKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThrustAsk_lift(_ buf: RustBuffer) throws -> ThrustAsk {
+    return try FfiConverterTypeThrustAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThrustAsk_lower(_ value: ThrustAsk) -> RustBuffer {
+    return FfiConverterTypeThrustAsk.lower(value)
+}
+
+
+/**
+ * The page on thrust and top speed.
+ */
+public struct ThrustSheet: Equatable, Hashable {
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32
+    /**
+     * Where the power comes from.
+     */
+    public var powerSource: PowerSource
+    /**
+     * Peak power, kW.
+     */
+    public var peakKw: Double
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    public var peakRpm: Double
+    /**
+     * Engine speed limit, revolutions a minute.
+     */
+    public var limitRpm: Double
+    /**
+     * The power curve that was used, for the picture.
+     */
+    public var powerCurve: [PowerPoint]
+    /**
+     * Machine, rider, luggage and fluids, kg.
+     */
+    public var massKg: Double
+    /**
+     * Rolling.
+     */
+    public var rolling: RollingLaw
+    /**
+     * Drag area, m².
+     */
+    public var dragAreaM2: Double
+    /**
+     * Share of the power that reaches the wheel.
+     */
+    public var driveEfficiency: Double
+    /**
+     * Density of the air, kg/m³.
+     */
+    public var airDensity: Double
+    /**
+     * Grade, per cent.
+     */
+    public var gradePercent: Double
+    /**
+     * Head wind, km/h.
+     */
+    public var headWindKmh: Double
+    /**
+     * Thrust in each gear.
+     */
+    public var gears: [GearCurve]
+    /**
+     * Resistance against speed.
+     */
+    public var resistance: [Resistance]
+    /**
+     * Highest speed in any gear.
+     */
+    public var top: TopSpeed?
+    /**
+     * The same with the sprockets that are fitted, on the same road.
+     */
+    public var fittedTop: TopSpeed?
+    /**
+     * Top gear against peak power.
+     */
+    public var gearing: GearingMatch?
+    /**
+     * Drops from gear to gear.
+     */
+    public var drops: [GearDrop]
+    /**
+     * Cruising.
+     */
+    public var cruises: [Cruise]
+    /**
+     * What was taken without being entered.
+     */
+    public var assumptions: [String]
+    /**
+     * What to mind.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32, 
+        /**
+         * Where the power comes from.
+         */powerSource: PowerSource, 
+        /**
+         * Peak power, kW.
+         */peakKw: Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakRpm: Double, 
+        /**
+         * Engine speed limit, revolutions a minute.
+         */limitRpm: Double, 
+        /**
+         * The power curve that was used, for the picture.
+         */powerCurve: [PowerPoint] = [], 
+        /**
+         * Machine, rider, luggage and fluids, kg.
+         */massKg: Double, 
+        /**
+         * Rolling.
+         */rolling: RollingLaw, 
+        /**
+         * Drag area, m².
+         */dragAreaM2: Double, 
+        /**
+         * Share of the power that reaches the wheel.
+         */driveEfficiency: Double, 
+        /**
+         * Density of the air, kg/m³.
+         */airDensity: Double, 
+        /**
+         * Grade, per cent.
+         */gradePercent: Double, 
+        /**
+         * Head wind, km/h.
+         */headWindKmh: Double, 
+        /**
+         * Thrust in each gear.
+         */gears: [GearCurve] = [], 
+        /**
+         * Resistance against speed.
+         */resistance: [Resistance] = [], 
+        /**
+         * Highest speed in any gear.
+         */top: TopSpeed? = nil, 
+        /**
+         * The same with the sprockets that are fitted, on the same road.
+         */fittedTop: TopSpeed? = nil, 
+        /**
+         * Top gear against peak power.
+         */gearing: GearingMatch? = nil, 
+        /**
+         * Drops from gear to gear.
+         */drops: [GearDrop] = [], 
+        /**
+         * Cruising.
+         */cruises: [Cruise] = [], 
+        /**
+         * What was taken without being entered.
+         */assumptions: [String] = [], 
+        /**
+         * What to mind.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+        self.powerSource = powerSource
+        self.peakKw = peakKw
+        self.peakRpm = peakRpm
+        self.limitRpm = limitRpm
+        self.powerCurve = powerCurve
+        self.massKg = massKg
+        self.rolling = rolling
+        self.dragAreaM2 = dragAreaM2
+        self.driveEfficiency = driveEfficiency
+        self.airDensity = airDensity
+        self.gradePercent = gradePercent
+        self.headWindKmh = headWindKmh
+        self.gears = gears
+        self.resistance = resistance
+        self.top = top
+        self.fittedTop = fittedTop
+        self.gearing = gearing
+        self.drops = drops
+        self.cruises = cruises
+        self.assumptions = assumptions
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThrustSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThrustSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThrustSheet {
+        return
+            try ThrustSheet(
+                frontTeeth: FfiConverterUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterUInt32.read(from: &buf), 
+                powerSource: FfiConverterTypePowerSource.read(from: &buf), 
+                peakKw: FfiConverterDouble.read(from: &buf), 
+                peakRpm: FfiConverterDouble.read(from: &buf), 
+                limitRpm: FfiConverterDouble.read(from: &buf), 
+                powerCurve: FfiConverterSequenceTypePowerPoint.read(from: &buf), 
+                massKg: FfiConverterDouble.read(from: &buf), 
+                rolling: FfiConverterTypeRollingLaw.read(from: &buf), 
+                dragAreaM2: FfiConverterDouble.read(from: &buf), 
+                driveEfficiency: FfiConverterDouble.read(from: &buf), 
+                airDensity: FfiConverterDouble.read(from: &buf), 
+                gradePercent: FfiConverterDouble.read(from: &buf), 
+                headWindKmh: FfiConverterDouble.read(from: &buf), 
+                gears: FfiConverterSequenceTypeGearCurve.read(from: &buf), 
+                resistance: FfiConverterSequenceTypeResistance.read(from: &buf), 
+                top: FfiConverterOptionTypeTopSpeed.read(from: &buf), 
+                fittedTop: FfiConverterOptionTypeTopSpeed.read(from: &buf), 
+                gearing: FfiConverterOptionTypeGearingMatch.read(from: &buf), 
+                drops: FfiConverterSequenceTypeGearDrop.read(from: &buf), 
+                cruises: FfiConverterSequenceTypeCruise.read(from: &buf), 
+                assumptions: FfiConverterSequenceString.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThrustSheet, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterUInt32.write(value.rearTeeth, into: &buf)
+        FfiConverterTypePowerSource.write(value.powerSource, into: &buf)
+        FfiConverterDouble.write(value.peakKw, into: &buf)
+        FfiConverterDouble.write(value.peakRpm, into: &buf)
+        FfiConverterDouble.write(value.limitRpm, into: &buf)
+        FfiConverterSequenceTypePowerPoint.write(value.powerCurve, into: &buf)
+        FfiConverterDouble.write(value.massKg, into: &buf)
+        FfiConverterTypeRollingLaw.write(value.rolling, into: &buf)
+        FfiConverterDouble.write(value.dragAreaM2, into: &buf)
+        FfiConverterDouble.write(value.driveEfficiency, into: &buf)
+        FfiConverterDouble.write(value.airDensity, into: &buf)
+        FfiConverterDouble.write(value.gradePercent, into: &buf)
+        FfiConverterDouble.write(value.headWindKmh, into: &buf)
+        FfiConverterSequenceTypeGearCurve.write(value.gears, into: &buf)
+        FfiConverterSequenceTypeResistance.write(value.resistance, into: &buf)
+        FfiConverterOptionTypeTopSpeed.write(value.top, into: &buf)
+        FfiConverterOptionTypeTopSpeed.write(value.fittedTop, into: &buf)
+        FfiConverterOptionTypeGearingMatch.write(value.gearing, into: &buf)
+        FfiConverterSequenceTypeGearDrop.write(value.drops, into: &buf)
+        FfiConverterSequenceTypeCruise.write(value.cruises, into: &buf)
+        FfiConverterSequenceString.write(value.assumptions, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThrustSheet_lift(_ buf: RustBuffer) throws -> ThrustSheet {
+    return try FfiConverterTypeThrustSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThrustSheet_lower(_ value: ThrustSheet) -> RustBuffer {
+    return FfiConverterTypeThrustSheet.lower(value)
+}
+
+
+/**
+ * Slack round the whole chain.
+ */
+public struct TightSpot: Equatable, Hashable {
+    /**
+     * Readings, in the order taken, mm.
+     */
+    public var readingsMm: [Double]
+    /**
+     * Slack at the tightest place, mm.
+     */
+    public var tightestMm: Double
+    /**
+     * Slack at the slackest place, mm.
+     */
+    public var slackestMm: Double
+    /**
+     * The one less the other, mm; none of a single reading.
+     */
+    public var spreadMm: Double?
+    /**
+     * Least by the manual, mm.
+     */
+    public var fromMm: Double?
+    /**
+     * Most by the manual, mm.
+     */
+    public var toMm: Double?
+    /**
+     * Whether the tightest place lies in the manual's range; open where the range is not known.
+     */
+    public var judgement: Judgement
+    /**
+     * Why.
+     */
+    public var why: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Readings, in the order taken, mm.
+         */readingsMm: [Double] = [], 
+        /**
+         * Slack at the tightest place, mm.
+         */tightestMm: Double, 
+        /**
+         * Slack at the slackest place, mm.
+         */slackestMm: Double, 
+        /**
+         * The one less the other, mm; none of a single reading.
+         */spreadMm: Double? = nil, 
+        /**
+         * Least by the manual, mm.
+         */fromMm: Double? = nil, 
+        /**
+         * Most by the manual, mm.
+         */toMm: Double? = nil, 
+        /**
+         * Whether the tightest place lies in the manual's range; open where the range is not known.
+         */judgement: Judgement, 
+        /**
+         * Why.
+         */why: String) {
+        self.readingsMm = readingsMm
+        self.tightestMm = tightestMm
+        self.slackestMm = slackestMm
+        self.spreadMm = spreadMm
+        self.fromMm = fromMm
+        self.toMm = toMm
+        self.judgement = judgement
+        self.why = why
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TightSpot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTightSpot: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TightSpot {
+        return
+            try TightSpot(
+                readingsMm: FfiConverterSequenceDouble.read(from: &buf), 
+                tightestMm: FfiConverterDouble.read(from: &buf), 
+                slackestMm: FfiConverterDouble.read(from: &buf), 
+                spreadMm: FfiConverterOptionDouble.read(from: &buf), 
+                fromMm: FfiConverterOptionDouble.read(from: &buf), 
+                toMm: FfiConverterOptionDouble.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TightSpot, into buf: inout [UInt8]) {
+        FfiConverterSequenceDouble.write(value.readingsMm, into: &buf)
+        FfiConverterDouble.write(value.tightestMm, into: &buf)
+        FfiConverterDouble.write(value.slackestMm, into: &buf)
+        FfiConverterOptionDouble.write(value.spreadMm, into: &buf)
+        FfiConverterOptionDouble.write(value.fromMm, into: &buf)
+        FfiConverterOptionDouble.write(value.toMm, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTightSpot_lift(_ buf: RustBuffer) throws -> TightSpot {
+    return try FfiConverterTypeTightSpot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTightSpot_lower(_ value: TightSpot) -> RustBuffer {
+    return FfiConverterTypeTightSpot.lower(value)
 }
 
 
@@ -13165,6 +16017,105 @@ public func FfiConverterTypeTodaySheet_lift(_ buf: RustBuffer) throws -> TodaySh
 #endif
 public func FfiConverterTypeTodaySheet_lower(_ value: TodaySheet) -> RustBuffer {
     return FfiConverterTypeTodaySheet.lower(value)
+}
+
+
+/**
+ * The highest speed of a gear.
+ */
+public struct TopSpeed: Equatable, Hashable {
+    /**
+     * Gear, first is 1.
+     */
+    public var gear: UInt32
+    /**
+     * Speed, km/h.
+     */
+    public var kmh: Double
+    /**
+     * Engine speed there, revolutions a minute.
+     */
+    public var rpm: Double
+    /**
+     * What ends it.
+     */
+    public var heldBy: HeldBy
+    /**
+     * Resistance there.
+     */
+    public var resistance: Resistance
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Gear, first is 1.
+         */gear: UInt32, 
+        /**
+         * Speed, km/h.
+         */kmh: Double, 
+        /**
+         * Engine speed there, revolutions a minute.
+         */rpm: Double, 
+        /**
+         * What ends it.
+         */heldBy: HeldBy, 
+        /**
+         * Resistance there.
+         */resistance: Resistance) {
+        self.gear = gear
+        self.kmh = kmh
+        self.rpm = rpm
+        self.heldBy = heldBy
+        self.resistance = resistance
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TopSpeed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTopSpeed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TopSpeed {
+        return
+            try TopSpeed(
+                gear: FfiConverterUInt32.read(from: &buf), 
+                kmh: FfiConverterDouble.read(from: &buf), 
+                rpm: FfiConverterDouble.read(from: &buf), 
+                heldBy: FfiConverterTypeHeldBy.read(from: &buf), 
+                resistance: FfiConverterTypeResistance.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TopSpeed, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.gear, into: &buf)
+        FfiConverterDouble.write(value.kmh, into: &buf)
+        FfiConverterDouble.write(value.rpm, into: &buf)
+        FfiConverterTypeHeldBy.write(value.heldBy, into: &buf)
+        FfiConverterTypeResistance.write(value.resistance, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTopSpeed_lift(_ buf: RustBuffer) throws -> TopSpeed {
+    return try FfiConverterTypeTopSpeed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTopSpeed_lower(_ value: TopSpeed) -> RustBuffer {
+    return FfiConverterTypeTopSpeed.lower(value)
 }
 
 
@@ -13858,6 +16809,174 @@ public func FfiConverterTypeWait_lift(_ buf: RustBuffer) throws -> Wait {
 #endif
 public func FfiConverterTypeWait_lower(_ value: Wait) -> RustBuffer {
     return FfiConverterTypeWait.lower(value)
+}
+
+
+/**
+ * A limit of wear.
+ */
+public struct WearLimit: Equatable, Hashable {
+    /**
+     * Whose it is.
+     */
+    public var rule: WearRule
+    /**
+     * Its name in words.
+     */
+    public var name: String
+    /**
+     * Elongation at the limit, per cent.
+     */
+    public var percent: Double
+    /**
+     * Where it comes from.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Whose it is.
+         */rule: WearRule, 
+        /**
+         * Its name in words.
+         */name: String, 
+        /**
+         * Elongation at the limit, per cent.
+         */percent: Double, 
+        /**
+         * Where it comes from.
+         */source: Source) {
+        self.rule = rule
+        self.name = name
+        self.percent = percent
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WearLimit: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWearLimit: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WearLimit {
+        return
+            try WearLimit(
+                rule: FfiConverterTypeWearRule.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                percent: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WearLimit, into buf: inout [UInt8]) {
+        FfiConverterTypeWearRule.write(value.rule, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterDouble.write(value.percent, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWearLimit_lift(_ buf: RustBuffer) throws -> WearLimit {
+    return try FfiConverterTypeWearLimit.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWearLimit_lower(_ value: WearLimit) -> RustBuffer {
+    return FfiConverterTypeWearLimit.lower(value)
+}
+
+
+/**
+ * A limit with the length that it means on the rule.
+ */
+public struct WearMark: Equatable, Hashable {
+    /**
+     * The limit.
+     */
+    public var limit: WearLimit
+    /**
+     * Length over the pitches at the limit, mm.
+     */
+    public var mm: Double
+    /**
+     * What is left to it, mm; below zero it is passed; none where nothing was measured.
+     */
+    public var leftMm: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The limit.
+         */limit: WearLimit, 
+        /**
+         * Length over the pitches at the limit, mm.
+         */mm: Double, 
+        /**
+         * What is left to it, mm; below zero it is passed; none where nothing was measured.
+         */leftMm: Double? = nil) {
+        self.limit = limit
+        self.mm = mm
+        self.leftMm = leftMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WearMark: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWearMark: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WearMark {
+        return
+            try WearMark(
+                limit: FfiConverterTypeWearLimit.read(from: &buf), 
+                mm: FfiConverterDouble.read(from: &buf), 
+                leftMm: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WearMark, into buf: inout [UInt8]) {
+        FfiConverterTypeWearLimit.write(value.limit, into: &buf)
+        FfiConverterDouble.write(value.mm, into: &buf)
+        FfiConverterOptionDouble.write(value.leftMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWearMark_lift(_ buf: RustBuffer) throws -> WearMark {
+    return try FfiConverterTypeWearMark.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWearMark_lower(_ value: WearMark) -> RustBuffer {
+    return FfiConverterTypeWearMark.lower(value)
 }
 
 
@@ -14664,6 +17783,105 @@ public func FfiConverterTypeWorking_lower(_ value: Working) -> RustBuffer {
 
 
 /**
+ * Where the axle stands with a worn chain.
+ */
+public struct WornPosition: Equatable, Hashable {
+    /**
+     * Elongation, per cent.
+     */
+    public var wearPercent: Double
+    /**
+     * The limit that this is; none for a measured chain.
+     */
+    public var rule: WearRule?
+    /**
+     * Centre distance, millimetres.
+     */
+    public var centreDistanceMm: Double
+    /**
+     * Whether that lies inside the adjuster, where its ends are known.
+     */
+    public var insideAdjuster: Bool?
+    /**
+     * Adjuster travel left, millimetres, where its far end is known.
+     */
+    public var travelLeftMm: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Elongation, per cent.
+         */wearPercent: Double, 
+        /**
+         * The limit that this is; none for a measured chain.
+         */rule: WearRule? = nil, 
+        /**
+         * Centre distance, millimetres.
+         */centreDistanceMm: Double, 
+        /**
+         * Whether that lies inside the adjuster, where its ends are known.
+         */insideAdjuster: Bool? = nil, 
+        /**
+         * Adjuster travel left, millimetres, where its far end is known.
+         */travelLeftMm: Double? = nil) {
+        self.wearPercent = wearPercent
+        self.rule = rule
+        self.centreDistanceMm = centreDistanceMm
+        self.insideAdjuster = insideAdjuster
+        self.travelLeftMm = travelLeftMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WornPosition: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWornPosition: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WornPosition {
+        return
+            try WornPosition(
+                wearPercent: FfiConverterDouble.read(from: &buf), 
+                rule: FfiConverterOptionTypeWearRule.read(from: &buf), 
+                centreDistanceMm: FfiConverterDouble.read(from: &buf), 
+                insideAdjuster: FfiConverterOptionBool.read(from: &buf), 
+                travelLeftMm: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WornPosition, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.wearPercent, into: &buf)
+        FfiConverterOptionTypeWearRule.write(value.rule, into: &buf)
+        FfiConverterDouble.write(value.centreDistanceMm, into: &buf)
+        FfiConverterOptionBool.write(value.insideAdjuster, into: &buf)
+        FfiConverterOptionDouble.write(value.travelLeftMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWornPosition_lift(_ buf: RustBuffer) throws -> WornPosition {
+    return try FfiConverterTypeWornPosition.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWornPosition_lower(_ value: WornPosition) -> RustBuffer {
+    return FfiConverterTypeWornPosition.lower(value)
+}
+
+
+/**
  * The local clock, as the host knows it for the years at hand. Empty is UTC.
  */
 public struct Zone: Equatable, Hashable {
@@ -15062,6 +18280,166 @@ public func FfiConverterTypeBrakeKind_lift(_ buf: RustBuffer) throws -> BrakeKin
 #endif
 public func FfiConverterTypeBrakeKind_lower(_ value: BrakeKind) -> RustBuffer {
     return FfiConverterTypeBrakeKind.lower(value)
+}
+
+
+
+/**
+ * How the two ends of a chain are joined.
+ */
+
+public enum ChainJoint: Equatable, Hashable {
+    
+    /**
+     * Link with a spring clip.
+     */
+    case clip
+    /**
+     * Link with riveted pins.
+     */
+    case rivet
+    /**
+     * No joint; it goes on with the swing arm out.
+     */
+    case endless
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ChainJoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainJoint: FfiConverterRustBuffer {
+    typealias SwiftType = ChainJoint
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainJoint {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .clip
+        
+        case 2: return .rivet
+        
+        case 3: return .endless
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ChainJoint, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .clip:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .rivet:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .endless:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainJoint_lift(_ buf: RustBuffer) throws -> ChainJoint {
+    return try FfiConverterTypeChainJoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainJoint_lower(_ value: ChainJoint) -> RustBuffer {
+    return FfiConverterTypeChainJoint.lower(value)
+}
+
+
+
+/**
+ * Whether the joints of a chain keep their own grease in.
+ */
+
+public enum ChainKind: Equatable, Hashable {
+    
+    /**
+     * Plain: pins and bushes are oiled from outside.
+     */
+    case plain
+    /**
+     * Sealed: rings keep the grease between pin and bush.
+     */
+    case sealed
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ChainKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainKind: FfiConverterRustBuffer {
+    typealias SwiftType = ChainKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .plain
+        
+        case 2: return .sealed
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ChainKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .plain:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .sealed:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainKind_lift(_ buf: RustBuffer) throws -> ChainKind {
+    return try FfiConverterTypeChainKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainKind_lower(_ value: ChainKind) -> RustBuffer {
+    return FfiConverterTypeChainKind.lower(value)
 }
 
 
@@ -16819,6 +20197,166 @@ public func FfiConverterTypeFluidGrade_lower(_ value: FluidGrade) -> RustBuffer 
 
 
 /**
+ * Whether top gear suits the engine.
+ */
+
+public enum GearingVerdict: Equatable, Hashable {
+    
+    /**
+     * Top speed comes near peak power.
+     */
+    case suits
+    /**
+     * Too tall: the engine never reaches peak power in top.
+     */
+    case tooTall
+    /**
+     * Too short: the engine is past peak power, or at its limit.
+     */
+    case tooShort
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension GearingVerdict: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGearingVerdict: FfiConverterRustBuffer {
+    typealias SwiftType = GearingVerdict
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> GearingVerdict {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .suits
+        
+        case 2: return .tooTall
+        
+        case 3: return .tooShort
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: GearingVerdict, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .suits:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .tooTall:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .tooShort:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearingVerdict_lift(_ buf: RustBuffer) throws -> GearingVerdict {
+    return try FfiConverterTypeGearingVerdict.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGearingVerdict_lower(_ value: GearingVerdict) -> RustBuffer {
+    return FfiConverterTypeGearingVerdict.lower(value)
+}
+
+
+
+/**
+ * What ends the speed.
+ */
+
+public enum HeldBy: Equatable, Hashable {
+    
+    /**
+     * Resistance takes all the power.
+     */
+    case power
+    /**
+     * The engine's speed limit.
+     */
+    case engineLimit
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension HeldBy: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHeldBy: FfiConverterRustBuffer {
+    typealias SwiftType = HeldBy
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HeldBy {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .power
+        
+        case 2: return .engineLimit
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: HeldBy, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .power:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .engineLimit:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHeldBy_lift(_ buf: RustBuffer) throws -> HeldBy {
+    return try FfiConverterTypeHeldBy.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHeldBy_lower(_ value: HeldBy) -> RustBuffer {
+    return FfiConverterTypeHeldBy.lower(value)
+}
+
+
+
+/**
  * How far a job is.
  */
 
@@ -17871,6 +21409,91 @@ public func FfiConverterTypePartState_lower(_ value: PartState) -> RustBuffer {
 
 
 /**
+ * Where the engine's power comes from.
+ */
+
+public enum PowerSource: Equatable, Hashable {
+    
+    /**
+     * Points of a curve.
+     */
+    case points
+    /**
+     * Peak power and peak torque, with an assumed shape.
+     */
+    case peaks
+    /**
+     * Peak power alone, with an assumed shape.
+     */
+    case peakPower
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension PowerSource: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePowerSource: FfiConverterRustBuffer {
+    typealias SwiftType = PowerSource
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PowerSource {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .points
+        
+        case 2: return .peaks
+        
+        case 3: return .peakPower
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: PowerSource, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .points:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .peaks:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .peakPower:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePowerSource_lift(_ buf: RustBuffer) throws -> PowerSource {
+    return try FfiConverterTypePowerSource.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePowerSource_lower(_ value: PowerSource) -> RustBuffer {
+    return FfiConverterTypePowerSource.lower(value)
+}
+
+
+
+/**
  * What a product is.
  */
 
@@ -18325,6 +21948,93 @@ public func FfiConverterTypeRidingState_lower(_ value: RidingState) -> RustBuffe
 
 
 /**
+ * How rolling is reckoned.
+ */
+
+public enum RollingLaw: Equatable, Hashable {
+    
+    /**
+     * The same coefficient at every speed.
+     */
+    case constant(
+        /**
+         * Coefficient, a pure number.
+         */rollingCoefficient: Double
+    )
+    /**
+     * By tyre pressure and speed, see [`rolling_coefficient`]; above 165 km/h its value there is held.
+     */
+    case byPressure(
+        /**
+         * Tyre pressure, bar.
+         */tyreBar: Double
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension RollingLaw: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRollingLaw: FfiConverterRustBuffer {
+    typealias SwiftType = RollingLaw
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RollingLaw {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .constant(rollingCoefficient: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 2: return .byPressure(tyreBar: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: RollingLaw, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .constant(rollingCoefficient):
+            writeInt(&buf, Int32(1))
+            FfiConverterDouble.write(rollingCoefficient, into: &buf)
+            
+        
+        case let .byPressure(tyreBar):
+            writeInt(&buf, Int32(2))
+            FfiConverterDouble.write(tyreBar, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRollingLaw_lift(_ buf: RustBuffer) throws -> RollingLaw {
+    return try FfiConverterTypeRollingLaw.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRollingLaw_lower(_ value: RollingLaw) -> RustBuffer {
+    return FfiConverterTypeRollingLaw.lower(value)
+}
+
+
+
+/**
  * Where a screw sits, as far as its replacement is concerned.
  */
 
@@ -18605,6 +22315,111 @@ public func FfiConverterTypeSpeedometerDrive_lift(_ buf: RustBuffer) throws -> S
 #endif
 public func FfiConverterTypeSpeedometerDrive_lower(_ value: SpeedometerDrive) -> RustBuffer {
     return FfiConverterTypeSpeedometerDrive.lower(value)
+}
+
+
+
+/**
+ * What is wanted.
+ */
+
+public enum SprocketGoal: Equatable, Hashable {
+    
+    /**
+     * A road speed at an engine speed in a gear.
+     */
+    case speedAtRpm(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Gear, first is 1; left out: top.
+         */gear: UInt32?
+    )
+    /**
+     * Taller than what is fitted (more speed at the same engine speed), or shorter below zero.
+     */
+    case taller(
+        /**
+         * By so many per cent.
+         */tallerPercent: Double
+    )
+    /**
+     * The speedometer inside what type approval allows.
+     */
+    case speedometer
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension SprocketGoal: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSprocketGoal: FfiConverterRustBuffer {
+    typealias SwiftType = SprocketGoal
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SprocketGoal {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .speedAtRpm(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), engineRpm: try FfiConverterDouble.read(from: &buf), gear: try FfiConverterOptionUInt32.read(from: &buf)
+        )
+        
+        case 2: return .taller(tallerPercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 3: return .speedometer
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: SprocketGoal, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .speedAtRpm(roadSpeedKmh,engineRpm,gear):
+            writeInt(&buf, Int32(1))
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            FfiConverterDouble.write(engineRpm, into: &buf)
+            FfiConverterOptionUInt32.write(gear, into: &buf)
+            
+        
+        case let .taller(tallerPercent):
+            writeInt(&buf, Int32(2))
+            FfiConverterDouble.write(tallerPercent, into: &buf)
+            
+        
+        case .speedometer:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketGoal_lift(_ buf: RustBuffer) throws -> SprocketGoal {
+    return try FfiConverterTypeSprocketGoal.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSprocketGoal_lower(_ value: SprocketGoal) -> RustBuffer {
+    return FfiConverterTypeSprocketGoal.lower(value)
 }
 
 
@@ -19487,6 +23302,228 @@ public enum Sum: Equatable, Hashable {
          * Can, millilitres.
          */canMl: Double
     )
+    /**
+     * Final drive ratio that gives a road speed at an engine speed.
+     */
+    case wantedRatio(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Primary reduction.
+         */primaryRatio: Double, 
+        /**
+         * Gear ratio.
+         */gearRatio: Double, 
+        /**
+         * Rolling circumference, millimetres.
+         */circumferenceMm: Double
+    )
+    /**
+     * How often the same tooth meets the same link.
+     */
+    case hunting(
+        /**
+         * Teeth.
+         */teeth: UInt32, 
+        /**
+         * Links.
+         */chainLinks: UInt32
+    )
+    /**
+     * Dimensions of a chain size.
+     */
+    case chainDimensions(
+        /**
+         * Size as written on the chain.
+         */chainSize: String
+    )
+    /**
+     * Whether a chain runs on a sprocket: refused where it does not.
+     */
+    case chainOnSprocket(
+        /**
+         * Size of the chain.
+         */chainSize: String, 
+        /**
+         * Size that the sprocket is cut for.
+         */sprocketSize: String
+    )
+    /**
+     * Elongation of a chain from a measured length.
+     */
+    case chainElongation(
+        /**
+         * Length, millimetres.
+         */measuredMm: Double, 
+        /**
+         * Pitches that it goes over.
+         */pitches: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double
+    )
+    /**
+     * Length of a worn chain over some pitches.
+     */
+    case wornLength(
+        /**
+         * Pitches.
+         */pitches: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Elongation, per cent.
+         */elongationPercent: Double
+    )
+    /**
+     * Centre distance that a worn chain gives.
+     */
+    case wornCentreDistance(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32, 
+        /**
+         * Links.
+         */chainLinks: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Elongation, per cent.
+         */elongationPercent: Double
+    )
+    /**
+     * Ratio of a speedometer corrector.
+     */
+    case correctorRatio(
+        /**
+         * Reading over true speed.
+         */readingFactor: Double
+    )
+    /**
+     * Engine speed after changing gear at the same road speed.
+     */
+    case gearDrop(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Ratio of the gear.
+         */gearRatio: Double, 
+        /**
+         * Ratio of the next one.
+         */nextGearRatio: Double
+    )
+    /**
+     * Density of the air on the standard day at a height.
+     */
+    case standardAir(
+        /**
+         * Height above the sea, metres.
+         */altitudeMetres: Double
+    )
+    /**
+     * Rolling coefficient of a motorcycle tyre by pressure and speed.
+     */
+    case rollingCoefficient(
+        /**
+         * Tyre pressure, bar.
+         */tyreBar: Double, 
+        /**
+         * Road speed, km/h, up to 165.
+         */roadSpeedKmh: Double
+    )
+    /**
+     * What holds a machine back at a speed.
+     */
+    case roadLoad(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double, 
+        /**
+         * Rolling coefficient.
+         */rollingCoefficient: Double, 
+        /**
+         * Drag area, square metres.
+         */dragAreaM2: Double, 
+        /**
+         * Density of the air, kilograms in a cubic metre.
+         */airDensity: Double, 
+        /**
+         * Grade, per cent.
+         */gradePercent: Double, 
+        /**
+         * Head wind, km/h.
+         */headWindKmh: Double
+    )
+    /**
+     * Speed at which resistance takes all of a power at the wheel.
+     */
+    case powerSpeed(
+        /**
+         * Power at the wheel, kilowatts.
+         */wheelKw: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double, 
+        /**
+         * Rolling coefficient.
+         */rollingCoefficient: Double, 
+        /**
+         * Drag area, square metres.
+         */dragAreaM2: Double, 
+        /**
+         * Density of the air, kilograms in a cubic metre.
+         */airDensity: Double, 
+        /**
+         * Grade, per cent.
+         */gradePercent: Double, 
+        /**
+         * Head wind, km/h.
+         */headWindKmh: Double
+    )
+    /**
+     * Thrust at the tyre.
+     */
+    case thrust(
+        /**
+         * Torque at the crankshaft, newton metres.
+         */crankNm: Double, 
+        /**
+         * Overall ratio.
+         */overallRatio: Double, 
+        /**
+         * Share of the power that reaches the wheel.
+         */driveEfficiency: Double, 
+        /**
+         * Radius of the wheel, millimetres.
+         */wheelRadiusMm: Double
+    )
+    /**
+     * Power of a spark-ignition engine from its peak power, by the cubic law.
+     */
+    case cubicPower(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Peak power, kilowatts.
+         */peakPowerKw: Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double
+    )
 
 
 
@@ -19632,6 +23669,51 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         )
         
         case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 43: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 44: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        )
+        
+        case 45: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 46: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 47: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 48: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 49: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 50: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 51: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 52: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 53: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 54: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 55: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 56: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 57: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -19952,6 +24034,115 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(dryMicrometres, into: &buf)
             FfiConverterDouble.write(lossPercent, into: &buf)
             FfiConverterDouble.write(canMl, into: &buf)
+            
+        
+        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+            writeInt(&buf, Int32(43))
+            FfiConverterDouble.write(engineRpm, into: &buf)
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            FfiConverterDouble.write(primaryRatio, into: &buf)
+            FfiConverterDouble.write(gearRatio, into: &buf)
+            FfiConverterDouble.write(circumferenceMm, into: &buf)
+            
+        
+        case let .hunting(teeth,chainLinks):
+            writeInt(&buf, Int32(44))
+            FfiConverterUInt32.write(teeth, into: &buf)
+            FfiConverterUInt32.write(chainLinks, into: &buf)
+            
+        
+        case let .chainDimensions(chainSize):
+            writeInt(&buf, Int32(45))
+            FfiConverterString.write(chainSize, into: &buf)
+            
+        
+        case let .chainOnSprocket(chainSize,sprocketSize):
+            writeInt(&buf, Int32(46))
+            FfiConverterString.write(chainSize, into: &buf)
+            FfiConverterString.write(sprocketSize, into: &buf)
+            
+        
+        case let .chainElongation(measuredMm,pitches,pitchMm):
+            writeInt(&buf, Int32(47))
+            FfiConverterDouble.write(measuredMm, into: &buf)
+            FfiConverterUInt32.write(pitches, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            
+        
+        case let .wornLength(pitches,pitchMm,elongationPercent):
+            writeInt(&buf, Int32(48))
+            FfiConverterUInt32.write(pitches, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterDouble.write(elongationPercent, into: &buf)
+            
+        
+        case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
+            writeInt(&buf, Int32(49))
+            FfiConverterUInt32.write(frontTeeth, into: &buf)
+            FfiConverterUInt32.write(rearTeeth, into: &buf)
+            FfiConverterUInt32.write(chainLinks, into: &buf)
+            FfiConverterDouble.write(pitchMm, into: &buf)
+            FfiConverterDouble.write(elongationPercent, into: &buf)
+            
+        
+        case let .correctorRatio(readingFactor):
+            writeInt(&buf, Int32(50))
+            FfiConverterDouble.write(readingFactor, into: &buf)
+            
+        
+        case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
+            writeInt(&buf, Int32(51))
+            FfiConverterDouble.write(engineRpm, into: &buf)
+            FfiConverterDouble.write(gearRatio, into: &buf)
+            FfiConverterDouble.write(nextGearRatio, into: &buf)
+            
+        
+        case let .standardAir(altitudeMetres):
+            writeInt(&buf, Int32(52))
+            FfiConverterDouble.write(altitudeMetres, into: &buf)
+            
+        
+        case let .rollingCoefficient(tyreBar,roadSpeedKmh):
+            writeInt(&buf, Int32(53))
+            FfiConverterDouble.write(tyreBar, into: &buf)
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            
+        
+        case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
+            writeInt(&buf, Int32(54))
+            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
+            FfiConverterDouble.write(massKg, into: &buf)
+            FfiConverterDouble.write(rollingCoefficient, into: &buf)
+            FfiConverterDouble.write(dragAreaM2, into: &buf)
+            FfiConverterDouble.write(airDensity, into: &buf)
+            FfiConverterDouble.write(gradePercent, into: &buf)
+            FfiConverterDouble.write(headWindKmh, into: &buf)
+            
+        
+        case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
+            writeInt(&buf, Int32(55))
+            FfiConverterDouble.write(wheelKw, into: &buf)
+            FfiConverterDouble.write(massKg, into: &buf)
+            FfiConverterDouble.write(rollingCoefficient, into: &buf)
+            FfiConverterDouble.write(dragAreaM2, into: &buf)
+            FfiConverterDouble.write(airDensity, into: &buf)
+            FfiConverterDouble.write(gradePercent, into: &buf)
+            FfiConverterDouble.write(headWindKmh, into: &buf)
+            
+        
+        case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
+            writeInt(&buf, Int32(56))
+            FfiConverterDouble.write(crankNm, into: &buf)
+            FfiConverterDouble.write(overallRatio, into: &buf)
+            FfiConverterDouble.write(driveEfficiency, into: &buf)
+            FfiConverterDouble.write(wheelRadiusMm, into: &buf)
+            
+        
+        case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
+            writeInt(&buf, Int32(57))
+            FfiConverterDouble.write(engineRpm, into: &buf)
+            FfiConverterDouble.write(peakPowerKw, into: &buf)
+            FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         }
     }
@@ -20507,6 +24698,10 @@ public enum UnitOfMeasure: Equatable, Hashable {
      * Grams a millilitre.
      */
     case gramMillilitre
+    /**
+     * Kilograms in a cubic metre.
+     */
+    case kilogramCubicMetre
 
 
 
@@ -20623,6 +24818,8 @@ public struct FfiConverterTypeUnitOfMeasure: FfiConverterRustBuffer {
         case 47: return .squareMetreLitre
         
         case 48: return .gramMillilitre
+        
+        case 49: return .kilogramCubicMetre
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -20822,6 +25019,10 @@ public struct FfiConverterTypeUnitOfMeasure: FfiConverterRustBuffer {
         
         case .gramMillilitre:
             writeInt(&buf, Int32(48))
+        
+        
+        case .kilogramCubicMetre:
+            writeInt(&buf, Int32(49))
         
         }
     }
@@ -21040,6 +25241,101 @@ public func FfiConverterTypeVerdict_lift(_ buf: RustBuffer) throws -> Verdict {
 #endif
 public func FfiConverterTypeVerdict_lower(_ value: Verdict) -> RustBuffer {
     return FfiConverterTypeVerdict.lower(value)
+}
+
+
+
+/**
+ * Whose limit it is.
+ */
+
+public enum WearRule: Equatable, Hashable {
+    
+    /**
+     * Entered by the owner from the manual.
+     */
+    case entered
+    /**
+     * Usual in makers' manuals of machines with sealed chains.
+     */
+    case manuals
+    /**
+     * Usual with makers of chains.
+     */
+    case chainMakers
+    /**
+     * For wheel sprockets of more than 67 teeth, by the handbooks.
+     */
+    case largeSprocket
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension WearRule: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWearRule: FfiConverterRustBuffer {
+    typealias SwiftType = WearRule
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WearRule {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .entered
+        
+        case 2: return .manuals
+        
+        case 3: return .chainMakers
+        
+        case 4: return .largeSprocket
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: WearRule, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .entered:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .manuals:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .chainMakers:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .largeSprocket:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWearRule_lift(_ buf: RustBuffer) throws -> WearRule {
+    return try FfiConverterTypeWearRule.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWearRule_lower(_ value: WearRule) -> RustBuffer {
+    return FfiConverterTypeWearRule.lower(value)
 }
 
 
@@ -21275,6 +25571,30 @@ fileprivate struct FfiConverterOptionString: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeAdjusterSpan: FfiConverterRustBuffer {
+    typealias SwiftType = AdjusterSpan?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeAdjusterSpan.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeAdjusterSpan.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeBleedVolume: FfiConverterRustBuffer {
     typealias SwiftType = BleedVolume?
 
@@ -21419,6 +25739,30 @@ fileprivate struct FfiConverterOptionTypeChainFit: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeCorrector: FfiConverterRustBuffer {
+    typealias SwiftType = Corrector?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeCorrector.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeCorrector.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeCoverNeed: FfiConverterRustBuffer {
     typealias SwiftType = CoverNeed?
 
@@ -21555,6 +25899,54 @@ fileprivate struct FfiConverterOptionTypeGearTrain: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeGearTrain.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeGearingMatch: FfiConverterRustBuffer {
+    typealias SwiftType = GearingMatch?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeGearingMatch.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeGearingMatch.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeHunting: FfiConverterRustBuffer {
+    typealias SwiftType = Hunting?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeHunting.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeHunting.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -21827,6 +26219,54 @@ fileprivate struct FfiConverterOptionTypeThreadMatch: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeTightSpot: FfiConverterRustBuffer {
+    typealias SwiftType = TightSpot?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTightSpot.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTightSpot.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTopSpeed: FfiConverterRustBuffer {
+    typealias SwiftType = TopSpeed?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTopSpeed.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTopSpeed.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeTorqueBand: FfiConverterRustBuffer {
     typealias SwiftType = TorqueBand?
 
@@ -21939,6 +26379,54 @@ fileprivate struct FfiConverterOptionTypeBrakeKind: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeBrakeKind.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeChainJoint: FfiConverterRustBuffer {
+    typealias SwiftType = ChainJoint?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeChainJoint.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeChainJoint.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeChainKind: FfiConverterRustBuffer {
+    typealias SwiftType = ChainKind?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeChainKind.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeChainKind.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -22235,6 +26723,30 @@ fileprivate struct FfiConverterOptionTypeSpeedometerDrive: FfiConverterRustBuffe
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeSprocketGoal: FfiConverterRustBuffer {
+    typealias SwiftType = SprocketGoal?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSprocketGoal.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSprocketGoal.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeTappedInto: FfiConverterRustBuffer {
     typealias SwiftType = TappedInto?
 
@@ -22299,6 +26811,30 @@ fileprivate struct FfiConverterOptionTypeUse: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeUse.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeWearRule: FfiConverterRustBuffer {
+    typealias SwiftType = WearRule?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeWearRule.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeWearRule.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -22507,6 +27043,31 @@ fileprivate struct FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeCorrectedReading: FfiConverterRustBuffer {
+    typealias SwiftType = [CorrectedReading]
+
+    public static func write(_ value: [CorrectedReading], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCorrectedReading.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CorrectedReading] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [CorrectedReading]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCorrectedReading.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeCover: FfiConverterRustBuffer {
     typealias SwiftType = [Cover]
 
@@ -22524,6 +27085,31 @@ fileprivate struct FfiConverterSequenceTypeCover: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCover.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeCruise: FfiConverterRustBuffer {
+    typealias SwiftType = [Cruise]
+
+    public static func write(_ value: [Cruise], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCruise.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Cruise] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Cruise]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCruise.read(from: &buf))
         }
         return seq
     }
@@ -22574,6 +27160,31 @@ fileprivate struct FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCureSheet.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeCurvePoint: FfiConverterRustBuffer {
+    typealias SwiftType = [CurvePoint]
+
+    public static func write(_ value: [CurvePoint], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCurvePoint.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CurvePoint] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [CurvePoint]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCurvePoint.read(from: &buf))
         }
         return seq
     }
@@ -22799,6 +27410,56 @@ fileprivate struct FfiConverterSequenceTypeFluidCard: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFluidCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeGearCurve: FfiConverterRustBuffer {
+    typealias SwiftType = [GearCurve]
+
+    public static func write(_ value: [GearCurve], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeGearCurve.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [GearCurve] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [GearCurve]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeGearCurve.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeGearDrop: FfiConverterRustBuffer {
+    typealias SwiftType = [GearDrop]
+
+    public static func write(_ value: [GearDrop], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeGearDrop.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [GearDrop] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [GearDrop]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeGearDrop.read(from: &buf))
         }
         return seq
     }
@@ -23232,6 +27893,31 @@ fileprivate struct FfiConverterSequenceTypePour: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypePowerPoint: FfiConverterRustBuffer {
+    typealias SwiftType = [PowerPoint]
+
+    public static func write(_ value: [PowerPoint], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePowerPoint.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PowerPoint] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PowerPoint]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePowerPoint.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeProbe: FfiConverterRustBuffer {
     typealias SwiftType = [Probe]
 
@@ -23249,6 +27935,31 @@ fileprivate struct FfiConverterSequenceTypeProbe: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeProbe.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeResistance: FfiConverterRustBuffer {
+    typealias SwiftType = [Resistance]
+
+    public static func write(_ value: [Resistance], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeResistance.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Resistance] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Resistance]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeResistance.read(from: &buf))
         }
         return seq
     }
@@ -23374,6 +28085,31 @@ fileprivate struct FfiConverterSequenceTypeSpan: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSpan.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSprocketPair: FfiConverterRustBuffer {
+    typealias SwiftType = [SprocketPair]
+
+    public static func write(_ value: [SprocketPair], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSprocketPair.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SprocketPair] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SprocketPair]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSprocketPair.read(from: &buf))
         }
         return seq
     }
@@ -23607,6 +28343,31 @@ fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeWearMark: FfiConverterRustBuffer {
+    typealias SwiftType = [WearMark]
+
+    public static func write(_ value: [WearMark], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWearMark.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WearMark] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WearMark]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWearMark.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeWorkLine: FfiConverterRustBuffer {
     typealias SwiftType = [WorkLine]
 
@@ -23649,6 +28410,31 @@ fileprivate struct FfiConverterSequenceTypeWorkSpan: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeWorkSpan.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeWornPosition: FfiConverterRustBuffer {
+    typealias SwiftType = [WornPosition]
+
+    public static func write(_ value: [WornPosition], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWornPosition.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WornPosition] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WornPosition]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWornPosition.read(from: &buf))
         }
         return seq
     }

@@ -6131,6 +6131,21 @@ public enum Query: Equatable, Hashable {
     case gearing(GearingAsk
     )
     /**
+     * Every pair of sprockets that the bike takes, best first.
+     */
+    case sprocketChoice(SprocketChoiceAsk
+    )
+    /**
+     * How far a chain is worn, its tight spot, where the axle goes.
+     */
+    case chainWear(ChainWearAsk
+    )
+    /**
+     * Thrust in each gear, resistance, top speed.
+     */
+    case thrust(ThrustAsk
+    )
+    /**
      * Electrical load against output.
      */
     case load(LoadAsk
@@ -6247,49 +6262,58 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 7: return .gearing(try FfiConverterTypeGearingAsk.read(from: &buf)
         )
         
-        case 8: return .load(try FfiConverterTypeLoadAsk.read(from: &buf)
+        case 8: return .sprocketChoice(try FfiConverterTypeSprocketChoiceAsk.read(from: &buf)
         )
         
-        case 9: return .brakes(try FfiConverterTypeBrakeAsk.read(from: &buf)
+        case 9: return .chainWear(try FfiConverterTypeChainWearAsk.read(from: &buf)
         )
         
-        case 10: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
+        case 10: return .thrust(try FfiConverterTypeThrustAsk.read(from: &buf)
         )
         
-        case 11: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
+        case 11: return .load(try FfiConverterTypeLoadAsk.read(from: &buf)
         )
         
-        case 12: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
+        case 12: return .brakes(try FfiConverterTypeBrakeAsk.read(from: &buf)
         )
         
-        case 13: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
+        case 13: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
         )
         
-        case 14: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
+        case 14: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
         )
         
-        case 15: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 15: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
         )
         
-        case 16: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 16: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
         )
         
-        case 17: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 17: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 18: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 18: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 19: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 19: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 20: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 20: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 21: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 21: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 22: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 22: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        )
+        
+        case 23: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        )
+        
+        case 24: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 25: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6335,78 +6359,93 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeGearingAsk.write(v1, into: &buf)
             
         
-        case let .load(v1):
+        case let .sprocketChoice(v1):
             writeInt(&buf, Int32(8))
+            FfiConverterTypeSprocketChoiceAsk.write(v1, into: &buf)
+            
+        
+        case let .chainWear(v1):
+            writeInt(&buf, Int32(9))
+            FfiConverterTypeChainWearAsk.write(v1, into: &buf)
+            
+        
+        case let .thrust(v1):
+            writeInt(&buf, Int32(10))
+            FfiConverterTypeThrustAsk.write(v1, into: &buf)
+            
+        
+        case let .load(v1):
+            writeInt(&buf, Int32(11))
             FfiConverterTypeLoadAsk.write(v1, into: &buf)
             
         
         case let .brakes(v1):
-            writeInt(&buf, Int32(9))
+            writeInt(&buf, Int32(12))
             FfiConverterTypeBrakeAsk.write(v1, into: &buf)
             
         
         case let .fasteners(v1):
-            writeInt(&buf, Int32(10))
+            writeInt(&buf, Int32(13))
             FfiConverterTypeFastenerAsk.write(v1, into: &buf)
             
         
         case let .filling(v1):
-            writeInt(&buf, Int32(11))
+            writeInt(&buf, Int32(14))
             FfiConverterTypeFillAsk.write(v1, into: &buf)
             
         
         case let .mixing(v1):
-            writeInt(&buf, Int32(12))
+            writeInt(&buf, Int32(15))
             FfiConverterTypeMixAsk.write(v1, into: &buf)
             
         
         case let .wire(v1):
-            writeInt(&buf, Int32(13))
+            writeInt(&buf, Int32(16))
             FfiConverterTypeWireAsk.write(v1, into: &buf)
             
         
         case let .cure(v1):
-            writeInt(&buf, Int32(14))
+            writeInt(&buf, Int32(17))
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
         case let .products(v1):
-            writeInt(&buf, Int32(15))
-            FfiConverterTypeBareAsk.write(v1, into: &buf)
-            
-        
-        case let .inspection(v1):
-            writeInt(&buf, Int32(16))
-            FfiConverterTypeInspectionAsk.write(v1, into: &buf)
-            
-        
-        case let .ripple(v1):
-            writeInt(&buf, Int32(17))
-            FfiConverterTypeRippleAsk.write(v1, into: &buf)
-            
-        
-        case let .bike(v1):
             writeInt(&buf, Int32(18))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
-        case let .history(v1):
+        case let .inspection(v1):
             writeInt(&buf, Int32(19))
+            FfiConverterTypeInspectionAsk.write(v1, into: &buf)
+            
+        
+        case let .ripple(v1):
+            writeInt(&buf, Int32(20))
+            FfiConverterTypeRippleAsk.write(v1, into: &buf)
+            
+        
+        case let .bike(v1):
+            writeInt(&buf, Int32(21))
+            FfiConverterTypeBareAsk.write(v1, into: &buf)
+            
+        
+        case let .history(v1):
+            writeInt(&buf, Int32(22))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }

@@ -567,6 +567,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func bundle(ask: BareAsk, moment: Moment?) throws  -> BundleSheet
     
     /**
+     * How far a chain is worn, its tight spot, where the axle goes.
+     */
+    func chainWear(ask: ChainWearAsk, moment: Moment?) throws  -> ChainWearSheet
+    
+    /**
      * Changes a job.
      */
     func changeJob(command: ChangeJob, moment: Moment?) throws  -> Outcome
@@ -797,6 +802,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func shelf(ask: BareAsk, moment: Moment?) throws  -> ShelfSheet
     
     /**
+     * Every pair of sprockets that the bike takes, best first.
+     */
+    func sprocketChoice(ask: SprocketChoiceAsk, moment: Moment?) throws  -> SprocketChoiceSheet
+    
+    /**
      * Starts a bike and opens it.
      */
     func startBike(command: StartBike, moment: Moment?) throws  -> Outcome
@@ -815,6 +825,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Takes a reading.
      */
     func takeReading(command: TakeReading, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Thrust in each gear, resistance, top speed.
+     */
+    func thrust(ask: ThrustAsk, moment: Moment?) throws  -> ThrustSheet
     
     /**
      * Ticks steps of a job off.
@@ -1051,6 +1066,20 @@ open func bundle(ask: BareAsk, moment: Moment? = nil)throws  -> BundleSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_bundle(
             self.uniffiCloneHandle(),
         FfiConverterTypeBareAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * How far a chain is worn, its tight spot, where the axle goes.
+     */
+open func chainWear(ask: ChainWearAsk, moment: Moment? = nil)throws  -> ChainWearSheet  {
+    return try  FfiConverterTypeChainWearSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_chain_wear(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeChainWearAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1701,6 +1730,20 @@ open func shelf(ask: BareAsk, moment: Moment? = nil)throws  -> ShelfSheet  {
 }
     
     /**
+     * Every pair of sprockets that the bike takes, best first.
+     */
+open func sprocketChoice(ask: SprocketChoiceAsk, moment: Moment? = nil)throws  -> SprocketChoiceSheet  {
+    return try  FfiConverterTypeSprocketChoiceSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeSprocketChoiceAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Starts a bike and opens it.
      */
 open func startBike(command: StartBike, moment: Moment? = nil)throws  -> Outcome  {
@@ -1751,6 +1794,20 @@ open func takeReading(command: TakeReading, moment: Moment? = nil)throws  -> Out
     uniffi_layshaft_uniffi_fn_method_bench_take_reading(
             self.uniffiCloneHandle(),
         FfiConverterTypeTakeReading_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Thrust in each gear, resistance, top speed.
+     */
+open func thrust(ask: ThrustAsk, moment: Moment? = nil)throws  -> ThrustSheet  {
+    return try  FfiConverterTypeThrustSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_thrust(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeThrustAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2012,6 +2069,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 32357) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 42256) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 45004) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2150,6 +2210,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_shelf() != 36148) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() != 18486) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 38629) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2160,6 +2223,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 37118) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 26011) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 57530) {

@@ -314,6 +314,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_bring_job_back(uint64_t ptr, R
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_bundle(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CHAIN_WEAR
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CHAIN_WEAR
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_chain_wear(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CHANGE_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CHANGE_JOB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_change_job(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -544,6 +549,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_settle(uint64_t ptr, RustBuffe
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_shelf(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SPROCKET_CHOICE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SPROCKET_CHOICE
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_BIKE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_BIKE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_bike(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -562,6 +572,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_tables(uint64_t ptr, RustBuffe
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TAKE_READING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TAKE_READING
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_take_reading(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_THRUST
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_THRUST
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_thrust(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TICK_STEP
@@ -904,6 +919,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_bundle(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CHAIN_WEAR
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CHAIN_WEAR
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_chain_wear(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CHANGE_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CHANGE_JOB
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_change_job(void
@@ -1180,6 +1201,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_shelf(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SPROCKET_CHOICE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SPROCKET_CHOICE
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_BIKE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_BIKE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_bike(void
@@ -1201,6 +1228,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_tables(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TAKE_READING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TAKE_READING
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_take_reading(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_THRUST
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_THRUST
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_thrust(void
     
 );
 #endif

@@ -36,6 +36,23 @@ export type AddReadyMade = {
 readyMade: string, };
 
 /**
+ * The adjuster, for the picture.
+ */
+export type AdjusterSpan = { 
+/**
+ * Least centre distance, mm.
+ */
+fromMm?: number | null, 
+/**
+ * Greatest centre distance, mm.
+ */
+toMm?: number | null, 
+/**
+ * Where the axle stands now, mm.
+ */
+presentMm: number, };
+
+/**
  * Answers an inspection item.
  */
 export type AnswerItem = { 
@@ -705,14 +722,143 @@ insideAdjuster?: boolean | null,
  */
 travelUsedPercent?: number | null, 
 /**
+ * Adjuster travel used there, millimetres, where its near end is known.
+ */
+travelUsedMm?: number | null, 
+/**
+ * Adjuster travel left there, millimetres, where its far end is known.
+ */
+travelLeftMm?: number | null, 
+/**
  * Stretch of the chain that the adjuster can still take up from there, per cent, where its far end is known.
  */
-wearRoomPercent?: number | null, };
+wearRoomPercent?: number | null, 
+/**
+ * Where the axle comes to stand at each limit of wear.
+ */
+worn: Array<WornPosition>, 
+/**
+ * How much of the chain is free with the wheel fully forward, millimetres, where that end is known. Below zero it cannot be
+ * closed there.
+ */
+freeForwardMm?: number | null, 
+/**
+ * Whether the chain can be closed with the wheel forward; unknown where that end is.
+ */
+fitsForward?: boolean | null, };
+
+/**
+ * How the two ends of a chain are joined.
+ */
+export type ChainJoint = "clip" | "rivet" | "endless";
+
+/**
+ * Whether the joints of a chain keep their own grease in.
+ */
+export type ChainKind = "plain" | "sealed";
 
 /**
  * Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
  */
 export type ChainSize = "c415" | "c420" | "c428" | "c520" | "c525" | "c530" | "c532" | "c630";
+
+/**
+ * What was measured. What is left out is taken from the fitted bike, or stays unknown.
+ */
+export type ChainWearAsk = { 
+/**
+ * Chain size.
+ */
+chainSize?: ChainSize | null, 
+/**
+ * Pitches measured over, pin to pin; left out: 20.
+ */
+pitches?: number | null, 
+/**
+ * Length over them, pulled taut, mm: the longest of several places.
+ */
+measuredMm?: number | null, 
+/**
+ * Slack at places round the whole chain, mm, wheel turned on a little each time.
+ */
+slackMm: Array<number>, 
+/**
+ * Least slack by the manual, mm.
+ */
+chainSlackFromMm?: number | null, 
+/**
+ * Most slack by the manual, mm.
+ */
+chainSlackToMm?: number | null, 
+/**
+ * Wear limit by the manual, per cent.
+ */
+chainWearLimitPercent?: number | null, };
+
+/**
+ * The page on chain wear.
+ */
+export type ChainWearSheet = { 
+/**
+ * Chain size as written on it.
+ */
+size: string, 
+/**
+ * Pitch, mm.
+ */
+pitchMm: number, 
+/**
+ * Pitches measured over.
+ */
+pitches: number, 
+/**
+ * Length over them of a new chain, mm.
+ */
+newMm: number, 
+/**
+ * Length measured, mm.
+ */
+measuredMm?: number | null, 
+/**
+ * Elongation, per cent.
+ */
+elongationPercent?: number | null, 
+/**
+ * Elongation that was noted last as a reading of the bike (`chain.elongation`), per cent.
+ */
+notedPercent?: number | null, 
+/**
+ * Whether the chain is worn out; open where nothing was measured or the limits differ.
+ */
+judgement: Judgement, 
+/**
+ * Why.
+ */
+why: string, 
+/**
+ * The limits, each by name, with its mark on the rule.
+ */
+limits: Array<WearMark>, 
+/**
+ * Slack round the chain.
+ */
+tightSpot?: TightSpot | null, 
+/**
+ * Where the axle stands with this chain: as measured first, then at each limit; empty where the axle is not known.
+ */
+positions: Array<WornPosition>, 
+/**
+ * What to mind.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
 
 /**
  * Changes a job.
@@ -822,6 +968,84 @@ source?: LightSource | null,
 testVolts?: number | null, };
 
 /**
+ * A reading at a test speed, now and with the corrector.
+ */
+export type CorrectedReading = { 
+/**
+ * True speed, km/h.
+ */
+trueKmh: number, 
+/**
+ * Shown now, km/h.
+ */
+shownNowKmh: number, 
+/**
+ * Shown with the gear pair of the corrector, km/h.
+ */
+shownCorrectedKmh: number, 
+/**
+ * Least that type approval allows, km/h.
+ */
+allowedFromKmh: number, 
+/**
+ * Most that type approval allows, km/h.
+ */
+allowedToKmh: number, 
+/**
+ * Most that is allowed to a machine out of production (L3 to L5), km/h; from memory, unconfirmed.
+ */
+productionToKmh: number, };
+
+/**
+ * What a corrector must do. A ratio here is cable turns out for one turn in: above 1 it makes the speedometer read more.
+ */
+export type Corrector = { 
+/**
+ * Reading over true speed without a corrector.
+ */
+readingFactor: number, 
+/**
+ * Whether the error as made is known; else it is taken as none, and nothing here is sure.
+ */
+asMadeKnown: boolean, 
+/**
+ * Whether one is needed for the band; unknown where the error as made is.
+ */
+needed?: boolean | null, 
+/**
+ * Ratio that makes it read true.
+ */
+toTrue: number, 
+/**
+ * Ratio that brings it back to what it read as made.
+ */
+toAsMade: number, 
+/**
+ * Least ratio inside the band.
+ */
+bandFrom: number, 
+/**
+ * Greatest ratio inside the band.
+ */
+bandTo: number, 
+/**
+ * Teeth (or turns) of the side that drives, of the simplest pair inside the band.
+ */
+drivingTeeth: number, 
+/**
+ * Teeth of the side that is driven.
+ */
+drivenTeeth: number, 
+/**
+ * Readings at the test speeds.
+ */
+readings: Array<CorrectedReading>, 
+/**
+ * What the band does not say.
+ */
+note: string, };
+
+/**
  * An area to be painted.
  */
 export type CoverAsk = { 
@@ -886,6 +1110,31 @@ cansLeast: number,
  * Cans at the greatest loss.
  */
 cansMost: number, };
+
+/**
+ * Cruising at a speed.
+ */
+export type Cruise = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Engine speed in top, revolutions a minute.
+ */
+rpmInTop: number, 
+/**
+ * Power that it takes at the wheel, kW.
+ */
+neededKw: number, 
+/**
+ * Power at the wheel at hand in top, kW.
+ */
+atHandKw: number, 
+/**
+ * The highest gear that holds it; none where no gear does.
+ */
+highestGear?: number | null, };
 
 /**
  * What to work out: a coat of the bike by its mark, or a product to try.
@@ -1017,6 +1266,23 @@ export type CureState = "wet" | "touchDry" | "recoatOpen" | "recoatShut" | "hand
 export type CurrentList = "conservative" | "towing" | "thinWall";
 
 /**
+ * A point of a thrust line.
+ */
+export type CurvePoint = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Thrust, N.
+ */
+newtons: number, };
+
+/**
  * The start of a day.
  */
 export type DayMark = { 
@@ -1111,7 +1377,63 @@ speedometerOverPercent?: number | null,
 /**
  * Engine speed limit, revolutions a minute.
  */
-revLimitRpm?: number | null, };
+revLimitRpm?: number | null, 
+/**
+ * Fewest teeth in front before the chain rubs on the swing arm.
+ */
+frontTeethMin?: number | null, 
+/**
+ * Most teeth in front that clear crankcase and cover.
+ */
+frontTeethMax?: number | null, 
+/**
+ * Fewest teeth behind that leave room for the bolts.
+ */
+rearTeethMin?: number | null, 
+/**
+ * Most teeth behind that clear swing arm and guard.
+ */
+rearTeethMax?: number | null, 
+/**
+ * Chain size that the gearbox sprocket is cut for.
+ */
+frontSprocketSize?: ChainSize | null, 
+/**
+ * Chain size that the wheel sprocket is cut for.
+ */
+rearSprocketSize?: ChainSize | null, 
+/**
+ * Plain or sealed chain.
+ */
+chainKind?: ChainKind | null, 
+/**
+ * How the chain is joined.
+ */
+chainJoint?: ChainJoint | null, 
+/**
+ * Wear at which the chain is renewed, per cent, by the manual.
+ */
+chainWearLimitPercent?: number | null, 
+/**
+ * Least slack that the manual asks for, millimetres.
+ */
+chainSlackFromMm?: number | null, 
+/**
+ * Most slack that the manual allows, millimetres.
+ */
+chainSlackToMm?: number | null, 
+/**
+ * Power at the crankshaft against engine speed, lowest speed first.
+ */
+powerCurve: Array<PowerPoint>, 
+/**
+ * Drag area of machine and rider (coefficient times frontal area), square metres.
+ */
+dragAreaM2?: number | null, 
+/**
+ * Share of the crankshaft's power that reaches the rear wheel.
+ */
+driveEfficiency?: number | null, };
 
 /**
  * A drum brake.
@@ -1621,6 +1943,56 @@ mixesWith: Array<FluidGrade>, };
 export type FluidGrade = "dot3" | "dot4" | "dot5" | "dot51" | "mineral";
 
 /**
+ * Thrust in one gear.
+ */
+export type GearCurve = { 
+/**
+ * Gear, first is 1.
+ */
+gear: number, 
+/**
+ * Overall ratio.
+ */
+overallRatio: number, 
+/**
+ * The line, slowest first; it ends at the engine's limit.
+ */
+points: Array<CurvePoint>, 
+/**
+ * Most thrust of the line, N.
+ */
+mostNewtons: number, 
+/**
+ * Highest speed that the gear holds; none where it cannot hold any.
+ */
+top?: TopSpeed | null, };
+
+/**
+ * The drop of engine speed from one gear to the next.
+ */
+export type GearDrop = { 
+/**
+ * From this gear.
+ */
+fromGear: number, 
+/**
+ * To the next one.
+ */
+toGear: number, 
+/**
+ * Engine speed before, revolutions a minute: the limit.
+ */
+fromRpm: number, 
+/**
+ * Engine speed after, revolutions a minute.
+ */
+toRpm: number, 
+/**
+ * Drop, per cent.
+ */
+dropPercent: number, };
+
+/**
  * One gear.
  */
 export type GearLine = { 
@@ -1696,6 +2068,39 @@ chainLinks?: number | null,
 roadSpeedKmh?: number | null, };
 
 /**
+ * Top gear against the engine's peak power.
+ */
+export type GearingMatch = { 
+/**
+ * Verdict.
+ */
+verdict: GearingVerdict, 
+/**
+ * Highest speed of top gear, km/h; none where it holds none.
+ */
+topGearKmh?: number | null, 
+/**
+ * Engine speed there, revolutions a minute.
+ */
+topGearRpm?: number | null, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm: number, 
+/**
+ * The one against the other, per cent; below zero it falls short of peak power.
+ */
+offPercent?: number | null, 
+/**
+ * Speed that peak power would hold with the best possible gearing, km/h.
+ */
+bestKmh?: number | null, 
+/**
+ * Final drive ratio that would give it in top gear.
+ */
+bestFinalRatio?: number | null, };
+
+/**
  * The gearing page.
  */
 export type GearingSheet = { 
@@ -1728,6 +2133,10 @@ chain?: ChainFit | null,
  */
 speedometer?: SpeedometerShift | null, 
 /**
+ * What a corrector must do, where the shift is known.
+ */
+corrector?: Corrector | null, 
+/**
  * What is worth saying.
  */
 findings: Array<Finding>, 
@@ -1735,6 +2144,16 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * Whether top gear suits the engine.
+ */
+export type GearingVerdict = "suits" | "tooTall" | "tooShort";
+
+/**
+ * What ends the speed.
+ */
+export type HeldBy = "power" | "engineLimit";
 
 /**
  * Asks for every value that a record has had.
@@ -1757,6 +2176,27 @@ export type HistorySheet = {
  * The facts.
  */
 facts: Array<Fact>, };
+
+/**
+ * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
+ */
+export type Hunting = { 
+/**
+ * Turns of the gearbox sprocket until the same tooth meets the same link.
+ */
+frontTurns: number, 
+/**
+ * Turns of the wheel sprocket until the same tooth meets the same link.
+ */
+rearTurns: number, 
+/**
+ * Greatest common divisor of front teeth and links.
+ */
+frontDivisor: number, 
+/**
+ * Greatest common divisor of rear teeth and links.
+ */
+rearDivisor: number, };
 
 /**
  * Name, papers and the few figures that rules depend on.
@@ -1798,6 +2238,14 @@ peakPowerKw?: number | null,
  * Engine speed of peak power, revolutions a minute.
  */
 peakPowerRpm?: number | null, 
+/**
+ * Peak torque at the crankshaft, newton metres.
+ */
+peakTorqueNm?: number | null, 
+/**
+ * Engine speed of peak torque, revolutions a minute.
+ */
+peakTorqueRpm?: number | null, 
 /**
  * Inspection pack that the owner means to pass.
  */
@@ -2741,6 +3189,24 @@ times: number,
 eachMl: number, };
 
 /**
+ * One point of the engine's power curve.
+ */
+export type PowerPoint = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+rpm: number, 
+/**
+ * Power, kilowatts.
+ */
+kw: number, };
+
+/**
+ * Where the engine's power comes from.
+ */
+export type PowerSource = "points" | "peaks" | "peakPower";
+
+/**
  * A product's data. Times hold at the reference temperature.
  */
 export type Product = { 
@@ -2930,7 +3396,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The fold of all items.
@@ -3236,6 +3702,31 @@ export type ReopenJob = {
 id: string, };
 
 /**
+ * What holds the machine back at a speed, newtons.
+ */
+export type Resistance = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Rolling of the tyres, N.
+ */
+rollingNewtons: number, 
+/**
+ * Slope, N; below zero it pushes.
+ */
+slopeNewtons: number, 
+/**
+ * Air, N; below zero it pushes.
+ */
+airNewtons: number, 
+/**
+ * All of it, N.
+ */
+totalNewtons: number, };
+
+/**
  * What the rider is doing, as far as the electrics care.
  */
 export type RidingState = "standing" | "day" | "lights" | "busy";
@@ -3273,6 +3764,19 @@ items: Array<ItemShift>,
  * Parts and jobs that follow, one sentence each.
  */
 follows: Array<string>, };
+
+/**
+ * How rolling is reckoned.
+ */
+export type RollingLaw = { "kind": "constant", 
+/**
+ * Coefficient, a pure number.
+ */
+rollingCoefficient: number, } | { "kind": "byPressure", 
+/**
+ * Tyre pressure, bar.
+ */
+tyreBar: number, };
 
 /**
  * Where a screw sits, as far as its replacement is concerned.
@@ -3519,6 +4023,178 @@ currency: string,
  * Sum of the parts ordered, here or fitted, in the smallest unit.
  */
 minor: number, };
+
+/**
+ * What is wanted, and what can be had.
+ */
+export type SprocketChoiceAsk = { 
+/**
+ * What is wanted; left out: nothing in particular.
+ */
+goal?: SprocketGoal | null, 
+/**
+ * Gearbox sprockets that can be had; empty: any.
+ */
+frontSizes: Array<number>, 
+/**
+ * Wheel sprockets that can be had; empty: any.
+ */
+rearSizes: Array<number>, 
+/**
+ * Road speed of the comparison, km/h; left out: 80.
+ */
+roadSpeedKmh?: number | null, 
+/**
+ * Pairs shown, the best ones; left out: 120.
+ */
+most?: number | null, };
+
+/**
+ * The page on choosing sprockets.
+ */
+export type SprocketChoiceSheet = { 
+/**
+ * Teeth in front as fitted.
+ */
+fittedFront: number, 
+/**
+ * Teeth behind as fitted.
+ */
+fittedRear: number, 
+/**
+ * Final drive ratio as fitted.
+ */
+fittedRatio: number, 
+/**
+ * Final drive ratio that would meet the goal exactly, where the goal is a ratio.
+ */
+wantedRatio?: number | null, 
+/**
+ * The teeth that were looked through.
+ */
+limits: TeethLimits, 
+/**
+ * The adjuster, where the axle is known.
+ */
+adjuster?: AdjusterSpan | null, 
+/**
+ * Road speed of the comparison, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * The pairs, best first.
+ */
+pairs: Array<SprocketPair>, 
+/**
+ * Pairs that were looked through.
+ */
+pairsInAll: number, 
+/**
+ * The order of the list, in words.
+ */
+order: string, 
+/**
+ * What to mind.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How the best pair was worked out.
+ */
+working: Working, };
+
+/**
+ * What is wanted.
+ */
+export type SprocketGoal = { "kind": "speedAtRpm", 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Gear, first is 1; left out: top.
+ */
+gear: number | null, } | { "kind": "taller", 
+/**
+ * By so many per cent.
+ */
+tallerPercent: number, } | { "kind": "speedometer" };
+
+/**
+ * A pair of sprockets.
+ */
+export type SprocketPair = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, 
+/**
+ * It is what is on the bike.
+ */
+fitted: boolean, 
+/**
+ * Final drive ratio.
+ */
+finalRatio: number, 
+/**
+ * Speed at the same engine speed against what is fitted, per cent; above zero is taller.
+ */
+speedChangePercent: number, 
+/**
+ * Engine speed at the same road speed against what is fitted, per cent.
+ */
+rpmChangePercent: number, 
+/**
+ * How far from the goal, per cent of the speed wanted (or of the true speed for the speedometer); above zero is more.
+ */
+offGoalPercent?: number | null, 
+/**
+ * Speed in the gear of the goal at its engine speed, km/h.
+ */
+kmhAtGoalRpm?: number | null, 
+/**
+ * Engine speed in top at the comparison speed, revolutions a minute.
+ */
+rpmAtRoadSpeed?: number | null, 
+/**
+ * Speed in top at the engine speed limit, km/h.
+ */
+kmhAtLimit?: number | null, 
+/**
+ * The chain, where its size and the axle are known.
+ */
+chain?: ChainFit | null, 
+/**
+ * Whether the chain on the bike can stay; unknown where its links are.
+ */
+chainStays?: boolean | null, 
+/**
+ * Why no chain runs on it.
+ */
+cannotRun?: string | null, 
+/**
+ * Hunting, where the links are known.
+ */
+hunting?: Hunting | null, 
+/**
+ * The speedometer, where its drive is known.
+ */
+speedometer?: SpeedometerShift | null, 
+/**
+ * Fine: the axle lands inside the adjuster. Outside: it does not, or no chain runs. Open: not known.
+ */
+judgement: Judgement, };
 
 /**
  * Where in the rebuild a job belongs.
@@ -4277,7 +4953,203 @@ lossPercent: number,
 /**
  * Can, millilitres.
  */
-canMl: number, };
+canMl: number, } | { "kind": "wantedRatio", 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Primary reduction.
+ */
+primaryRatio: number, 
+/**
+ * Gear ratio.
+ */
+gearRatio: number, 
+/**
+ * Rolling circumference, millimetres.
+ */
+circumferenceMm: number, } | { "kind": "hunting", 
+/**
+ * Teeth.
+ */
+teeth: number, 
+/**
+ * Links.
+ */
+chainLinks: number, } | { "kind": "chainDimensions", 
+/**
+ * Size as written on the chain.
+ */
+chainSize: string, } | { "kind": "chainOnSprocket", 
+/**
+ * Size of the chain.
+ */
+chainSize: string, 
+/**
+ * Size that the sprocket is cut for.
+ */
+sprocketSize: string, } | { "kind": "chainElongation", 
+/**
+ * Length, millimetres.
+ */
+measuredMm: number, 
+/**
+ * Pitches that it goes over.
+ */
+pitches: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, } | { "kind": "wornLength", 
+/**
+ * Pitches.
+ */
+pitches: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Elongation, per cent.
+ */
+elongationPercent: number, } | { "kind": "wornCentreDistance", 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, 
+/**
+ * Links.
+ */
+chainLinks: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Elongation, per cent.
+ */
+elongationPercent: number, } | { "kind": "correctorRatio", 
+/**
+ * Reading over true speed.
+ */
+readingFactor: number, } | { "kind": "gearDrop", 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Ratio of the gear.
+ */
+gearRatio: number, 
+/**
+ * Ratio of the next one.
+ */
+nextGearRatio: number, } | { "kind": "standardAir", 
+/**
+ * Height above the sea, metres.
+ */
+altitudeMetres: number, } | { "kind": "rollingCoefficient", 
+/**
+ * Tyre pressure, bar.
+ */
+tyreBar: number, 
+/**
+ * Road speed, km/h, up to 165.
+ */
+roadSpeedKmh: number, } | { "kind": "roadLoad", 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, 
+/**
+ * Rolling coefficient.
+ */
+rollingCoefficient: number, 
+/**
+ * Drag area, square metres.
+ */
+dragAreaM2: number, 
+/**
+ * Density of the air, kilograms in a cubic metre.
+ */
+airDensity: number, 
+/**
+ * Grade, per cent.
+ */
+gradePercent: number, 
+/**
+ * Head wind, km/h.
+ */
+headWindKmh: number, } | { "kind": "powerSpeed", 
+/**
+ * Power at the wheel, kilowatts.
+ */
+wheelKw: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, 
+/**
+ * Rolling coefficient.
+ */
+rollingCoefficient: number, 
+/**
+ * Drag area, square metres.
+ */
+dragAreaM2: number, 
+/**
+ * Density of the air, kilograms in a cubic metre.
+ */
+airDensity: number, 
+/**
+ * Grade, per cent.
+ */
+gradePercent: number, 
+/**
+ * Head wind, km/h.
+ */
+headWindKmh: number, } | { "kind": "thrust", 
+/**
+ * Torque at the crankshaft, newton metres.
+ */
+crankNm: number, 
+/**
+ * Overall ratio.
+ */
+overallRatio: number, 
+/**
+ * Share of the power that reaches the wheel.
+ */
+driveEfficiency: number, 
+/**
+ * Radius of the wheel, millimetres.
+ */
+wheelRadiusMm: number, } | { "kind": "cubicPower", 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Peak power, kilowatts.
+ */
+peakPowerKw: number, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm: number, };
 
 /**
  * Battery and alternator.
@@ -4340,6 +5212,35 @@ reading: Reading, };
 export type TappedInto = "steel" | "castIron" | "wroughtAluminium" | "castAluminium";
 
 /**
+ * The teeth that are looked through.
+ */
+export type TeethLimits = { 
+/**
+ * Fewest in front.
+ */
+frontFrom: number, 
+/**
+ * Most in front.
+ */
+frontTo: number, 
+/**
+ * Both ends in front are entered on the bike; else assumed.
+ */
+frontKnown: boolean, 
+/**
+ * Fewest behind.
+ */
+rearFrom: number, 
+/**
+ * Most behind.
+ */
+rearTo: number, 
+/**
+ * Both ends behind are entered on the bike; else assumed.
+ */
+rearKnown: boolean, };
+
+/**
  * Family of a thread.
  */
 export type ThreadFamily = "metricCoarse" | "metricFine" | "oldJis" | "unc" | "unf" | "whitworth" | "bsf" | "cycle";
@@ -4394,6 +5295,172 @@ fits: boolean,
 hint?: string | null, };
 
 /**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+export type ThrustAsk = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth?: number | null, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth?: number | null, 
+/**
+ * Points of the power curve; empty: the bike's, else its peaks.
+ */
+powerCurve: Array<PowerPoint>, 
+/**
+ * The power was measured at the wheel; left out: at the crankshaft.
+ */
+powerAtWheel?: boolean | null, 
+/**
+ * Share of the power that reaches the wheel; left out: the bike's, else 0.9.
+ */
+driveEfficiency?: number | null, 
+/**
+ * Rider, luggage and fluids, kg; left out: 90.
+ */
+loadKg?: number | null, 
+/**
+ * Drag area, m²; left out: the bike's, else 0.6.
+ */
+dragAreaM2?: number | null, 
+/**
+ * Rolling coefficient; left out: 0.02, unless the tyre pressure is given.
+ */
+rollingCoefficient?: number | null, 
+/**
+ * Tyre pressure, bar: rolling then goes by pressure and speed.
+ */
+tyreBar?: number | null, 
+/**
+ * Grade, per cent; left out: level.
+ */
+gradePercent?: number | null, 
+/**
+ * Head wind, km/h; left out: none.
+ */
+headWindKmh?: number | null, 
+/**
+ * Height above the sea, m; left out: 0.
+ */
+altitudeMetres?: number | null, 
+/**
+ * Temperature of the air, °C; left out: that of the standard day at that height.
+ */
+celsius?: number | null, 
+/**
+ * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
+ */
+cruiseKmh: Array<number>, };
+
+/**
+ * The page on thrust and top speed.
+ */
+export type ThrustSheet = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, 
+/**
+ * Where the power comes from.
+ */
+powerSource: PowerSource, 
+/**
+ * Peak power, kW.
+ */
+peakKw: number, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakRpm: number, 
+/**
+ * Engine speed limit, revolutions a minute.
+ */
+limitRpm: number, 
+/**
+ * The power curve that was used, for the picture.
+ */
+powerCurve: Array<PowerPoint>, 
+/**
+ * Machine, rider, luggage and fluids, kg.
+ */
+massKg: number, 
+/**
+ * Rolling.
+ */
+rolling: RollingLaw, 
+/**
+ * Drag area, m².
+ */
+dragAreaM2: number, 
+/**
+ * Share of the power that reaches the wheel.
+ */
+driveEfficiency: number, 
+/**
+ * Density of the air, kg/m³.
+ */
+airDensity: number, 
+/**
+ * Grade, per cent.
+ */
+gradePercent: number, 
+/**
+ * Head wind, km/h.
+ */
+headWindKmh: number, 
+/**
+ * Thrust in each gear.
+ */
+gears: Array<GearCurve>, 
+/**
+ * Resistance against speed.
+ */
+resistance: Array<Resistance>, 
+/**
+ * Highest speed in any gear.
+ */
+top?: TopSpeed | null, 
+/**
+ * The same with the sprockets that are fitted, on the same road.
+ */
+fittedTop?: TopSpeed | null, 
+/**
+ * Top gear against peak power.
+ */
+gearing?: GearingMatch | null, 
+/**
+ * Drops from gear to gear.
+ */
+drops: Array<GearDrop>, 
+/**
+ * Cruising.
+ */
+cruises: Array<Cruise>, 
+/**
+ * What was taken without being entered.
+ */
+assumptions: Array<string>, 
+/**
+ * What to mind.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
  * Ticks steps of a job off.
  */
 export type TickStep = { 
@@ -4405,6 +5472,43 @@ id: string,
  * Steps done, from the first.
  */
 stepsDone: number, };
+
+/**
+ * Slack round the whole chain.
+ */
+export type TightSpot = { 
+/**
+ * Readings, in the order taken, mm.
+ */
+readingsMm: Array<number>, 
+/**
+ * Slack at the tightest place, mm.
+ */
+tightestMm: number, 
+/**
+ * Slack at the slackest place, mm.
+ */
+slackestMm: number, 
+/**
+ * The one less the other, mm; none of a single reading.
+ */
+spreadMm?: number | null, 
+/**
+ * Least by the manual, mm.
+ */
+fromMm?: number | null, 
+/**
+ * Most by the manual, mm.
+ */
+toMm?: number | null, 
+/**
+ * Whether the tightest place lies in the manual's range; open where the range is not known.
+ */
+judgement: Judgement, 
+/**
+ * Why.
+ */
+why: string, };
 
 /**
  * The maker's torque for one joint of this bike. It wins over every worked-out figure.
@@ -4493,6 +5597,31 @@ jobsDone: number,
  * All jobs.
  */
 jobs: number, };
+
+/**
+ * The highest speed of a gear.
+ */
+export type TopSpeed = { 
+/**
+ * Gear, first is 1.
+ */
+gear: number, 
+/**
+ * Speed, km/h.
+ */
+kmh: number, 
+/**
+ * Engine speed there, revolutions a minute.
+ */
+rpm: number, 
+/**
+ * What ends it.
+ */
+heldBy: HeldBy, 
+/**
+ * Resistance there.
+ */
+resistance: Resistance, };
 
 /**
  * The torque as a band.
@@ -4597,7 +5726,7 @@ batch: string, };
 /**
  * A unit that a number of the trade carries.
  */
-export type Unit = "none" | "percent" | "teeth" | "links" | "millimetre" | "inch" | "metre" | "foot" | "kilometreHour" | "mileHour" | "rpm" | "watt" | "kilowatt" | "metricHorsepower" | "volt" | "ampere" | "ampereHour" | "ohm" | "minute" | "hour" | "day" | "celsius" | "fahrenheit" | "kelvin" | "relativeHumidity" | "newton" | "newtonMetre" | "poundFoot" | "bar" | "psi" | "kilogram" | "pound" | "litre" | "millilitre" | "fluidOunce" | "flashesMinute" | "metreSecondSquared" | "year" | "second" | "degree" | "squareMillimetre" | "megapascal" | "turnsInch" | "micrometre" | "gram" | "squareMetre" | "squareMetreLitre" | "gramMillilitre";
+export type Unit = "none" | "percent" | "teeth" | "links" | "millimetre" | "inch" | "metre" | "foot" | "kilometreHour" | "mileHour" | "rpm" | "watt" | "kilowatt" | "metricHorsepower" | "volt" | "ampere" | "ampereHour" | "ohm" | "minute" | "hour" | "day" | "celsius" | "fahrenheit" | "kelvin" | "relativeHumidity" | "newton" | "newtonMetre" | "poundFoot" | "bar" | "psi" | "kilogram" | "pound" | "litre" | "millilitre" | "fluidOunce" | "flashesMinute" | "metreSecondSquared" | "year" | "second" | "degree" | "squareMillimetre" | "megapascal" | "turnsInch" | "micrometre" | "gram" | "squareMetre" | "squareMetreLitre" | "gramMillilitre" | "kilogramCubicMetre";
 
 /**
  * A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.
@@ -4646,6 +5775,49 @@ hours?: number | null,
  * The coating product whose full cure is waited for.
  */
 product?: string | null, };
+
+/**
+ * A limit of wear.
+ */
+export type WearLimit = { 
+/**
+ * Whose it is.
+ */
+rule: WearRule, 
+/**
+ * Its name in words.
+ */
+name: string, 
+/**
+ * Elongation at the limit, per cent.
+ */
+percent: number, 
+/**
+ * Where it comes from.
+ */
+source: Source, };
+
+/**
+ * A limit with the length that it means on the rule.
+ */
+export type WearMark = { 
+/**
+ * The limit.
+ */
+limit: WearLimit, 
+/**
+ * Length over the pitches at the limit, mm.
+ */
+mm: number, 
+/**
+ * What is left to it, mm; below zero it is passed; none where nothing was measured.
+ */
+leftMm?: number | null, };
+
+/**
+ * Whose limit it is.
+ */
+export type WearRule = "entered" | "manuals" | "chainMakers" | "largeSprocket";
 
 /**
  * How heavy a finding weighs.
@@ -4824,6 +5996,31 @@ sources: Array<Source>,
 range: string, };
 
 /**
+ * Where the axle stands with a worn chain.
+ */
+export type WornPosition = { 
+/**
+ * Elongation, per cent.
+ */
+wearPercent: number, 
+/**
+ * The limit that this is; none for a measured chain.
+ */
+rule?: WearRule | null, 
+/**
+ * Centre distance, millimetres.
+ */
+centreDistanceMm: number, 
+/**
+ * Whether that lies inside the adjuster, where its ends are known.
+ */
+insideAdjuster?: boolean | null, 
+/**
+ * Adjuster travel left, millimetres, where its far end is known.
+ */
+travelLeftMm?: number | null, };
+
+/**
  * The local clock, as the host knows it for the years at hand. Empty is UTC.
  */
 export type Zone = { 
@@ -4858,6 +6055,9 @@ export interface QueryMap {
   job: JobSheet;
   readyMade: ReadyMadeSheet;
   gearing: GearingSheet;
+  sprocketChoice: SprocketChoiceSheet;
+  chainWear: ChainWearSheet;
+  thrust: ThrustSheet;
   load: LoadSheet;
   brakes: BrakeSheet;
   fasteners: FastenerSheet;

@@ -27,6 +27,10 @@ pub struct Identity {
     pub peak_power_kw: Option<f64>,
     /// Engine speed of peak power, revolutions a minute.
     pub peak_power_rpm: Option<f64>,
+    /// Peak torque at the crankshaft, newton metres.
+    pub peak_torque_nm: Option<f64>,
+    /// Engine speed of peak torque, revolutions a minute.
+    pub peak_torque_rpm: Option<f64>,
     /// Inspection pack that the owner means to pass.
     pub pack: Option<String>,
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
@@ -50,6 +54,8 @@ impl Identity {
         bounds::DRY_MASS.check_known(self.dry_mass_kg)?;
         bounds::PEAK_POWER.check_known(self.peak_power_kw)?;
         bounds::Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }.check_known(self.peak_power_rpm)?;
+        bounds::PEAK_TORQUE.check_known(self.peak_torque_nm)?;
+        bounds::PEAK_TORQUE_RPM.check_known(self.peak_torque_rpm)?;
         if let Some(day) = &self.hoped_for {
             crate::plan::check_day("hopedFor", "Day hoped for", day)?;
         }

@@ -3,6 +3,7 @@
 //! Every field may be unknown. A calculation that needs an unknown value refuses and names it; nothing is guessed.
 
 mod assemble;
+mod drive;
 mod identity;
 mod job;
 mod part;
@@ -12,13 +13,15 @@ mod spec;
 mod tightening;
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
+pub(crate) use drive::in_order;
+pub use drive::{ChainJoint, ChainKind, ChainSize, Drive, PowerPoint, SpeedometerDrive};
 pub use identity::{Identity, Place};
 pub use job::{Job, JobState, Stage, Step, Wait};
 pub use part::{Part, PartState};
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
 pub use reading::{Climate, Reading};
 pub use spec::{
-    Brake, BrakeKind, ChainSize, Consumer, Drive, End, FillKind, Filling, Fluid, LightSource, OutputPoint, Side, Slot,
-    Spec, SpeedometerDrive, Supply, Use, Wheel,
+    Brake, BrakeKind, Consumer, End, FillKind, Filling, Fluid, LightSource, OutputPoint, Side, Slot, Spec, Supply, Use,
+    Wheel,
 };
 pub use tightening::Tightening;

@@ -2,6 +2,7 @@
 
 use layshaft_wire::wire;
 
+use super::Drive;
 use crate::bounds::{self, Bound};
 use crate::brakes::FluidGrade;
 use crate::changes::Record;
@@ -24,67 +25,6 @@ pub enum End {
     Front,
     /// Rear.
     Rear,
-}
-
-/// Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
-#[wire]
-pub enum ChainSize {
-    /// 12.7 mm pitch, 4.76 mm between the inner plates.
-    C415,
-    /// 12.7 mm pitch, 6.35 mm between the inner plates.
-    C420,
-    /// 12.7 mm pitch, 7.94 mm between the inner plates.
-    C428,
-    /// 15.875 mm pitch, 6.35 mm between the inner plates.
-    C520,
-    /// 15.875 mm pitch, 7.94 mm between the inner plates.
-    C525,
-    /// 15.875 mm pitch, 9.53 mm between the inner plates.
-    C530,
-    /// 15.875 mm pitch, 9.53 mm between the inner plates, thicker rollers than 530.
-    C532,
-    /// 19.05 mm pitch, 9.53 mm between the inner plates.
-    C630,
-}
-
-/// What drives the speedometer.
-#[wire]
-pub enum SpeedometerDrive {
-    /// The gearbox output or its sprocket: gearing and rear tyre shift the reading.
-    Gearbox,
-    /// The front wheel: only the front tyre shifts the reading.
-    FrontWheel,
-    /// The rear wheel: only the rear tyre shifts the reading.
-    RearWheel,
-}
-
-/// The drive train from crankshaft to wheel.
-#[wire(lenient)]
-pub struct Drive {
-    /// Primary reduction, crankshaft turns for one turn of the clutch.
-    pub primary_ratio: Option<f64>,
-    /// Gear ratios, first gear first.
-    pub gear_ratios: Vec<f64>,
-    /// Teeth of the gearbox sprocket.
-    pub front_teeth: Option<u32>,
-    /// Teeth of the wheel sprocket.
-    pub rear_teeth: Option<u32>,
-    /// Chain size.
-    pub chain_size: Option<ChainSize>,
-    /// Links of the chain.
-    pub chain_links: Option<u32>,
-    /// Distance between the sprocket centres with that chain, millimetres.
-    pub centre_distance_mm: Option<f64>,
-    /// Least centre distance that the adjuster gives, millimetres.
-    pub adjuster_from_mm: Option<f64>,
-    /// Greatest centre distance that the adjuster gives, millimetres.
-    pub adjuster_to_mm: Option<f64>,
-    /// What drives the speedometer.
-    pub speedometer: Option<SpeedometerDrive>,
-    /// How far the speedometer reads high as made, per cent of true speed, where it was measured.
-    pub speedometer_over_percent: Option<f64>,
-    /// Engine speed limit, revolutions a minute.
-    pub rev_limit_rpm: Option<f64>,
 }
 
 /// A wheel with its tyre.
@@ -280,9 +220,6 @@ pub struct Filling {
     pub fluid: Fluid,
 }
 
-impl Record for Drive {
-    const KIND: &'static str = "drive";
-}
 impl Record for Wheel {
     const KIND: &'static str = "wheel";
 }
@@ -297,34 +234,6 @@ impl Record for Brake {
 }
 impl Record for Fluid {
     const KIND: &'static str = "fluid";
-}
-
-impl Drive {
-    /// The drive train, or the first field that cannot be accepted.
-    pub fn checked(self) -> Result<Self, Refused> {
-        bounds::PRIMARY_RATIO.check_known(self.primary_ratio)?;
-        for ratio in &self.gear_ratios {
-            bounds::GEAR_RATIO.check(*ratio)?;
-        }
-        bounds::GEARS.check(self.gear_ratios.len() as f64)?;
-        bounds::FRONT_TEETH.check_known(self.front_teeth.map(f64::from))?;
-        bounds::REAR_TEETH.check_known(self.rear_teeth.map(f64::from))?;
-        bounds::CHAIN_LINKS.check_known(self.chain_links.map(f64::from))?;
-        bounds::CENTRE_DISTANCE.check_known(self.centre_distance_mm)?;
-        let from = Bound { field: "adjusterFromMm", label: "Adjuster, least", ..bounds::CENTRE_DISTANCE }
-            .check_known(self.adjuster_from_mm)?;
-        let to = Bound { field: "adjusterToMm", label: "Adjuster, most", ..bounds::CENTRE_DISTANCE }
-            .check_known(self.adjuster_to_mm)?;
-        if from.zip(to).is_some_and(|(from, to)| from >= to) {
-            return Err(Refused::Conflict {
-                field: "adjusterToMm".to_owned(),
-                reason: "Adjuster: the greatest centre distance must be above the least".to_owned(),
-            });
-        }
-        bounds::SPEEDOMETER_OVER.check_known(self.speedometer_over_percent)?;
-        bounds::REV_LIMIT.check_known(self.rev_limit_rpm)?;
-        Ok(self)
-    }
 }
 
 impl Wheel {

@@ -33,6 +33,7 @@ pub use hydraulic::{
     pistons_one_side, tyre_force,
 };
 pub use line::{BrakeLine, Effort, brake_line};
+pub(crate) use sheet::USUAL_LOAD_KG;
 pub use sheet::{BrakeAsk, BrakeSheet, FluidAdvice, StoppingSheet, brake_sheet};
 pub use stopping::{
     DIRECTIVE_LINES, DirectiveLine, StoppingLine, braking_distance, deceleration_from_distance,

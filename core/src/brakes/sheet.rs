@@ -112,7 +112,7 @@ pub struct BrakeSheet {
 }
 
 /// Rider, luggage and fluids where none are said, kg: 75 kg of rider as in type approval, and what he wears and fills in.
-pub(super) const USUAL_LOAD_KG: f64 = 90.0;
+pub(crate) const USUAL_LOAD_KG: f64 = 90.0;
 const USUAL_LEVER_NEWTONS: f64 = 100.0;
 const USUAL_SPEED_KMH: f64 = 60.0;
 const USUAL_REACTION_SECONDS: f64 = 1.0;

@@ -85,9 +85,33 @@ pub fn next_even(links: f64) -> u32 {
 /// assert!((mm - 614.4439).abs() < 5e-5);
 /// ```
 pub fn centre_distance(front_teeth: u32, rear_teeth: u32, links: u32, pitch_mm: f64) -> Result<f64, Refused> {
+    worn_centre_distance(front_teeth, rear_teeth, links, pitch_mm, 0.0)
+}
+
+/// Centre distance that a worn chain gives, mm: [`centre_distance`] with every pitch grown.
+///
+/// `X · (1 + e/100)` links in place of `X`; `e` elongation, per cent, the sprockets keep their pitch.
+///
+/// Source: computed. Range: as [`centre_distance`]; a worn chain rides higher on the teeth, which adds some tenths of a
+/// millimetre that are left out.
+///
+/// ```
+/// use layshaft_core::gearing::{centre_distance, worn_centre_distance};
+/// let (new, worn) = (centre_distance(15, 41, 116, 12.7).unwrap(), worn_centre_distance(15, 41, 116, 12.7, 1.0).unwrap());
+/// // 1.16 links more, half of them on each run.
+/// assert!((worn - new - 0.58 * 12.7).abs() < 0.1);
+/// ```
+pub fn worn_centre_distance(
+    front_teeth: u32,
+    rear_teeth: u32,
+    links: u32,
+    pitch_mm: f64,
+    elongation_percent: f64,
+) -> Result<f64, Refused> {
     let shortest = touching_distance(front_teeth, rear_teeth, pitch_mm) / pitch_mm;
     let least_links = links_at(front_teeth, rear_teeth, shortest);
-    if f64::from(links) <= least_links {
+    let reach = f64::from(links) * (1.0 + elongation_percent / 100.0);
+    if reach <= least_links {
         return Err(Refused::Conflict {
             field: "chainLinks".to_owned(),
             reason: format!(
@@ -96,7 +120,7 @@ pub fn centre_distance(front_teeth: u32, rear_teeth: u32, links: u32, pitch_mm: 
             ),
         });
     }
-    Ok(distance_for(front_teeth, rear_teeth, f64::from(links), shortest) * pitch_mm)
+    Ok(distance_for(front_teeth, rear_teeth, reach, shortest) * pitch_mm)
 }
 
 /// Turns of a sprocket until the same tooth meets the same link again. The more, the more evenly both wear.
@@ -113,11 +137,23 @@ pub fn centre_distance(front_teeth: u32, rear_teeth: u32, links: u32, pitch_mm: 
 /// assert_eq!(turns_until_same_link(14, 112), 8);
 /// ```
 pub fn turns_until_same_link(teeth: u32, links: u32) -> u32 {
+    links.checked_div(common_divisor(teeth, links)).unwrap_or(0)
+}
+
+/// Greatest common divisor of teeth and links: a tooth meets only one link in so many. 1 is best.
+///
+/// Euclid's algorithm. Source: number theory (computed). Range: whole counts above zero.
+///
+/// ```
+/// use layshaft_core::gearing::common_divisor;
+/// assert_eq!((common_divisor(15, 110), common_divisor(17, 110), common_divisor(14, 112)), (5, 1, 14));
+/// ```
+pub fn common_divisor(teeth: u32, links: u32) -> u32 {
     let (mut divisor, mut rest) = (links, teeth);
     while rest != 0 {
         (divisor, rest) = (rest, divisor % rest);
     }
-    links.checked_div(divisor).unwrap_or(0)
+    divisor
 }
 
 /// Centre distance at which the pitch circles touch, mm.
@@ -177,6 +213,48 @@ mod tests {
     }
 
     #[test]
+    fn pitch_diameters_of_other_pitches_scale_with_the_pitch() {
+        for (teeth, per_pitch) in [(9, 2.9238), (15, 4.8097), (17, 5.4422), (45, 14.3356)] {
+            assert!((pitch_diameter(teeth, 1.0) - per_pitch).abs() < 5.1e-5, "{teeth} teeth");
+        }
+        for (teeth, mm) in [(15, 76.3545), (45, 227.5774)] {
+            assert!((pitch_diameter(teeth, 15.875) - mm).abs() < 5.1e-5, "{teeth} teeth");
+        }
+    }
+
+    #[test]
+    fn the_printed_approximation_gives_its_own_worked_values() {
+        // 15/45 at 600 mm, 14/42 at 550 mm, 17/42 at 650 mm, 17/34 at 40 pitches.
+        for (front, rear, pitches, links) in [
+            (15.0, 45.0, 600.0 / 15.875, 106.1937),
+            (14.0, 42.0, 550.0 / 12.7, 115.0727),
+            (17.0, 42.0, 650.0 / 15.875, 111.7764),
+            (17.0, 34.0, 40.0, 105.6830),
+        ] {
+            assert!((handbook_length(front, rear, pitches) - links).abs() < 6e-5);
+        }
+        // And turned round: C = ¼ (S + √(S² − 8 ((z₂ − z₁) / 2π)²)), S = X − (z₁ + z₂) / 2.
+        for (front, rear, pitch, links, near) in [
+            (15.0, 45.0, 15.875, 108.0, 614.4499),
+            (14.0, 42.0, 12.7, 116.0, 555.9191),
+            (17.0, 42.0, 15.875, 112.0, 651.7831),
+        ] {
+            let (rest, lean): (f64, f64) = (links - (front + rear) / 2.0, (rear - front) / (2.0 * PI));
+            let distance = (rest + (rest * rest - 8.0 * lean * lean).sqrt()) / 4.0 * pitch;
+            assert!((distance - near).abs() < 6e-5, "{distance}");
+            let exact = centre_distance(front as u32, rear as u32, links as u32, pitch).unwrap();
+            assert!((distance - exact).abs() < 0.007);
+        }
+    }
+
+    #[test]
+    fn the_same_tooth_meets_the_same_link_after_the_turns_of_the_table() {
+        for (teeth, links, divisor, turns) in [(15, 110, 5, 22), (17, 110, 1, 110), (14, 112, 14, 8)] {
+            assert_eq!((common_divisor(teeth, links), turns_until_same_link(teeth, links)), (divisor, turns));
+        }
+    }
+
+    #[test]
     fn lengths_and_distances_agree_with_the_worked_cases() {
         for (front, rear, pitch, mm, links, even, even_mm) in [
             (15, 45, 15.875, 600.0, 106.1945, 108, 614.4439),
@@ -193,8 +271,16 @@ mod tests {
 
     #[test]
     fn the_table_form_of_the_standard_gives_the_same_distance() {
-        // f4 = 1 / (2π sin α (2k − 1)) at k = cos α/(π sin α) + 1/2 + α/π; the published values at two k.
-        for (k, published) in [(13.0, 0.24992), (2.0, 0.24421), (1.25, 0.22442)] {
+        // f4 = 1 / (2π sin α (2k − 1)) at k = cos α/(π sin α) + 1/2 + α/π; the values computed apart.
+        for (k, published) in [
+            (13.0, 0.24992),
+            (10.0, 0.24986),
+            (5.0, 0.24937),
+            (3.0, 0.24795),
+            (2.0, 0.24421),
+            (1.5, 0.23648),
+            (1.25, 0.22442),
+        ] {
             let (mut low, mut high) = (1e-6, PI / 2.0 - 1e-6);
             for _ in 0..200 {
                 let lean = f64::midpoint(low, high);

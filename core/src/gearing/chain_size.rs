@@ -5,6 +5,7 @@
 //! the note. The first digit of a size is its pitch in eighths of an inch, which the table confirms for every row.
 
 use crate::bike::ChainSize;
+use crate::error::Refused;
 use crate::finding::{Source, Standing};
 
 /// The dimensions of a chain size.
@@ -21,6 +22,18 @@ pub struct ChainDimensions {
     /// Where the sources differ.
     pub note: Option<&'static str>,
 }
+
+/// Every size of the table.
+pub(super) const ALL: [ChainSize; 8] = [
+    ChainSize::C415,
+    ChainSize::C420,
+    ChainSize::C428,
+    ChainSize::C520,
+    ChainSize::C525,
+    ChainSize::C530,
+    ChainSize::C532,
+    ChainSize::C630,
+];
 
 /// The dimensions of a chain size.
 ///
@@ -60,6 +73,25 @@ pub const fn pitch(size: ChainSize) -> f64 {
     chain_dimensions(size).pitch_mm
 }
 
+/// The size of a name as written on the chain.
+///
+/// ```
+/// use layshaft_core::{bike::ChainSize, gearing::chain_size_named};
+/// assert_eq!(chain_size_named("chainSize", "520"), Ok(ChainSize::C520));
+/// assert!(chain_size_named("chainSize", "999").is_err());
+/// ```
+pub fn chain_size_named(field: &str, name: &str) -> Result<ChainSize, Refused> {
+    let found = ALL.into_iter().find(|size| chain_dimensions(*size).name == name.trim());
+    found.ok_or_else(|| Refused::Unreadable {
+        field: field.to_owned(),
+        label: "Chain size".to_owned(),
+        reason: format!(
+            "{name} is not in the table; it holds {}",
+            ALL.map(|size| chain_dimensions(size).name).join(", ")
+        ),
+    })
+}
+
 /// Where the dimensions come from.
 pub fn chain_size_source() -> Source {
     Source::new(
@@ -72,17 +104,6 @@ pub fn chain_size_source() -> Source {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    const ALL: [ChainSize; 8] = [
-        ChainSize::C415,
-        ChainSize::C420,
-        ChainSize::C428,
-        ChainSize::C520,
-        ChainSize::C525,
-        ChainSize::C530,
-        ChainSize::C532,
-        ChainSize::C630,
-    ];
 
     #[test]
     fn the_first_digit_is_the_pitch_in_eighths_of_an_inch() {

@@ -3,12 +3,15 @@
 //! What cannot be derived from what is known is simply absent. A quantity is judged only where there is a limit, and it stays
 //! open where the limit or the measurement behind it is unknown.
 
+use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
+use super::thrust::derive_thrust;
 use super::train::gear_train;
-use super::working::{geometry, kinematics};
+use super::wear::{judge_wear, noted_elongation, wear_limits};
+use super::working::{geometry, kinematics, wear_source};
 use super::{
-    ChainFit, GearTrain, SpeedometerShift, final_ratio, findings, pitch, road_speed, sheet, speedometer_source,
-    turns_until_same_link,
+    ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
+    speedometer_source, turns_until_same_link,
 };
 use crate::bike::{Bike, Spec};
 use crate::bounds;
@@ -33,7 +36,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     if let Ok((front, rear)) = teeth(&spec.drive) {
         let ratio = final_ratio(front, rear);
         quantities.push(open("gearing.final-ratio", "Final drive ratio", ratio, Unit::None, kinematics()));
-        found.extend(findings::on_clearance(bike, front));
+        found.extend(findings::on_clearance(bike, (front, rear)));
     }
     let train = rear.and_then(|rear| gear_train(&spec.drive, rear, COMPARED_KMH).ok());
     if let Some(train) = &train {
@@ -56,9 +59,11 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
 
     let shift = sheet::speedometer(bike, spec).ok().flatten();
     if let Some(shift) = &shift {
-        quantities.extend(on_speedometer(shift));
+        quantities.extend(on_speedometer(shift, spec.drive.speedometer_over_percent));
     }
     found.extend(findings::on_speedometer(&spec.drive, shift.as_ref()));
+    quantities.extend(noted_wear(bike, spec));
+    quantities.extend(derive_thrust(bike, spec));
     (quantities, found)
 }
 
@@ -67,7 +72,17 @@ fn chain(bike: &Bike, spec: &Spec, axle: Option<&Axle>) -> Result<Option<ChainFi
         return Ok(None);
     };
     let links = choose_links(pitch(size), teeth, links_of(&spec.drive)?, &bike.fitted.drive, axle)?;
-    fit_chain(size, teeth, links, axle).map(Some)
+    fit_chain(size, teeth, links, axle, &wear_limits(&spec.drive, None)?).map(Some)
+}
+
+/// The wear that was noted, as long as the chain is the one that it was measured on.
+fn noted_wear(bike: &Bike, spec: &Spec) -> Option<Quantity> {
+    let (now, then) = (&spec.drive, &bike.fitted.drive);
+    let same = (now.chain_size, now.chain_links) == (then.chain_size, then.chain_links);
+    let percent = noted_elongation(bike).filter(|_| same)?;
+    let (judgement, why) = judge_wear(percent, &wear_limits(now, None).ok()?);
+    let quantity = open("chain.elongation", "Chain longer than new", percent, Unit::Percent, wear_source());
+    Some(Quantity { judgement, why: (judgement != Judgement::Open).then_some(why), ..quantity })
 }
 
 fn sentence(refused: &Refused) -> String {
@@ -148,6 +163,20 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
         let none_left = (room < 0.0).then(|| (false, "the chain is already at the end of the adjuster".to_owned()));
         judged(open("chain.wear-room", "Wear that the adjuster takes up", room, Unit::Percent, geometry()), none_left)
     }));
+    // The owner's own limit stands first; else the usual one of manuals, the least that is in use.
+    quantities.extend(fit.worn.first().map(|worn| {
+        judged(
+            open(
+                "chain.axle-at-wear-limit",
+                &format!("Centre distance with the chain worn by {} %", worn.wear_percent),
+                worn.centre_distance_mm,
+                Unit::Millimetre,
+                geometry(),
+            ),
+            // The common limits differ, so only the owner's own is judged.
+            worn.inside_adjuster.filter(|_| worn.rule == Some(WearRule::Entered)).map(verdict),
+        )
+    }));
     quantities.extend(front_teeth.map(|teeth| {
         let turns = f64::from(turns_until_same_link(teeth, fit.links));
         open(
@@ -161,7 +190,12 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
     quantities
 }
 
-fn on_speedometer(shift: &SpeedometerShift) -> [Quantity; 2] {
+fn on_speedometer(shift: &SpeedometerShift, over_percent: Option<f64>) -> [Quantity; 3] {
+    let corrector = corrector(shift, over_percent);
+    let needed = corrector.needed.map(|needed| {
+        let (from, to) = (corrector.band_from, corrector.band_to);
+        (!needed, format!("type approval is kept with a ratio of {from:.3} to {to:.3}; none fitted is 1"))
+    });
     let band = shift.in_band.map(|inside| {
         let (least, most) = (shift.allowed_from_at_80_kmh, shift.allowed_to_at_80_kmh);
         (inside, format!("type approval allows {least:.0} to {most:.0} km/h at a true 80 km/h"))
@@ -177,6 +211,16 @@ fn on_speedometer(shift: &SpeedometerShift) -> [Quantity; 2] {
                 speedometer_source(),
             ),
             band,
+        ),
+        judged(
+            open(
+                "speedometer.corrector",
+                "Corrector ratio for a true reading",
+                corrector.to_true,
+                Unit::None,
+                speedometer_source(),
+            ),
+            needed,
         ),
     ]
 }
@@ -195,6 +239,7 @@ fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bike::Reading;
     use crate::gearing::sample::demo_bike;
 
     fn value<'a>(quantities: &'a [Quantity], id: &str) -> &'a Quantity {
@@ -220,9 +265,11 @@ mod tests {
             ("chain.axle-shift", 0.316),
             ("chain.adjuster-used", 41.2637),
             ("chain.wear-room", 1.985),
+            ("chain.axle-at-wear-limit", 571.112),
             ("chain.same-link-turns", 116.0),
             ("speedometer.shift", 0.0),
             ("speedometer.shown-at-80", 80.0),
+            ("speedometer.corrector", 1.0),
         ] {
             let quantity = value(&quantities, id);
             assert!((quantity.value - expected).abs() < 6e-5 * expected.max(10.0), "{id}: {}", quantity.value);
@@ -247,6 +294,24 @@ mod tests {
         assert!((value(&quantities, "speedometer.shift").value + 13.11).abs() < 0.01);
         let codes: Vec<_> = findings.iter().map(|finding| finding.code.as_str()).collect();
         assert_eq!(codes, ["gearing.front-clearance", "chain.little-room-for-wear", "speedometer.may-read-low"]);
+    }
+
+    #[test]
+    fn teeth_that_the_bike_does_not_take_are_named_instead_of_the_note_on_clearance() {
+        let mut bike = demo_bike();
+        (bike.fitted.drive.front_teeth_max, bike.fitted.drive.rear_teeth_min) = (Some(16), Some(38));
+        let codes = |front, rear| {
+            let mut spec = bike.fitted.clone();
+            (spec.drive.front_teeth, spec.drive.rear_teeth) = (Some(front), Some(rear));
+            let found = derive_gearing(&bike, &spec).1;
+            found
+                .into_iter()
+                .map(|finding| finding.code)
+                .filter(|code| code.starts_with("gearing."))
+                .collect::<Vec<_>>()
+        };
+        assert!(codes(16, 38).is_empty());
+        assert_eq!(codes(17, 37), ["gearing.front-limit", "gearing.rear-limit"]);
     }
 
     #[test]
@@ -278,6 +343,35 @@ mod tests {
         assert!(!has("rpm.top.at-80") && !has("chain.adjuster-used") && !has("chain.wear-room"));
         assert!(has("gearing.final-ratio") && has("chain.links-needed") && has("speedometer.shift"));
         assert_eq!(value(&quantities, "chain.centre-distance").judgement, Judgement::Open);
+    }
+
+    #[test]
+    fn the_wear_noted_last_holds_for_the_chain_that_it_was_measured_on() {
+        let mut bike = demo_bike();
+        for (mark, taken_ms, value) in [("old", 1, 0.5), ("new", 2, 3.1)] {
+            let what = crate::gearing::ELONGATION_READING.to_owned();
+            let reading = Reading { what, value, taken_ms, ..Reading::default() };
+            bike.readings.insert(mark.to_owned(), reading);
+        }
+        let (quantities, _) = derive_gearing(&bike, &bike.fitted);
+        let worn = value(&quantities, "chain.elongation");
+        assert_eq!((worn.value, worn.judgement), (3.1, Judgement::Outside));
+        let mut spec = bike.fitted.clone();
+        spec.drive.chain_links = Some(118);
+        assert!(!derive_gearing(&bike, &spec).0.iter().any(|quantity| quantity.id == "chain.elongation"));
+    }
+
+    #[test]
+    fn top_speed_is_derived_only_where_the_drag_area_is_known() {
+        let mut bike = demo_bike();
+        assert!(!derive_gearing(&bike, &bike.fitted).0.iter().any(|quantity| quantity.id == "speed.top"));
+        bike.fitted.drive.drag_area_m2 = Some(0.45);
+        let (quantities, _) = derive_gearing(&bike, &bike.fitted);
+        let top = value(&quantities, "speed.top");
+        assert!(top.value > 100.0 && top.value < 130.0 && top.judgement == Judgement::Open, "{}", top.value);
+        assert!(value(&quantities, "gearing.top-against-peak-power").value < 0.0);
+        bike.fitted.rear_wheel.tyre = Some("3.00-18 52J".to_owned());
+        assert_eq!(value(&derive_gearing(&bike, &bike.fitted).0, "speed.top").judgement, Judgement::Outside);
     }
 
     #[test]

@@ -2,8 +2,9 @@
 
 use super::chain_size::pitch;
 use super::fit::{Axle, counts_that_fit, ends_swapped, teeth};
+use super::mesh::on_mesh;
 use super::{ChainFit, GearTrain, SpeedometerShift, centre_distance};
-use crate::bike::{Bike, Drive, Wheel};
+use crate::bike::{Bike, ChainJoint, Drive, Wheel};
 use crate::finding::{Finding, Weight};
 use crate::tyres::{Section, TyreSize};
 
@@ -35,20 +36,42 @@ pub(super) fn on_gears(bike: &Bike, train: &GearTrain, has_standard: bool, road_
             ),
         ));
     }
-    findings.extend(on_clearance(bike, train.front_teeth));
+    findings.extend(on_clearance(bike, (train.front_teeth, train.rear_teeth)));
     findings
 }
 
-/// A gearbox sprocket larger than standard has to clear what stands round it (common practice).
-pub(super) fn on_clearance(bike: &Bike, front_teeth: u32) -> Option<Finding> {
-    let standard = bike.standard.drive.front_teeth.filter(|standard| front_teeth > *standard)?;
-    Some(note(
-        "gearing.front-clearance",
-        format!(
-            "{front_teeth} teeth in front, {standard} as made: before buying, check that sprocket and chain clear the crankcase, \
-             the cover and the swing arm. Turn the wheel by hand only with the engine stopped and the ignition off."
-        ),
-    ))
+/// Sprockets against what the bike takes, where that was entered; else a gearbox sprocket larger than standard has to clear what
+/// stands round it (common practice).
+pub(super) fn on_clearance(bike: &Bike, (front, rear): (u32, u32)) -> Vec<Finding> {
+    let drive = &bike.fitted.drive;
+    let mut findings = Vec::new();
+    for (code, end, teeth, least, most) in [
+        ("gearing.front-limit", "in front", front, drive.front_teeth_min, drive.front_teeth_max),
+        ("gearing.rear-limit", "behind", rear, drive.rear_teeth_min, drive.rear_teeth_max),
+    ] {
+        if least.is_some_and(|least| teeth < least) || most.is_some_and(|most| teeth > most) {
+            let end_of = |teeth: Option<u32>| teeth.map_or("?".to_owned(), |teeth| teeth.to_string());
+            findings.push(care(
+                code,
+                format!(
+                    "{teeth} teeth {end}, but the bike takes {} to {}: cover, guard or swing arm is in the way.",
+                    end_of(least),
+                    end_of(most)
+                ),
+            ));
+        }
+    }
+    let known = drive.front_teeth_max.is_some();
+    findings.extend(bike.standard.drive.front_teeth.filter(|standard| !known && front > *standard).map(|standard| {
+        note(
+            "gearing.front-clearance",
+            format!(
+                "{front} teeth in front, {standard} as made: before buying, check that sprocket and chain clear the crankcase, the \
+                 cover and the swing arm. Turn the wheel by hand only with the engine stopped and the ignition off."
+            ),
+        )
+    }));
+    findings
 }
 
 /// Findings on the chain. `drive` is the one that is looked at, `bike` tells what is fitted now.
@@ -77,6 +100,7 @@ pub(super) fn on_chain(bike: &Bike, drive: &Drive, axle: Option<&Axle>, fit: Opt
         findings.extend(on_fit(bike, drive, axle, fit));
     }
     findings.extend(on_measured_distance(bike, drive));
+    findings.extend(on_mesh(drive));
     findings
 }
 
@@ -116,7 +140,25 @@ fn on_fit(bike: &Bike, drive: &Drive, axle: &Axle, fit: &ChainFit) -> Vec<Findin
         )),
         _ => {}
     }
+    findings.extend(on_forward(drive, fit));
     findings
+}
+
+/// Whether the chain can be closed with the wheel pushed forward, and how.
+fn on_forward(drive: &Drive, fit: &ChainFit) -> Option<Finding> {
+    let free = fit.free_forward_mm.filter(|_| fit.fits_forward == Some(false) && fit.inside_adjuster == Some(true))?;
+    Some(care(
+        "chain.cannot-close",
+        format!(
+            "With the wheel forward the ends of the chain stand {:.0} mm apart{}.",
+            -free,
+            if drive.chain_joint == Some(ChainJoint::Endless) {
+                "; an endless chain goes on with the swing arm out"
+            } else {
+                ""
+            }
+        ),
+    ))
 }
 
 /// Room for wear below which it is worth a word: in the middle of the limits that are in use (disputed, 1 to 3 %).

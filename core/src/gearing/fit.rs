@@ -2,8 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::chain::{centre_distance, chain_length, next_even};
+use super::chain::{centre_distance, chain_length, next_even, worn_centre_distance};
 use super::chain_size::{chain_dimensions, pitch};
+use super::wear::{WearLimit, WearRule};
 use crate::bike::{ChainSize, Drive};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
@@ -27,8 +28,34 @@ pub struct ChainFit {
     pub inside_adjuster: Option<bool>,
     /// Adjuster travel used there, per cent, where its ends are known.
     pub travel_used_percent: Option<f64>,
+    /// Adjuster travel used there, millimetres, where its near end is known.
+    pub travel_used_mm: Option<f64>,
+    /// Adjuster travel left there, millimetres, where its far end is known.
+    pub travel_left_mm: Option<f64>,
     /// Stretch of the chain that the adjuster can still take up from there, per cent, where its far end is known.
     pub wear_room_percent: Option<f64>,
+    /// Where the axle comes to stand at each limit of wear.
+    pub worn: Vec<WornPosition>,
+    /// How much of the chain is free with the wheel fully forward, millimetres, where that end is known. Below zero it cannot be
+    /// closed there.
+    pub free_forward_mm: Option<f64>,
+    /// Whether the chain can be closed with the wheel forward; unknown where that end is.
+    pub fits_forward: Option<bool>,
+}
+
+/// Where the axle stands with a worn chain.
+#[wire]
+pub struct WornPosition {
+    /// Elongation, per cent.
+    pub wear_percent: f64,
+    /// The limit that this is; none for a measured chain.
+    pub rule: Option<WearRule>,
+    /// Centre distance, millimetres.
+    pub centre_distance_mm: f64,
+    /// Whether that lies inside the adjuster, where its ends are known.
+    pub inside_adjuster: Option<bool>,
+    /// Adjuster travel left, millimetres, where its far end is known.
+    pub travel_left_mm: Option<f64>,
 }
 
 /// Where the axle stands, and how far the adjuster lets it go.
@@ -142,6 +169,7 @@ pub(super) fn fit_chain(
     (front, rear): (u32, u32),
     links: u32,
     axle: &Axle,
+    limits: &[WearLimit],
 ) -> Result<ChainFit, Refused> {
     let dimensions = chain_dimensions(size);
     let links_exact = chain_length(front, rear, axle.present_mm, dimensions.pitch_mm)?;
@@ -149,6 +177,13 @@ pub(super) fn fit_chain(
     let travel_used_percent = axle.from_mm.zip(axle.to_mm).map(|(from, to)| (distance - from) / (to - from) * 100.0);
     let wear_room_percent = match axle.to_mm {
         Some(to) => Some((chain_length(front, rear, to, dimensions.pitch_mm)? / f64::from(links) - 1.0) * 100.0),
+        None => None,
+    };
+    let free_forward_mm = match axle.from_mm {
+        Some(from) => {
+            let needed = chain_length(front, rear, from, dimensions.pitch_mm)?;
+            Some((f64::from(links) - needed) * dimensions.pitch_mm)
+        }
         None => None,
     };
     Ok(ChainFit {
@@ -160,8 +195,43 @@ pub(super) fn fit_chain(
         axle_shift_mm: distance - axle.present_mm,
         inside_adjuster: axle.holds(distance),
         travel_used_percent,
+        travel_used_mm: axle.from_mm.map(|from| distance - from),
+        travel_left_mm: axle.to_mm.map(|to| to - distance),
         wear_room_percent,
+        worn: worn_positions(size, (front, rear), links, axle, limits)?,
+        free_forward_mm,
+        fits_forward: free_forward_mm.map(|free| free >= 0.0),
     })
+}
+
+/// Where the axle stands with a chain worn by so many per cent.
+pub(super) fn worn_position(
+    size: ChainSize,
+    (front, rear): (u32, u32),
+    links: u32,
+    axle: &Axle,
+    wear_percent: f64,
+    rule: Option<WearRule>,
+) -> Result<WornPosition, Refused> {
+    let distance = worn_centre_distance(front, rear, links, pitch(size), wear_percent)?;
+    Ok(WornPosition {
+        wear_percent,
+        rule,
+        centre_distance_mm: distance,
+        inside_adjuster: axle.holds(distance),
+        travel_left_mm: axle.to_mm.map(|to| to - distance),
+    })
+}
+
+/// The same at each limit of wear.
+pub(super) fn worn_positions(
+    size: ChainSize,
+    teeth: (u32, u32),
+    links: u32,
+    axle: &Axle,
+    limits: &[WearLimit],
+) -> Result<Vec<WornPosition>, Refused> {
+    limits.iter().map(|limit| worn_position(size, teeth, links, axle, limit.percent, Some(limit.rule))).collect()
 }
 
 /// Even counts near the one that is asked for which keep the axle inside the adjuster.
@@ -177,11 +247,12 @@ pub(super) fn counts_that_fit(pitch_mm: f64, (front, rear): (u32, u32), axle: &A
 mod tests {
     use super::*;
     use crate::gearing::sample::demo_drive as demo;
+    use crate::gearing::wear::wear_limits;
 
     fn fit(drive: &Drive, teeth: (u32, u32), asked: Option<u32>) -> ChainFit {
         let axle = Axle::of(drive).unwrap().unwrap();
         let links = choose_links(12.7, teeth, asked, drive, &axle).unwrap();
-        fit_chain(ChainSize::C428, teeth, links, &axle).unwrap()
+        fit_chain(ChainSize::C428, teeth, links, &axle, &wear_limits(drive, None).unwrap()).unwrap()
     }
 
     #[test]
@@ -191,6 +262,32 @@ mod tests {
         assert_eq!((fit.links_even, fit.links), (116, 116));
         assert!((fit.centre_distance_mm - 556.316).abs() < 1e-3, "{}", fit.centre_distance_mm);
         assert_eq!(fit.inside_adjuster, Some(true));
+    }
+
+    #[test]
+    fn the_demo_chain_closes_with_the_wheel_forward_and_reaches_the_end_at_two_per_cent() {
+        let fit = fit(&demo(), (15, 41), None);
+        assert!(
+            (fit.travel_used_mm.unwrap() - 10.316).abs() < 1e-3 && (fit.travel_left_mm.unwrap() - 14.684).abs() < 1e-3
+        );
+        // 10.3 mm back on each run, less what the lean of the runs takes.
+        assert!(fit.fits_forward == Some(true) && (fit.free_forward_mm.unwrap() - 20.5).abs() < 0.2);
+        let worn: Vec<_> = fit.worn.iter().map(|at| (at.rule, at.inside_adjuster)).collect();
+        assert_eq!(worn, [(Some(WearRule::Manuals), Some(false)), (Some(WearRule::ChainMakers), Some(false))]);
+        assert!((fit.worn[0].centre_distance_mm - 571.112).abs() < 2e-3, "{}", fit.worn[0].centre_distance_mm);
+        // The room for wear says the same from the other side.
+        assert!((fit.wear_room_percent.unwrap() - 1.985).abs() < 1e-3);
+    }
+
+    #[test]
+    fn a_chain_too_short_for_the_forward_end_cannot_be_closed_there() {
+        let fit = fit(&demo(), (15, 41), Some(112));
+        assert!(fit.fits_forward == Some(false) && fit.free_forward_mm.unwrap() < 0.0);
+        let mut drive = demo();
+        drive.adjuster_from_mm = None;
+        let axle = Axle::of(&drive).unwrap().unwrap();
+        let fit = fit_chain(ChainSize::C428, (15, 41), 116, &axle, &[]).unwrap();
+        assert_eq!((fit.fits_forward, fit.travel_used_mm), (None, None));
     }
 
     #[test]

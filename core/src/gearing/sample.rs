@@ -17,6 +17,7 @@ pub fn demo_drive() -> Drive {
         speedometer: Some(SpeedometerDrive::Gearbox),
         speedometer_over_percent: None,
         rev_limit_rpm: Some(9500.0),
+        ..Drive::default()
     }
 }
 
@@ -26,6 +27,10 @@ pub fn demo_bike() -> Bike {
     let spec =
         Spec { drive: demo_drive(), front_wheel: wheel("2.75-18"), rear_wheel: wheel("3.00-18"), ..Spec::default() };
     let mut bike = Bike { standard: spec.clone(), fitted: spec, ..Bike::default() };
+    bike.identity.dry_mass_kg = Some(118.0);
+    bike.identity.peak_power_kw = Some(11.8);
     bike.identity.peak_power_rpm = Some(8500.0);
+    bike.identity.peak_torque_nm = Some(13.9);
+    bike.identity.peak_torque_rpm = Some(7000.0);
     bike
 }

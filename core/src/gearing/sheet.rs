@@ -2,12 +2,14 @@
 
 use layshaft_wire::wire;
 
+use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, teeth};
 use super::speedometer::Sender;
 use super::train::gear_train;
+use super::wear::wear_limits;
 use super::{
-    ChainFit, GearTrain, SpeedometerShift, engine_speed_change, findings, pitch, speedometer_factor, speedometer_shift,
-    working,
+    ChainFit, Corrector, GearTrain, SpeedometerShift, engine_speed_change, findings, pitch, speedometer_factor,
+    speedometer_shift, working,
 };
 use crate::bike::{Bike, Spec};
 use crate::bounds;
@@ -45,6 +47,8 @@ pub struct GearingSheet {
     pub chain: Option<ChainFit>,
     /// The speedometer, where its drive is known.
     pub speedometer: Option<SpeedometerShift>,
+    /// What a corrector must do, where the shift is known.
+    pub corrector: Option<Corrector>,
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// How it was worked out.
@@ -71,6 +75,7 @@ pub fn gearing_sheet(bike: &Bike, ask: &GearingAsk) -> Result<GearingSheet, Refu
     let axle = Axle::of(&bike.fitted.drive)?;
     let chain = chain(bike, &asked, ask.chain_links, axle.as_ref())?;
     let speedometer = speedometer(bike, &asked)?;
+    let corrector = speedometer.as_ref().map(|shift| corrector(shift, drive.speedometer_over_percent));
 
     let mut found = findings::on_gears(bike, &proposed, standard.is_some(), road_speed_kmh);
     found.extend(findings::on_tyre(&asked.rear_wheel, proposed.circumference_measured));
@@ -86,6 +91,7 @@ pub fn gearing_sheet(bike: &Bike, ask: &GearingAsk) -> Result<GearingSheet, Refu
     if let (Some(sender), Some(shift)) = (&sender, &speedometer) {
         lines.extend(working::on_speedometer(drive, sender, shift));
     }
+    lines.extend(corrector.as_ref().map(working::on_corrector));
     let working = working::working(lines, proposed.circumference_measured, chain.is_some(), speedometer.is_some());
 
     Ok(GearingSheet {
@@ -96,6 +102,7 @@ pub fn gearing_sheet(bike: &Bike, ask: &GearingAsk) -> Result<GearingSheet, Refu
         proposed,
         chain,
         speedometer,
+        corrector,
         findings: found,
         working,
     })
@@ -119,7 +126,7 @@ fn chain(bike: &Bike, asked: &Spec, links: Option<u32>, axle: Option<&Axle>) -> 
     let (Some(size), Some(axle)) = (asked.drive.chain_size, axle) else { return Ok(None) };
     let teeth = teeth(&asked.drive)?;
     let links = choose_links(pitch(size), teeth, links, &bike.fitted.drive, axle)?;
-    fit_chain(size, teeth, links, axle).map(Some)
+    fit_chain(size, teeth, links, axle, &wear_limits(&asked.drive, None)?).map(Some)
 }
 
 fn chain_lines(asked: &Spec, axle: Option<&Axle>, fit: Option<&ChainFit>) -> Vec<WorkLine> {
@@ -326,7 +333,7 @@ mod tests {
     #[test]
     fn every_line_of_the_working_has_numbers_in_it_and_every_source_a_text() {
         let sheet = gearing_sheet(&demo_bike(), &ask(16, 38)).unwrap();
-        assert_eq!(sheet.working.lines.len(), 15, "{:#?}", sheet.working.lines);
+        assert_eq!(sheet.working.lines.len(), 19, "{:#?}", sheet.working.lines);
         for line in &sheet.working.lines {
             assert!(line.equation.chars().any(|letter| letter.is_ascii_digit()) && line.value.is_finite(), "{line:?}");
         }

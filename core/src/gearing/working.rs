@@ -1,9 +1,10 @@
 //! The working of the gearing page: every equation with the numbers of this bike in it, and where it comes from.
 
 use super::chain_size::{chain_dimensions, chain_size_source};
+use super::corrector::production_source;
 use super::fit::Axle;
 use super::speedometer::{Sender, speedometer_source};
-use super::{ChainFit, GearTrain, SpeedometerShift};
+use super::{ChainFit, Corrector, GearTrain, SpeedometerShift};
 use crate::bike::{ChainSize, Drive, Wheel};
 use crate::finding::{Source, Standing, WorkLine, Working};
 use crate::tyres::{TyreSize, tyre_source};
@@ -110,7 +111,39 @@ pub(super) fn on_chain(size: ChainSize, (front, rear): (u32, u32), axle: &Axle, 
         let equation = format!("(links at {to} mm / {} − 1) × 100", fit.links);
         lines.push(WorkLine::new("Wear that the adjuster takes up", equation, room, Unit::Percent));
     }
+    if let (Some(from), Some(free)) = (axle.from_mm, fit.free_forward_mm) {
+        let equation = format!("({} − links at {from} mm) × {pitch} mm", fit.links);
+        lines.push(WorkLine::new("Free chain with the wheel forward", equation, free, Unit::Millimetre));
+    }
+    lines.extend(fit.worn.iter().map(|worn| {
+        let equation =
+            format!("the same equation solved for C at {} × (1 + {} / 100) links", fit.links, worn.wear_percent);
+        let label = format!("Centre distance at {} % wear", worn.wear_percent);
+        WorkLine::new(&label, equation, worn.centre_distance_mm, Unit::Millimetre)
+    }));
     lines
+}
+
+/// The line on what a corrector must do.
+pub(super) fn on_corrector(corrector: &Corrector) -> WorkLine {
+    let equation = format!(
+        "1 / {:.4}; inside the band from {:.4} to {:.4}, so {} : {}",
+        corrector.reading_factor,
+        corrector.band_from,
+        corrector.band_to,
+        corrector.driving_teeth,
+        corrector.driven_teeth
+    );
+    WorkLine::new("Ratio of a corrector for a true reading", equation, corrector.to_true, Unit::None)
+}
+
+/// Source of elongation.
+pub(super) fn wear_source() -> Source {
+    Source::new(
+        "Elongation: length over pitches against that of a new chain; way of measuring at motorcyclechain.top “how to measure \
+         motorcycle chain wear”",
+        Standing::SecondHand,
+    )
 }
 
 /// The lines on the speedometer.
@@ -169,7 +202,7 @@ pub(super) fn working(lines: Vec<WorkLine>, measured: bool, chain: bool, speedom
         sources.extend([geometry(), chain_practice(), chain_size_source()]);
     }
     if speedometer {
-        sources.push(speedometer_source());
+        sources.extend([speedometer_source(), production_source()]);
     }
     let tyre = if measured {
         "The circumference was measured."

@@ -6,6 +6,7 @@
 mod brakes;
 mod fasteners;
 mod fluids;
+mod gears;
 mod sum;
 
 pub use sum::Sum;
@@ -253,6 +254,57 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
         Sum::Thinning { paint_ml, thinner_percent } => fluids::thinning(*paint_ml, *thinner_percent)?,
         Sum::PaintNeeded { square_metres, coats, solids_percent, dry_micrometres, loss_percent, can_ml } => {
             fluids::paint((*square_metres, *coats), (*solids_percent, *dry_micrometres), *loss_percent, *can_ml)?
+        }
+        Sum::WantedRatio { engine_rpm, road_speed_kmh, primary_ratio, gear_ratio, circumference_mm } => {
+            gears::wanted(*engine_rpm, *road_speed_kmh, (*primary_ratio, *gear_ratio), *circumference_mm)?
+        }
+        Sum::Hunting { teeth, chain_links } => gears::hunting(*teeth, *chain_links)?,
+        Sum::ChainDimensions { chain_size } => gears::dimensions(chain_size)?,
+        Sum::ChainOnSprocket { chain_size, sprocket_size } => gears::mesh(chain_size, sprocket_size)?,
+        Sum::ChainElongation { measured_mm, pitches, pitch_mm } => {
+            gears::elongation(*measured_mm, *pitches, *pitch_mm)?
+        }
+        Sum::WornLength { pitches, pitch_mm, elongation_percent } => {
+            gears::worn_length(*pitches, *pitch_mm, *elongation_percent)?
+        }
+        Sum::WornCentreDistance { front_teeth, rear_teeth, chain_links, pitch_mm, elongation_percent } => {
+            gears::worn_distance((*front_teeth, *rear_teeth), *chain_links, *pitch_mm, *elongation_percent)?
+        }
+        Sum::CorrectorRatio { reading_factor } => gears::corrector(*reading_factor)?,
+        Sum::GearDrop { engine_rpm, gear_ratio, next_gear_ratio } => {
+            gears::drop(*engine_rpm, *gear_ratio, *next_gear_ratio)?
+        }
+        Sum::StandardAir { altitude_metres } => gears::air(*altitude_metres)?,
+        Sum::RollingCoefficient { tyre_bar, road_speed_kmh } => gears::rolling(*tyre_bar, *road_speed_kmh)?,
+        Sum::RoadLoad {
+            road_speed_kmh,
+            mass_kg,
+            rolling_coefficient,
+            drag_area_m2,
+            air_density,
+            grade_percent,
+            head_wind_kmh,
+        } => {
+            let machine = (*mass_kg, *rolling_coefficient, *drag_area_m2, *air_density);
+            gears::resistance(*road_speed_kmh, &gears::load(machine, (*grade_percent, *head_wind_kmh))?)?
+        }
+        Sum::PowerSpeed {
+            wheel_kw,
+            mass_kg,
+            rolling_coefficient,
+            drag_area_m2,
+            air_density,
+            grade_percent,
+            head_wind_kmh,
+        } => {
+            let machine = (*mass_kg, *rolling_coefficient, *drag_area_m2, *air_density);
+            gears::speed(*wheel_kw, &gears::load(machine, (*grade_percent, *head_wind_kmh))?)?
+        }
+        Sum::Thrust { crank_nm, overall_ratio, drive_efficiency, wheel_radius_mm } => {
+            gears::thrust(*crank_nm, *overall_ratio, *drive_efficiency, *wheel_radius_mm)?
+        }
+        Sum::CubicPower { engine_rpm, peak_power_kw, peak_power_rpm } => {
+            gears::cubic(*engine_rpm, *peak_power_kw, *peak_power_rpm)?
         }
     };
     Ok(Figures { figures })

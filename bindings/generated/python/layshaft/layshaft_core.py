@@ -563,6 +563,85 @@ _uniffi_check_contract_api_version(_UniffiLib)
 # Public interface members begin here.
 
 
+class _UniffiFfiConverterFloat64(_UniffiConverterPrimitiveFloat):
+    @staticmethod
+    def read(buf):
+        return buf.read_double()
+
+    @staticmethod
+    def write(value, buf):
+        buf.write_double(value)
+
+class _UniffiFfiConverterOptionalFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterFloat64.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterFloat64.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterFloat64.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class AdjusterSpan:
+    """
+    The adjuster, for the picture.
+"""
+    def __init__(self, *, from_mm:typing.Optional[float] = None, to_mm:typing.Optional[float] = None, present_mm:float):
+        self.from_mm = from_mm
+        self.to_mm = to_mm
+        self.present_mm = present_mm
+        
+        
+
+    
+    def __str__(self):
+        return "AdjusterSpan(from_mm={}, to_mm={}, present_mm={})".format(self.from_mm, self.to_mm, self.present_mm)
+    def __eq__(self, other):
+        if self.from_mm != other.from_mm:
+            return False
+        if self.to_mm != other.to_mm:
+            return False
+        if self.present_mm != other.present_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAdjusterSpan(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AdjusterSpan(
+            from_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            to_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            present_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.from_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.to_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.present_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.from_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.to_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.present_mm, buf)
+
 
 
 
@@ -633,40 +712,6 @@ class _UniffiFfiConverterTypeRidingState(_UniffiConverterRustBuffer):
             buf.write_i32(4)
 
 
-
-class _UniffiFfiConverterFloat64(_UniffiConverterPrimitiveFloat):
-    @staticmethod
-    def read(buf):
-        return buf.read_double()
-
-    @staticmethod
-    def write(value, buf):
-        buf.write_double(value)
-
-class _UniffiFfiConverterOptionalFloat64(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        if value is not None:
-            _UniffiFfiConverterFloat64.check_lower(value)
-
-    @classmethod
-    def write(cls, value, buf):
-        if value is None:
-            buf.write_u8(0)
-            return
-
-        buf.write_u8(1)
-        _UniffiFfiConverterFloat64.write(value, buf)
-
-    @classmethod
-    def read(cls, buf):
-        flag = buf.read_u8()
-        if flag == 0:
-            return None
-        elif flag == 1:
-            return _UniffiFfiConverterFloat64.read(buf)
-        else:
-            raise InternalError("Unexpected flag byte for optional type")
 
 @dataclass
 class Balance:
@@ -1471,6 +1516,11 @@ class UnitOfMeasure(enum.Enum):
     Grams a millilitre.
 """
     
+    KILOGRAM_CUBIC_METRE = 48
+    """
+    Kilograms in a cubic metre.
+"""
+    
 
 
 class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
@@ -1573,6 +1623,8 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
             return UnitOfMeasure.SQUARE_METRE_LITRE
         if variant == 48:
             return UnitOfMeasure.GRAM_MILLILITRE
+        if variant == 49:
+            return UnitOfMeasure.KILOGRAM_CUBIC_METRE
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -1672,6 +1724,8 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
         if value == UnitOfMeasure.SQUARE_METRE_LITRE:
             return
         if value == UnitOfMeasure.GRAM_MILLILITRE:
+            return
+        if value == UnitOfMeasure.KILOGRAM_CUBIC_METRE:
             return
         raise ValueError(value)
 
@@ -1773,6 +1827,8 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
             buf.write_i32(47)
         if value == UnitOfMeasure.GRAM_MILLILITRE:
             buf.write_i32(48)
+        if value == UnitOfMeasure.KILOGRAM_CUBIC_METRE:
+            buf.write_i32(49)
 
 
 
@@ -3858,12 +3914,188 @@ class _UniffiFfiConverterTypeBrakeSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+
+
+
+
+
+class WearRule(enum.Enum):
+    """
+    Whose limit it is.
+"""
+    
+    ENTERED = 0
+    """
+    Entered by the owner from the manual.
+"""
+    
+    MANUALS = 1
+    """
+    Usual in makers' manuals of machines with sealed chains.
+"""
+    
+    CHAIN_MAKERS = 2
+    """
+    Usual with makers of chains.
+"""
+    
+    LARGE_SPROCKET = 3
+    """
+    For wheel sprockets of more than 67 teeth, by the handbooks.
+"""
+    
+
+
+class _UniffiFfiConverterTypeWearRule(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return WearRule.ENTERED
+        if variant == 2:
+            return WearRule.MANUALS
+        if variant == 3:
+            return WearRule.CHAIN_MAKERS
+        if variant == 4:
+            return WearRule.LARGE_SPROCKET
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == WearRule.ENTERED:
+            return
+        if value == WearRule.MANUALS:
+            return
+        if value == WearRule.CHAIN_MAKERS:
+            return
+        if value == WearRule.LARGE_SPROCKET:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == WearRule.ENTERED:
+            buf.write_i32(1)
+        if value == WearRule.MANUALS:
+            buf.write_i32(2)
+        if value == WearRule.CHAIN_MAKERS:
+            buf.write_i32(3)
+        if value == WearRule.LARGE_SPROCKET:
+            buf.write_i32(4)
+
+
+
+class _UniffiFfiConverterOptionalTypeWearRule(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeWearRule.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeWearRule.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeWearRule.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class WornPosition:
+    """
+    Where the axle stands with a worn chain.
+"""
+    def __init__(self, *, wear_percent:float, rule:typing.Optional[WearRule] = None, centre_distance_mm:float, inside_adjuster:typing.Optional[bool] = None, travel_left_mm:typing.Optional[float] = None):
+        self.wear_percent = wear_percent
+        self.rule = rule
+        self.centre_distance_mm = centre_distance_mm
+        self.inside_adjuster = inside_adjuster
+        self.travel_left_mm = travel_left_mm
+        
+        
+
+    
+    def __str__(self):
+        return "WornPosition(wear_percent={}, rule={}, centre_distance_mm={}, inside_adjuster={}, travel_left_mm={})".format(self.wear_percent, self.rule, self.centre_distance_mm, self.inside_adjuster, self.travel_left_mm)
+    def __eq__(self, other):
+        if self.wear_percent != other.wear_percent:
+            return False
+        if self.rule != other.rule:
+            return False
+        if self.centre_distance_mm != other.centre_distance_mm:
+            return False
+        if self.inside_adjuster != other.inside_adjuster:
+            return False
+        if self.travel_left_mm != other.travel_left_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWornPosition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WornPosition(
+            wear_percent=_UniffiFfiConverterFloat64.read(buf),
+            rule=_UniffiFfiConverterOptionalTypeWearRule.read(buf),
+            centre_distance_mm=_UniffiFfiConverterFloat64.read(buf),
+            inside_adjuster=_UniffiFfiConverterOptionalBoolean.read(buf),
+            travel_left_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.wear_percent)
+        _UniffiFfiConverterOptionalTypeWearRule.check_lower(value.rule)
+        _UniffiFfiConverterFloat64.check_lower(value.centre_distance_mm)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.inside_adjuster)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.travel_left_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.wear_percent, buf)
+        _UniffiFfiConverterOptionalTypeWearRule.write(value.rule, buf)
+        _UniffiFfiConverterFloat64.write(value.centre_distance_mm, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.inside_adjuster, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.travel_left_mm, buf)
+
+class _UniffiFfiConverterSequenceTypeWornPosition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeWornPosition.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeWornPosition.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeWornPosition.read(buf) for i in range(count)
+        ]
+
 @dataclass
 class ChainFit:
     """
     How a chain fits.
 """
-    def __init__(self, *, size:str, links_exact:float, links_even:int, links:int, centre_distance_mm:float, axle_shift_mm:float, inside_adjuster:typing.Optional[bool] = None, travel_used_percent:typing.Optional[float] = None, wear_room_percent:typing.Optional[float] = None):
+    def __init__(self, *, size:str, links_exact:float, links_even:int, links:int, centre_distance_mm:float, axle_shift_mm:float, inside_adjuster:typing.Optional[bool] = None, travel_used_percent:typing.Optional[float] = None, travel_used_mm:typing.Optional[float] = None, travel_left_mm:typing.Optional[float] = None, wear_room_percent:typing.Optional[float] = None, worn:typing.List[WornPosition] = _DEFAULT, free_forward_mm:typing.Optional[float] = None, fits_forward:typing.Optional[bool] = None):
         self.size = size
         self.links_exact = links_exact
         self.links_even = links_even
@@ -3872,13 +4104,21 @@ class ChainFit:
         self.axle_shift_mm = axle_shift_mm
         self.inside_adjuster = inside_adjuster
         self.travel_used_percent = travel_used_percent
+        self.travel_used_mm = travel_used_mm
+        self.travel_left_mm = travel_left_mm
         self.wear_room_percent = wear_room_percent
+        if worn is _DEFAULT:
+            self.worn = []
+        else:
+            self.worn = worn
+        self.free_forward_mm = free_forward_mm
+        self.fits_forward = fits_forward
         
         
 
     
     def __str__(self):
-        return "ChainFit(size={}, links_exact={}, links_even={}, links={}, centre_distance_mm={}, axle_shift_mm={}, inside_adjuster={}, travel_used_percent={}, wear_room_percent={})".format(self.size, self.links_exact, self.links_even, self.links, self.centre_distance_mm, self.axle_shift_mm, self.inside_adjuster, self.travel_used_percent, self.wear_room_percent)
+        return "ChainFit(size={}, links_exact={}, links_even={}, links={}, centre_distance_mm={}, axle_shift_mm={}, inside_adjuster={}, travel_used_percent={}, travel_used_mm={}, travel_left_mm={}, wear_room_percent={}, worn={}, free_forward_mm={}, fits_forward={})".format(self.size, self.links_exact, self.links_even, self.links, self.centre_distance_mm, self.axle_shift_mm, self.inside_adjuster, self.travel_used_percent, self.travel_used_mm, self.travel_left_mm, self.wear_room_percent, self.worn, self.free_forward_mm, self.fits_forward)
     def __eq__(self, other):
         if self.size != other.size:
             return False
@@ -3896,7 +4136,17 @@ class ChainFit:
             return False
         if self.travel_used_percent != other.travel_used_percent:
             return False
+        if self.travel_used_mm != other.travel_used_mm:
+            return False
+        if self.travel_left_mm != other.travel_left_mm:
+            return False
         if self.wear_room_percent != other.wear_room_percent:
+            return False
+        if self.worn != other.worn:
+            return False
+        if self.free_forward_mm != other.free_forward_mm:
+            return False
+        if self.fits_forward != other.fits_forward:
             return False
         return True
 
@@ -3912,7 +4162,12 @@ class _UniffiFfiConverterTypeChainFit(_UniffiConverterRustBuffer):
             axle_shift_mm=_UniffiFfiConverterFloat64.read(buf),
             inside_adjuster=_UniffiFfiConverterOptionalBoolean.read(buf),
             travel_used_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            travel_used_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            travel_left_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
             wear_room_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            worn=_UniffiFfiConverterSequenceTypeWornPosition.read(buf),
+            free_forward_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            fits_forward=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -3925,7 +4180,12 @@ class _UniffiFfiConverterTypeChainFit(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.check_lower(value.axle_shift_mm)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.inside_adjuster)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.travel_used_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.travel_used_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.travel_left_mm)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.wear_room_percent)
+        _UniffiFfiConverterSequenceTypeWornPosition.check_lower(value.worn)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.free_forward_mm)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.fits_forward)
 
     @staticmethod
     def write(value, buf):
@@ -3937,7 +4197,598 @@ class _UniffiFfiConverterTypeChainFit(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.axle_shift_mm, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.inside_adjuster, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.travel_used_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.travel_used_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.travel_left_mm, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.wear_room_percent, buf)
+        _UniffiFfiConverterSequenceTypeWornPosition.write(value.worn, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.free_forward_mm, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.fits_forward, buf)
+
+
+
+
+
+
+class ChainSize(enum.Enum):
+    """
+    Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
+"""
+    
+    C415 = 0
+    """
+    12.7 mm pitch, 4.76 mm between the inner plates.
+"""
+    
+    C420 = 1
+    """
+    12.7 mm pitch, 6.35 mm between the inner plates.
+"""
+    
+    C428 = 2
+    """
+    12.7 mm pitch, 7.94 mm between the inner plates.
+"""
+    
+    C520 = 3
+    """
+    15.875 mm pitch, 6.35 mm between the inner plates.
+"""
+    
+    C525 = 4
+    """
+    15.875 mm pitch, 7.94 mm between the inner plates.
+"""
+    
+    C530 = 5
+    """
+    15.875 mm pitch, 9.53 mm between the inner plates.
+"""
+    
+    C532 = 6
+    """
+    15.875 mm pitch, 9.53 mm between the inner plates, thicker rollers than 530.
+"""
+    
+    C630 = 7
+    """
+    19.05 mm pitch, 9.53 mm between the inner plates.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChainSize(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChainSize.C415
+        if variant == 2:
+            return ChainSize.C420
+        if variant == 3:
+            return ChainSize.C428
+        if variant == 4:
+            return ChainSize.C520
+        if variant == 5:
+            return ChainSize.C525
+        if variant == 6:
+            return ChainSize.C530
+        if variant == 7:
+            return ChainSize.C532
+        if variant == 8:
+            return ChainSize.C630
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChainSize.C415:
+            return
+        if value == ChainSize.C420:
+            return
+        if value == ChainSize.C428:
+            return
+        if value == ChainSize.C520:
+            return
+        if value == ChainSize.C525:
+            return
+        if value == ChainSize.C530:
+            return
+        if value == ChainSize.C532:
+            return
+        if value == ChainSize.C630:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChainSize.C415:
+            buf.write_i32(1)
+        if value == ChainSize.C420:
+            buf.write_i32(2)
+        if value == ChainSize.C428:
+            buf.write_i32(3)
+        if value == ChainSize.C520:
+            buf.write_i32(4)
+        if value == ChainSize.C525:
+            buf.write_i32(5)
+        if value == ChainSize.C530:
+            buf.write_i32(6)
+        if value == ChainSize.C532:
+            buf.write_i32(7)
+        if value == ChainSize.C630:
+            buf.write_i32(8)
+
+
+
+class _UniffiFfiConverterOptionalTypeChainSize(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeChainSize.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeChainSize.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeChainSize.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterFloat64.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterFloat64.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterFloat64.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class ChainWearAsk:
+    """
+    What was measured. What is left out is taken from the fitted bike, or stays unknown.
+"""
+    def __init__(self, *, chain_size:typing.Optional[ChainSize] = None, pitches:typing.Optional[int] = None, measured_mm:typing.Optional[float] = None, slack_mm:typing.List[float] = _DEFAULT, chain_slack_from_mm:typing.Optional[float] = None, chain_slack_to_mm:typing.Optional[float] = None, chain_wear_limit_percent:typing.Optional[float] = None):
+        self.chain_size = chain_size
+        self.pitches = pitches
+        self.measured_mm = measured_mm
+        if slack_mm is _DEFAULT:
+            self.slack_mm = []
+        else:
+            self.slack_mm = slack_mm
+        self.chain_slack_from_mm = chain_slack_from_mm
+        self.chain_slack_to_mm = chain_slack_to_mm
+        self.chain_wear_limit_percent = chain_wear_limit_percent
+        
+        
+
+    
+    def __str__(self):
+        return "ChainWearAsk(chain_size={}, pitches={}, measured_mm={}, slack_mm={}, chain_slack_from_mm={}, chain_slack_to_mm={}, chain_wear_limit_percent={})".format(self.chain_size, self.pitches, self.measured_mm, self.slack_mm, self.chain_slack_from_mm, self.chain_slack_to_mm, self.chain_wear_limit_percent)
+    def __eq__(self, other):
+        if self.chain_size != other.chain_size:
+            return False
+        if self.pitches != other.pitches:
+            return False
+        if self.measured_mm != other.measured_mm:
+            return False
+        if self.slack_mm != other.slack_mm:
+            return False
+        if self.chain_slack_from_mm != other.chain_slack_from_mm:
+            return False
+        if self.chain_slack_to_mm != other.chain_slack_to_mm:
+            return False
+        if self.chain_wear_limit_percent != other.chain_wear_limit_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChainWearAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChainWearAsk(
+            chain_size=_UniffiFfiConverterOptionalTypeChainSize.read(buf),
+            pitches=_UniffiFfiConverterOptionalUInt32.read(buf),
+            measured_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            slack_mm=_UniffiFfiConverterSequenceFloat64.read(buf),
+            chain_slack_from_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            chain_slack_to_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            chain_wear_limit_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeChainSize.check_lower(value.chain_size)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.pitches)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.measured_mm)
+        _UniffiFfiConverterSequenceFloat64.check_lower(value.slack_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.chain_slack_from_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.chain_slack_to_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.chain_wear_limit_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeChainSize.write(value.chain_size, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.pitches, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.measured_mm, buf)
+        _UniffiFfiConverterSequenceFloat64.write(value.slack_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.chain_slack_from_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.chain_slack_to_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.chain_wear_limit_percent, buf)
+
+@dataclass
+class WearLimit:
+    """
+    A limit of wear.
+"""
+    def __init__(self, *, rule:WearRule, name:str, percent:float, source:Source):
+        self.rule = rule
+        self.name = name
+        self.percent = percent
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "WearLimit(rule={}, name={}, percent={}, source={})".format(self.rule, self.name, self.percent, self.source)
+    def __eq__(self, other):
+        if self.rule != other.rule:
+            return False
+        if self.name != other.name:
+            return False
+        if self.percent != other.percent:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWearLimit(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WearLimit(
+            rule=_UniffiFfiConverterTypeWearRule.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            percent=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeWearRule.check_lower(value.rule)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterFloat64.check_lower(value.percent)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeWearRule.write(value.rule, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterFloat64.write(value.percent, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+@dataclass
+class WearMark:
+    """
+    A limit with the length that it means on the rule.
+"""
+    def __init__(self, *, limit:WearLimit, mm:float, left_mm:typing.Optional[float] = None):
+        self.limit = limit
+        self.mm = mm
+        self.left_mm = left_mm
+        
+        
+
+    
+    def __str__(self):
+        return "WearMark(limit={}, mm={}, left_mm={})".format(self.limit, self.mm, self.left_mm)
+    def __eq__(self, other):
+        if self.limit != other.limit:
+            return False
+        if self.mm != other.mm:
+            return False
+        if self.left_mm != other.left_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWearMark(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WearMark(
+            limit=_UniffiFfiConverterTypeWearLimit.read(buf),
+            mm=_UniffiFfiConverterFloat64.read(buf),
+            left_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeWearLimit.check_lower(value.limit)
+        _UniffiFfiConverterFloat64.check_lower(value.mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.left_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeWearLimit.write(value.limit, buf)
+        _UniffiFfiConverterFloat64.write(value.mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.left_mm, buf)
+
+class _UniffiFfiConverterSequenceTypeWearMark(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeWearMark.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeWearMark.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeWearMark.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class TightSpot:
+    """
+    Slack round the whole chain.
+"""
+    def __init__(self, *, readings_mm:typing.List[float] = _DEFAULT, tightest_mm:float, slackest_mm:float, spread_mm:typing.Optional[float] = None, from_mm:typing.Optional[float] = None, to_mm:typing.Optional[float] = None, judgement:Judgement, why:str):
+        if readings_mm is _DEFAULT:
+            self.readings_mm = []
+        else:
+            self.readings_mm = readings_mm
+        self.tightest_mm = tightest_mm
+        self.slackest_mm = slackest_mm
+        self.spread_mm = spread_mm
+        self.from_mm = from_mm
+        self.to_mm = to_mm
+        self.judgement = judgement
+        self.why = why
+        
+        
+
+    
+    def __str__(self):
+        return "TightSpot(readings_mm={}, tightest_mm={}, slackest_mm={}, spread_mm={}, from_mm={}, to_mm={}, judgement={}, why={})".format(self.readings_mm, self.tightest_mm, self.slackest_mm, self.spread_mm, self.from_mm, self.to_mm, self.judgement, self.why)
+    def __eq__(self, other):
+        if self.readings_mm != other.readings_mm:
+            return False
+        if self.tightest_mm != other.tightest_mm:
+            return False
+        if self.slackest_mm != other.slackest_mm:
+            return False
+        if self.spread_mm != other.spread_mm:
+            return False
+        if self.from_mm != other.from_mm:
+            return False
+        if self.to_mm != other.to_mm:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        if self.why != other.why:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTightSpot(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TightSpot(
+            readings_mm=_UniffiFfiConverterSequenceFloat64.read(buf),
+            tightest_mm=_UniffiFfiConverterFloat64.read(buf),
+            slackest_mm=_UniffiFfiConverterFloat64.read(buf),
+            spread_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            from_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            to_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceFloat64.check_lower(value.readings_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.tightest_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.slackest_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.spread_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.from_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.to_mm)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+        _UniffiFfiConverterString.check_lower(value.why)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceFloat64.write(value.readings_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.tightest_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.slackest_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.spread_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.from_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.to_mm, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+
+class _UniffiFfiConverterOptionalTypeTightSpot(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTightSpot.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTightSpot.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTightSpot.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class ChainWearSheet:
+    """
+    The page on chain wear.
+"""
+    def __init__(self, *, size:str, pitch_mm:float, pitches:int, new_mm:float, measured_mm:typing.Optional[float] = None, elongation_percent:typing.Optional[float] = None, noted_percent:typing.Optional[float] = None, judgement:Judgement, why:str, limits:typing.List[WearMark] = _DEFAULT, tight_spot:typing.Optional[TightSpot] = None, positions:typing.List[WornPosition] = _DEFAULT, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.size = size
+        self.pitch_mm = pitch_mm
+        self.pitches = pitches
+        self.new_mm = new_mm
+        self.measured_mm = measured_mm
+        self.elongation_percent = elongation_percent
+        self.noted_percent = noted_percent
+        self.judgement = judgement
+        self.why = why
+        if limits is _DEFAULT:
+            self.limits = []
+        else:
+            self.limits = limits
+        self.tight_spot = tight_spot
+        if positions is _DEFAULT:
+            self.positions = []
+        else:
+            self.positions = positions
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "ChainWearSheet(size={}, pitch_mm={}, pitches={}, new_mm={}, measured_mm={}, elongation_percent={}, noted_percent={}, judgement={}, why={}, limits={}, tight_spot={}, positions={}, cautions={}, findings={}, working={})".format(self.size, self.pitch_mm, self.pitches, self.new_mm, self.measured_mm, self.elongation_percent, self.noted_percent, self.judgement, self.why, self.limits, self.tight_spot, self.positions, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.size != other.size:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.pitches != other.pitches:
+            return False
+        if self.new_mm != other.new_mm:
+            return False
+        if self.measured_mm != other.measured_mm:
+            return False
+        if self.elongation_percent != other.elongation_percent:
+            return False
+        if self.noted_percent != other.noted_percent:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        if self.why != other.why:
+            return False
+        if self.limits != other.limits:
+            return False
+        if self.tight_spot != other.tight_spot:
+            return False
+        if self.positions != other.positions:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChainWearSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChainWearSheet(
+            size=_UniffiFfiConverterString.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitches=_UniffiFfiConverterUInt32.read(buf),
+            new_mm=_UniffiFfiConverterFloat64.read(buf),
+            measured_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            elongation_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            noted_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+            limits=_UniffiFfiConverterSequenceTypeWearMark.read(buf),
+            tight_spot=_UniffiFfiConverterOptionalTypeTightSpot.read(buf),
+            positions=_UniffiFfiConverterSequenceTypeWornPosition.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.size)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pitches)
+        _UniffiFfiConverterFloat64.check_lower(value.new_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.measured_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.elongation_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.noted_percent)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+        _UniffiFfiConverterString.check_lower(value.why)
+        _UniffiFfiConverterSequenceTypeWearMark.check_lower(value.limits)
+        _UniffiFfiConverterOptionalTypeTightSpot.check_lower(value.tight_spot)
+        _UniffiFfiConverterSequenceTypeWornPosition.check_lower(value.positions)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.size, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pitches, buf)
+        _UniffiFfiConverterFloat64.write(value.new_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.measured_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.elongation_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.noted_percent, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+        _UniffiFfiConverterSequenceTypeWearMark.write(value.limits, buf)
+        _UniffiFfiConverterOptionalTypeTightSpot.write(value.tight_spot, buf)
+        _UniffiFfiConverterSequenceTypeWornPosition.write(value.positions, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
 class CheckOutcome:
@@ -3999,29 +4850,6 @@ class _UniffiFfiConverterSequenceTypeCheckOutcome(_UniffiConverterRustBuffer):
 
         return [
             _UniffiFfiConverterTypeCheckOutcome.read(buf) for i in range(count)
-        ]
-
-class _UniffiFfiConverterSequenceFloat64(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterFloat64.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterFloat64.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterFloat64.read(buf) for i in range(count)
         ]
 
 class _UniffiFfiConverterSequenceSequenceFloat64(_UniffiConverterRustBuffer):
@@ -4860,6 +5688,188 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.test_volts, buf)
 
 @dataclass
+class CorrectedReading:
+    """
+    A reading at a test speed, now and with the corrector.
+"""
+    def __init__(self, *, true_kmh:float, shown_now_kmh:float, shown_corrected_kmh:float, allowed_from_kmh:float, allowed_to_kmh:float, production_to_kmh:float):
+        self.true_kmh = true_kmh
+        self.shown_now_kmh = shown_now_kmh
+        self.shown_corrected_kmh = shown_corrected_kmh
+        self.allowed_from_kmh = allowed_from_kmh
+        self.allowed_to_kmh = allowed_to_kmh
+        self.production_to_kmh = production_to_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "CorrectedReading(true_kmh={}, shown_now_kmh={}, shown_corrected_kmh={}, allowed_from_kmh={}, allowed_to_kmh={}, production_to_kmh={})".format(self.true_kmh, self.shown_now_kmh, self.shown_corrected_kmh, self.allowed_from_kmh, self.allowed_to_kmh, self.production_to_kmh)
+    def __eq__(self, other):
+        if self.true_kmh != other.true_kmh:
+            return False
+        if self.shown_now_kmh != other.shown_now_kmh:
+            return False
+        if self.shown_corrected_kmh != other.shown_corrected_kmh:
+            return False
+        if self.allowed_from_kmh != other.allowed_from_kmh:
+            return False
+        if self.allowed_to_kmh != other.allowed_to_kmh:
+            return False
+        if self.production_to_kmh != other.production_to_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCorrectedReading(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CorrectedReading(
+            true_kmh=_UniffiFfiConverterFloat64.read(buf),
+            shown_now_kmh=_UniffiFfiConverterFloat64.read(buf),
+            shown_corrected_kmh=_UniffiFfiConverterFloat64.read(buf),
+            allowed_from_kmh=_UniffiFfiConverterFloat64.read(buf),
+            allowed_to_kmh=_UniffiFfiConverterFloat64.read(buf),
+            production_to_kmh=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.true_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.shown_now_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.shown_corrected_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.allowed_from_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.allowed_to_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.production_to_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.true_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.shown_now_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.shown_corrected_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.allowed_from_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.allowed_to_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.production_to_kmh, buf)
+
+class _UniffiFfiConverterSequenceTypeCorrectedReading(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCorrectedReading.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCorrectedReading.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCorrectedReading.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Corrector:
+    """
+    What a corrector must do. A ratio here is cable turns out for one turn in: above 1 it makes the speedometer read more.
+"""
+    def __init__(self, *, reading_factor:float, as_made_known:bool, needed:typing.Optional[bool] = None, to_true:float, to_as_made:float, band_from:float, band_to:float, driving_teeth:int, driven_teeth:int, readings:typing.List[CorrectedReading] = _DEFAULT, note:str):
+        self.reading_factor = reading_factor
+        self.as_made_known = as_made_known
+        self.needed = needed
+        self.to_true = to_true
+        self.to_as_made = to_as_made
+        self.band_from = band_from
+        self.band_to = band_to
+        self.driving_teeth = driving_teeth
+        self.driven_teeth = driven_teeth
+        if readings is _DEFAULT:
+            self.readings = []
+        else:
+            self.readings = readings
+        self.note = note
+        
+        
+
+    
+    def __str__(self):
+        return "Corrector(reading_factor={}, as_made_known={}, needed={}, to_true={}, to_as_made={}, band_from={}, band_to={}, driving_teeth={}, driven_teeth={}, readings={}, note={})".format(self.reading_factor, self.as_made_known, self.needed, self.to_true, self.to_as_made, self.band_from, self.band_to, self.driving_teeth, self.driven_teeth, self.readings, self.note)
+    def __eq__(self, other):
+        if self.reading_factor != other.reading_factor:
+            return False
+        if self.as_made_known != other.as_made_known:
+            return False
+        if self.needed != other.needed:
+            return False
+        if self.to_true != other.to_true:
+            return False
+        if self.to_as_made != other.to_as_made:
+            return False
+        if self.band_from != other.band_from:
+            return False
+        if self.band_to != other.band_to:
+            return False
+        if self.driving_teeth != other.driving_teeth:
+            return False
+        if self.driven_teeth != other.driven_teeth:
+            return False
+        if self.readings != other.readings:
+            return False
+        if self.note != other.note:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCorrector(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Corrector(
+            reading_factor=_UniffiFfiConverterFloat64.read(buf),
+            as_made_known=_UniffiFfiConverterBoolean.read(buf),
+            needed=_UniffiFfiConverterOptionalBoolean.read(buf),
+            to_true=_UniffiFfiConverterFloat64.read(buf),
+            to_as_made=_UniffiFfiConverterFloat64.read(buf),
+            band_from=_UniffiFfiConverterFloat64.read(buf),
+            band_to=_UniffiFfiConverterFloat64.read(buf),
+            driving_teeth=_UniffiFfiConverterUInt32.read(buf),
+            driven_teeth=_UniffiFfiConverterUInt32.read(buf),
+            readings=_UniffiFfiConverterSequenceTypeCorrectedReading.read(buf),
+            note=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.reading_factor)
+        _UniffiFfiConverterBoolean.check_lower(value.as_made_known)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.needed)
+        _UniffiFfiConverterFloat64.check_lower(value.to_true)
+        _UniffiFfiConverterFloat64.check_lower(value.to_as_made)
+        _UniffiFfiConverterFloat64.check_lower(value.band_from)
+        _UniffiFfiConverterFloat64.check_lower(value.band_to)
+        _UniffiFfiConverterUInt32.check_lower(value.driving_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.driven_teeth)
+        _UniffiFfiConverterSequenceTypeCorrectedReading.check_lower(value.readings)
+        _UniffiFfiConverterString.check_lower(value.note)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
+        _UniffiFfiConverterBoolean.write(value.as_made_known, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.needed, buf)
+        _UniffiFfiConverterFloat64.write(value.to_true, buf)
+        _UniffiFfiConverterFloat64.write(value.to_as_made, buf)
+        _UniffiFfiConverterFloat64.write(value.band_from, buf)
+        _UniffiFfiConverterFloat64.write(value.band_to, buf)
+        _UniffiFfiConverterUInt32.write(value.driving_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.driven_teeth, buf)
+        _UniffiFfiConverterSequenceTypeCorrectedReading.write(value.readings, buf)
+        _UniffiFfiConverterString.write(value.note, buf)
+
+@dataclass
 class Cover:
     """
     Something that must come off before a check; once off, it costs nothing more.
@@ -5148,6 +6158,63 @@ class _UniffiFfiConverterTypeCoverNeed(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.most_ml, buf)
         _UniffiFfiConverterUInt32.write(value.cans_least, buf)
         _UniffiFfiConverterUInt32.write(value.cans_most, buf)
+
+@dataclass
+class Cruise:
+    """
+    Cruising at a speed.
+"""
+    def __init__(self, *, road_speed_kmh:float, rpm_in_top:float, needed_kw:float, at_hand_kw:float, highest_gear:typing.Optional[int] = None):
+        self.road_speed_kmh = road_speed_kmh
+        self.rpm_in_top = rpm_in_top
+        self.needed_kw = needed_kw
+        self.at_hand_kw = at_hand_kw
+        self.highest_gear = highest_gear
+        
+        
+
+    
+    def __str__(self):
+        return "Cruise(road_speed_kmh={}, rpm_in_top={}, needed_kw={}, at_hand_kw={}, highest_gear={})".format(self.road_speed_kmh, self.rpm_in_top, self.needed_kw, self.at_hand_kw, self.highest_gear)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.rpm_in_top != other.rpm_in_top:
+            return False
+        if self.needed_kw != other.needed_kw:
+            return False
+        if self.at_hand_kw != other.at_hand_kw:
+            return False
+        if self.highest_gear != other.highest_gear:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCruise(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Cruise(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            rpm_in_top=_UniffiFfiConverterFloat64.read(buf),
+            needed_kw=_UniffiFfiConverterFloat64.read(buf),
+            at_hand_kw=_UniffiFfiConverterFloat64.read(buf),
+            highest_gear=_UniffiFfiConverterOptionalUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.rpm_in_top)
+        _UniffiFfiConverterFloat64.check_lower(value.needed_kw)
+        _UniffiFfiConverterFloat64.check_lower(value.at_hand_kw)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.highest_gear)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.rpm_in_top, buf)
+        _UniffiFfiConverterFloat64.write(value.needed_kw, buf)
+        _UniffiFfiConverterFloat64.write(value.at_hand_kw, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.highest_gear, buf)
 
 class _UniffiFfiConverterOptionalTypeProduct(_UniffiConverterRustBuffer):
     @classmethod
@@ -5611,6 +6678,51 @@ class _UniffiFfiConverterTypeCureSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
+class CurvePoint:
+    """
+    A point of a thrust line.
+"""
+    def __init__(self, *, road_speed_kmh:float, engine_rpm:float, newtons:float):
+        self.road_speed_kmh = road_speed_kmh
+        self.engine_rpm = engine_rpm
+        self.newtons = newtons
+        
+        
+
+    
+    def __str__(self):
+        return "CurvePoint(road_speed_kmh={}, engine_rpm={}, newtons={})".format(self.road_speed_kmh, self.engine_rpm, self.newtons)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        if self.newtons != other.newtons:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCurvePoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CurvePoint(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+            newtons=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.newtons)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.newtons, buf)
+
+@dataclass
 class DayMark:
     """
     The start of a day.
@@ -5654,146 +6766,6 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterString.write(value.day, buf)
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
-
-
-
-
-
-
-class ChainSize(enum.Enum):
-    """
-    Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
-"""
-    
-    C415 = 0
-    """
-    12.7 mm pitch, 4.76 mm between the inner plates.
-"""
-    
-    C420 = 1
-    """
-    12.7 mm pitch, 6.35 mm between the inner plates.
-"""
-    
-    C428 = 2
-    """
-    12.7 mm pitch, 7.94 mm between the inner plates.
-"""
-    
-    C520 = 3
-    """
-    15.875 mm pitch, 6.35 mm between the inner plates.
-"""
-    
-    C525 = 4
-    """
-    15.875 mm pitch, 7.94 mm between the inner plates.
-"""
-    
-    C530 = 5
-    """
-    15.875 mm pitch, 9.53 mm between the inner plates.
-"""
-    
-    C532 = 6
-    """
-    15.875 mm pitch, 9.53 mm between the inner plates, thicker rollers than 530.
-"""
-    
-    C630 = 7
-    """
-    19.05 mm pitch, 9.53 mm between the inner plates.
-"""
-    
-
-
-class _UniffiFfiConverterTypeChainSize(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return ChainSize.C415
-        if variant == 2:
-            return ChainSize.C420
-        if variant == 3:
-            return ChainSize.C428
-        if variant == 4:
-            return ChainSize.C520
-        if variant == 5:
-            return ChainSize.C525
-        if variant == 6:
-            return ChainSize.C530
-        if variant == 7:
-            return ChainSize.C532
-        if variant == 8:
-            return ChainSize.C630
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == ChainSize.C415:
-            return
-        if value == ChainSize.C420:
-            return
-        if value == ChainSize.C428:
-            return
-        if value == ChainSize.C520:
-            return
-        if value == ChainSize.C525:
-            return
-        if value == ChainSize.C530:
-            return
-        if value == ChainSize.C532:
-            return
-        if value == ChainSize.C630:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == ChainSize.C415:
-            buf.write_i32(1)
-        if value == ChainSize.C420:
-            buf.write_i32(2)
-        if value == ChainSize.C428:
-            buf.write_i32(3)
-        if value == ChainSize.C520:
-            buf.write_i32(4)
-        if value == ChainSize.C525:
-            buf.write_i32(5)
-        if value == ChainSize.C530:
-            buf.write_i32(6)
-        if value == ChainSize.C532:
-            buf.write_i32(7)
-        if value == ChainSize.C630:
-            buf.write_i32(8)
-
-
-
-class _UniffiFfiConverterOptionalTypeChainSize(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        if value is not None:
-            _UniffiFfiConverterTypeChainSize.check_lower(value)
-
-    @classmethod
-    def write(cls, value, buf):
-        if value is None:
-            buf.write_u8(0)
-            return
-
-        buf.write_u8(1)
-        _UniffiFfiConverterTypeChainSize.write(value, buf)
-
-    @classmethod
-    def read(cls, buf):
-        flag = buf.read_u8()
-        if flag == 0:
-            return None
-        elif flag == 1:
-            return _UniffiFfiConverterTypeChainSize.read(buf)
-        else:
-            raise InternalError("Unexpected flag byte for optional type")
 
 
 
@@ -5880,12 +6852,233 @@ class _UniffiFfiConverterOptionalTypeSpeedometerDrive(_UniffiConverterRustBuffer
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class ChainKind(enum.Enum):
+    """
+    Whether the joints of a chain keep their own grease in.
+"""
+    
+    PLAIN = 0
+    """
+    Plain: pins and bushes are oiled from outside.
+"""
+    
+    SEALED = 1
+    """
+    Sealed: rings keep the grease between pin and bush.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChainKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChainKind.PLAIN
+        if variant == 2:
+            return ChainKind.SEALED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChainKind.PLAIN:
+            return
+        if value == ChainKind.SEALED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChainKind.PLAIN:
+            buf.write_i32(1)
+        if value == ChainKind.SEALED:
+            buf.write_i32(2)
+
+
+
+class _UniffiFfiConverterOptionalTypeChainKind(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeChainKind.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeChainKind.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeChainKind.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class ChainJoint(enum.Enum):
+    """
+    How the two ends of a chain are joined.
+"""
+    
+    CLIP = 0
+    """
+    Link with a spring clip.
+"""
+    
+    RIVET = 1
+    """
+    Link with riveted pins.
+"""
+    
+    ENDLESS = 2
+    """
+    No joint; it goes on with the swing arm out.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChainJoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChainJoint.CLIP
+        if variant == 2:
+            return ChainJoint.RIVET
+        if variant == 3:
+            return ChainJoint.ENDLESS
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChainJoint.CLIP:
+            return
+        if value == ChainJoint.RIVET:
+            return
+        if value == ChainJoint.ENDLESS:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChainJoint.CLIP:
+            buf.write_i32(1)
+        if value == ChainJoint.RIVET:
+            buf.write_i32(2)
+        if value == ChainJoint.ENDLESS:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeChainJoint(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeChainJoint.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeChainJoint.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeChainJoint.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class PowerPoint:
+    """
+    One point of the engine's power curve.
+"""
+    def __init__(self, *, rpm:float, kw:float):
+        self.rpm = rpm
+        self.kw = kw
+        
+        
+
+    
+    def __str__(self):
+        return "PowerPoint(rpm={}, kw={})".format(self.rpm, self.kw)
+    def __eq__(self, other):
+        if self.rpm != other.rpm:
+            return False
+        if self.kw != other.kw:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePowerPoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PowerPoint(
+            rpm=_UniffiFfiConverterFloat64.read(buf),
+            kw=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.kw)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.kw, buf)
+
+class _UniffiFfiConverterSequenceTypePowerPoint(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypePowerPoint.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypePowerPoint.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypePowerPoint.read(buf) for i in range(count)
+        ]
+
 @dataclass
 class Drive:
     """
     The drive train from crankshaft to wheel.
 """
-    def __init__(self, *, primary_ratio:typing.Optional[float] = None, gear_ratios:typing.List[float] = _DEFAULT, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, chain_size:typing.Optional[ChainSize] = None, chain_links:typing.Optional[int] = None, centre_distance_mm:typing.Optional[float] = None, adjuster_from_mm:typing.Optional[float] = None, adjuster_to_mm:typing.Optional[float] = None, speedometer:typing.Optional[SpeedometerDrive] = None, speedometer_over_percent:typing.Optional[float] = None, rev_limit_rpm:typing.Optional[float] = None):
+    def __init__(self, *, primary_ratio:typing.Optional[float] = None, gear_ratios:typing.List[float] = _DEFAULT, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, chain_size:typing.Optional[ChainSize] = None, chain_links:typing.Optional[int] = None, centre_distance_mm:typing.Optional[float] = None, adjuster_from_mm:typing.Optional[float] = None, adjuster_to_mm:typing.Optional[float] = None, speedometer:typing.Optional[SpeedometerDrive] = None, speedometer_over_percent:typing.Optional[float] = None, rev_limit_rpm:typing.Optional[float] = None, front_teeth_min:typing.Optional[int] = None, front_teeth_max:typing.Optional[int] = None, rear_teeth_min:typing.Optional[int] = None, rear_teeth_max:typing.Optional[int] = None, front_sprocket_size:typing.Optional[ChainSize] = None, rear_sprocket_size:typing.Optional[ChainSize] = None, chain_kind:typing.Optional[ChainKind] = None, chain_joint:typing.Optional[ChainJoint] = None, chain_wear_limit_percent:typing.Optional[float] = None, chain_slack_from_mm:typing.Optional[float] = None, chain_slack_to_mm:typing.Optional[float] = None, power_curve:typing.List[PowerPoint] = _DEFAULT, drag_area_m2:typing.Optional[float] = None, drive_efficiency:typing.Optional[float] = None):
         self.primary_ratio = primary_ratio
         if gear_ratios is _DEFAULT:
             self.gear_ratios = []
@@ -5901,12 +7094,29 @@ class Drive:
         self.speedometer = speedometer
         self.speedometer_over_percent = speedometer_over_percent
         self.rev_limit_rpm = rev_limit_rpm
+        self.front_teeth_min = front_teeth_min
+        self.front_teeth_max = front_teeth_max
+        self.rear_teeth_min = rear_teeth_min
+        self.rear_teeth_max = rear_teeth_max
+        self.front_sprocket_size = front_sprocket_size
+        self.rear_sprocket_size = rear_sprocket_size
+        self.chain_kind = chain_kind
+        self.chain_joint = chain_joint
+        self.chain_wear_limit_percent = chain_wear_limit_percent
+        self.chain_slack_from_mm = chain_slack_from_mm
+        self.chain_slack_to_mm = chain_slack_to_mm
+        if power_curve is _DEFAULT:
+            self.power_curve = []
+        else:
+            self.power_curve = power_curve
+        self.drag_area_m2 = drag_area_m2
+        self.drive_efficiency = drive_efficiency
         
         
 
     
     def __str__(self):
-        return "Drive(primary_ratio={}, gear_ratios={}, front_teeth={}, rear_teeth={}, chain_size={}, chain_links={}, centre_distance_mm={}, adjuster_from_mm={}, adjuster_to_mm={}, speedometer={}, speedometer_over_percent={}, rev_limit_rpm={})".format(self.primary_ratio, self.gear_ratios, self.front_teeth, self.rear_teeth, self.chain_size, self.chain_links, self.centre_distance_mm, self.adjuster_from_mm, self.adjuster_to_mm, self.speedometer, self.speedometer_over_percent, self.rev_limit_rpm)
+        return "Drive(primary_ratio={}, gear_ratios={}, front_teeth={}, rear_teeth={}, chain_size={}, chain_links={}, centre_distance_mm={}, adjuster_from_mm={}, adjuster_to_mm={}, speedometer={}, speedometer_over_percent={}, rev_limit_rpm={}, front_teeth_min={}, front_teeth_max={}, rear_teeth_min={}, rear_teeth_max={}, front_sprocket_size={}, rear_sprocket_size={}, chain_kind={}, chain_joint={}, chain_wear_limit_percent={}, chain_slack_from_mm={}, chain_slack_to_mm={}, power_curve={}, drag_area_m2={}, drive_efficiency={})".format(self.primary_ratio, self.gear_ratios, self.front_teeth, self.rear_teeth, self.chain_size, self.chain_links, self.centre_distance_mm, self.adjuster_from_mm, self.adjuster_to_mm, self.speedometer, self.speedometer_over_percent, self.rev_limit_rpm, self.front_teeth_min, self.front_teeth_max, self.rear_teeth_min, self.rear_teeth_max, self.front_sprocket_size, self.rear_sprocket_size, self.chain_kind, self.chain_joint, self.chain_wear_limit_percent, self.chain_slack_from_mm, self.chain_slack_to_mm, self.power_curve, self.drag_area_m2, self.drive_efficiency)
     def __eq__(self, other):
         if self.primary_ratio != other.primary_ratio:
             return False
@@ -5932,6 +7142,34 @@ class Drive:
             return False
         if self.rev_limit_rpm != other.rev_limit_rpm:
             return False
+        if self.front_teeth_min != other.front_teeth_min:
+            return False
+        if self.front_teeth_max != other.front_teeth_max:
+            return False
+        if self.rear_teeth_min != other.rear_teeth_min:
+            return False
+        if self.rear_teeth_max != other.rear_teeth_max:
+            return False
+        if self.front_sprocket_size != other.front_sprocket_size:
+            return False
+        if self.rear_sprocket_size != other.rear_sprocket_size:
+            return False
+        if self.chain_kind != other.chain_kind:
+            return False
+        if self.chain_joint != other.chain_joint:
+            return False
+        if self.chain_wear_limit_percent != other.chain_wear_limit_percent:
+            return False
+        if self.chain_slack_from_mm != other.chain_slack_from_mm:
+            return False
+        if self.chain_slack_to_mm != other.chain_slack_to_mm:
+            return False
+        if self.power_curve != other.power_curve:
+            return False
+        if self.drag_area_m2 != other.drag_area_m2:
+            return False
+        if self.drive_efficiency != other.drive_efficiency:
+            return False
         return True
 
 class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
@@ -5950,6 +7188,20 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
             speedometer=_UniffiFfiConverterOptionalTypeSpeedometerDrive.read(buf),
             speedometer_over_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
             rev_limit_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            front_teeth_min=_UniffiFfiConverterOptionalUInt32.read(buf),
+            front_teeth_max=_UniffiFfiConverterOptionalUInt32.read(buf),
+            rear_teeth_min=_UniffiFfiConverterOptionalUInt32.read(buf),
+            rear_teeth_max=_UniffiFfiConverterOptionalUInt32.read(buf),
+            front_sprocket_size=_UniffiFfiConverterOptionalTypeChainSize.read(buf),
+            rear_sprocket_size=_UniffiFfiConverterOptionalTypeChainSize.read(buf),
+            chain_kind=_UniffiFfiConverterOptionalTypeChainKind.read(buf),
+            chain_joint=_UniffiFfiConverterOptionalTypeChainJoint.read(buf),
+            chain_wear_limit_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            chain_slack_from_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            chain_slack_to_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            power_curve=_UniffiFfiConverterSequenceTypePowerPoint.read(buf),
+            drag_area_m2=_UniffiFfiConverterOptionalFloat64.read(buf),
+            drive_efficiency=_UniffiFfiConverterOptionalFloat64.read(buf),
         )
 
     @staticmethod
@@ -5966,6 +7218,20 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeSpeedometerDrive.check_lower(value.speedometer)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.speedometer_over_percent)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.rev_limit_rpm)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.front_teeth_min)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.front_teeth_max)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.rear_teeth_min)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.rear_teeth_max)
+        _UniffiFfiConverterOptionalTypeChainSize.check_lower(value.front_sprocket_size)
+        _UniffiFfiConverterOptionalTypeChainSize.check_lower(value.rear_sprocket_size)
+        _UniffiFfiConverterOptionalTypeChainKind.check_lower(value.chain_kind)
+        _UniffiFfiConverterOptionalTypeChainJoint.check_lower(value.chain_joint)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.chain_wear_limit_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.chain_slack_from_mm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.chain_slack_to_mm)
+        _UniffiFfiConverterSequenceTypePowerPoint.check_lower(value.power_curve)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.drag_area_m2)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.drive_efficiency)
 
     @staticmethod
     def write(value, buf):
@@ -5981,6 +7247,20 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeSpeedometerDrive.write(value.speedometer, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.speedometer_over_percent, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.rev_limit_rpm, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.front_teeth_min, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.front_teeth_max, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.rear_teeth_min, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.rear_teeth_max, buf)
+        _UniffiFfiConverterOptionalTypeChainSize.write(value.front_sprocket_size, buf)
+        _UniffiFfiConverterOptionalTypeChainSize.write(value.rear_sprocket_size, buf)
+        _UniffiFfiConverterOptionalTypeChainKind.write(value.chain_kind, buf)
+        _UniffiFfiConverterOptionalTypeChainJoint.write(value.chain_joint, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.chain_wear_limit_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.chain_slack_from_mm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.chain_slack_to_mm, buf)
+        _UniffiFfiConverterSequenceTypePowerPoint.write(value.power_curve, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.drag_area_m2, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.drive_efficiency, buf)
 
 @dataclass
 class OutputAt:
@@ -9677,6 +10957,334 @@ class _UniffiFfiConverterTypeFlow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.amperes, buf)
         _UniffiFfiConverterFloat64.write(value.watts, buf)
 
+class _UniffiFfiConverterSequenceTypeCurvePoint(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCurvePoint.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCurvePoint.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCurvePoint.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class HeldBy(enum.Enum):
+    """
+    What ends the speed.
+"""
+    
+    POWER = 0
+    """
+    Resistance takes all the power.
+"""
+    
+    ENGINE_LIMIT = 1
+    """
+    The engine's speed limit.
+"""
+    
+
+
+class _UniffiFfiConverterTypeHeldBy(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return HeldBy.POWER
+        if variant == 2:
+            return HeldBy.ENGINE_LIMIT
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == HeldBy.POWER:
+            return
+        if value == HeldBy.ENGINE_LIMIT:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == HeldBy.POWER:
+            buf.write_i32(1)
+        if value == HeldBy.ENGINE_LIMIT:
+            buf.write_i32(2)
+
+
+
+@dataclass
+class Resistance:
+    """
+    What holds the machine back at a speed, newtons.
+"""
+    def __init__(self, *, road_speed_kmh:float, rolling_newtons:float, slope_newtons:float, air_newtons:float, total_newtons:float):
+        self.road_speed_kmh = road_speed_kmh
+        self.rolling_newtons = rolling_newtons
+        self.slope_newtons = slope_newtons
+        self.air_newtons = air_newtons
+        self.total_newtons = total_newtons
+        
+        
+
+    
+    def __str__(self):
+        return "Resistance(road_speed_kmh={}, rolling_newtons={}, slope_newtons={}, air_newtons={}, total_newtons={})".format(self.road_speed_kmh, self.rolling_newtons, self.slope_newtons, self.air_newtons, self.total_newtons)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.rolling_newtons != other.rolling_newtons:
+            return False
+        if self.slope_newtons != other.slope_newtons:
+            return False
+        if self.air_newtons != other.air_newtons:
+            return False
+        if self.total_newtons != other.total_newtons:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeResistance(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Resistance(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            rolling_newtons=_UniffiFfiConverterFloat64.read(buf),
+            slope_newtons=_UniffiFfiConverterFloat64.read(buf),
+            air_newtons=_UniffiFfiConverterFloat64.read(buf),
+            total_newtons=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.rolling_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.slope_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.air_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.total_newtons)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.rolling_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.slope_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.air_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.total_newtons, buf)
+
+@dataclass
+class TopSpeed:
+    """
+    The highest speed of a gear.
+"""
+    def __init__(self, *, gear:int, kmh:float, rpm:float, held_by:HeldBy, resistance:Resistance):
+        self.gear = gear
+        self.kmh = kmh
+        self.rpm = rpm
+        self.held_by = held_by
+        self.resistance = resistance
+        
+        
+
+    
+    def __str__(self):
+        return "TopSpeed(gear={}, kmh={}, rpm={}, held_by={}, resistance={})".format(self.gear, self.kmh, self.rpm, self.held_by, self.resistance)
+    def __eq__(self, other):
+        if self.gear != other.gear:
+            return False
+        if self.kmh != other.kmh:
+            return False
+        if self.rpm != other.rpm:
+            return False
+        if self.held_by != other.held_by:
+            return False
+        if self.resistance != other.resistance:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTopSpeed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TopSpeed(
+            gear=_UniffiFfiConverterUInt32.read(buf),
+            kmh=_UniffiFfiConverterFloat64.read(buf),
+            rpm=_UniffiFfiConverterFloat64.read(buf),
+            held_by=_UniffiFfiConverterTypeHeldBy.read(buf),
+            resistance=_UniffiFfiConverterTypeResistance.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.gear)
+        _UniffiFfiConverterFloat64.check_lower(value.kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.rpm)
+        _UniffiFfiConverterTypeHeldBy.check_lower(value.held_by)
+        _UniffiFfiConverterTypeResistance.check_lower(value.resistance)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.gear, buf)
+        _UniffiFfiConverterFloat64.write(value.kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.rpm, buf)
+        _UniffiFfiConverterTypeHeldBy.write(value.held_by, buf)
+        _UniffiFfiConverterTypeResistance.write(value.resistance, buf)
+
+class _UniffiFfiConverterOptionalTypeTopSpeed(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTopSpeed.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTopSpeed.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTopSpeed.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class GearCurve:
+    """
+    Thrust in one gear.
+"""
+    def __init__(self, *, gear:int, overall_ratio:float, points:typing.List[CurvePoint] = _DEFAULT, most_newtons:float, top:typing.Optional[TopSpeed] = None):
+        self.gear = gear
+        self.overall_ratio = overall_ratio
+        if points is _DEFAULT:
+            self.points = []
+        else:
+            self.points = points
+        self.most_newtons = most_newtons
+        self.top = top
+        
+        
+
+    
+    def __str__(self):
+        return "GearCurve(gear={}, overall_ratio={}, points={}, most_newtons={}, top={})".format(self.gear, self.overall_ratio, self.points, self.most_newtons, self.top)
+    def __eq__(self, other):
+        if self.gear != other.gear:
+            return False
+        if self.overall_ratio != other.overall_ratio:
+            return False
+        if self.points != other.points:
+            return False
+        if self.most_newtons != other.most_newtons:
+            return False
+        if self.top != other.top:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeGearCurve(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return GearCurve(
+            gear=_UniffiFfiConverterUInt32.read(buf),
+            overall_ratio=_UniffiFfiConverterFloat64.read(buf),
+            points=_UniffiFfiConverterSequenceTypeCurvePoint.read(buf),
+            most_newtons=_UniffiFfiConverterFloat64.read(buf),
+            top=_UniffiFfiConverterOptionalTypeTopSpeed.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.gear)
+        _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
+        _UniffiFfiConverterSequenceTypeCurvePoint.check_lower(value.points)
+        _UniffiFfiConverterFloat64.check_lower(value.most_newtons)
+        _UniffiFfiConverterOptionalTypeTopSpeed.check_lower(value.top)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.gear, buf)
+        _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
+        _UniffiFfiConverterSequenceTypeCurvePoint.write(value.points, buf)
+        _UniffiFfiConverterFloat64.write(value.most_newtons, buf)
+        _UniffiFfiConverterOptionalTypeTopSpeed.write(value.top, buf)
+
+@dataclass
+class GearDrop:
+    """
+    The drop of engine speed from one gear to the next.
+"""
+    def __init__(self, *, from_gear:int, to_gear:int, from_rpm:float, to_rpm:float, drop_percent:float):
+        self.from_gear = from_gear
+        self.to_gear = to_gear
+        self.from_rpm = from_rpm
+        self.to_rpm = to_rpm
+        self.drop_percent = drop_percent
+        
+        
+
+    
+    def __str__(self):
+        return "GearDrop(from_gear={}, to_gear={}, from_rpm={}, to_rpm={}, drop_percent={})".format(self.from_gear, self.to_gear, self.from_rpm, self.to_rpm, self.drop_percent)
+    def __eq__(self, other):
+        if self.from_gear != other.from_gear:
+            return False
+        if self.to_gear != other.to_gear:
+            return False
+        if self.from_rpm != other.from_rpm:
+            return False
+        if self.to_rpm != other.to_rpm:
+            return False
+        if self.drop_percent != other.drop_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeGearDrop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return GearDrop(
+            from_gear=_UniffiFfiConverterUInt32.read(buf),
+            to_gear=_UniffiFfiConverterUInt32.read(buf),
+            from_rpm=_UniffiFfiConverterFloat64.read(buf),
+            to_rpm=_UniffiFfiConverterFloat64.read(buf),
+            drop_percent=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.from_gear)
+        _UniffiFfiConverterUInt32.check_lower(value.to_gear)
+        _UniffiFfiConverterFloat64.check_lower(value.from_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.to_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.drop_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.from_gear, buf)
+        _UniffiFfiConverterUInt32.write(value.to_gear, buf)
+        _UniffiFfiConverterFloat64.write(value.from_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.to_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.drop_percent, buf)
+
 @dataclass
 class GearLine:
     """
@@ -9874,6 +11482,135 @@ class _UniffiFfiConverterTypeGearingAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.write(value.chain_links, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.road_speed_kmh, buf)
 
+
+
+
+
+
+class GearingVerdict(enum.Enum):
+    """
+    Whether top gear suits the engine.
+"""
+    
+    SUITS = 0
+    """
+    Top speed comes near peak power.
+"""
+    
+    TOO_TALL = 1
+    """
+    Too tall: the engine never reaches peak power in top.
+"""
+    
+    TOO_SHORT = 2
+    """
+    Too short: the engine is past peak power, or at its limit.
+"""
+    
+
+
+class _UniffiFfiConverterTypeGearingVerdict(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return GearingVerdict.SUITS
+        if variant == 2:
+            return GearingVerdict.TOO_TALL
+        if variant == 3:
+            return GearingVerdict.TOO_SHORT
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == GearingVerdict.SUITS:
+            return
+        if value == GearingVerdict.TOO_TALL:
+            return
+        if value == GearingVerdict.TOO_SHORT:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == GearingVerdict.SUITS:
+            buf.write_i32(1)
+        if value == GearingVerdict.TOO_TALL:
+            buf.write_i32(2)
+        if value == GearingVerdict.TOO_SHORT:
+            buf.write_i32(3)
+
+
+
+@dataclass
+class GearingMatch:
+    """
+    Top gear against the engine's peak power.
+"""
+    def __init__(self, *, verdict:GearingVerdict, top_gear_kmh:typing.Optional[float] = None, top_gear_rpm:typing.Optional[float] = None, peak_power_rpm:float, off_percent:typing.Optional[float] = None, best_kmh:typing.Optional[float] = None, best_final_ratio:typing.Optional[float] = None):
+        self.verdict = verdict
+        self.top_gear_kmh = top_gear_kmh
+        self.top_gear_rpm = top_gear_rpm
+        self.peak_power_rpm = peak_power_rpm
+        self.off_percent = off_percent
+        self.best_kmh = best_kmh
+        self.best_final_ratio = best_final_ratio
+        
+        
+
+    
+    def __str__(self):
+        return "GearingMatch(verdict={}, top_gear_kmh={}, top_gear_rpm={}, peak_power_rpm={}, off_percent={}, best_kmh={}, best_final_ratio={})".format(self.verdict, self.top_gear_kmh, self.top_gear_rpm, self.peak_power_rpm, self.off_percent, self.best_kmh, self.best_final_ratio)
+    def __eq__(self, other):
+        if self.verdict != other.verdict:
+            return False
+        if self.top_gear_kmh != other.top_gear_kmh:
+            return False
+        if self.top_gear_rpm != other.top_gear_rpm:
+            return False
+        if self.peak_power_rpm != other.peak_power_rpm:
+            return False
+        if self.off_percent != other.off_percent:
+            return False
+        if self.best_kmh != other.best_kmh:
+            return False
+        if self.best_final_ratio != other.best_final_ratio:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeGearingMatch(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return GearingMatch(
+            verdict=_UniffiFfiConverterTypeGearingVerdict.read(buf),
+            top_gear_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+            top_gear_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            peak_power_rpm=_UniffiFfiConverterFloat64.read(buf),
+            off_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            best_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+            best_final_ratio=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeGearingVerdict.check_lower(value.verdict)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.top_gear_kmh)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.top_gear_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.off_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.best_kmh)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.best_final_ratio)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeGearingVerdict.write(value.verdict, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.top_gear_kmh, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.top_gear_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.off_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.best_kmh, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.best_final_ratio, buf)
+
 class _UniffiFfiConverterOptionalTypeGearTrain(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -10018,12 +11755,37 @@ class _UniffiFfiConverterOptionalTypeSpeedometerShift(_UniffiConverterRustBuffer
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+class _UniffiFfiConverterOptionalTypeCorrector(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeCorrector.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeCorrector.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeCorrector.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class GearingSheet:
     """
     The gearing page.
 """
-    def __init__(self, *, standard:typing.Optional[GearTrain] = None, proposed:GearTrain, engine_speed_change_percent:typing.Optional[float] = None, road_speed_kmh:float, rev_limit_rpm:typing.Optional[float] = None, chain:typing.Optional[ChainFit] = None, speedometer:typing.Optional[SpeedometerShift] = None, findings:typing.List[Finding] = _DEFAULT, working:Working):
+    def __init__(self, *, standard:typing.Optional[GearTrain] = None, proposed:GearTrain, engine_speed_change_percent:typing.Optional[float] = None, road_speed_kmh:float, rev_limit_rpm:typing.Optional[float] = None, chain:typing.Optional[ChainFit] = None, speedometer:typing.Optional[SpeedometerShift] = None, corrector:typing.Optional[Corrector] = None, findings:typing.List[Finding] = _DEFAULT, working:Working):
         self.standard = standard
         self.proposed = proposed
         self.engine_speed_change_percent = engine_speed_change_percent
@@ -10031,6 +11793,7 @@ class GearingSheet:
         self.rev_limit_rpm = rev_limit_rpm
         self.chain = chain
         self.speedometer = speedometer
+        self.corrector = corrector
         if findings is _DEFAULT:
             self.findings = []
         else:
@@ -10041,7 +11804,7 @@ class GearingSheet:
 
     
     def __str__(self):
-        return "GearingSheet(standard={}, proposed={}, engine_speed_change_percent={}, road_speed_kmh={}, rev_limit_rpm={}, chain={}, speedometer={}, findings={}, working={})".format(self.standard, self.proposed, self.engine_speed_change_percent, self.road_speed_kmh, self.rev_limit_rpm, self.chain, self.speedometer, self.findings, self.working)
+        return "GearingSheet(standard={}, proposed={}, engine_speed_change_percent={}, road_speed_kmh={}, rev_limit_rpm={}, chain={}, speedometer={}, corrector={}, findings={}, working={})".format(self.standard, self.proposed, self.engine_speed_change_percent, self.road_speed_kmh, self.rev_limit_rpm, self.chain, self.speedometer, self.corrector, self.findings, self.working)
     def __eq__(self, other):
         if self.standard != other.standard:
             return False
@@ -10056,6 +11819,8 @@ class GearingSheet:
         if self.chain != other.chain:
             return False
         if self.speedometer != other.speedometer:
+            return False
+        if self.corrector != other.corrector:
             return False
         if self.findings != other.findings:
             return False
@@ -10074,6 +11839,7 @@ class _UniffiFfiConverterTypeGearingSheet(_UniffiConverterRustBuffer):
             rev_limit_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
             chain=_UniffiFfiConverterOptionalTypeChainFit.read(buf),
             speedometer=_UniffiFfiConverterOptionalTypeSpeedometerShift.read(buf),
+            corrector=_UniffiFfiConverterOptionalTypeCorrector.read(buf),
             findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
             working=_UniffiFfiConverterTypeWorking.read(buf),
         )
@@ -10087,6 +11853,7 @@ class _UniffiFfiConverterTypeGearingSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.check_lower(value.rev_limit_rpm)
         _UniffiFfiConverterOptionalTypeChainFit.check_lower(value.chain)
         _UniffiFfiConverterOptionalTypeSpeedometerShift.check_lower(value.speedometer)
+        _UniffiFfiConverterOptionalTypeCorrector.check_lower(value.corrector)
         _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
         _UniffiFfiConverterTypeWorking.check_lower(value.working)
 
@@ -10099,6 +11866,7 @@ class _UniffiFfiConverterTypeGearingSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.rev_limit_rpm, buf)
         _UniffiFfiConverterOptionalTypeChainFit.write(value.chain, buf)
         _UniffiFfiConverterOptionalTypeSpeedometerShift.write(value.speedometer, buf)
+        _UniffiFfiConverterOptionalTypeCorrector.write(value.corrector, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
@@ -10260,11 +12028,62 @@ class _UniffiFfiConverterTypeHarness(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeElement.write(value.elements, buf)
 
 @dataclass
+class Hunting:
+    """
+    How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
+"""
+    def __init__(self, *, front_turns:int, rear_turns:int, front_divisor:int, rear_divisor:int):
+        self.front_turns = front_turns
+        self.rear_turns = rear_turns
+        self.front_divisor = front_divisor
+        self.rear_divisor = rear_divisor
+        
+        
+
+    
+    def __str__(self):
+        return "Hunting(front_turns={}, rear_turns={}, front_divisor={}, rear_divisor={})".format(self.front_turns, self.rear_turns, self.front_divisor, self.rear_divisor)
+    def __eq__(self, other):
+        if self.front_turns != other.front_turns:
+            return False
+        if self.rear_turns != other.rear_turns:
+            return False
+        if self.front_divisor != other.front_divisor:
+            return False
+        if self.rear_divisor != other.rear_divisor:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHunting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Hunting(
+            front_turns=_UniffiFfiConverterUInt32.read(buf),
+            rear_turns=_UniffiFfiConverterUInt32.read(buf),
+            front_divisor=_UniffiFfiConverterUInt32.read(buf),
+            rear_divisor=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_turns)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_turns)
+        _UniffiFfiConverterUInt32.check_lower(value.front_divisor)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_divisor)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_turns, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_turns, buf)
+        _UniffiFfiConverterUInt32.write(value.front_divisor, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_divisor, buf)
+
+@dataclass
 class Identity:
     """
     Name, papers and the few figures that rules depend on.
 """
-    def __init__(self, *, name:str, model:typing.Optional[str] = None, model_year:typing.Optional[int] = None, first_used:typing.Optional[int] = None, frame_number:typing.Optional[str] = None, displacement_cc:typing.Optional[float] = None, dry_mass_kg:typing.Optional[float] = None, peak_power_kw:typing.Optional[float] = None, peak_power_rpm:typing.Optional[float] = None, pack:typing.Optional[str] = None, hoped_for:typing.Optional[str] = None, invented:bool):
+    def __init__(self, *, name:str, model:typing.Optional[str] = None, model_year:typing.Optional[int] = None, first_used:typing.Optional[int] = None, frame_number:typing.Optional[str] = None, displacement_cc:typing.Optional[float] = None, dry_mass_kg:typing.Optional[float] = None, peak_power_kw:typing.Optional[float] = None, peak_power_rpm:typing.Optional[float] = None, peak_torque_nm:typing.Optional[float] = None, peak_torque_rpm:typing.Optional[float] = None, pack:typing.Optional[str] = None, hoped_for:typing.Optional[str] = None, invented:bool):
         self.name = name
         self.model = model
         self.model_year = model_year
@@ -10274,6 +12093,8 @@ class Identity:
         self.dry_mass_kg = dry_mass_kg
         self.peak_power_kw = peak_power_kw
         self.peak_power_rpm = peak_power_rpm
+        self.peak_torque_nm = peak_torque_nm
+        self.peak_torque_rpm = peak_torque_rpm
         self.pack = pack
         self.hoped_for = hoped_for
         self.invented = invented
@@ -10282,7 +12103,7 @@ class Identity:
 
     
     def __str__(self):
-        return "Identity(name={}, model={}, model_year={}, first_used={}, frame_number={}, displacement_cc={}, dry_mass_kg={}, peak_power_kw={}, peak_power_rpm={}, pack={}, hoped_for={}, invented={})".format(self.name, self.model, self.model_year, self.first_used, self.frame_number, self.displacement_cc, self.dry_mass_kg, self.peak_power_kw, self.peak_power_rpm, self.pack, self.hoped_for, self.invented)
+        return "Identity(name={}, model={}, model_year={}, first_used={}, frame_number={}, displacement_cc={}, dry_mass_kg={}, peak_power_kw={}, peak_power_rpm={}, peak_torque_nm={}, peak_torque_rpm={}, pack={}, hoped_for={}, invented={})".format(self.name, self.model, self.model_year, self.first_used, self.frame_number, self.displacement_cc, self.dry_mass_kg, self.peak_power_kw, self.peak_power_rpm, self.peak_torque_nm, self.peak_torque_rpm, self.pack, self.hoped_for, self.invented)
     def __eq__(self, other):
         if self.name != other.name:
             return False
@@ -10301,6 +12122,10 @@ class Identity:
         if self.peak_power_kw != other.peak_power_kw:
             return False
         if self.peak_power_rpm != other.peak_power_rpm:
+            return False
+        if self.peak_torque_nm != other.peak_torque_nm:
+            return False
+        if self.peak_torque_rpm != other.peak_torque_rpm:
             return False
         if self.pack != other.pack:
             return False
@@ -10323,6 +12148,8 @@ class _UniffiFfiConverterTypeIdentity(_UniffiConverterRustBuffer):
             dry_mass_kg=_UniffiFfiConverterOptionalFloat64.read(buf),
             peak_power_kw=_UniffiFfiConverterOptionalFloat64.read(buf),
             peak_power_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            peak_torque_nm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            peak_torque_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
             pack=_UniffiFfiConverterOptionalString.read(buf),
             hoped_for=_UniffiFfiConverterOptionalString.read(buf),
             invented=_UniffiFfiConverterBoolean.read(buf),
@@ -10339,6 +12166,8 @@ class _UniffiFfiConverterTypeIdentity(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.check_lower(value.dry_mass_kg)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_power_kw)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_power_rpm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_torque_nm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_torque_rpm)
         _UniffiFfiConverterOptionalString.check_lower(value.pack)
         _UniffiFfiConverterOptionalString.check_lower(value.hoped_for)
         _UniffiFfiConverterBoolean.check_lower(value.invented)
@@ -10354,6 +12183,8 @@ class _UniffiFfiConverterTypeIdentity(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.dry_mass_kg, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.peak_power_kw, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.peak_power_rpm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.peak_torque_nm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.peak_torque_rpm, buf)
         _UniffiFfiConverterOptionalString.write(value.pack, buf)
         _UniffiFfiConverterOptionalString.write(value.hoped_for, buf)
         _UniffiFfiConverterBoolean.write(value.invented, buf)
@@ -15368,6 +17199,654 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeBrake.write(value.rear_brake, buf)
         _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
 
+
+
+
+
+
+class SprocketGoal:
+    """
+    What is wanted.
+"""
+    def __init__(self):
+        raise RuntimeError("SprocketGoal cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class SPEED_AT_RPM:
+        """
+        A road speed at an engine speed in a gear.
+"""
+        
+        def __init__(self, road_speed_kmh:float, engine_rpm:float, gear:typing.Optional[int]):
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Road speed, km/h.
+"""
+        
+            self.engine_rpm = engine_rpm
+            
+            """
+        Engine speed, revolutions a minute.
+"""
+        
+            self.gear = gear
+            
+            """
+        Gear, first is 1; left out: top.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "SprocketGoal.SPEED_AT_RPM(road_speed_kmh={}, engine_rpm={}, gear={})".format(self.road_speed_kmh, self.engine_rpm, self.gear)
+        def __eq__(self, other):
+            if not isinstance(other, SprocketGoal):
+                return NotImplemented
+            if not other.is_SPEED_AT_RPM():
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            if self.engine_rpm != other.engine_rpm:
+                return False
+            if self.gear != other.gear:
+                return False
+            return True
+
+    @dataclass
+    class TALLER:
+        """
+        Taller than what is fitted (more speed at the same engine speed), or shorter below zero.
+"""
+        
+        def __init__(self, taller_percent:float):
+            self.taller_percent = taller_percent
+            
+            """
+        By so many per cent.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "SprocketGoal.TALLER(taller_percent={})".format(self.taller_percent)
+        def __eq__(self, other):
+            if not isinstance(other, SprocketGoal):
+                return NotImplemented
+            if not other.is_TALLER():
+                return False
+            if self.taller_percent != other.taller_percent:
+                return False
+            return True
+
+    @dataclass
+    class SPEEDOMETER:
+        """
+        The speedometer inside what type approval allows.
+"""
+        
+        def __init__(self, ):
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "SprocketGoal.SPEEDOMETER()".format()
+        def __eq__(self, other):
+            if not isinstance(other, SprocketGoal):
+                return NotImplemented
+            if not other.is_SPEEDOMETER():
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_SPEED_AT_RPM(self) -> bool:
+        return isinstance(self, SprocketGoal.SPEED_AT_RPM)
+    def is_speed_at_rpm(self) -> bool:
+        return isinstance(self, SprocketGoal.SPEED_AT_RPM)
+    def is_TALLER(self) -> bool:
+        return isinstance(self, SprocketGoal.TALLER)
+    def is_taller(self) -> bool:
+        return isinstance(self, SprocketGoal.TALLER)
+    def is_SPEEDOMETER(self) -> bool:
+        return isinstance(self, SprocketGoal.SPEEDOMETER)
+    def is_speedometer(self) -> bool:
+        return isinstance(self, SprocketGoal.SPEEDOMETER)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+SprocketGoal.SPEED_AT_RPM = type("SprocketGoal.SPEED_AT_RPM", (SprocketGoal.SPEED_AT_RPM, SprocketGoal,), {})  # type: ignore
+SprocketGoal.TALLER = type("SprocketGoal.TALLER", (SprocketGoal.TALLER, SprocketGoal,), {})  # type: ignore
+SprocketGoal.SPEEDOMETER = type("SprocketGoal.SPEEDOMETER", (SprocketGoal.SPEEDOMETER, SprocketGoal,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeSprocketGoal(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return SprocketGoal.SPEED_AT_RPM(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterOptionalUInt32.read(buf),
+            )
+        if variant == 2:
+            return SprocketGoal.TALLER(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 3:
+            return SprocketGoal.SPEEDOMETER(
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_SPEED_AT_RPM():
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            _UniffiFfiConverterOptionalUInt32.check_lower(value.gear)
+            return
+        if value.is_TALLER():
+            _UniffiFfiConverterFloat64.check_lower(value.taller_percent)
+            return
+        if value.is_SPEEDOMETER():
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_SPEED_AT_RPM():
+            buf.write_i32(1)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+            _UniffiFfiConverterOptionalUInt32.write(value.gear, buf)
+        if value.is_TALLER():
+            buf.write_i32(2)
+            _UniffiFfiConverterFloat64.write(value.taller_percent, buf)
+        if value.is_SPEEDOMETER():
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeSprocketGoal(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSprocketGoal.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSprocketGoal.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSprocketGoal.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class SprocketChoiceAsk:
+    """
+    What is wanted, and what can be had.
+"""
+    def __init__(self, *, goal:typing.Optional[SprocketGoal] = None, front_sizes:typing.List[int] = _DEFAULT, rear_sizes:typing.List[int] = _DEFAULT, road_speed_kmh:typing.Optional[float] = None, most:typing.Optional[int] = None):
+        self.goal = goal
+        if front_sizes is _DEFAULT:
+            self.front_sizes = []
+        else:
+            self.front_sizes = front_sizes
+        if rear_sizes is _DEFAULT:
+            self.rear_sizes = []
+        else:
+            self.rear_sizes = rear_sizes
+        self.road_speed_kmh = road_speed_kmh
+        self.most = most
+        
+        
+
+    
+    def __str__(self):
+        return "SprocketChoiceAsk(goal={}, front_sizes={}, rear_sizes={}, road_speed_kmh={}, most={})".format(self.goal, self.front_sizes, self.rear_sizes, self.road_speed_kmh, self.most)
+    def __eq__(self, other):
+        if self.goal != other.goal:
+            return False
+        if self.front_sizes != other.front_sizes:
+            return False
+        if self.rear_sizes != other.rear_sizes:
+            return False
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.most != other.most:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSprocketChoiceAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SprocketChoiceAsk(
+            goal=_UniffiFfiConverterOptionalTypeSprocketGoal.read(buf),
+            front_sizes=_UniffiFfiConverterSequenceUInt32.read(buf),
+            rear_sizes=_UniffiFfiConverterSequenceUInt32.read(buf),
+            road_speed_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+            most=_UniffiFfiConverterOptionalUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeSprocketGoal.check_lower(value.goal)
+        _UniffiFfiConverterSequenceUInt32.check_lower(value.front_sizes)
+        _UniffiFfiConverterSequenceUInt32.check_lower(value.rear_sizes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.most)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeSprocketGoal.write(value.goal, buf)
+        _UniffiFfiConverterSequenceUInt32.write(value.front_sizes, buf)
+        _UniffiFfiConverterSequenceUInt32.write(value.rear_sizes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.most, buf)
+
+@dataclass
+class TeethLimits:
+    """
+    The teeth that are looked through.
+"""
+    def __init__(self, *, front_from:int, front_to:int, front_known:bool, rear_from:int, rear_to:int, rear_known:bool):
+        self.front_from = front_from
+        self.front_to = front_to
+        self.front_known = front_known
+        self.rear_from = rear_from
+        self.rear_to = rear_to
+        self.rear_known = rear_known
+        
+        
+
+    
+    def __str__(self):
+        return "TeethLimits(front_from={}, front_to={}, front_known={}, rear_from={}, rear_to={}, rear_known={})".format(self.front_from, self.front_to, self.front_known, self.rear_from, self.rear_to, self.rear_known)
+    def __eq__(self, other):
+        if self.front_from != other.front_from:
+            return False
+        if self.front_to != other.front_to:
+            return False
+        if self.front_known != other.front_known:
+            return False
+        if self.rear_from != other.rear_from:
+            return False
+        if self.rear_to != other.rear_to:
+            return False
+        if self.rear_known != other.rear_known:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTeethLimits(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TeethLimits(
+            front_from=_UniffiFfiConverterUInt32.read(buf),
+            front_to=_UniffiFfiConverterUInt32.read(buf),
+            front_known=_UniffiFfiConverterBoolean.read(buf),
+            rear_from=_UniffiFfiConverterUInt32.read(buf),
+            rear_to=_UniffiFfiConverterUInt32.read(buf),
+            rear_known=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_from)
+        _UniffiFfiConverterUInt32.check_lower(value.front_to)
+        _UniffiFfiConverterBoolean.check_lower(value.front_known)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_from)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_to)
+        _UniffiFfiConverterBoolean.check_lower(value.rear_known)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_from, buf)
+        _UniffiFfiConverterUInt32.write(value.front_to, buf)
+        _UniffiFfiConverterBoolean.write(value.front_known, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_from, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_to, buf)
+        _UniffiFfiConverterBoolean.write(value.rear_known, buf)
+
+class _UniffiFfiConverterOptionalTypeAdjusterSpan(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeAdjusterSpan.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeAdjusterSpan.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeAdjusterSpan.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeHunting(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeHunting.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeHunting.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeHunting.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class SprocketPair:
+    """
+    A pair of sprockets.
+"""
+    def __init__(self, *, front_teeth:int, rear_teeth:int, fitted:bool, final_ratio:float, speed_change_percent:float, rpm_change_percent:float, off_goal_percent:typing.Optional[float] = None, kmh_at_goal_rpm:typing.Optional[float] = None, rpm_at_road_speed:typing.Optional[float] = None, kmh_at_limit:typing.Optional[float] = None, chain:typing.Optional[ChainFit] = None, chain_stays:typing.Optional[bool] = None, cannot_run:typing.Optional[str] = None, hunting:typing.Optional[Hunting] = None, speedometer:typing.Optional[SpeedometerShift] = None, judgement:Judgement):
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        self.fitted = fitted
+        self.final_ratio = final_ratio
+        self.speed_change_percent = speed_change_percent
+        self.rpm_change_percent = rpm_change_percent
+        self.off_goal_percent = off_goal_percent
+        self.kmh_at_goal_rpm = kmh_at_goal_rpm
+        self.rpm_at_road_speed = rpm_at_road_speed
+        self.kmh_at_limit = kmh_at_limit
+        self.chain = chain
+        self.chain_stays = chain_stays
+        self.cannot_run = cannot_run
+        self.hunting = hunting
+        self.speedometer = speedometer
+        self.judgement = judgement
+        
+        
+
+    
+    def __str__(self):
+        return "SprocketPair(front_teeth={}, rear_teeth={}, fitted={}, final_ratio={}, speed_change_percent={}, rpm_change_percent={}, off_goal_percent={}, kmh_at_goal_rpm={}, rpm_at_road_speed={}, kmh_at_limit={}, chain={}, chain_stays={}, cannot_run={}, hunting={}, speedometer={}, judgement={})".format(self.front_teeth, self.rear_teeth, self.fitted, self.final_ratio, self.speed_change_percent, self.rpm_change_percent, self.off_goal_percent, self.kmh_at_goal_rpm, self.rpm_at_road_speed, self.kmh_at_limit, self.chain, self.chain_stays, self.cannot_run, self.hunting, self.speedometer, self.judgement)
+    def __eq__(self, other):
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        if self.fitted != other.fitted:
+            return False
+        if self.final_ratio != other.final_ratio:
+            return False
+        if self.speed_change_percent != other.speed_change_percent:
+            return False
+        if self.rpm_change_percent != other.rpm_change_percent:
+            return False
+        if self.off_goal_percent != other.off_goal_percent:
+            return False
+        if self.kmh_at_goal_rpm != other.kmh_at_goal_rpm:
+            return False
+        if self.rpm_at_road_speed != other.rpm_at_road_speed:
+            return False
+        if self.kmh_at_limit != other.kmh_at_limit:
+            return False
+        if self.chain != other.chain:
+            return False
+        if self.chain_stays != other.chain_stays:
+            return False
+        if self.cannot_run != other.cannot_run:
+            return False
+        if self.hunting != other.hunting:
+            return False
+        if self.speedometer != other.speedometer:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSprocketPair(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SprocketPair(
+            front_teeth=_UniffiFfiConverterUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterUInt32.read(buf),
+            fitted=_UniffiFfiConverterBoolean.read(buf),
+            final_ratio=_UniffiFfiConverterFloat64.read(buf),
+            speed_change_percent=_UniffiFfiConverterFloat64.read(buf),
+            rpm_change_percent=_UniffiFfiConverterFloat64.read(buf),
+            off_goal_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            kmh_at_goal_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            rpm_at_road_speed=_UniffiFfiConverterOptionalFloat64.read(buf),
+            kmh_at_limit=_UniffiFfiConverterOptionalFloat64.read(buf),
+            chain=_UniffiFfiConverterOptionalTypeChainFit.read(buf),
+            chain_stays=_UniffiFfiConverterOptionalBoolean.read(buf),
+            cannot_run=_UniffiFfiConverterOptionalString.read(buf),
+            hunting=_UniffiFfiConverterOptionalTypeHunting.read(buf),
+            speedometer=_UniffiFfiConverterOptionalTypeSpeedometerShift.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+        _UniffiFfiConverterBoolean.check_lower(value.fitted)
+        _UniffiFfiConverterFloat64.check_lower(value.final_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.speed_change_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.rpm_change_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.off_goal_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.kmh_at_goal_rpm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rpm_at_road_speed)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.kmh_at_limit)
+        _UniffiFfiConverterOptionalTypeChainFit.check_lower(value.chain)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.chain_stays)
+        _UniffiFfiConverterOptionalString.check_lower(value.cannot_run)
+        _UniffiFfiConverterOptionalTypeHunting.check_lower(value.hunting)
+        _UniffiFfiConverterOptionalTypeSpeedometerShift.check_lower(value.speedometer)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+        _UniffiFfiConverterBoolean.write(value.fitted, buf)
+        _UniffiFfiConverterFloat64.write(value.final_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.speed_change_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.rpm_change_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.off_goal_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.kmh_at_goal_rpm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rpm_at_road_speed, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.kmh_at_limit, buf)
+        _UniffiFfiConverterOptionalTypeChainFit.write(value.chain, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.chain_stays, buf)
+        _UniffiFfiConverterOptionalString.write(value.cannot_run, buf)
+        _UniffiFfiConverterOptionalTypeHunting.write(value.hunting, buf)
+        _UniffiFfiConverterOptionalTypeSpeedometerShift.write(value.speedometer, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+
+class _UniffiFfiConverterSequenceTypeSprocketPair(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSprocketPair.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSprocketPair.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSprocketPair.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class SprocketChoiceSheet:
+    """
+    The page on choosing sprockets.
+"""
+    def __init__(self, *, fitted_front:int, fitted_rear:int, fitted_ratio:float, wanted_ratio:typing.Optional[float] = None, limits:TeethLimits, adjuster:typing.Optional[AdjusterSpan] = None, road_speed_kmh:float, pairs:typing.List[SprocketPair] = _DEFAULT, pairs_in_all:int, order:str, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.fitted_front = fitted_front
+        self.fitted_rear = fitted_rear
+        self.fitted_ratio = fitted_ratio
+        self.wanted_ratio = wanted_ratio
+        self.limits = limits
+        self.adjuster = adjuster
+        self.road_speed_kmh = road_speed_kmh
+        if pairs is _DEFAULT:
+            self.pairs = []
+        else:
+            self.pairs = pairs
+        self.pairs_in_all = pairs_in_all
+        self.order = order
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "SprocketChoiceSheet(fitted_front={}, fitted_rear={}, fitted_ratio={}, wanted_ratio={}, limits={}, adjuster={}, road_speed_kmh={}, pairs={}, pairs_in_all={}, order={}, cautions={}, findings={}, working={})".format(self.fitted_front, self.fitted_rear, self.fitted_ratio, self.wanted_ratio, self.limits, self.adjuster, self.road_speed_kmh, self.pairs, self.pairs_in_all, self.order, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.fitted_front != other.fitted_front:
+            return False
+        if self.fitted_rear != other.fitted_rear:
+            return False
+        if self.fitted_ratio != other.fitted_ratio:
+            return False
+        if self.wanted_ratio != other.wanted_ratio:
+            return False
+        if self.limits != other.limits:
+            return False
+        if self.adjuster != other.adjuster:
+            return False
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.pairs != other.pairs:
+            return False
+        if self.pairs_in_all != other.pairs_in_all:
+            return False
+        if self.order != other.order:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSprocketChoiceSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SprocketChoiceSheet(
+            fitted_front=_UniffiFfiConverterUInt32.read(buf),
+            fitted_rear=_UniffiFfiConverterUInt32.read(buf),
+            fitted_ratio=_UniffiFfiConverterFloat64.read(buf),
+            wanted_ratio=_UniffiFfiConverterOptionalFloat64.read(buf),
+            limits=_UniffiFfiConverterTypeTeethLimits.read(buf),
+            adjuster=_UniffiFfiConverterOptionalTypeAdjusterSpan.read(buf),
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            pairs=_UniffiFfiConverterSequenceTypeSprocketPair.read(buf),
+            pairs_in_all=_UniffiFfiConverterUInt32.read(buf),
+            order=_UniffiFfiConverterString.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.fitted_front)
+        _UniffiFfiConverterUInt32.check_lower(value.fitted_rear)
+        _UniffiFfiConverterFloat64.check_lower(value.fitted_ratio)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.wanted_ratio)
+        _UniffiFfiConverterTypeTeethLimits.check_lower(value.limits)
+        _UniffiFfiConverterOptionalTypeAdjusterSpan.check_lower(value.adjuster)
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterSequenceTypeSprocketPair.check_lower(value.pairs)
+        _UniffiFfiConverterUInt32.check_lower(value.pairs_in_all)
+        _UniffiFfiConverterString.check_lower(value.order)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.fitted_front, buf)
+        _UniffiFfiConverterUInt32.write(value.fitted_rear, buf)
+        _UniffiFfiConverterFloat64.write(value.fitted_ratio, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.wanted_ratio, buf)
+        _UniffiFfiConverterTypeTeethLimits.write(value.limits, buf)
+        _UniffiFfiConverterOptionalTypeAdjusterSpan.write(value.adjuster, buf)
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterSequenceTypeSprocketPair.write(value.pairs, buf)
+        _UniffiFfiConverterUInt32.write(value.pairs_in_all, buf)
+        _UniffiFfiConverterString.write(value.order, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
 @dataclass
 class Suspect:
     """
@@ -15551,6 +18030,632 @@ class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeSymptomKind.write(value.kind, buf)
         _UniffiFfiConverterString.write(value.element, buf)
         _UniffiFfiConverterString.write(value.text, buf)
+
+@dataclass
+class ThrustAsk:
+    """
+    What to work out. What is left out is taken from the fitted bike, or is as said.
+"""
+    def __init__(self, *, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, power_curve:typing.List[PowerPoint] = _DEFAULT, power_at_wheel:typing.Optional[bool] = None, drive_efficiency:typing.Optional[float] = None, load_kg:typing.Optional[float] = None, drag_area_m2:typing.Optional[float] = None, rolling_coefficient:typing.Optional[float] = None, tyre_bar:typing.Optional[float] = None, grade_percent:typing.Optional[float] = None, head_wind_kmh:typing.Optional[float] = None, altitude_metres:typing.Optional[float] = None, celsius:typing.Optional[float] = None, cruise_kmh:typing.List[float] = _DEFAULT):
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        if power_curve is _DEFAULT:
+            self.power_curve = []
+        else:
+            self.power_curve = power_curve
+        self.power_at_wheel = power_at_wheel
+        self.drive_efficiency = drive_efficiency
+        self.load_kg = load_kg
+        self.drag_area_m2 = drag_area_m2
+        self.rolling_coefficient = rolling_coefficient
+        self.tyre_bar = tyre_bar
+        self.grade_percent = grade_percent
+        self.head_wind_kmh = head_wind_kmh
+        self.altitude_metres = altitude_metres
+        self.celsius = celsius
+        if cruise_kmh is _DEFAULT:
+            self.cruise_kmh = []
+        else:
+            self.cruise_kmh = cruise_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "ThrustAsk(front_teeth={}, rear_teeth={}, power_curve={}, power_at_wheel={}, drive_efficiency={}, load_kg={}, drag_area_m2={}, rolling_coefficient={}, tyre_bar={}, grade_percent={}, head_wind_kmh={}, altitude_metres={}, celsius={}, cruise_kmh={})".format(self.front_teeth, self.rear_teeth, self.power_curve, self.power_at_wheel, self.drive_efficiency, self.load_kg, self.drag_area_m2, self.rolling_coefficient, self.tyre_bar, self.grade_percent, self.head_wind_kmh, self.altitude_metres, self.celsius, self.cruise_kmh)
+    def __eq__(self, other):
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        if self.power_curve != other.power_curve:
+            return False
+        if self.power_at_wheel != other.power_at_wheel:
+            return False
+        if self.drive_efficiency != other.drive_efficiency:
+            return False
+        if self.load_kg != other.load_kg:
+            return False
+        if self.drag_area_m2 != other.drag_area_m2:
+            return False
+        if self.rolling_coefficient != other.rolling_coefficient:
+            return False
+        if self.tyre_bar != other.tyre_bar:
+            return False
+        if self.grade_percent != other.grade_percent:
+            return False
+        if self.head_wind_kmh != other.head_wind_kmh:
+            return False
+        if self.altitude_metres != other.altitude_metres:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        if self.cruise_kmh != other.cruise_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThrustAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThrustAsk(
+            front_teeth=_UniffiFfiConverterOptionalUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterOptionalUInt32.read(buf),
+            power_curve=_UniffiFfiConverterSequenceTypePowerPoint.read(buf),
+            power_at_wheel=_UniffiFfiConverterOptionalBoolean.read(buf),
+            drive_efficiency=_UniffiFfiConverterOptionalFloat64.read(buf),
+            load_kg=_UniffiFfiConverterOptionalFloat64.read(buf),
+            drag_area_m2=_UniffiFfiConverterOptionalFloat64.read(buf),
+            rolling_coefficient=_UniffiFfiConverterOptionalFloat64.read(buf),
+            tyre_bar=_UniffiFfiConverterOptionalFloat64.read(buf),
+            grade_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            head_wind_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+            altitude_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cruise_kmh=_UniffiFfiConverterSequenceFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.rear_teeth)
+        _UniffiFfiConverterSequenceTypePowerPoint.check_lower(value.power_curve)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.power_at_wheel)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.drive_efficiency)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.load_kg)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.drag_area_m2)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rolling_coefficient)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.tyre_bar)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.grade_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.head_wind_kmh)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.altitude_metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterSequenceFloat64.check_lower(value.cruise_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.rear_teeth, buf)
+        _UniffiFfiConverterSequenceTypePowerPoint.write(value.power_curve, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.power_at_wheel, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.drive_efficiency, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.load_kg, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.drag_area_m2, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rolling_coefficient, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.tyre_bar, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.grade_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.head_wind_kmh, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.altitude_metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterSequenceFloat64.write(value.cruise_kmh, buf)
+
+
+
+
+
+
+class PowerSource(enum.Enum):
+    """
+    Where the engine's power comes from.
+"""
+    
+    POINTS = 0
+    """
+    Points of a curve.
+"""
+    
+    PEAKS = 1
+    """
+    Peak power and peak torque, with an assumed shape.
+"""
+    
+    PEAK_POWER = 2
+    """
+    Peak power alone, with an assumed shape.
+"""
+    
+
+
+class _UniffiFfiConverterTypePowerSource(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return PowerSource.POINTS
+        if variant == 2:
+            return PowerSource.PEAKS
+        if variant == 3:
+            return PowerSource.PEAK_POWER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == PowerSource.POINTS:
+            return
+        if value == PowerSource.PEAKS:
+            return
+        if value == PowerSource.PEAK_POWER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == PowerSource.POINTS:
+            buf.write_i32(1)
+        if value == PowerSource.PEAKS:
+            buf.write_i32(2)
+        if value == PowerSource.PEAK_POWER:
+            buf.write_i32(3)
+
+
+
+
+
+
+
+
+class RollingLaw:
+    """
+    How rolling is reckoned.
+"""
+    def __init__(self):
+        raise RuntimeError("RollingLaw cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class CONSTANT:
+        """
+        The same coefficient at every speed.
+"""
+        
+        def __init__(self, rolling_coefficient:float):
+            self.rolling_coefficient = rolling_coefficient
+            
+            """
+        Coefficient, a pure number.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "RollingLaw.CONSTANT(rolling_coefficient={})".format(self.rolling_coefficient)
+        def __eq__(self, other):
+            if not isinstance(other, RollingLaw):
+                return NotImplemented
+            if not other.is_CONSTANT():
+                return False
+            if self.rolling_coefficient != other.rolling_coefficient:
+                return False
+            return True
+
+    @dataclass
+    class BY_PRESSURE:
+        """
+        By tyre pressure and speed, see [`rolling_coefficient`]; above 165 km/h its value there is held.
+"""
+        
+        def __init__(self, tyre_bar:float):
+            self.tyre_bar = tyre_bar
+            
+            """
+        Tyre pressure, bar.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "RollingLaw.BY_PRESSURE(tyre_bar={})".format(self.tyre_bar)
+        def __eq__(self, other):
+            if not isinstance(other, RollingLaw):
+                return NotImplemented
+            if not other.is_BY_PRESSURE():
+                return False
+            if self.tyre_bar != other.tyre_bar:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_CONSTANT(self) -> bool:
+        return isinstance(self, RollingLaw.CONSTANT)
+    def is_constant(self) -> bool:
+        return isinstance(self, RollingLaw.CONSTANT)
+    def is_BY_PRESSURE(self) -> bool:
+        return isinstance(self, RollingLaw.BY_PRESSURE)
+    def is_by_pressure(self) -> bool:
+        return isinstance(self, RollingLaw.BY_PRESSURE)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+RollingLaw.CONSTANT = type("RollingLaw.CONSTANT", (RollingLaw.CONSTANT, RollingLaw,), {})  # type: ignore
+RollingLaw.BY_PRESSURE = type("RollingLaw.BY_PRESSURE", (RollingLaw.BY_PRESSURE, RollingLaw,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeRollingLaw(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return RollingLaw.CONSTANT(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 2:
+            return RollingLaw.BY_PRESSURE(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_CONSTANT():
+            _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
+            return
+        if value.is_BY_PRESSURE():
+            _UniffiFfiConverterFloat64.check_lower(value.tyre_bar)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_CONSTANT():
+            buf.write_i32(1)
+            _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
+        if value.is_BY_PRESSURE():
+            buf.write_i32(2)
+            _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
+
+
+
+class _UniffiFfiConverterSequenceTypeGearCurve(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeGearCurve.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeGearCurve.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeGearCurve.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeResistance(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeResistance.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeResistance.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeResistance.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalTypeGearingMatch(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeGearingMatch.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeGearingMatch.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeGearingMatch.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeGearDrop(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeGearDrop.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeGearDrop.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeGearDrop.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeCruise(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCruise.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCruise.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCruise.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class ThrustSheet:
+    """
+    The page on thrust and top speed.
+"""
+    def __init__(self, *, front_teeth:int, rear_teeth:int, power_source:PowerSource, peak_kw:float, peak_rpm:float, limit_rpm:float, power_curve:typing.List[PowerPoint] = _DEFAULT, mass_kg:float, rolling:RollingLaw, drag_area_m2:float, drive_efficiency:float, air_density:float, grade_percent:float, head_wind_kmh:float, gears:typing.List[GearCurve] = _DEFAULT, resistance:typing.List[Resistance] = _DEFAULT, top:typing.Optional[TopSpeed] = None, fitted_top:typing.Optional[TopSpeed] = None, gearing:typing.Optional[GearingMatch] = None, drops:typing.List[GearDrop] = _DEFAULT, cruises:typing.List[Cruise] = _DEFAULT, assumptions:typing.List[str] = _DEFAULT, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        self.power_source = power_source
+        self.peak_kw = peak_kw
+        self.peak_rpm = peak_rpm
+        self.limit_rpm = limit_rpm
+        if power_curve is _DEFAULT:
+            self.power_curve = []
+        else:
+            self.power_curve = power_curve
+        self.mass_kg = mass_kg
+        self.rolling = rolling
+        self.drag_area_m2 = drag_area_m2
+        self.drive_efficiency = drive_efficiency
+        self.air_density = air_density
+        self.grade_percent = grade_percent
+        self.head_wind_kmh = head_wind_kmh
+        if gears is _DEFAULT:
+            self.gears = []
+        else:
+            self.gears = gears
+        if resistance is _DEFAULT:
+            self.resistance = []
+        else:
+            self.resistance = resistance
+        self.top = top
+        self.fitted_top = fitted_top
+        self.gearing = gearing
+        if drops is _DEFAULT:
+            self.drops = []
+        else:
+            self.drops = drops
+        if cruises is _DEFAULT:
+            self.cruises = []
+        else:
+            self.cruises = cruises
+        if assumptions is _DEFAULT:
+            self.assumptions = []
+        else:
+            self.assumptions = assumptions
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "ThrustSheet(front_teeth={}, rear_teeth={}, power_source={}, peak_kw={}, peak_rpm={}, limit_rpm={}, power_curve={}, mass_kg={}, rolling={}, drag_area_m2={}, drive_efficiency={}, air_density={}, grade_percent={}, head_wind_kmh={}, gears={}, resistance={}, top={}, fitted_top={}, gearing={}, drops={}, cruises={}, assumptions={}, cautions={}, findings={}, working={})".format(self.front_teeth, self.rear_teeth, self.power_source, self.peak_kw, self.peak_rpm, self.limit_rpm, self.power_curve, self.mass_kg, self.rolling, self.drag_area_m2, self.drive_efficiency, self.air_density, self.grade_percent, self.head_wind_kmh, self.gears, self.resistance, self.top, self.fitted_top, self.gearing, self.drops, self.cruises, self.assumptions, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        if self.power_source != other.power_source:
+            return False
+        if self.peak_kw != other.peak_kw:
+            return False
+        if self.peak_rpm != other.peak_rpm:
+            return False
+        if self.limit_rpm != other.limit_rpm:
+            return False
+        if self.power_curve != other.power_curve:
+            return False
+        if self.mass_kg != other.mass_kg:
+            return False
+        if self.rolling != other.rolling:
+            return False
+        if self.drag_area_m2 != other.drag_area_m2:
+            return False
+        if self.drive_efficiency != other.drive_efficiency:
+            return False
+        if self.air_density != other.air_density:
+            return False
+        if self.grade_percent != other.grade_percent:
+            return False
+        if self.head_wind_kmh != other.head_wind_kmh:
+            return False
+        if self.gears != other.gears:
+            return False
+        if self.resistance != other.resistance:
+            return False
+        if self.top != other.top:
+            return False
+        if self.fitted_top != other.fitted_top:
+            return False
+        if self.gearing != other.gearing:
+            return False
+        if self.drops != other.drops:
+            return False
+        if self.cruises != other.cruises:
+            return False
+        if self.assumptions != other.assumptions:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThrustSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThrustSheet(
+            front_teeth=_UniffiFfiConverterUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterUInt32.read(buf),
+            power_source=_UniffiFfiConverterTypePowerSource.read(buf),
+            peak_kw=_UniffiFfiConverterFloat64.read(buf),
+            peak_rpm=_UniffiFfiConverterFloat64.read(buf),
+            limit_rpm=_UniffiFfiConverterFloat64.read(buf),
+            power_curve=_UniffiFfiConverterSequenceTypePowerPoint.read(buf),
+            mass_kg=_UniffiFfiConverterFloat64.read(buf),
+            rolling=_UniffiFfiConverterTypeRollingLaw.read(buf),
+            drag_area_m2=_UniffiFfiConverterFloat64.read(buf),
+            drive_efficiency=_UniffiFfiConverterFloat64.read(buf),
+            air_density=_UniffiFfiConverterFloat64.read(buf),
+            grade_percent=_UniffiFfiConverterFloat64.read(buf),
+            head_wind_kmh=_UniffiFfiConverterFloat64.read(buf),
+            gears=_UniffiFfiConverterSequenceTypeGearCurve.read(buf),
+            resistance=_UniffiFfiConverterSequenceTypeResistance.read(buf),
+            top=_UniffiFfiConverterOptionalTypeTopSpeed.read(buf),
+            fitted_top=_UniffiFfiConverterOptionalTypeTopSpeed.read(buf),
+            gearing=_UniffiFfiConverterOptionalTypeGearingMatch.read(buf),
+            drops=_UniffiFfiConverterSequenceTypeGearDrop.read(buf),
+            cruises=_UniffiFfiConverterSequenceTypeCruise.read(buf),
+            assumptions=_UniffiFfiConverterSequenceString.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+        _UniffiFfiConverterTypePowerSource.check_lower(value.power_source)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_kw)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.limit_rpm)
+        _UniffiFfiConverterSequenceTypePowerPoint.check_lower(value.power_curve)
+        _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+        _UniffiFfiConverterTypeRollingLaw.check_lower(value.rolling)
+        _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
+        _UniffiFfiConverterFloat64.check_lower(value.drive_efficiency)
+        _UniffiFfiConverterFloat64.check_lower(value.air_density)
+        _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
+        _UniffiFfiConverterSequenceTypeGearCurve.check_lower(value.gears)
+        _UniffiFfiConverterSequenceTypeResistance.check_lower(value.resistance)
+        _UniffiFfiConverterOptionalTypeTopSpeed.check_lower(value.top)
+        _UniffiFfiConverterOptionalTypeTopSpeed.check_lower(value.fitted_top)
+        _UniffiFfiConverterOptionalTypeGearingMatch.check_lower(value.gearing)
+        _UniffiFfiConverterSequenceTypeGearDrop.check_lower(value.drops)
+        _UniffiFfiConverterSequenceTypeCruise.check_lower(value.cruises)
+        _UniffiFfiConverterSequenceString.check_lower(value.assumptions)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+        _UniffiFfiConverterTypePowerSource.write(value.power_source, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_kw, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.limit_rpm, buf)
+        _UniffiFfiConverterSequenceTypePowerPoint.write(value.power_curve, buf)
+        _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+        _UniffiFfiConverterTypeRollingLaw.write(value.rolling, buf)
+        _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
+        _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
+        _UniffiFfiConverterFloat64.write(value.air_density, buf)
+        _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
+        _UniffiFfiConverterSequenceTypeGearCurve.write(value.gears, buf)
+        _UniffiFfiConverterSequenceTypeResistance.write(value.resistance, buf)
+        _UniffiFfiConverterOptionalTypeTopSpeed.write(value.top, buf)
+        _UniffiFfiConverterOptionalTypeTopSpeed.write(value.fitted_top, buf)
+        _UniffiFfiConverterOptionalTypeGearingMatch.write(value.gearing, buf)
+        _UniffiFfiConverterSequenceTypeGearDrop.write(value.drops, buf)
+        _UniffiFfiConverterSequenceTypeCruise.write(value.cruises, buf)
+        _UniffiFfiConverterSequenceString.write(value.assumptions, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
 class Tightening:
@@ -19921,6 +23026,728 @@ class Sum:
                 return False
             return True
 
+    @dataclass
+    class WANTED_RATIO:
+        """
+        Final drive ratio that gives a road speed at an engine speed.
+"""
+        
+        def __init__(self, engine_rpm:float, road_speed_kmh:float, primary_ratio:float, gear_ratio:float, circumference_mm:float):
+            self.engine_rpm = engine_rpm
+            
+            """
+        Engine speed, revolutions a minute.
+"""
+        
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Road speed, km/h.
+"""
+        
+            self.primary_ratio = primary_ratio
+            
+            """
+        Primary reduction.
+"""
+        
+            self.gear_ratio = gear_ratio
+            
+            """
+        Gear ratio.
+"""
+        
+            self.circumference_mm = circumference_mm
+            
+            """
+        Rolling circumference, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WANTED_RATIO(engine_rpm={}, road_speed_kmh={}, primary_ratio={}, gear_ratio={}, circumference_mm={})".format(self.engine_rpm, self.road_speed_kmh, self.primary_ratio, self.gear_ratio, self.circumference_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WANTED_RATIO():
+                return False
+            if self.engine_rpm != other.engine_rpm:
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            if self.primary_ratio != other.primary_ratio:
+                return False
+            if self.gear_ratio != other.gear_ratio:
+                return False
+            if self.circumference_mm != other.circumference_mm:
+                return False
+            return True
+
+    @dataclass
+    class HUNTING:
+        """
+        How often the same tooth meets the same link.
+"""
+        
+        def __init__(self, teeth:int, chain_links:int):
+            self.teeth = teeth
+            
+            """
+        Teeth.
+"""
+        
+            self.chain_links = chain_links
+            
+            """
+        Links.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.HUNTING(teeth={}, chain_links={})".format(self.teeth, self.chain_links)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_HUNTING():
+                return False
+            if self.teeth != other.teeth:
+                return False
+            if self.chain_links != other.chain_links:
+                return False
+            return True
+
+    @dataclass
+    class CHAIN_DIMENSIONS:
+        """
+        Dimensions of a chain size.
+"""
+        
+        def __init__(self, chain_size:str):
+            self.chain_size = chain_size
+            
+            """
+        Size as written on the chain.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CHAIN_DIMENSIONS(chain_size={})".format(self.chain_size)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CHAIN_DIMENSIONS():
+                return False
+            if self.chain_size != other.chain_size:
+                return False
+            return True
+
+    @dataclass
+    class CHAIN_ON_SPROCKET:
+        """
+        Whether a chain runs on a sprocket: refused where it does not.
+"""
+        
+        def __init__(self, chain_size:str, sprocket_size:str):
+            self.chain_size = chain_size
+            
+            """
+        Size of the chain.
+"""
+        
+            self.sprocket_size = sprocket_size
+            
+            """
+        Size that the sprocket is cut for.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CHAIN_ON_SPROCKET(chain_size={}, sprocket_size={})".format(self.chain_size, self.sprocket_size)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CHAIN_ON_SPROCKET():
+                return False
+            if self.chain_size != other.chain_size:
+                return False
+            if self.sprocket_size != other.sprocket_size:
+                return False
+            return True
+
+    @dataclass
+    class CHAIN_ELONGATION:
+        """
+        Elongation of a chain from a measured length.
+"""
+        
+        def __init__(self, measured_mm:float, pitches:int, pitch_mm:float):
+            self.measured_mm = measured_mm
+            
+            """
+        Length, millimetres.
+"""
+        
+            self.pitches = pitches
+            
+            """
+        Pitches that it goes over.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CHAIN_ELONGATION(measured_mm={}, pitches={}, pitch_mm={})".format(self.measured_mm, self.pitches, self.pitch_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CHAIN_ELONGATION():
+                return False
+            if self.measured_mm != other.measured_mm:
+                return False
+            if self.pitches != other.pitches:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            return True
+
+    @dataclass
+    class WORN_LENGTH:
+        """
+        Length of a worn chain over some pitches.
+"""
+        
+        def __init__(self, pitches:int, pitch_mm:float, elongation_percent:float):
+            self.pitches = pitches
+            
+            """
+        Pitches.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.elongation_percent = elongation_percent
+            
+            """
+        Elongation, per cent.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WORN_LENGTH(pitches={}, pitch_mm={}, elongation_percent={})".format(self.pitches, self.pitch_mm, self.elongation_percent)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WORN_LENGTH():
+                return False
+            if self.pitches != other.pitches:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.elongation_percent != other.elongation_percent:
+                return False
+            return True
+
+    @dataclass
+    class WORN_CENTRE_DISTANCE:
+        """
+        Centre distance that a worn chain gives.
+"""
+        
+        def __init__(self, front_teeth:int, rear_teeth:int, chain_links:int, pitch_mm:float, elongation_percent:float):
+            self.front_teeth = front_teeth
+            
+            """
+        Teeth of the gearbox sprocket.
+"""
+        
+            self.rear_teeth = rear_teeth
+            
+            """
+        Teeth of the wheel sprocket.
+"""
+        
+            self.chain_links = chain_links
+            
+            """
+        Links.
+"""
+        
+            self.pitch_mm = pitch_mm
+            
+            """
+        Pitch, millimetres.
+"""
+        
+            self.elongation_percent = elongation_percent
+            
+            """
+        Elongation, per cent.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WORN_CENTRE_DISTANCE(front_teeth={}, rear_teeth={}, chain_links={}, pitch_mm={}, elongation_percent={})".format(self.front_teeth, self.rear_teeth, self.chain_links, self.pitch_mm, self.elongation_percent)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WORN_CENTRE_DISTANCE():
+                return False
+            if self.front_teeth != other.front_teeth:
+                return False
+            if self.rear_teeth != other.rear_teeth:
+                return False
+            if self.chain_links != other.chain_links:
+                return False
+            if self.pitch_mm != other.pitch_mm:
+                return False
+            if self.elongation_percent != other.elongation_percent:
+                return False
+            return True
+
+    @dataclass
+    class CORRECTOR_RATIO:
+        """
+        Ratio of a speedometer corrector.
+"""
+        
+        def __init__(self, reading_factor:float):
+            self.reading_factor = reading_factor
+            
+            """
+        Reading over true speed.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CORRECTOR_RATIO(reading_factor={})".format(self.reading_factor)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CORRECTOR_RATIO():
+                return False
+            if self.reading_factor != other.reading_factor:
+                return False
+            return True
+
+    @dataclass
+    class GEAR_DROP:
+        """
+        Engine speed after changing gear at the same road speed.
+"""
+        
+        def __init__(self, engine_rpm:float, gear_ratio:float, next_gear_ratio:float):
+            self.engine_rpm = engine_rpm
+            
+            """
+        Engine speed, revolutions a minute.
+"""
+        
+            self.gear_ratio = gear_ratio
+            
+            """
+        Ratio of the gear.
+"""
+        
+            self.next_gear_ratio = next_gear_ratio
+            
+            """
+        Ratio of the next one.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.GEAR_DROP(engine_rpm={}, gear_ratio={}, next_gear_ratio={})".format(self.engine_rpm, self.gear_ratio, self.next_gear_ratio)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_GEAR_DROP():
+                return False
+            if self.engine_rpm != other.engine_rpm:
+                return False
+            if self.gear_ratio != other.gear_ratio:
+                return False
+            if self.next_gear_ratio != other.next_gear_ratio:
+                return False
+            return True
+
+    @dataclass
+    class STANDARD_AIR:
+        """
+        Density of the air on the standard day at a height.
+"""
+        
+        def __init__(self, altitude_metres:float):
+            self.altitude_metres = altitude_metres
+            
+            """
+        Height above the sea, metres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.STANDARD_AIR(altitude_metres={})".format(self.altitude_metres)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_STANDARD_AIR():
+                return False
+            if self.altitude_metres != other.altitude_metres:
+                return False
+            return True
+
+    @dataclass
+    class ROLLING_COEFFICIENT:
+        """
+        Rolling coefficient of a motorcycle tyre by pressure and speed.
+"""
+        
+        def __init__(self, tyre_bar:float, road_speed_kmh:float):
+            self.tyre_bar = tyre_bar
+            
+            """
+        Tyre pressure, bar.
+"""
+        
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Road speed, km/h, up to 165.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.ROLLING_COEFFICIENT(tyre_bar={}, road_speed_kmh={})".format(self.tyre_bar, self.road_speed_kmh)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_ROLLING_COEFFICIENT():
+                return False
+            if self.tyre_bar != other.tyre_bar:
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            return True
+
+    @dataclass
+    class ROAD_LOAD:
+        """
+        What holds a machine back at a speed.
+"""
+        
+        def __init__(self, road_speed_kmh:float, mass_kg:float, rolling_coefficient:float, drag_area_m2:float, air_density:float, grade_percent:float, head_wind_kmh:float):
+            self.road_speed_kmh = road_speed_kmh
+            
+            """
+        Road speed, km/h.
+"""
+        
+            self.mass_kg = mass_kg
+            
+            """
+        Machine and rider, kilograms.
+"""
+        
+            self.rolling_coefficient = rolling_coefficient
+            
+            """
+        Rolling coefficient.
+"""
+        
+            self.drag_area_m2 = drag_area_m2
+            
+            """
+        Drag area, square metres.
+"""
+        
+            self.air_density = air_density
+            
+            """
+        Density of the air, kilograms in a cubic metre.
+"""
+        
+            self.grade_percent = grade_percent
+            
+            """
+        Grade, per cent.
+"""
+        
+            self.head_wind_kmh = head_wind_kmh
+            
+            """
+        Head wind, km/h.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.ROAD_LOAD(road_speed_kmh={}, mass_kg={}, rolling_coefficient={}, drag_area_m2={}, air_density={}, grade_percent={}, head_wind_kmh={})".format(self.road_speed_kmh, self.mass_kg, self.rolling_coefficient, self.drag_area_m2, self.air_density, self.grade_percent, self.head_wind_kmh)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_ROAD_LOAD():
+                return False
+            if self.road_speed_kmh != other.road_speed_kmh:
+                return False
+            if self.mass_kg != other.mass_kg:
+                return False
+            if self.rolling_coefficient != other.rolling_coefficient:
+                return False
+            if self.drag_area_m2 != other.drag_area_m2:
+                return False
+            if self.air_density != other.air_density:
+                return False
+            if self.grade_percent != other.grade_percent:
+                return False
+            if self.head_wind_kmh != other.head_wind_kmh:
+                return False
+            return True
+
+    @dataclass
+    class POWER_SPEED:
+        """
+        Speed at which resistance takes all of a power at the wheel.
+"""
+        
+        def __init__(self, wheel_kw:float, mass_kg:float, rolling_coefficient:float, drag_area_m2:float, air_density:float, grade_percent:float, head_wind_kmh:float):
+            self.wheel_kw = wheel_kw
+            
+            """
+        Power at the wheel, kilowatts.
+"""
+        
+            self.mass_kg = mass_kg
+            
+            """
+        Machine and rider, kilograms.
+"""
+        
+            self.rolling_coefficient = rolling_coefficient
+            
+            """
+        Rolling coefficient.
+"""
+        
+            self.drag_area_m2 = drag_area_m2
+            
+            """
+        Drag area, square metres.
+"""
+        
+            self.air_density = air_density
+            
+            """
+        Density of the air, kilograms in a cubic metre.
+"""
+        
+            self.grade_percent = grade_percent
+            
+            """
+        Grade, per cent.
+"""
+        
+            self.head_wind_kmh = head_wind_kmh
+            
+            """
+        Head wind, km/h.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.POWER_SPEED(wheel_kw={}, mass_kg={}, rolling_coefficient={}, drag_area_m2={}, air_density={}, grade_percent={}, head_wind_kmh={})".format(self.wheel_kw, self.mass_kg, self.rolling_coefficient, self.drag_area_m2, self.air_density, self.grade_percent, self.head_wind_kmh)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_POWER_SPEED():
+                return False
+            if self.wheel_kw != other.wheel_kw:
+                return False
+            if self.mass_kg != other.mass_kg:
+                return False
+            if self.rolling_coefficient != other.rolling_coefficient:
+                return False
+            if self.drag_area_m2 != other.drag_area_m2:
+                return False
+            if self.air_density != other.air_density:
+                return False
+            if self.grade_percent != other.grade_percent:
+                return False
+            if self.head_wind_kmh != other.head_wind_kmh:
+                return False
+            return True
+
+    @dataclass
+    class THRUST:
+        """
+        Thrust at the tyre.
+"""
+        
+        def __init__(self, crank_nm:float, overall_ratio:float, drive_efficiency:float, wheel_radius_mm:float):
+            self.crank_nm = crank_nm
+            
+            """
+        Torque at the crankshaft, newton metres.
+"""
+        
+            self.overall_ratio = overall_ratio
+            
+            """
+        Overall ratio.
+"""
+        
+            self.drive_efficiency = drive_efficiency
+            
+            """
+        Share of the power that reaches the wheel.
+"""
+        
+            self.wheel_radius_mm = wheel_radius_mm
+            
+            """
+        Radius of the wheel, millimetres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THRUST(crank_nm={}, overall_ratio={}, drive_efficiency={}, wheel_radius_mm={})".format(self.crank_nm, self.overall_ratio, self.drive_efficiency, self.wheel_radius_mm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THRUST():
+                return False
+            if self.crank_nm != other.crank_nm:
+                return False
+            if self.overall_ratio != other.overall_ratio:
+                return False
+            if self.drive_efficiency != other.drive_efficiency:
+                return False
+            if self.wheel_radius_mm != other.wheel_radius_mm:
+                return False
+            return True
+
+    @dataclass
+    class CUBIC_POWER:
+        """
+        Power of a spark-ignition engine from its peak power, by the cubic law.
+"""
+        
+        def __init__(self, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float):
+            self.engine_rpm = engine_rpm
+            
+            """
+        Engine speed, revolutions a minute.
+"""
+        
+            self.peak_power_kw = peak_power_kw
+            
+            """
+        Peak power, kilowatts.
+"""
+        
+            self.peak_power_rpm = peak_power_rpm
+            
+            """
+        Engine speed of peak power, revolutions a minute.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CUBIC_POWER(engine_rpm={}, peak_power_kw={}, peak_power_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CUBIC_POWER():
+                return False
+            if self.engine_rpm != other.engine_rpm:
+                return False
+            if self.peak_power_kw != other.peak_power_kw:
+                return False
+            if self.peak_power_rpm != other.peak_power_rpm:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -20093,6 +23920,66 @@ class Sum:
         return isinstance(self, Sum.PAINT_NEEDED)
     def is_paint_needed(self) -> bool:
         return isinstance(self, Sum.PAINT_NEEDED)
+    def is_WANTED_RATIO(self) -> bool:
+        return isinstance(self, Sum.WANTED_RATIO)
+    def is_wanted_ratio(self) -> bool:
+        return isinstance(self, Sum.WANTED_RATIO)
+    def is_HUNTING(self) -> bool:
+        return isinstance(self, Sum.HUNTING)
+    def is_hunting(self) -> bool:
+        return isinstance(self, Sum.HUNTING)
+    def is_CHAIN_DIMENSIONS(self) -> bool:
+        return isinstance(self, Sum.CHAIN_DIMENSIONS)
+    def is_chain_dimensions(self) -> bool:
+        return isinstance(self, Sum.CHAIN_DIMENSIONS)
+    def is_CHAIN_ON_SPROCKET(self) -> bool:
+        return isinstance(self, Sum.CHAIN_ON_SPROCKET)
+    def is_chain_on_sprocket(self) -> bool:
+        return isinstance(self, Sum.CHAIN_ON_SPROCKET)
+    def is_CHAIN_ELONGATION(self) -> bool:
+        return isinstance(self, Sum.CHAIN_ELONGATION)
+    def is_chain_elongation(self) -> bool:
+        return isinstance(self, Sum.CHAIN_ELONGATION)
+    def is_WORN_LENGTH(self) -> bool:
+        return isinstance(self, Sum.WORN_LENGTH)
+    def is_worn_length(self) -> bool:
+        return isinstance(self, Sum.WORN_LENGTH)
+    def is_WORN_CENTRE_DISTANCE(self) -> bool:
+        return isinstance(self, Sum.WORN_CENTRE_DISTANCE)
+    def is_worn_centre_distance(self) -> bool:
+        return isinstance(self, Sum.WORN_CENTRE_DISTANCE)
+    def is_CORRECTOR_RATIO(self) -> bool:
+        return isinstance(self, Sum.CORRECTOR_RATIO)
+    def is_corrector_ratio(self) -> bool:
+        return isinstance(self, Sum.CORRECTOR_RATIO)
+    def is_GEAR_DROP(self) -> bool:
+        return isinstance(self, Sum.GEAR_DROP)
+    def is_gear_drop(self) -> bool:
+        return isinstance(self, Sum.GEAR_DROP)
+    def is_STANDARD_AIR(self) -> bool:
+        return isinstance(self, Sum.STANDARD_AIR)
+    def is_standard_air(self) -> bool:
+        return isinstance(self, Sum.STANDARD_AIR)
+    def is_ROLLING_COEFFICIENT(self) -> bool:
+        return isinstance(self, Sum.ROLLING_COEFFICIENT)
+    def is_rolling_coefficient(self) -> bool:
+        return isinstance(self, Sum.ROLLING_COEFFICIENT)
+    def is_ROAD_LOAD(self) -> bool:
+        return isinstance(self, Sum.ROAD_LOAD)
+    def is_road_load(self) -> bool:
+        return isinstance(self, Sum.ROAD_LOAD)
+    def is_POWER_SPEED(self) -> bool:
+        return isinstance(self, Sum.POWER_SPEED)
+    def is_power_speed(self) -> bool:
+        return isinstance(self, Sum.POWER_SPEED)
+    def is_THRUST(self) -> bool:
+        return isinstance(self, Sum.THRUST)
+    def is_thrust(self) -> bool:
+        return isinstance(self, Sum.THRUST)
+    def is_CUBIC_POWER(self) -> bool:
+        return isinstance(self, Sum.CUBIC_POWER)
+    def is_cubic_power(self) -> bool:
+        return isinstance(self, Sum.CUBIC_POWER)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -20140,6 +24027,21 @@ Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
 Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
 Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
 Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
+Sum.WANTED_RATIO = type("Sum.WANTED_RATIO", (Sum.WANTED_RATIO, Sum,), {})  # type: ignore
+Sum.HUNTING = type("Sum.HUNTING", (Sum.HUNTING, Sum,), {})  # type: ignore
+Sum.CHAIN_DIMENSIONS = type("Sum.CHAIN_DIMENSIONS", (Sum.CHAIN_DIMENSIONS, Sum,), {})  # type: ignore
+Sum.CHAIN_ON_SPROCKET = type("Sum.CHAIN_ON_SPROCKET", (Sum.CHAIN_ON_SPROCKET, Sum,), {})  # type: ignore
+Sum.CHAIN_ELONGATION = type("Sum.CHAIN_ELONGATION", (Sum.CHAIN_ELONGATION, Sum,), {})  # type: ignore
+Sum.WORN_LENGTH = type("Sum.WORN_LENGTH", (Sum.WORN_LENGTH, Sum,), {})  # type: ignore
+Sum.WORN_CENTRE_DISTANCE = type("Sum.WORN_CENTRE_DISTANCE", (Sum.WORN_CENTRE_DISTANCE, Sum,), {})  # type: ignore
+Sum.CORRECTOR_RATIO = type("Sum.CORRECTOR_RATIO", (Sum.CORRECTOR_RATIO, Sum,), {})  # type: ignore
+Sum.GEAR_DROP = type("Sum.GEAR_DROP", (Sum.GEAR_DROP, Sum,), {})  # type: ignore
+Sum.STANDARD_AIR = type("Sum.STANDARD_AIR", (Sum.STANDARD_AIR, Sum,), {})  # type: ignore
+Sum.ROLLING_COEFFICIENT = type("Sum.ROLLING_COEFFICIENT", (Sum.ROLLING_COEFFICIENT, Sum,), {})  # type: ignore
+Sum.ROAD_LOAD = type("Sum.ROAD_LOAD", (Sum.ROAD_LOAD, Sum,), {})  # type: ignore
+Sum.POWER_SPEED = type("Sum.POWER_SPEED", (Sum.POWER_SPEED, Sum,), {})  # type: ignore
+Sum.THRUST = type("Sum.THRUST", (Sum.THRUST, Sum,), {})  # type: ignore
+Sum.CUBIC_POWER = type("Sum.CUBIC_POWER", (Sum.CUBIC_POWER, Sum,), {})  # type: ignore
 
 
 
@@ -20418,6 +24320,100 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
+        if variant == 43:
+            return Sum.WANTED_RATIO(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 44:
+            return Sum.HUNTING(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 45:
+            return Sum.CHAIN_DIMENSIONS(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 46:
+            return Sum.CHAIN_ON_SPROCKET(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 47:
+            return Sum.CHAIN_ELONGATION(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 48:
+            return Sum.WORN_LENGTH(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 49:
+            return Sum.WORN_CENTRE_DISTANCE(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 50:
+            return Sum.CORRECTOR_RATIO(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 51:
+            return Sum.GEAR_DROP(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 52:
+            return Sum.STANDARD_AIR(
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 53:
+            return Sum.ROLLING_COEFFICIENT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 54:
+            return Sum.ROAD_LOAD(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 55:
+            return Sum.POWER_SPEED(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 56:
+            return Sum.THRUST(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 57:
+            return Sum.CUBIC_POWER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -20649,6 +24645,85 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
             _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
             _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+            return
+        if value.is_WANTED_RATIO():
+            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            _UniffiFfiConverterFloat64.check_lower(value.primary_ratio)
+            _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
+            _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
+            return
+        if value.is_HUNTING():
+            _UniffiFfiConverterUInt32.check_lower(value.teeth)
+            _UniffiFfiConverterUInt32.check_lower(value.chain_links)
+            return
+        if value.is_CHAIN_DIMENSIONS():
+            _UniffiFfiConverterString.check_lower(value.chain_size)
+            return
+        if value.is_CHAIN_ON_SPROCKET():
+            _UniffiFfiConverterString.check_lower(value.chain_size)
+            _UniffiFfiConverterString.check_lower(value.sprocket_size)
+            return
+        if value.is_CHAIN_ELONGATION():
+            _UniffiFfiConverterFloat64.check_lower(value.measured_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.pitches)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            return
+        if value.is_WORN_LENGTH():
+            _UniffiFfiConverterUInt32.check_lower(value.pitches)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.elongation_percent)
+            return
+        if value.is_WORN_CENTRE_DISTANCE():
+            _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+            _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+            _UniffiFfiConverterUInt32.check_lower(value.chain_links)
+            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.elongation_percent)
+            return
+        if value.is_CORRECTOR_RATIO():
+            _UniffiFfiConverterFloat64.check_lower(value.reading_factor)
+            return
+        if value.is_GEAR_DROP():
+            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
+            _UniffiFfiConverterFloat64.check_lower(value.next_gear_ratio)
+            return
+        if value.is_STANDARD_AIR():
+            _UniffiFfiConverterFloat64.check_lower(value.altitude_metres)
+            return
+        if value.is_ROLLING_COEFFICIENT():
+            _UniffiFfiConverterFloat64.check_lower(value.tyre_bar)
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            return
+        if value.is_ROAD_LOAD():
+            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+            _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
+            _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
+            _UniffiFfiConverterFloat64.check_lower(value.air_density)
+            _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
+            return
+        if value.is_POWER_SPEED():
+            _UniffiFfiConverterFloat64.check_lower(value.wheel_kw)
+            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+            _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
+            _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
+            _UniffiFfiConverterFloat64.check_lower(value.air_density)
+            _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
+            return
+        if value.is_THRUST():
+            _UniffiFfiConverterFloat64.check_lower(value.crank_nm)
+            _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
+            _UniffiFfiConverterFloat64.check_lower(value.drive_efficiency)
+            _UniffiFfiConverterFloat64.check_lower(value.wheel_radius_mm)
+            return
+        if value.is_CUBIC_POWER():
+            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
             return
         raise ValueError(value)
 
@@ -20882,6 +24957,85 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
             _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
             _UniffiFfiConverterFloat64.write(value.can_ml, buf)
+        if value.is_WANTED_RATIO():
+            buf.write_i32(43)
+            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+            _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
+            _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
+            _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
+        if value.is_HUNTING():
+            buf.write_i32(44)
+            _UniffiFfiConverterUInt32.write(value.teeth, buf)
+            _UniffiFfiConverterUInt32.write(value.chain_links, buf)
+        if value.is_CHAIN_DIMENSIONS():
+            buf.write_i32(45)
+            _UniffiFfiConverterString.write(value.chain_size, buf)
+        if value.is_CHAIN_ON_SPROCKET():
+            buf.write_i32(46)
+            _UniffiFfiConverterString.write(value.chain_size, buf)
+            _UniffiFfiConverterString.write(value.sprocket_size, buf)
+        if value.is_CHAIN_ELONGATION():
+            buf.write_i32(47)
+            _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.pitches, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        if value.is_WORN_LENGTH():
+            buf.write_i32(48)
+            _UniffiFfiConverterUInt32.write(value.pitches, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
+        if value.is_WORN_CENTRE_DISTANCE():
+            buf.write_i32(49)
+            _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+            _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+            _UniffiFfiConverterUInt32.write(value.chain_links, buf)
+            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
+        if value.is_CORRECTOR_RATIO():
+            buf.write_i32(50)
+            _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
+        if value.is_GEAR_DROP():
+            buf.write_i32(51)
+            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
+            _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
+        if value.is_STANDARD_AIR():
+            buf.write_i32(52)
+            _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
+        if value.is_ROLLING_COEFFICIENT():
+            buf.write_i32(53)
+            _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        if value.is_ROAD_LOAD():
+            buf.write_i32(54)
+            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+            _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
+            _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
+            _UniffiFfiConverterFloat64.write(value.air_density, buf)
+            _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
+        if value.is_POWER_SPEED():
+            buf.write_i32(55)
+            _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
+            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+            _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
+            _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
+            _UniffiFfiConverterFloat64.write(value.air_density, buf)
+            _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
+        if value.is_THRUST():
+            buf.write_i32(56)
+            _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
+            _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
+            _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
+            _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
+        if value.is_CUBIC_POWER():
+            buf.write_i32(57)
+            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
 
 
 
@@ -20896,13 +25050,16 @@ __all__ = [
     "Standing",
     "Meeting",
     "Weight",
+    "WearRule",
+    "ChainSize",
     "ProductKind",
     "Use",
     "LightSource",
     "PutOn",
     "CureState",
-    "ChainSize",
     "SpeedometerDrive",
+    "ChainKind",
+    "ChainJoint",
     "Component",
     "Condition",
     "TappedInto",
@@ -20910,6 +25067,8 @@ __all__ = [
     "ScrewPlace",
     "ThreadFamily",
     "FillKind",
+    "HeldBy",
+    "GearingVerdict",
     "Measure",
     "Verdict",
     "AnswerWord",
@@ -20920,7 +25079,10 @@ __all__ = [
     "PartState",
     "Code",
     "Proposal",
+    "SprocketGoal",
     "SymptomKind",
+    "PowerSource",
+    "RollingLaw",
     "CurrentList",
     "Binding",
     "Conductor",
@@ -20929,6 +25091,7 @@ __all__ = [
     "Law",
     "Side",
     "Sum",
+    "AdjusterSpan",
     "Balance",
     "Belief",
     "Span",
@@ -20952,7 +25115,13 @@ __all__ = [
     "WorkLine",
     "Working",
     "BrakeSheet",
+    "WornPosition",
     "ChainFit",
+    "ChainWearAsk",
+    "WearLimit",
+    "WearMark",
+    "TightSpot",
+    "ChainWearSheet",
     "CheckOutcome",
     "Metering",
     "Check",
@@ -20960,14 +25129,19 @@ __all__ = [
     "Product",
     "Coat",
     "Consumer",
+    "CorrectedReading",
+    "Corrector",
     "Cover",
     "CoverAsk",
     "CoverNeed",
+    "Cruise",
     "CureAsk",
     "CurePoint",
     "Milestone",
     "CureSheet",
+    "CurvePoint",
     "DayMark",
+    "PowerPoint",
     "Drive",
     "OutputAt",
     "Element",
@@ -20993,13 +25167,19 @@ __all__ = [
     "Fluid",
     "Filling",
     "Flow",
+    "Resistance",
+    "TopSpeed",
+    "GearCurve",
+    "GearDrop",
     "GearLine",
     "GearTrain",
     "GearingAsk",
+    "GearingMatch",
     "SpeedometerShift",
     "GearingSheet",
     "SwitchCard",
     "Harness",
+    "Hunting",
     "Identity",
     "InspectionAsk",
     "PackCard",
@@ -21055,8 +25235,14 @@ __all__ = [
     "Wheel",
     "Supply",
     "Spec",
+    "SprocketChoiceAsk",
+    "TeethLimits",
+    "SprocketPair",
+    "SprocketChoiceSheet",
     "Suspect",
     "Symptom",
+    "ThrustAsk",
+    "ThrustSheet",
     "Tightening",
     "TimeBand",
     "TodayAsk",

@@ -4324,6 +4324,12 @@ class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
 @dataclass
 class HistoryAsk:
     """
@@ -4604,6 +4610,90 @@ class Query:
             if not isinstance(other, Query):
                 return NotImplemented
             if not other.is_GEARING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class SPROCKET_CHOICE:
+        """
+        Every pair of sprockets that the bike takes, best first.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.SPROCKET_CHOICE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_SPROCKET_CHOICE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CHAIN_WEAR:
+        """
+        How far a chain is worn, its tight spot, where the axle goes.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.CHAIN_WEAR{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_CHAIN_WEAR():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class THRUST:
+        """
+        Thrust in each gear, resistance, top speed.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.THRUST{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_THRUST():
                 return False
             return self._values == other._values
 
@@ -5059,6 +5149,18 @@ class Query:
         return isinstance(self, Query.GEARING)
     def is_gearing(self) -> bool:
         return isinstance(self, Query.GEARING)
+    def is_SPROCKET_CHOICE(self) -> bool:
+        return isinstance(self, Query.SPROCKET_CHOICE)
+    def is_sprocket_choice(self) -> bool:
+        return isinstance(self, Query.SPROCKET_CHOICE)
+    def is_CHAIN_WEAR(self) -> bool:
+        return isinstance(self, Query.CHAIN_WEAR)
+    def is_chain_wear(self) -> bool:
+        return isinstance(self, Query.CHAIN_WEAR)
+    def is_THRUST(self) -> bool:
+        return isinstance(self, Query.THRUST)
+    def is_thrust(self) -> bool:
+        return isinstance(self, Query.THRUST)
     def is_LOAD(self) -> bool:
         return isinstance(self, Query.LOAD)
     def is_load(self) -> bool:
@@ -5131,6 +5233,9 @@ Query.PLAN = type("Query.PLAN", (Query.PLAN, Query,), {})  # type: ignore
 Query.JOB = type("Query.JOB", (Query.JOB, Query,), {})  # type: ignore
 Query.READY_MADE = type("Query.READY_MADE", (Query.READY_MADE, Query,), {})  # type: ignore
 Query.GEARING = type("Query.GEARING", (Query.GEARING, Query,), {})  # type: ignore
+Query.SPROCKET_CHOICE = type("Query.SPROCKET_CHOICE", (Query.SPROCKET_CHOICE, Query,), {})  # type: ignore
+Query.CHAIN_WEAR = type("Query.CHAIN_WEAR", (Query.CHAIN_WEAR, Query,), {})  # type: ignore
+Query.THRUST = type("Query.THRUST", (Query.THRUST, Query,), {})  # type: ignore
 Query.LOAD = type("Query.LOAD", (Query.LOAD, Query,), {})  # type: ignore
 Query.BRAKES = type("Query.BRAKES", (Query.BRAKES, Query,), {})  # type: ignore
 Query.FASTENERS = type("Query.FASTENERS", (Query.FASTENERS, Query,), {})  # type: ignore
@@ -5183,62 +5288,74 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 layshaft_core._UniffiFfiConverterTypeGearingAsk.read(buf),
             )
         if variant == 8:
+            return Query.SPROCKET_CHOICE(
+                layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.read(buf),
+            )
+        if variant == 9:
+            return Query.CHAIN_WEAR(
+                layshaft_core._UniffiFfiConverterTypeChainWearAsk.read(buf),
+            )
+        if variant == 10:
+            return Query.THRUST(
+                layshaft_core._UniffiFfiConverterTypeThrustAsk.read(buf),
+            )
+        if variant == 11:
             return Query.LOAD(
                 layshaft_core._UniffiFfiConverterTypeLoadAsk.read(buf),
             )
-        if variant == 9:
+        if variant == 12:
             return Query.BRAKES(
                 layshaft_core._UniffiFfiConverterTypeBrakeAsk.read(buf),
             )
-        if variant == 10:
+        if variant == 13:
             return Query.FASTENERS(
                 layshaft_core._UniffiFfiConverterTypeFastenerAsk.read(buf),
             )
-        if variant == 11:
+        if variant == 14:
             return Query.FILLING(
                 layshaft_core._UniffiFfiConverterTypeFillAsk.read(buf),
             )
-        if variant == 12:
+        if variant == 15:
             return Query.MIXING(
                 layshaft_core._UniffiFfiConverterTypeMixAsk.read(buf),
             )
-        if variant == 13:
+        if variant == 16:
             return Query.WIRE(
                 layshaft_core._UniffiFfiConverterTypeWireAsk.read(buf),
             )
-        if variant == 14:
+        if variant == 17:
             return Query.CURE(
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
-        if variant == 15:
+        if variant == 18:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 16:
+        if variant == 19:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 17:
+        if variant == 20:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 18:
+        if variant == 21:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 19:
+        if variant == 22:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 20:
+        if variant == 23:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 21:
+        if variant == 24:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 22:
+        if variant == 25:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -5266,6 +5383,15 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             return
         if value.is_GEARING():
             layshaft_core._UniffiFfiConverterTypeGearingAsk.check_lower(value._values[0])
+            return
+        if value.is_SPROCKET_CHOICE():
+            layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.check_lower(value._values[0])
+            return
+        if value.is_CHAIN_WEAR():
+            layshaft_core._UniffiFfiConverterTypeChainWearAsk.check_lower(value._values[0])
+            return
+        if value.is_THRUST():
+            layshaft_core._UniffiFfiConverterTypeThrustAsk.check_lower(value._values[0])
             return
         if value.is_LOAD():
             layshaft_core._UniffiFfiConverterTypeLoadAsk.check_lower(value._values[0])
@@ -5337,50 +5463,59 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_GEARING():
             buf.write_i32(7)
             layshaft_core._UniffiFfiConverterTypeGearingAsk.write(value._values[0], buf)
-        if value.is_LOAD():
+        if value.is_SPROCKET_CHOICE():
             buf.write_i32(8)
+            layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.write(value._values[0], buf)
+        if value.is_CHAIN_WEAR():
+            buf.write_i32(9)
+            layshaft_core._UniffiFfiConverterTypeChainWearAsk.write(value._values[0], buf)
+        if value.is_THRUST():
+            buf.write_i32(10)
+            layshaft_core._UniffiFfiConverterTypeThrustAsk.write(value._values[0], buf)
+        if value.is_LOAD():
+            buf.write_i32(11)
             layshaft_core._UniffiFfiConverterTypeLoadAsk.write(value._values[0], buf)
         if value.is_BRAKES():
-            buf.write_i32(9)
+            buf.write_i32(12)
             layshaft_core._UniffiFfiConverterTypeBrakeAsk.write(value._values[0], buf)
         if value.is_FASTENERS():
-            buf.write_i32(10)
+            buf.write_i32(13)
             layshaft_core._UniffiFfiConverterTypeFastenerAsk.write(value._values[0], buf)
         if value.is_FILLING():
-            buf.write_i32(11)
+            buf.write_i32(14)
             layshaft_core._UniffiFfiConverterTypeFillAsk.write(value._values[0], buf)
         if value.is_MIXING():
-            buf.write_i32(12)
+            buf.write_i32(15)
             layshaft_core._UniffiFfiConverterTypeMixAsk.write(value._values[0], buf)
         if value.is_WIRE():
-            buf.write_i32(13)
+            buf.write_i32(16)
             layshaft_core._UniffiFfiConverterTypeWireAsk.write(value._values[0], buf)
         if value.is_CURE():
-            buf.write_i32(14)
+            buf.write_i32(17)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
         if value.is_PRODUCTS():
-            buf.write_i32(15)
-            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
-        if value.is_INSPECTION():
-            buf.write_i32(16)
-            layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
-        if value.is_RIPPLE():
-            buf.write_i32(17)
-            layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
-        if value.is_BIKE():
             buf.write_i32(18)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
-        if value.is_HISTORY():
+        if value.is_INSPECTION():
             buf.write_i32(19)
+            layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
+        if value.is_RIPPLE():
+            buf.write_i32(20)
+            layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
+        if value.is_BIKE():
+            buf.write_i32(21)
+            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
+        if value.is_HISTORY():
+            buf.write_i32(22)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(20)
+            buf.write_i32(23)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(21)
+            buf.write_i32(24)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(22)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 

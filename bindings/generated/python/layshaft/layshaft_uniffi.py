@@ -546,6 +546,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 32357:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 42256:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 45004:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896:
@@ -638,6 +640,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_shelf() != 36148:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() != 18486:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 38629:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455:
@@ -645,6 +649,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 37118:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 26011:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 57530:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -717,6 +723,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back.restype =
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bundle.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_bundle.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_change_job.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_change_job.restype = ctypes.c_uint16
@@ -855,6 +864,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_settle.restype = ctypes.
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_shelf.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_shelf.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike.restype = ctypes.c_uint16
@@ -867,6 +879,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.restype = ctypes.
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_thrust.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_thrust.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step.restype = ctypes.c_uint16
@@ -955,6 +970,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_bundle.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_bundle.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_chain_wear.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_chain_wear.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_change_job.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1277,6 +1299,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_shelf.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_shelf.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_bike.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1305,6 +1334,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_take_reading.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_take_reading.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_thrust.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_thrust.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tick_step.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1615,6 +1651,18 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
+
+
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -1668,6 +1716,11 @@ class BenchProtocol(typing.Protocol):
     def bundle(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.BundleSheet:
         """
         The open bike as a bundle.
+"""
+        raise NotImplementedError
+    def chain_wear(self, ask: layshaft_core.ChainWearAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ChainWearSheet:
+        """
+        How far a chain is worn, its tight spot, where the axle goes.
 """
         raise NotImplementedError
     def change_job(self, command: layshaft_door.ChangeJob,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1900,6 +1953,11 @@ class BenchProtocol(typing.Protocol):
         The bikes on this device, and how the data is kept.
 """
         raise NotImplementedError
+    def sprocket_choice(self, ask: layshaft_core.SprocketChoiceAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.SprocketChoiceSheet:
+        """
+        Every pair of sprockets that the bike takes, best first.
+"""
+        raise NotImplementedError
     def start_bike(self, command: layshaft_door.StartBike,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Starts a bike and opens it.
@@ -1918,6 +1976,11 @@ class BenchProtocol(typing.Protocol):
     def take_reading(self, command: layshaft_door.TakeReading,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Takes a reading.
+"""
+        raise NotImplementedError
+    def thrust(self, ask: layshaft_core.ThrustAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ThrustSheet:
+        """
+        Thrust in each gear, resistance, top speed.
 """
         raise NotImplementedError
     def tick_step(self, command: layshaft_door.TickStep,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -2228,6 +2291,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_bundle,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def chain_wear(self, ask: layshaft_core.ChainWearAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ChainWearSheet:
+        """
+        How far a chain is worn, its tight spot, where the axle goes.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeChainWearAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeChainWearAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeChainWearSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_chain_wear,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3289,6 +3375,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def sprocket_choice(self, ask: layshaft_core.SprocketChoiceAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.SprocketChoiceSheet:
+        """
+        Every pair of sprockets that the bike takes, best first.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeSprocketChoiceSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def start_bike(self, command: layshaft_door.StartBike,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Starts a bike and opens it.
@@ -3378,6 +3487,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_take_reading,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def thrust(self, ask: layshaft_core.ThrustAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ThrustSheet:
+        """
+        Thrust in each gear, resistance, top speed.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeThrustAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeThrustAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeThrustSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_thrust,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

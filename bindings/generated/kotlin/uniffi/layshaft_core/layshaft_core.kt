@@ -1076,6 +1076,61 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
 
 
 /**
+ * The adjuster, for the picture.
+ */
+data class AdjusterSpan (
+    /**
+     * Least centre distance, mm.
+     */
+    var `fromMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Greatest centre distance, mm.
+     */
+    var `toMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Where the axle stands now, mm.
+     */
+    var `presentMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAdjusterSpan: FfiConverterRustBuffer<AdjusterSpan> {
+    override fun read(buf: ByteBuffer): AdjusterSpan {
+        return AdjusterSpan(
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AdjusterSpan) = (
+            FfiConverterOptionalDouble.allocationSize(value.`fromMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`toMm`) +
+            FfiConverterDouble.allocationSize(value.`presentMm`)
+    )
+
+    override fun write(value: AdjusterSpan, buf: ByteBuffer) {
+            FfiConverterOptionalDouble.write(value.`fromMm`, buf)
+            FfiConverterOptionalDouble.write(value.`toMm`, buf)
+            FfiConverterDouble.write(value.`presentMm`, buf)
+    }
+}
+
+
+
+/**
  * Output against load in one riding state.
  */
 data class Balance (
@@ -2245,9 +2300,35 @@ data class ChainFit (
     var `travelUsedPercent`: kotlin.Double? = null 
     , 
     /**
+     * Adjuster travel used there, millimetres, where its near end is known.
+     */
+    var `travelUsedMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Adjuster travel left there, millimetres, where its far end is known.
+     */
+    var `travelLeftMm`: kotlin.Double? = null 
+    , 
+    /**
      * Stretch of the chain that the adjuster can still take up from there, per cent, where its far end is known.
      */
     var `wearRoomPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Where the axle comes to stand at each limit of wear.
+     */
+    var `worn`: List<WornPosition> = listOf() 
+    , 
+    /**
+     * How much of the chain is free with the wheel fully forward, millimetres, where that end is known. Below zero it cannot be
+     * closed there.
+     */
+    var `freeForwardMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether the chain can be closed with the wheel forward; unknown where that end is.
+     */
+    var `fitsForward`: kotlin.Boolean? = null 
     
 ){
     
@@ -2273,6 +2354,11 @@ public object FfiConverterTypeChainFit: FfiConverterRustBuffer<ChainFit> {
             FfiConverterOptionalBoolean.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceTypeWornPosition.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -2285,7 +2371,12 @@ public object FfiConverterTypeChainFit: FfiConverterRustBuffer<ChainFit> {
             FfiConverterDouble.allocationSize(value.`axleShiftMm`) +
             FfiConverterOptionalBoolean.allocationSize(value.`insideAdjuster`) +
             FfiConverterOptionalDouble.allocationSize(value.`travelUsedPercent`) +
-            FfiConverterOptionalDouble.allocationSize(value.`wearRoomPercent`)
+            FfiConverterOptionalDouble.allocationSize(value.`travelUsedMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`travelLeftMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`wearRoomPercent`) +
+            FfiConverterSequenceTypeWornPosition.allocationSize(value.`worn`) +
+            FfiConverterOptionalDouble.allocationSize(value.`freeForwardMm`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`fitsForward`)
     )
 
     override fun write(value: ChainFit, buf: ByteBuffer) {
@@ -2297,7 +2388,250 @@ public object FfiConverterTypeChainFit: FfiConverterRustBuffer<ChainFit> {
             FfiConverterDouble.write(value.`axleShiftMm`, buf)
             FfiConverterOptionalBoolean.write(value.`insideAdjuster`, buf)
             FfiConverterOptionalDouble.write(value.`travelUsedPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`travelUsedMm`, buf)
+            FfiConverterOptionalDouble.write(value.`travelLeftMm`, buf)
             FfiConverterOptionalDouble.write(value.`wearRoomPercent`, buf)
+            FfiConverterSequenceTypeWornPosition.write(value.`worn`, buf)
+            FfiConverterOptionalDouble.write(value.`freeForwardMm`, buf)
+            FfiConverterOptionalBoolean.write(value.`fitsForward`, buf)
+    }
+}
+
+
+
+/**
+ * What was measured. What is left out is taken from the fitted bike, or stays unknown.
+ */
+data class ChainWearAsk (
+    /**
+     * Chain size.
+     */
+    var `chainSize`: ChainSize? = null 
+    , 
+    /**
+     * Pitches measured over, pin to pin; left out: 20.
+     */
+    var `pitches`: kotlin.UInt? = null 
+    , 
+    /**
+     * Length over them, pulled taut, mm: the longest of several places.
+     */
+    var `measuredMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Slack at places round the whole chain, mm, wheel turned on a little each time.
+     */
+    var `slackMm`: List<kotlin.Double> = listOf() 
+    , 
+    /**
+     * Least slack by the manual, mm.
+     */
+    var `chainSlackFromMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Most slack by the manual, mm.
+     */
+    var `chainSlackToMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Wear limit by the manual, per cent.
+     */
+    var `chainWearLimitPercent`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainWearAsk: FfiConverterRustBuffer<ChainWearAsk> {
+    override fun read(buf: ByteBuffer): ChainWearAsk {
+        return ChainWearAsk(
+            FfiConverterOptionalTypeChainSize.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChainWearAsk) = (
+            FfiConverterOptionalTypeChainSize.allocationSize(value.`chainSize`) +
+            FfiConverterOptionalUInt.allocationSize(value.`pitches`) +
+            FfiConverterOptionalDouble.allocationSize(value.`measuredMm`) +
+            FfiConverterSequenceDouble.allocationSize(value.`slackMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chainSlackFromMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chainSlackToMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chainWearLimitPercent`)
+    )
+
+    override fun write(value: ChainWearAsk, buf: ByteBuffer) {
+            FfiConverterOptionalTypeChainSize.write(value.`chainSize`, buf)
+            FfiConverterOptionalUInt.write(value.`pitches`, buf)
+            FfiConverterOptionalDouble.write(value.`measuredMm`, buf)
+            FfiConverterSequenceDouble.write(value.`slackMm`, buf)
+            FfiConverterOptionalDouble.write(value.`chainSlackFromMm`, buf)
+            FfiConverterOptionalDouble.write(value.`chainSlackToMm`, buf)
+            FfiConverterOptionalDouble.write(value.`chainWearLimitPercent`, buf)
+    }
+}
+
+
+
+/**
+ * The page on chain wear.
+ */
+data class ChainWearSheet (
+    /**
+     * Chain size as written on it.
+     */
+    var `size`: kotlin.String
+    , 
+    /**
+     * Pitch, mm.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Pitches measured over.
+     */
+    var `pitches`: kotlin.UInt
+    , 
+    /**
+     * Length over them of a new chain, mm.
+     */
+    var `newMm`: kotlin.Double
+    , 
+    /**
+     * Length measured, mm.
+     */
+    var `measuredMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Elongation, per cent.
+     */
+    var `elongationPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Elongation that was noted last as a reading of the bike (`chain.elongation`), per cent.
+     */
+    var `notedPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether the chain is worn out; open where nothing was measured or the limits differ.
+     */
+    var `judgement`: Judgement
+    , 
+    /**
+     * Why.
+     */
+    var `why`: kotlin.String
+    , 
+    /**
+     * The limits, each by name, with its mark on the rule.
+     */
+    var `limits`: List<WearMark> = listOf() 
+    , 
+    /**
+     * Slack round the chain.
+     */
+    var `tightSpot`: TightSpot? = null 
+    , 
+    /**
+     * Where the axle stands with this chain: as measured first, then at each limit; empty where the axle is not known.
+     */
+    var `positions`: List<WornPosition> = listOf() 
+    , 
+    /**
+     * What to mind.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainWearSheet: FfiConverterRustBuffer<ChainWearSheet> {
+    override fun read(buf: ByteBuffer): ChainWearSheet {
+        return ChainWearSheet(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeWearMark.read(buf),
+            FfiConverterOptionalTypeTightSpot.read(buf),
+            FfiConverterSequenceTypeWornPosition.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChainWearSheet) = (
+            FfiConverterString.allocationSize(value.`size`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterUInt.allocationSize(value.`pitches`) +
+            FfiConverterDouble.allocationSize(value.`newMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`measuredMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`elongationPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`notedPercent`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`) +
+            FfiConverterString.allocationSize(value.`why`) +
+            FfiConverterSequenceTypeWearMark.allocationSize(value.`limits`) +
+            FfiConverterOptionalTypeTightSpot.allocationSize(value.`tightSpot`) +
+            FfiConverterSequenceTypeWornPosition.allocationSize(value.`positions`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: ChainWearSheet, buf: ByteBuffer) {
+            FfiConverterString.write(value.`size`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterUInt.write(value.`pitches`, buf)
+            FfiConverterDouble.write(value.`newMm`, buf)
+            FfiConverterOptionalDouble.write(value.`measuredMm`, buf)
+            FfiConverterOptionalDouble.write(value.`elongationPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`notedPercent`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
+            FfiConverterString.write(value.`why`, buf)
+            FfiConverterSequenceTypeWearMark.write(value.`limits`, buf)
+            FfiConverterOptionalTypeTightSpot.write(value.`tightSpot`, buf)
+            FfiConverterSequenceTypeWornPosition.write(value.`positions`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
     }
 }
 
@@ -2667,6 +3001,204 @@ public object FfiConverterTypeConsumer: FfiConverterRustBuffer<Consumer> {
 
 
 /**
+ * A reading at a test speed, now and with the corrector.
+ */
+data class CorrectedReading (
+    /**
+     * True speed, km/h.
+     */
+    var `trueKmh`: kotlin.Double
+    , 
+    /**
+     * Shown now, km/h.
+     */
+    var `shownNowKmh`: kotlin.Double
+    , 
+    /**
+     * Shown with the gear pair of the corrector, km/h.
+     */
+    var `shownCorrectedKmh`: kotlin.Double
+    , 
+    /**
+     * Least that type approval allows, km/h.
+     */
+    var `allowedFromKmh`: kotlin.Double
+    , 
+    /**
+     * Most that type approval allows, km/h.
+     */
+    var `allowedToKmh`: kotlin.Double
+    , 
+    /**
+     * Most that is allowed to a machine out of production (L3 to L5), km/h; from memory, unconfirmed.
+     */
+    var `productionToKmh`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCorrectedReading: FfiConverterRustBuffer<CorrectedReading> {
+    override fun read(buf: ByteBuffer): CorrectedReading {
+        return CorrectedReading(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CorrectedReading) = (
+            FfiConverterDouble.allocationSize(value.`trueKmh`) +
+            FfiConverterDouble.allocationSize(value.`shownNowKmh`) +
+            FfiConverterDouble.allocationSize(value.`shownCorrectedKmh`) +
+            FfiConverterDouble.allocationSize(value.`allowedFromKmh`) +
+            FfiConverterDouble.allocationSize(value.`allowedToKmh`) +
+            FfiConverterDouble.allocationSize(value.`productionToKmh`)
+    )
+
+    override fun write(value: CorrectedReading, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`trueKmh`, buf)
+            FfiConverterDouble.write(value.`shownNowKmh`, buf)
+            FfiConverterDouble.write(value.`shownCorrectedKmh`, buf)
+            FfiConverterDouble.write(value.`allowedFromKmh`, buf)
+            FfiConverterDouble.write(value.`allowedToKmh`, buf)
+            FfiConverterDouble.write(value.`productionToKmh`, buf)
+    }
+}
+
+
+
+/**
+ * What a corrector must do. A ratio here is cable turns out for one turn in: above 1 it makes the speedometer read more.
+ */
+data class Corrector (
+    /**
+     * Reading over true speed without a corrector.
+     */
+    var `readingFactor`: kotlin.Double
+    , 
+    /**
+     * Whether the error as made is known; else it is taken as none, and nothing here is sure.
+     */
+    var `asMadeKnown`: kotlin.Boolean
+    , 
+    /**
+     * Whether one is needed for the band; unknown where the error as made is.
+     */
+    var `needed`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Ratio that makes it read true.
+     */
+    var `toTrue`: kotlin.Double
+    , 
+    /**
+     * Ratio that brings it back to what it read as made.
+     */
+    var `toAsMade`: kotlin.Double
+    , 
+    /**
+     * Least ratio inside the band.
+     */
+    var `bandFrom`: kotlin.Double
+    , 
+    /**
+     * Greatest ratio inside the band.
+     */
+    var `bandTo`: kotlin.Double
+    , 
+    /**
+     * Teeth (or turns) of the side that drives, of the simplest pair inside the band.
+     */
+    var `drivingTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the side that is driven.
+     */
+    var `drivenTeeth`: kotlin.UInt
+    , 
+    /**
+     * Readings at the test speeds.
+     */
+    var `readings`: List<CorrectedReading> = listOf() 
+    , 
+    /**
+     * What the band does not say.
+     */
+    var `note`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
+    override fun read(buf: ByteBuffer): Corrector {
+        return Corrector(
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterSequenceTypeCorrectedReading.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Corrector) = (
+            FfiConverterDouble.allocationSize(value.`readingFactor`) +
+            FfiConverterBoolean.allocationSize(value.`asMadeKnown`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`needed`) +
+            FfiConverterDouble.allocationSize(value.`toTrue`) +
+            FfiConverterDouble.allocationSize(value.`toAsMade`) +
+            FfiConverterDouble.allocationSize(value.`bandFrom`) +
+            FfiConverterDouble.allocationSize(value.`bandTo`) +
+            FfiConverterUInt.allocationSize(value.`drivingTeeth`) +
+            FfiConverterUInt.allocationSize(value.`drivenTeeth`) +
+            FfiConverterSequenceTypeCorrectedReading.allocationSize(value.`readings`) +
+            FfiConverterString.allocationSize(value.`note`)
+    )
+
+    override fun write(value: Corrector, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`readingFactor`, buf)
+            FfiConverterBoolean.write(value.`asMadeKnown`, buf)
+            FfiConverterOptionalBoolean.write(value.`needed`, buf)
+            FfiConverterDouble.write(value.`toTrue`, buf)
+            FfiConverterDouble.write(value.`toAsMade`, buf)
+            FfiConverterDouble.write(value.`bandFrom`, buf)
+            FfiConverterDouble.write(value.`bandTo`, buf)
+            FfiConverterUInt.write(value.`drivingTeeth`, buf)
+            FfiConverterUInt.write(value.`drivenTeeth`, buf)
+            FfiConverterSequenceTypeCorrectedReading.write(value.`readings`, buf)
+            FfiConverterString.write(value.`note`, buf)
+    }
+}
+
+
+
+/**
  * Something that must come off before a check; once off, it costs nothing more.
  */
 data class Cover (
@@ -2890,6 +3422,77 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
             FfiConverterDouble.write(value.`mostMl`, buf)
             FfiConverterUInt.write(value.`cansLeast`, buf)
             FfiConverterUInt.write(value.`cansMost`, buf)
+    }
+}
+
+
+
+/**
+ * Cruising at a speed.
+ */
+data class Cruise (
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Engine speed in top, revolutions a minute.
+     */
+    var `rpmInTop`: kotlin.Double
+    , 
+    /**
+     * Power that it takes at the wheel, kW.
+     */
+    var `neededKw`: kotlin.Double
+    , 
+    /**
+     * Power at the wheel at hand in top, kW.
+     */
+    var `atHandKw`: kotlin.Double
+    , 
+    /**
+     * The highest gear that holds it; none where no gear does.
+     */
+    var `highestGear`: kotlin.UInt? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCruise: FfiConverterRustBuffer<Cruise> {
+    override fun read(buf: ByteBuffer): Cruise {
+        return Cruise(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Cruise) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`rpmInTop`) +
+            FfiConverterDouble.allocationSize(value.`neededKw`) +
+            FfiConverterDouble.allocationSize(value.`atHandKw`) +
+            FfiConverterOptionalUInt.allocationSize(value.`highestGear`)
+    )
+
+    override fun write(value: Cruise, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`rpmInTop`, buf)
+            FfiConverterDouble.write(value.`neededKw`, buf)
+            FfiConverterDouble.write(value.`atHandKw`, buf)
+            FfiConverterOptionalUInt.write(value.`highestGear`, buf)
     }
 }
 
@@ -3197,6 +3800,61 @@ public object FfiConverterTypeCureSheet: FfiConverterRustBuffer<CureSheet> {
 
 
 /**
+ * A point of a thrust line.
+ */
+data class CurvePoint (
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    , 
+    /**
+     * Thrust, N.
+     */
+    var `newtons`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCurvePoint: FfiConverterRustBuffer<CurvePoint> {
+    override fun read(buf: ByteBuffer): CurvePoint {
+        return CurvePoint(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CurvePoint) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`engineRpm`) +
+            FfiConverterDouble.allocationSize(value.`newtons`)
+    )
+
+    override fun write(value: CurvePoint, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+            FfiConverterDouble.write(value.`newtons`, buf)
+    }
+}
+
+
+
+/**
  * The start of a day.
  */
 data class DayMark (
@@ -3353,6 +4011,76 @@ data class Drive (
      * Engine speed limit, revolutions a minute.
      */
     var `revLimitRpm`: kotlin.Double? = null 
+    , 
+    /**
+     * Fewest teeth in front before the chain rubs on the swing arm.
+     */
+    var `frontTeethMin`: kotlin.UInt? = null 
+    , 
+    /**
+     * Most teeth in front that clear crankcase and cover.
+     */
+    var `frontTeethMax`: kotlin.UInt? = null 
+    , 
+    /**
+     * Fewest teeth behind that leave room for the bolts.
+     */
+    var `rearTeethMin`: kotlin.UInt? = null 
+    , 
+    /**
+     * Most teeth behind that clear swing arm and guard.
+     */
+    var `rearTeethMax`: kotlin.UInt? = null 
+    , 
+    /**
+     * Chain size that the gearbox sprocket is cut for.
+     */
+    var `frontSprocketSize`: ChainSize? = null 
+    , 
+    /**
+     * Chain size that the wheel sprocket is cut for.
+     */
+    var `rearSprocketSize`: ChainSize? = null 
+    , 
+    /**
+     * Plain or sealed chain.
+     */
+    var `chainKind`: ChainKind? = null 
+    , 
+    /**
+     * How the chain is joined.
+     */
+    var `chainJoint`: ChainJoint? = null 
+    , 
+    /**
+     * Wear at which the chain is renewed, per cent, by the manual.
+     */
+    var `chainWearLimitPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Least slack that the manual asks for, millimetres.
+     */
+    var `chainSlackFromMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Most slack that the manual allows, millimetres.
+     */
+    var `chainSlackToMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Power at the crankshaft against engine speed, lowest speed first.
+     */
+    var `powerCurve`: List<PowerPoint> = listOf() 
+    , 
+    /**
+     * Drag area of machine and rider (coefficient times frontal area), square metres.
+     */
+    var `dragAreaM2`: kotlin.Double? = null 
+    , 
+    /**
+     * Share of the crankshaft's power that reaches the rear wheel.
+     */
+    var `driveEfficiency`: kotlin.Double? = null 
     
 ){
     
@@ -3381,6 +4109,20 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalTypeSpeedometerDrive.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalTypeChainSize.read(buf),
+            FfiConverterOptionalTypeChainSize.read(buf),
+            FfiConverterOptionalTypeChainKind.read(buf),
+            FfiConverterOptionalTypeChainJoint.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceTypePowerPoint.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
         )
     }
 
@@ -3396,7 +4138,21 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalDouble.allocationSize(value.`adjusterToMm`) +
             FfiConverterOptionalTypeSpeedometerDrive.allocationSize(value.`speedometer`) +
             FfiConverterOptionalDouble.allocationSize(value.`speedometerOverPercent`) +
-            FfiConverterOptionalDouble.allocationSize(value.`revLimitRpm`)
+            FfiConverterOptionalDouble.allocationSize(value.`revLimitRpm`) +
+            FfiConverterOptionalUInt.allocationSize(value.`frontTeethMin`) +
+            FfiConverterOptionalUInt.allocationSize(value.`frontTeethMax`) +
+            FfiConverterOptionalUInt.allocationSize(value.`rearTeethMin`) +
+            FfiConverterOptionalUInt.allocationSize(value.`rearTeethMax`) +
+            FfiConverterOptionalTypeChainSize.allocationSize(value.`frontSprocketSize`) +
+            FfiConverterOptionalTypeChainSize.allocationSize(value.`rearSprocketSize`) +
+            FfiConverterOptionalTypeChainKind.allocationSize(value.`chainKind`) +
+            FfiConverterOptionalTypeChainJoint.allocationSize(value.`chainJoint`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chainWearLimitPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chainSlackFromMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chainSlackToMm`) +
+            FfiConverterSequenceTypePowerPoint.allocationSize(value.`powerCurve`) +
+            FfiConverterOptionalDouble.allocationSize(value.`dragAreaM2`) +
+            FfiConverterOptionalDouble.allocationSize(value.`driveEfficiency`)
     )
 
     override fun write(value: Drive, buf: ByteBuffer) {
@@ -3412,6 +4168,20 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalTypeSpeedometerDrive.write(value.`speedometer`, buf)
             FfiConverterOptionalDouble.write(value.`speedometerOverPercent`, buf)
             FfiConverterOptionalDouble.write(value.`revLimitRpm`, buf)
+            FfiConverterOptionalUInt.write(value.`frontTeethMin`, buf)
+            FfiConverterOptionalUInt.write(value.`frontTeethMax`, buf)
+            FfiConverterOptionalUInt.write(value.`rearTeethMin`, buf)
+            FfiConverterOptionalUInt.write(value.`rearTeethMax`, buf)
+            FfiConverterOptionalTypeChainSize.write(value.`frontSprocketSize`, buf)
+            FfiConverterOptionalTypeChainSize.write(value.`rearSprocketSize`, buf)
+            FfiConverterOptionalTypeChainKind.write(value.`chainKind`, buf)
+            FfiConverterOptionalTypeChainJoint.write(value.`chainJoint`, buf)
+            FfiConverterOptionalDouble.write(value.`chainWearLimitPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`chainSlackFromMm`, buf)
+            FfiConverterOptionalDouble.write(value.`chainSlackToMm`, buf)
+            FfiConverterSequenceTypePowerPoint.write(value.`powerCurve`, buf)
+            FfiConverterOptionalDouble.write(value.`dragAreaM2`, buf)
+            FfiConverterOptionalDouble.write(value.`driveEfficiency`, buf)
     }
 }
 
@@ -4761,6 +5531,148 @@ public object FfiConverterTypeFluidCard: FfiConverterRustBuffer<FluidCard> {
 
 
 /**
+ * Thrust in one gear.
+ */
+data class GearCurve (
+    /**
+     * Gear, first is 1.
+     */
+    var `gear`: kotlin.UInt
+    , 
+    /**
+     * Overall ratio.
+     */
+    var `overallRatio`: kotlin.Double
+    , 
+    /**
+     * The line, slowest first; it ends at the engine's limit.
+     */
+    var `points`: List<CurvePoint> = listOf() 
+    , 
+    /**
+     * Most thrust of the line, N.
+     */
+    var `mostNewtons`: kotlin.Double
+    , 
+    /**
+     * Highest speed that the gear holds; none where it cannot hold any.
+     */
+    var `top`: TopSpeed? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGearCurve: FfiConverterRustBuffer<GearCurve> {
+    override fun read(buf: ByteBuffer): GearCurve {
+        return GearCurve(
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeCurvePoint.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalTypeTopSpeed.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: GearCurve) = (
+            FfiConverterUInt.allocationSize(value.`gear`) +
+            FfiConverterDouble.allocationSize(value.`overallRatio`) +
+            FfiConverterSequenceTypeCurvePoint.allocationSize(value.`points`) +
+            FfiConverterDouble.allocationSize(value.`mostNewtons`) +
+            FfiConverterOptionalTypeTopSpeed.allocationSize(value.`top`)
+    )
+
+    override fun write(value: GearCurve, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`gear`, buf)
+            FfiConverterDouble.write(value.`overallRatio`, buf)
+            FfiConverterSequenceTypeCurvePoint.write(value.`points`, buf)
+            FfiConverterDouble.write(value.`mostNewtons`, buf)
+            FfiConverterOptionalTypeTopSpeed.write(value.`top`, buf)
+    }
+}
+
+
+
+/**
+ * The drop of engine speed from one gear to the next.
+ */
+data class GearDrop (
+    /**
+     * From this gear.
+     */
+    var `fromGear`: kotlin.UInt
+    , 
+    /**
+     * To the next one.
+     */
+    var `toGear`: kotlin.UInt
+    , 
+    /**
+     * Engine speed before, revolutions a minute: the limit.
+     */
+    var `fromRpm`: kotlin.Double
+    , 
+    /**
+     * Engine speed after, revolutions a minute.
+     */
+    var `toRpm`: kotlin.Double
+    , 
+    /**
+     * Drop, per cent.
+     */
+    var `dropPercent`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGearDrop: FfiConverterRustBuffer<GearDrop> {
+    override fun read(buf: ByteBuffer): GearDrop {
+        return GearDrop(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: GearDrop) = (
+            FfiConverterUInt.allocationSize(value.`fromGear`) +
+            FfiConverterUInt.allocationSize(value.`toGear`) +
+            FfiConverterDouble.allocationSize(value.`fromRpm`) +
+            FfiConverterDouble.allocationSize(value.`toRpm`) +
+            FfiConverterDouble.allocationSize(value.`dropPercent`)
+    )
+
+    override fun write(value: GearDrop, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`fromGear`, buf)
+            FfiConverterUInt.write(value.`toGear`, buf)
+            FfiConverterDouble.write(value.`fromRpm`, buf)
+            FfiConverterDouble.write(value.`toRpm`, buf)
+            FfiConverterDouble.write(value.`dropPercent`, buf)
+    }
+}
+
+
+
+/**
  * One gear.
  */
 data class GearLine (
@@ -4974,6 +5886,93 @@ public object FfiConverterTypeGearingAsk: FfiConverterRustBuffer<GearingAsk> {
 
 
 /**
+ * Top gear against the engine's peak power.
+ */
+data class GearingMatch (
+    /**
+     * Verdict.
+     */
+    var `verdict`: GearingVerdict
+    , 
+    /**
+     * Highest speed of top gear, km/h; none where it holds none.
+     */
+    var `topGearKmh`: kotlin.Double? = null 
+    , 
+    /**
+     * Engine speed there, revolutions a minute.
+     */
+    var `topGearRpm`: kotlin.Double? = null 
+    , 
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    var `peakPowerRpm`: kotlin.Double
+    , 
+    /**
+     * The one against the other, per cent; below zero it falls short of peak power.
+     */
+    var `offPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Speed that peak power would hold with the best possible gearing, km/h.
+     */
+    var `bestKmh`: kotlin.Double? = null 
+    , 
+    /**
+     * Final drive ratio that would give it in top gear.
+     */
+    var `bestFinalRatio`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGearingMatch: FfiConverterRustBuffer<GearingMatch> {
+    override fun read(buf: ByteBuffer): GearingMatch {
+        return GearingMatch(
+            FfiConverterTypeGearingVerdict.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: GearingMatch) = (
+            FfiConverterTypeGearingVerdict.allocationSize(value.`verdict`) +
+            FfiConverterOptionalDouble.allocationSize(value.`topGearKmh`) +
+            FfiConverterOptionalDouble.allocationSize(value.`topGearRpm`) +
+            FfiConverterDouble.allocationSize(value.`peakPowerRpm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`offPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`bestKmh`) +
+            FfiConverterOptionalDouble.allocationSize(value.`bestFinalRatio`)
+    )
+
+    override fun write(value: GearingMatch, buf: ByteBuffer) {
+            FfiConverterTypeGearingVerdict.write(value.`verdict`, buf)
+            FfiConverterOptionalDouble.write(value.`topGearKmh`, buf)
+            FfiConverterOptionalDouble.write(value.`topGearRpm`, buf)
+            FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+            FfiConverterOptionalDouble.write(value.`offPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`bestKmh`, buf)
+            FfiConverterOptionalDouble.write(value.`bestFinalRatio`, buf)
+    }
+}
+
+
+
+/**
  * The gearing page.
  */
 data class GearingSheet (
@@ -5013,6 +6012,11 @@ data class GearingSheet (
     var `speedometer`: SpeedometerShift? = null 
     , 
     /**
+     * What a corrector must do, where the shift is known.
+     */
+    var `corrector`: Corrector? = null 
+    , 
+    /**
      * What is worth saying.
      */
     var `findings`: List<Finding> = listOf() 
@@ -5044,6 +6048,7 @@ public object FfiConverterTypeGearingSheet: FfiConverterRustBuffer<GearingSheet>
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalTypeChainFit.read(buf),
             FfiConverterOptionalTypeSpeedometerShift.read(buf),
+            FfiConverterOptionalTypeCorrector.read(buf),
             FfiConverterSequenceTypeFinding.read(buf),
             FfiConverterTypeWorking.read(buf),
         )
@@ -5057,6 +6062,7 @@ public object FfiConverterTypeGearingSheet: FfiConverterRustBuffer<GearingSheet>
             FfiConverterOptionalDouble.allocationSize(value.`revLimitRpm`) +
             FfiConverterOptionalTypeChainFit.allocationSize(value.`chain`) +
             FfiConverterOptionalTypeSpeedometerShift.allocationSize(value.`speedometer`) +
+            FfiConverterOptionalTypeCorrector.allocationSize(value.`corrector`) +
             FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
             FfiConverterTypeWorking.allocationSize(value.`working`)
     )
@@ -5069,6 +6075,7 @@ public object FfiConverterTypeGearingSheet: FfiConverterRustBuffer<GearingSheet>
             FfiConverterOptionalDouble.write(value.`revLimitRpm`, buf)
             FfiConverterOptionalTypeChainFit.write(value.`chain`, buf)
             FfiConverterOptionalTypeSpeedometerShift.write(value.`speedometer`, buf)
+            FfiConverterOptionalTypeCorrector.write(value.`corrector`, buf)
             FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
             FfiConverterTypeWorking.write(value.`working`, buf)
     }
@@ -5148,6 +6155,69 @@ public object FfiConverterTypeHarness: FfiConverterRustBuffer<Harness> {
 
 
 /**
+ * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
+ */
+data class Hunting (
+    /**
+     * Turns of the gearbox sprocket until the same tooth meets the same link.
+     */
+    var `frontTurns`: kotlin.UInt
+    , 
+    /**
+     * Turns of the wheel sprocket until the same tooth meets the same link.
+     */
+    var `rearTurns`: kotlin.UInt
+    , 
+    /**
+     * Greatest common divisor of front teeth and links.
+     */
+    var `frontDivisor`: kotlin.UInt
+    , 
+    /**
+     * Greatest common divisor of rear teeth and links.
+     */
+    var `rearDivisor`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHunting: FfiConverterRustBuffer<Hunting> {
+    override fun read(buf: ByteBuffer): Hunting {
+        return Hunting(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Hunting) = (
+            FfiConverterUInt.allocationSize(value.`frontTurns`) +
+            FfiConverterUInt.allocationSize(value.`rearTurns`) +
+            FfiConverterUInt.allocationSize(value.`frontDivisor`) +
+            FfiConverterUInt.allocationSize(value.`rearDivisor`)
+    )
+
+    override fun write(value: Hunting, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontTurns`, buf)
+            FfiConverterUInt.write(value.`rearTurns`, buf)
+            FfiConverterUInt.write(value.`frontDivisor`, buf)
+            FfiConverterUInt.write(value.`rearDivisor`, buf)
+    }
+}
+
+
+
+/**
  * Name, papers and the few figures that rules depend on.
  */
 data class Identity (
@@ -5197,6 +6267,16 @@ data class Identity (
     var `peakPowerRpm`: kotlin.Double? = null 
     , 
     /**
+     * Peak torque at the crankshaft, newton metres.
+     */
+    var `peakTorqueNm`: kotlin.Double? = null 
+    , 
+    /**
+     * Engine speed of peak torque, revolutions a minute.
+     */
+    var `peakTorqueRpm`: kotlin.Double? = null 
+    , 
+    /**
      * Inspection pack that the owner means to pass.
      */
     var `pack`: kotlin.String? = null 
@@ -5235,6 +6315,8 @@ public object FfiConverterTypeIdentity: FfiConverterRustBuffer<Identity> {
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
@@ -5251,6 +6333,8 @@ public object FfiConverterTypeIdentity: FfiConverterRustBuffer<Identity> {
             FfiConverterOptionalDouble.allocationSize(value.`dryMassKg`) +
             FfiConverterOptionalDouble.allocationSize(value.`peakPowerKw`) +
             FfiConverterOptionalDouble.allocationSize(value.`peakPowerRpm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`peakTorqueNm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`peakTorqueRpm`) +
             FfiConverterOptionalString.allocationSize(value.`pack`) +
             FfiConverterOptionalString.allocationSize(value.`hopedFor`) +
             FfiConverterBoolean.allocationSize(value.`invented`)
@@ -5266,6 +6350,8 @@ public object FfiConverterTypeIdentity: FfiConverterRustBuffer<Identity> {
             FfiConverterOptionalDouble.write(value.`dryMassKg`, buf)
             FfiConverterOptionalDouble.write(value.`peakPowerKw`, buf)
             FfiConverterOptionalDouble.write(value.`peakPowerRpm`, buf)
+            FfiConverterOptionalDouble.write(value.`peakTorqueNm`, buf)
+            FfiConverterOptionalDouble.write(value.`peakTorqueRpm`, buf)
             FfiConverterOptionalString.write(value.`pack`, buf)
             FfiConverterOptionalString.write(value.`hopedFor`, buf)
             FfiConverterBoolean.write(value.`invented`, buf)
@@ -7822,6 +8908,53 @@ public object FfiConverterTypePour: FfiConverterRustBuffer<Pour> {
 
 
 /**
+ * One point of the engine's power curve.
+ */
+data class PowerPoint (
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `rpm`: kotlin.Double
+    , 
+    /**
+     * Power, kilowatts.
+     */
+    var `kw`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePowerPoint: FfiConverterRustBuffer<PowerPoint> {
+    override fun read(buf: ByteBuffer): PowerPoint {
+        return PowerPoint(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PowerPoint) = (
+            FfiConverterDouble.allocationSize(value.`rpm`) +
+            FfiConverterDouble.allocationSize(value.`kw`)
+    )
+
+    override fun write(value: PowerPoint, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`rpm`, buf)
+            FfiConverterDouble.write(value.`kw`, buf)
+    }
+}
+
+
+
+/**
  * A point that can be reached with a probe.
  */
 data class Probe (
@@ -8361,6 +9494,77 @@ public object FfiConverterTypeRefusal: FfiConverterRustBuffer<Refusal> {
             FfiConverterTypeCode.write(value.`code`, buf)
             FfiConverterString.write(value.`message`, buf)
             FfiConverterOptionalString.write(value.`field`, buf)
+    }
+}
+
+
+
+/**
+ * What holds the machine back at a speed, newtons.
+ */
+data class Resistance (
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Rolling of the tyres, N.
+     */
+    var `rollingNewtons`: kotlin.Double
+    , 
+    /**
+     * Slope, N; below zero it pushes.
+     */
+    var `slopeNewtons`: kotlin.Double
+    , 
+    /**
+     * Air, N; below zero it pushes.
+     */
+    var `airNewtons`: kotlin.Double
+    , 
+    /**
+     * All of it, N.
+     */
+    var `totalNewtons`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeResistance: FfiConverterRustBuffer<Resistance> {
+    override fun read(buf: ByteBuffer): Resistance {
+        return Resistance(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Resistance) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`rollingNewtons`) +
+            FfiConverterDouble.allocationSize(value.`slopeNewtons`) +
+            FfiConverterDouble.allocationSize(value.`airNewtons`) +
+            FfiConverterDouble.allocationSize(value.`totalNewtons`)
+    )
+
+    override fun write(value: Resistance, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`rollingNewtons`, buf)
+            FfiConverterDouble.write(value.`slopeNewtons`, buf)
+            FfiConverterDouble.write(value.`airNewtons`, buf)
+            FfiConverterDouble.write(value.`totalNewtons`, buf)
     }
 }
 
@@ -9030,6 +10234,371 @@ public object FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer<Speedomet
             FfiConverterDouble.write(value.`allowedFromAt80Kmh`, buf)
             FfiConverterDouble.write(value.`allowedToAt80Kmh`, buf)
             FfiConverterOptionalBoolean.write(value.`inBand`, buf)
+    }
+}
+
+
+
+/**
+ * What is wanted, and what can be had.
+ */
+data class SprocketChoiceAsk (
+    /**
+     * What is wanted; left out: nothing in particular.
+     */
+    var `goal`: SprocketGoal? = null 
+    , 
+    /**
+     * Gearbox sprockets that can be had; empty: any.
+     */
+    var `frontSizes`: List<kotlin.UInt> = listOf() 
+    , 
+    /**
+     * Wheel sprockets that can be had; empty: any.
+     */
+    var `rearSizes`: List<kotlin.UInt> = listOf() 
+    , 
+    /**
+     * Road speed of the comparison, km/h; left out: 80.
+     */
+    var `roadSpeedKmh`: kotlin.Double? = null 
+    , 
+    /**
+     * Pairs shown, the best ones; left out: 120.
+     */
+    var `most`: kotlin.UInt? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSprocketChoiceAsk: FfiConverterRustBuffer<SprocketChoiceAsk> {
+    override fun read(buf: ByteBuffer): SprocketChoiceAsk {
+        return SprocketChoiceAsk(
+            FfiConverterOptionalTypeSprocketGoal.read(buf),
+            FfiConverterSequenceUInt.read(buf),
+            FfiConverterSequenceUInt.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SprocketChoiceAsk) = (
+            FfiConverterOptionalTypeSprocketGoal.allocationSize(value.`goal`) +
+            FfiConverterSequenceUInt.allocationSize(value.`frontSizes`) +
+            FfiConverterSequenceUInt.allocationSize(value.`rearSizes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterOptionalUInt.allocationSize(value.`most`)
+    )
+
+    override fun write(value: SprocketChoiceAsk, buf: ByteBuffer) {
+            FfiConverterOptionalTypeSprocketGoal.write(value.`goal`, buf)
+            FfiConverterSequenceUInt.write(value.`frontSizes`, buf)
+            FfiConverterSequenceUInt.write(value.`rearSizes`, buf)
+            FfiConverterOptionalDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterOptionalUInt.write(value.`most`, buf)
+    }
+}
+
+
+
+/**
+ * The page on choosing sprockets.
+ */
+data class SprocketChoiceSheet (
+    /**
+     * Teeth in front as fitted.
+     */
+    var `fittedFront`: kotlin.UInt
+    , 
+    /**
+     * Teeth behind as fitted.
+     */
+    var `fittedRear`: kotlin.UInt
+    , 
+    /**
+     * Final drive ratio as fitted.
+     */
+    var `fittedRatio`: kotlin.Double
+    , 
+    /**
+     * Final drive ratio that would meet the goal exactly, where the goal is a ratio.
+     */
+    var `wantedRatio`: kotlin.Double? = null 
+    , 
+    /**
+     * The teeth that were looked through.
+     */
+    var `limits`: TeethLimits
+    , 
+    /**
+     * The adjuster, where the axle is known.
+     */
+    var `adjuster`: AdjusterSpan? = null 
+    , 
+    /**
+     * Road speed of the comparison, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * The pairs, best first.
+     */
+    var `pairs`: List<SprocketPair> = listOf() 
+    , 
+    /**
+     * Pairs that were looked through.
+     */
+    var `pairsInAll`: kotlin.UInt
+    , 
+    /**
+     * The order of the list, in words.
+     */
+    var `order`: kotlin.String
+    , 
+    /**
+     * What to mind.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How the best pair was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSprocketChoiceSheet: FfiConverterRustBuffer<SprocketChoiceSheet> {
+    override fun read(buf: ByteBuffer): SprocketChoiceSheet {
+        return SprocketChoiceSheet(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterTypeTeethLimits.read(buf),
+            FfiConverterOptionalTypeAdjusterSpan.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeSprocketPair.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SprocketChoiceSheet) = (
+            FfiConverterUInt.allocationSize(value.`fittedFront`) +
+            FfiConverterUInt.allocationSize(value.`fittedRear`) +
+            FfiConverterDouble.allocationSize(value.`fittedRatio`) +
+            FfiConverterOptionalDouble.allocationSize(value.`wantedRatio`) +
+            FfiConverterTypeTeethLimits.allocationSize(value.`limits`) +
+            FfiConverterOptionalTypeAdjusterSpan.allocationSize(value.`adjuster`) +
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterSequenceTypeSprocketPair.allocationSize(value.`pairs`) +
+            FfiConverterUInt.allocationSize(value.`pairsInAll`) +
+            FfiConverterString.allocationSize(value.`order`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: SprocketChoiceSheet, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`fittedFront`, buf)
+            FfiConverterUInt.write(value.`fittedRear`, buf)
+            FfiConverterDouble.write(value.`fittedRatio`, buf)
+            FfiConverterOptionalDouble.write(value.`wantedRatio`, buf)
+            FfiConverterTypeTeethLimits.write(value.`limits`, buf)
+            FfiConverterOptionalTypeAdjusterSpan.write(value.`adjuster`, buf)
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterSequenceTypeSprocketPair.write(value.`pairs`, buf)
+            FfiConverterUInt.write(value.`pairsInAll`, buf)
+            FfiConverterString.write(value.`order`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * A pair of sprockets.
+ */
+data class SprocketPair (
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt
+    , 
+    /**
+     * It is what is on the bike.
+     */
+    var `fitted`: kotlin.Boolean
+    , 
+    /**
+     * Final drive ratio.
+     */
+    var `finalRatio`: kotlin.Double
+    , 
+    /**
+     * Speed at the same engine speed against what is fitted, per cent; above zero is taller.
+     */
+    var `speedChangePercent`: kotlin.Double
+    , 
+    /**
+     * Engine speed at the same road speed against what is fitted, per cent.
+     */
+    var `rpmChangePercent`: kotlin.Double
+    , 
+    /**
+     * How far from the goal, per cent of the speed wanted (or of the true speed for the speedometer); above zero is more.
+     */
+    var `offGoalPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Speed in the gear of the goal at its engine speed, km/h.
+     */
+    var `kmhAtGoalRpm`: kotlin.Double? = null 
+    , 
+    /**
+     * Engine speed in top at the comparison speed, revolutions a minute.
+     */
+    var `rpmAtRoadSpeed`: kotlin.Double? = null 
+    , 
+    /**
+     * Speed in top at the engine speed limit, km/h.
+     */
+    var `kmhAtLimit`: kotlin.Double? = null 
+    , 
+    /**
+     * The chain, where its size and the axle are known.
+     */
+    var `chain`: ChainFit? = null 
+    , 
+    /**
+     * Whether the chain on the bike can stay; unknown where its links are.
+     */
+    var `chainStays`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Why no chain runs on it.
+     */
+    var `cannotRun`: kotlin.String? = null 
+    , 
+    /**
+     * Hunting, where the links are known.
+     */
+    var `hunting`: Hunting? = null 
+    , 
+    /**
+     * The speedometer, where its drive is known.
+     */
+    var `speedometer`: SpeedometerShift? = null 
+    , 
+    /**
+     * Fine: the axle lands inside the adjuster. Outside: it does not, or no chain runs. Open: not known.
+     */
+    var `judgement`: Judgement
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSprocketPair: FfiConverterRustBuffer<SprocketPair> {
+    override fun read(buf: ByteBuffer): SprocketPair {
+        return SprocketPair(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeChainFit.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeHunting.read(buf),
+            FfiConverterOptionalTypeSpeedometerShift.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SprocketPair) = (
+            FfiConverterUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterUInt.allocationSize(value.`rearTeeth`) +
+            FfiConverterBoolean.allocationSize(value.`fitted`) +
+            FfiConverterDouble.allocationSize(value.`finalRatio`) +
+            FfiConverterDouble.allocationSize(value.`speedChangePercent`) +
+            FfiConverterDouble.allocationSize(value.`rpmChangePercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`offGoalPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`kmhAtGoalRpm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`rpmAtRoadSpeed`) +
+            FfiConverterOptionalDouble.allocationSize(value.`kmhAtLimit`) +
+            FfiConverterOptionalTypeChainFit.allocationSize(value.`chain`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`chainStays`) +
+            FfiConverterOptionalString.allocationSize(value.`cannotRun`) +
+            FfiConverterOptionalTypeHunting.allocationSize(value.`hunting`) +
+            FfiConverterOptionalTypeSpeedometerShift.allocationSize(value.`speedometer`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`)
+    )
+
+    override fun write(value: SprocketPair, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontTeeth`, buf)
+            FfiConverterUInt.write(value.`rearTeeth`, buf)
+            FfiConverterBoolean.write(value.`fitted`, buf)
+            FfiConverterDouble.write(value.`finalRatio`, buf)
+            FfiConverterDouble.write(value.`speedChangePercent`, buf)
+            FfiConverterDouble.write(value.`rpmChangePercent`, buf)
+            FfiConverterOptionalDouble.write(value.`offGoalPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`kmhAtGoalRpm`, buf)
+            FfiConverterOptionalDouble.write(value.`rpmAtRoadSpeed`, buf)
+            FfiConverterOptionalDouble.write(value.`kmhAtLimit`, buf)
+            FfiConverterOptionalTypeChainFit.write(value.`chain`, buf)
+            FfiConverterOptionalBoolean.write(value.`chainStays`, buf)
+            FfiConverterOptionalString.write(value.`cannotRun`, buf)
+            FfiConverterOptionalTypeHunting.write(value.`hunting`, buf)
+            FfiConverterOptionalTypeSpeedometerShift.write(value.`speedometer`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
     }
 }
 
@@ -9753,6 +11322,85 @@ public object FfiConverterTypeSymptom: FfiConverterRustBuffer<Symptom> {
 
 
 /**
+ * The teeth that are looked through.
+ */
+data class TeethLimits (
+    /**
+     * Fewest in front.
+     */
+    var `frontFrom`: kotlin.UInt
+    , 
+    /**
+     * Most in front.
+     */
+    var `frontTo`: kotlin.UInt
+    , 
+    /**
+     * Both ends in front are entered on the bike; else assumed.
+     */
+    var `frontKnown`: kotlin.Boolean
+    , 
+    /**
+     * Fewest behind.
+     */
+    var `rearFrom`: kotlin.UInt
+    , 
+    /**
+     * Most behind.
+     */
+    var `rearTo`: kotlin.UInt
+    , 
+    /**
+     * Both ends behind are entered on the bike; else assumed.
+     */
+    var `rearKnown`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTeethLimits: FfiConverterRustBuffer<TeethLimits> {
+    override fun read(buf: ByteBuffer): TeethLimits {
+        return TeethLimits(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TeethLimits) = (
+            FfiConverterUInt.allocationSize(value.`frontFrom`) +
+            FfiConverterUInt.allocationSize(value.`frontTo`) +
+            FfiConverterBoolean.allocationSize(value.`frontKnown`) +
+            FfiConverterUInt.allocationSize(value.`rearFrom`) +
+            FfiConverterUInt.allocationSize(value.`rearTo`) +
+            FfiConverterBoolean.allocationSize(value.`rearKnown`)
+    )
+
+    override fun write(value: TeethLimits, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontFrom`, buf)
+            FfiConverterUInt.write(value.`frontTo`, buf)
+            FfiConverterBoolean.write(value.`frontKnown`, buf)
+            FfiConverterUInt.write(value.`rearFrom`, buf)
+            FfiConverterUInt.write(value.`rearTo`, buf)
+            FfiConverterBoolean.write(value.`rearKnown`, buf)
+    }
+}
+
+
+
+/**
  * A thread that fits, or one that could be taken for it.
  */
 data class ThreadMatch (
@@ -9866,6 +11514,475 @@ public object FfiConverterTypeThreadMatch: FfiConverterRustBuffer<ThreadMatch> {
             FfiConverterDouble.write(value.`pitchOffPercent`, buf)
             FfiConverterBoolean.write(value.`fits`, buf)
             FfiConverterOptionalString.write(value.`hint`, buf)
+    }
+}
+
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+data class ThrustAsk (
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt? = null 
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt? = null 
+    , 
+    /**
+     * Points of the power curve; empty: the bike's, else its peaks.
+     */
+    var `powerCurve`: List<PowerPoint> = listOf() 
+    , 
+    /**
+     * The power was measured at the wheel; left out: at the crankshaft.
+     */
+    var `powerAtWheel`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Share of the power that reaches the wheel; left out: the bike's, else 0.9.
+     */
+    var `driveEfficiency`: kotlin.Double? = null 
+    , 
+    /**
+     * Rider, luggage and fluids, kg; left out: 90.
+     */
+    var `loadKg`: kotlin.Double? = null 
+    , 
+    /**
+     * Drag area, m²; left out: the bike's, else 0.6.
+     */
+    var `dragAreaM2`: kotlin.Double? = null 
+    , 
+    /**
+     * Rolling coefficient; left out: 0.02, unless the tyre pressure is given.
+     */
+    var `rollingCoefficient`: kotlin.Double? = null 
+    , 
+    /**
+     * Tyre pressure, bar: rolling then goes by pressure and speed.
+     */
+    var `tyreBar`: kotlin.Double? = null 
+    , 
+    /**
+     * Grade, per cent; left out: level.
+     */
+    var `gradePercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Head wind, km/h; left out: none.
+     */
+    var `headWindKmh`: kotlin.Double? = null 
+    , 
+    /**
+     * Height above the sea, m; left out: 0.
+     */
+    var `altitudeMetres`: kotlin.Double? = null 
+    , 
+    /**
+     * Temperature of the air, °C; left out: that of the standard day at that height.
+     */
+    var `celsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
+     */
+    var `cruiseKmh`: List<kotlin.Double> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThrustAsk: FfiConverterRustBuffer<ThrustAsk> {
+    override fun read(buf: ByteBuffer): ThrustAsk {
+        return ThrustAsk(
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterSequenceTypePowerPoint.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThrustAsk) = (
+            FfiConverterOptionalUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterOptionalUInt.allocationSize(value.`rearTeeth`) +
+            FfiConverterSequenceTypePowerPoint.allocationSize(value.`powerCurve`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`powerAtWheel`) +
+            FfiConverterOptionalDouble.allocationSize(value.`driveEfficiency`) +
+            FfiConverterOptionalDouble.allocationSize(value.`loadKg`) +
+            FfiConverterOptionalDouble.allocationSize(value.`dragAreaM2`) +
+            FfiConverterOptionalDouble.allocationSize(value.`rollingCoefficient`) +
+            FfiConverterOptionalDouble.allocationSize(value.`tyreBar`) +
+            FfiConverterOptionalDouble.allocationSize(value.`gradePercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`headWindKmh`) +
+            FfiConverterOptionalDouble.allocationSize(value.`altitudeMetres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`celsius`) +
+            FfiConverterSequenceDouble.allocationSize(value.`cruiseKmh`)
+    )
+
+    override fun write(value: ThrustAsk, buf: ByteBuffer) {
+            FfiConverterOptionalUInt.write(value.`frontTeeth`, buf)
+            FfiConverterOptionalUInt.write(value.`rearTeeth`, buf)
+            FfiConverterSequenceTypePowerPoint.write(value.`powerCurve`, buf)
+            FfiConverterOptionalBoolean.write(value.`powerAtWheel`, buf)
+            FfiConverterOptionalDouble.write(value.`driveEfficiency`, buf)
+            FfiConverterOptionalDouble.write(value.`loadKg`, buf)
+            FfiConverterOptionalDouble.write(value.`dragAreaM2`, buf)
+            FfiConverterOptionalDouble.write(value.`rollingCoefficient`, buf)
+            FfiConverterOptionalDouble.write(value.`tyreBar`, buf)
+            FfiConverterOptionalDouble.write(value.`gradePercent`, buf)
+            FfiConverterOptionalDouble.write(value.`headWindKmh`, buf)
+            FfiConverterOptionalDouble.write(value.`altitudeMetres`, buf)
+            FfiConverterOptionalDouble.write(value.`celsius`, buf)
+            FfiConverterSequenceDouble.write(value.`cruiseKmh`, buf)
+    }
+}
+
+
+
+/**
+ * The page on thrust and top speed.
+ */
+data class ThrustSheet (
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt
+    , 
+    /**
+     * Where the power comes from.
+     */
+    var `powerSource`: PowerSource
+    , 
+    /**
+     * Peak power, kW.
+     */
+    var `peakKw`: kotlin.Double
+    , 
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    var `peakRpm`: kotlin.Double
+    , 
+    /**
+     * Engine speed limit, revolutions a minute.
+     */
+    var `limitRpm`: kotlin.Double
+    , 
+    /**
+     * The power curve that was used, for the picture.
+     */
+    var `powerCurve`: List<PowerPoint> = listOf() 
+    , 
+    /**
+     * Machine, rider, luggage and fluids, kg.
+     */
+    var `massKg`: kotlin.Double
+    , 
+    /**
+     * Rolling.
+     */
+    var `rolling`: RollingLaw
+    , 
+    /**
+     * Drag area, m².
+     */
+    var `dragAreaM2`: kotlin.Double
+    , 
+    /**
+     * Share of the power that reaches the wheel.
+     */
+    var `driveEfficiency`: kotlin.Double
+    , 
+    /**
+     * Density of the air, kg/m³.
+     */
+    var `airDensity`: kotlin.Double
+    , 
+    /**
+     * Grade, per cent.
+     */
+    var `gradePercent`: kotlin.Double
+    , 
+    /**
+     * Head wind, km/h.
+     */
+    var `headWindKmh`: kotlin.Double
+    , 
+    /**
+     * Thrust in each gear.
+     */
+    var `gears`: List<GearCurve> = listOf() 
+    , 
+    /**
+     * Resistance against speed.
+     */
+    var `resistance`: List<Resistance> = listOf() 
+    , 
+    /**
+     * Highest speed in any gear.
+     */
+    var `top`: TopSpeed? = null 
+    , 
+    /**
+     * The same with the sprockets that are fitted, on the same road.
+     */
+    var `fittedTop`: TopSpeed? = null 
+    , 
+    /**
+     * Top gear against peak power.
+     */
+    var `gearing`: GearingMatch? = null 
+    , 
+    /**
+     * Drops from gear to gear.
+     */
+    var `drops`: List<GearDrop> = listOf() 
+    , 
+    /**
+     * Cruising.
+     */
+    var `cruises`: List<Cruise> = listOf() 
+    , 
+    /**
+     * What was taken without being entered.
+     */
+    var `assumptions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What to mind.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThrustSheet: FfiConverterRustBuffer<ThrustSheet> {
+    override fun read(buf: ByteBuffer): ThrustSheet {
+        return ThrustSheet(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterTypePowerSource.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypePowerPoint.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeRollingLaw.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeGearCurve.read(buf),
+            FfiConverterSequenceTypeResistance.read(buf),
+            FfiConverterOptionalTypeTopSpeed.read(buf),
+            FfiConverterOptionalTypeTopSpeed.read(buf),
+            FfiConverterOptionalTypeGearingMatch.read(buf),
+            FfiConverterSequenceTypeGearDrop.read(buf),
+            FfiConverterSequenceTypeCruise.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThrustSheet) = (
+            FfiConverterUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterUInt.allocationSize(value.`rearTeeth`) +
+            FfiConverterTypePowerSource.allocationSize(value.`powerSource`) +
+            FfiConverterDouble.allocationSize(value.`peakKw`) +
+            FfiConverterDouble.allocationSize(value.`peakRpm`) +
+            FfiConverterDouble.allocationSize(value.`limitRpm`) +
+            FfiConverterSequenceTypePowerPoint.allocationSize(value.`powerCurve`) +
+            FfiConverterDouble.allocationSize(value.`massKg`) +
+            FfiConverterTypeRollingLaw.allocationSize(value.`rolling`) +
+            FfiConverterDouble.allocationSize(value.`dragAreaM2`) +
+            FfiConverterDouble.allocationSize(value.`driveEfficiency`) +
+            FfiConverterDouble.allocationSize(value.`airDensity`) +
+            FfiConverterDouble.allocationSize(value.`gradePercent`) +
+            FfiConverterDouble.allocationSize(value.`headWindKmh`) +
+            FfiConverterSequenceTypeGearCurve.allocationSize(value.`gears`) +
+            FfiConverterSequenceTypeResistance.allocationSize(value.`resistance`) +
+            FfiConverterOptionalTypeTopSpeed.allocationSize(value.`top`) +
+            FfiConverterOptionalTypeTopSpeed.allocationSize(value.`fittedTop`) +
+            FfiConverterOptionalTypeGearingMatch.allocationSize(value.`gearing`) +
+            FfiConverterSequenceTypeGearDrop.allocationSize(value.`drops`) +
+            FfiConverterSequenceTypeCruise.allocationSize(value.`cruises`) +
+            FfiConverterSequenceString.allocationSize(value.`assumptions`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: ThrustSheet, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontTeeth`, buf)
+            FfiConverterUInt.write(value.`rearTeeth`, buf)
+            FfiConverterTypePowerSource.write(value.`powerSource`, buf)
+            FfiConverterDouble.write(value.`peakKw`, buf)
+            FfiConverterDouble.write(value.`peakRpm`, buf)
+            FfiConverterDouble.write(value.`limitRpm`, buf)
+            FfiConverterSequenceTypePowerPoint.write(value.`powerCurve`, buf)
+            FfiConverterDouble.write(value.`massKg`, buf)
+            FfiConverterTypeRollingLaw.write(value.`rolling`, buf)
+            FfiConverterDouble.write(value.`dragAreaM2`, buf)
+            FfiConverterDouble.write(value.`driveEfficiency`, buf)
+            FfiConverterDouble.write(value.`airDensity`, buf)
+            FfiConverterDouble.write(value.`gradePercent`, buf)
+            FfiConverterDouble.write(value.`headWindKmh`, buf)
+            FfiConverterSequenceTypeGearCurve.write(value.`gears`, buf)
+            FfiConverterSequenceTypeResistance.write(value.`resistance`, buf)
+            FfiConverterOptionalTypeTopSpeed.write(value.`top`, buf)
+            FfiConverterOptionalTypeTopSpeed.write(value.`fittedTop`, buf)
+            FfiConverterOptionalTypeGearingMatch.write(value.`gearing`, buf)
+            FfiConverterSequenceTypeGearDrop.write(value.`drops`, buf)
+            FfiConverterSequenceTypeCruise.write(value.`cruises`, buf)
+            FfiConverterSequenceString.write(value.`assumptions`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * Slack round the whole chain.
+ */
+data class TightSpot (
+    /**
+     * Readings, in the order taken, mm.
+     */
+    var `readingsMm`: List<kotlin.Double> = listOf() 
+    , 
+    /**
+     * Slack at the tightest place, mm.
+     */
+    var `tightestMm`: kotlin.Double
+    , 
+    /**
+     * Slack at the slackest place, mm.
+     */
+    var `slackestMm`: kotlin.Double
+    , 
+    /**
+     * The one less the other, mm; none of a single reading.
+     */
+    var `spreadMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Least by the manual, mm.
+     */
+    var `fromMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Most by the manual, mm.
+     */
+    var `toMm`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether the tightest place lies in the manual's range; open where the range is not known.
+     */
+    var `judgement`: Judgement
+    , 
+    /**
+     * Why.
+     */
+    var `why`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTightSpot: FfiConverterRustBuffer<TightSpot> {
+    override fun read(buf: ByteBuffer): TightSpot {
+        return TightSpot(
+            FfiConverterSequenceDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TightSpot) = (
+            FfiConverterSequenceDouble.allocationSize(value.`readingsMm`) +
+            FfiConverterDouble.allocationSize(value.`tightestMm`) +
+            FfiConverterDouble.allocationSize(value.`slackestMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`spreadMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`fromMm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`toMm`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`) +
+            FfiConverterString.allocationSize(value.`why`)
+    )
+
+    override fun write(value: TightSpot, buf: ByteBuffer) {
+            FfiConverterSequenceDouble.write(value.`readingsMm`, buf)
+            FfiConverterDouble.write(value.`tightestMm`, buf)
+            FfiConverterDouble.write(value.`slackestMm`, buf)
+            FfiConverterOptionalDouble.write(value.`spreadMm`, buf)
+            FfiConverterOptionalDouble.write(value.`fromMm`, buf)
+            FfiConverterOptionalDouble.write(value.`toMm`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
+            FfiConverterString.write(value.`why`, buf)
     }
 }
 
@@ -10126,6 +12243,77 @@ public object FfiConverterTypeTodaySheet: FfiConverterRustBuffer<TodaySheet> {
             FfiConverterTypeReadiness.write(value.`readiness`, buf)
             FfiConverterUInt.write(value.`jobsDone`, buf)
             FfiConverterUInt.write(value.`jobs`, buf)
+    }
+}
+
+
+
+/**
+ * The highest speed of a gear.
+ */
+data class TopSpeed (
+    /**
+     * Gear, first is 1.
+     */
+    var `gear`: kotlin.UInt
+    , 
+    /**
+     * Speed, km/h.
+     */
+    var `kmh`: kotlin.Double
+    , 
+    /**
+     * Engine speed there, revolutions a minute.
+     */
+    var `rpm`: kotlin.Double
+    , 
+    /**
+     * What ends it.
+     */
+    var `heldBy`: HeldBy
+    , 
+    /**
+     * Resistance there.
+     */
+    var `resistance`: Resistance
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTopSpeed: FfiConverterRustBuffer<TopSpeed> {
+    override fun read(buf: ByteBuffer): TopSpeed {
+        return TopSpeed(
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeHeldBy.read(buf),
+            FfiConverterTypeResistance.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TopSpeed) = (
+            FfiConverterUInt.allocationSize(value.`gear`) +
+            FfiConverterDouble.allocationSize(value.`kmh`) +
+            FfiConverterDouble.allocationSize(value.`rpm`) +
+            FfiConverterTypeHeldBy.allocationSize(value.`heldBy`) +
+            FfiConverterTypeResistance.allocationSize(value.`resistance`)
+    )
+
+    override fun write(value: TopSpeed, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`gear`, buf)
+            FfiConverterDouble.write(value.`kmh`, buf)
+            FfiConverterDouble.write(value.`rpm`, buf)
+            FfiConverterTypeHeldBy.write(value.`heldBy`, buf)
+            FfiConverterTypeResistance.write(value.`resistance`, buf)
     }
 }
 
@@ -10623,6 +12811,124 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterOptionalDouble.write(value.`hours`, buf)
             FfiConverterOptionalString.write(value.`product`, buf)
+    }
+}
+
+
+
+/**
+ * A limit of wear.
+ */
+data class WearLimit (
+    /**
+     * Whose it is.
+     */
+    var `rule`: WearRule
+    , 
+    /**
+     * Its name in words.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Elongation at the limit, per cent.
+     */
+    var `percent`: kotlin.Double
+    , 
+    /**
+     * Where it comes from.
+     */
+    var `source`: Source
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWearLimit: FfiConverterRustBuffer<WearLimit> {
+    override fun read(buf: ByteBuffer): WearLimit {
+        return WearLimit(
+            FfiConverterTypeWearRule.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WearLimit) = (
+            FfiConverterTypeWearRule.allocationSize(value.`rule`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterDouble.allocationSize(value.`percent`) +
+            FfiConverterTypeSource.allocationSize(value.`source`)
+    )
+
+    override fun write(value: WearLimit, buf: ByteBuffer) {
+            FfiConverterTypeWearRule.write(value.`rule`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterDouble.write(value.`percent`, buf)
+            FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * A limit with the length that it means on the rule.
+ */
+data class WearMark (
+    /**
+     * The limit.
+     */
+    var `limit`: WearLimit
+    , 
+    /**
+     * Length over the pitches at the limit, mm.
+     */
+    var `mm`: kotlin.Double
+    , 
+    /**
+     * What is left to it, mm; below zero it is passed; none where nothing was measured.
+     */
+    var `leftMm`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWearMark: FfiConverterRustBuffer<WearMark> {
+    override fun read(buf: ByteBuffer): WearMark {
+        return WearMark(
+            FfiConverterTypeWearLimit.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WearMark) = (
+            FfiConverterTypeWearLimit.allocationSize(value.`limit`) +
+            FfiConverterDouble.allocationSize(value.`mm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leftMm`)
+    )
+
+    override fun write(value: WearMark, buf: ByteBuffer) {
+            FfiConverterTypeWearLimit.write(value.`limit`, buf)
+            FfiConverterDouble.write(value.`mm`, buf)
+            FfiConverterOptionalDouble.write(value.`leftMm`, buf)
     }
 }
 
@@ -11205,6 +13511,77 @@ public object FfiConverterTypeWorking: FfiConverterRustBuffer<Working> {
 
 
 /**
+ * Where the axle stands with a worn chain.
+ */
+data class WornPosition (
+    /**
+     * Elongation, per cent.
+     */
+    var `wearPercent`: kotlin.Double
+    , 
+    /**
+     * The limit that this is; none for a measured chain.
+     */
+    var `rule`: WearRule? = null 
+    , 
+    /**
+     * Centre distance, millimetres.
+     */
+    var `centreDistanceMm`: kotlin.Double
+    , 
+    /**
+     * Whether that lies inside the adjuster, where its ends are known.
+     */
+    var `insideAdjuster`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Adjuster travel left, millimetres, where its far end is known.
+     */
+    var `travelLeftMm`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWornPosition: FfiConverterRustBuffer<WornPosition> {
+    override fun read(buf: ByteBuffer): WornPosition {
+        return WornPosition(
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalTypeWearRule.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WornPosition) = (
+            FfiConverterDouble.allocationSize(value.`wearPercent`) +
+            FfiConverterOptionalTypeWearRule.allocationSize(value.`rule`) +
+            FfiConverterDouble.allocationSize(value.`centreDistanceMm`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`insideAdjuster`) +
+            FfiConverterOptionalDouble.allocationSize(value.`travelLeftMm`)
+    )
+
+    override fun write(value: WornPosition, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`wearPercent`, buf)
+            FfiConverterOptionalTypeWearRule.write(value.`rule`, buf)
+            FfiConverterDouble.write(value.`centreDistanceMm`, buf)
+            FfiConverterOptionalBoolean.write(value.`insideAdjuster`, buf)
+            FfiConverterOptionalDouble.write(value.`travelLeftMm`, buf)
+    }
+}
+
+
+
+/**
  * The local clock, as the host knows it for the years at hand. Empty is UTC.
  */
 data class Zone (
@@ -11435,6 +13812,96 @@ public object FfiConverterTypeBrakeKind: FfiConverterRustBuffer<BrakeKind> {
     override fun allocationSize(value: BrakeKind) = 4UL
 
     override fun write(value: BrakeKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * How the two ends of a chain are joined.
+ */
+
+enum class ChainJoint {
+    
+    /**
+     * Link with a spring clip.
+     */
+    CLIP,
+    /**
+     * Link with riveted pins.
+     */
+    RIVET,
+    /**
+     * No joint; it goes on with the swing arm out.
+     */
+    ENDLESS;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainJoint: FfiConverterRustBuffer<ChainJoint> {
+    override fun read(buf: ByteBuffer) = try {
+        ChainJoint.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ChainJoint) = 4UL
+
+    override fun write(value: ChainJoint, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Whether the joints of a chain keep their own grease in.
+ */
+
+enum class ChainKind {
+    
+    /**
+     * Plain: pins and bushes are oiled from outside.
+     */
+    PLAIN,
+    /**
+     * Sealed: rings keep the grease between pin and bush.
+     */
+    SEALED;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainKind: FfiConverterRustBuffer<ChainKind> {
+    override fun read(buf: ByteBuffer) = try {
+        ChainKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ChainKind) = 4UL
+
+    override fun write(value: ChainKind, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -13254,6 +15721,96 @@ public object FfiConverterTypeFluidGrade: FfiConverterRustBuffer<FluidGrade> {
 
 
 /**
+ * Whether top gear suits the engine.
+ */
+
+enum class GearingVerdict {
+    
+    /**
+     * Top speed comes near peak power.
+     */
+    SUITS,
+    /**
+     * Too tall: the engine never reaches peak power in top.
+     */
+    TOO_TALL,
+    /**
+     * Too short: the engine is past peak power, or at its limit.
+     */
+    TOO_SHORT;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGearingVerdict: FfiConverterRustBuffer<GearingVerdict> {
+    override fun read(buf: ByteBuffer) = try {
+        GearingVerdict.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: GearingVerdict) = 4UL
+
+    override fun write(value: GearingVerdict, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What ends the speed.
+ */
+
+enum class HeldBy {
+    
+    /**
+     * Resistance takes all the power.
+     */
+    POWER,
+    /**
+     * The engine's speed limit.
+     */
+    ENGINE_LIMIT;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHeldBy: FfiConverterRustBuffer<HeldBy> {
+    override fun read(buf: ByteBuffer) = try {
+        HeldBy.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: HeldBy) = 4UL
+
+    override fun write(value: HeldBy, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * How far a job is.
  */
 
@@ -14176,6 +16733,53 @@ public object FfiConverterTypePartState: FfiConverterRustBuffer<PartState> {
 
 
 /**
+ * Where the engine's power comes from.
+ */
+
+enum class PowerSource {
+    
+    /**
+     * Points of a curve.
+     */
+    POINTS,
+    /**
+     * Peak power and peak torque, with an assumed shape.
+     */
+    PEAKS,
+    /**
+     * Peak power alone, with an assumed shape.
+     */
+    PEAK_POWER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePowerSource: FfiConverterRustBuffer<PowerSource> {
+    override fun read(buf: ByteBuffer) = try {
+        PowerSource.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: PowerSource) = 4UL
+
+    override fun write(value: PowerSource, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * What a product is.
  */
 
@@ -14505,6 +17109,104 @@ public object FfiConverterTypeRidingState: FfiConverterRustBuffer<RidingState> {
 
 
 /**
+ * How rolling is reckoned.
+ */
+sealed class RollingLaw {
+    
+    /**
+     * The same coefficient at every speed.
+     */
+    data class Constant(
+        /**
+         * Coefficient, a pure number.
+         */
+        val `rollingCoefficient`: kotlin.Double) : RollingLaw()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * By tyre pressure and speed, see [`rolling_coefficient`]; above 165 km/h its value there is held.
+     */
+    data class ByPressure(
+        /**
+         * Tyre pressure, bar.
+         */
+        val `tyreBar`: kotlin.Double) : RollingLaw()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRollingLaw : FfiConverterRustBuffer<RollingLaw>{
+    override fun read(buf: ByteBuffer): RollingLaw {
+        return when(buf.getInt()) {
+            1 -> RollingLaw.Constant(
+                FfiConverterDouble.read(buf),
+                )
+            2 -> RollingLaw.ByPressure(
+                FfiConverterDouble.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: RollingLaw): ULong = when(value) {
+        is RollingLaw.Constant -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`rollingCoefficient`)
+            )
+        }
+        is RollingLaw.ByPressure -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`tyreBar`)
+            )
+        }
+    }
+
+    override fun write(value: RollingLaw, buf: ByteBuffer) {
+        when(value) {
+            is RollingLaw.Constant -> {
+                buf.putInt(1)
+                FfiConverterDouble.write(value.`rollingCoefficient`, buf)
+                Unit
+            }
+            is RollingLaw.ByPressure -> {
+                buf.putInt(2)
+                FfiConverterDouble.write(value.`tyreBar`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * Where a screw sits, as far as its replacement is concerned.
  */
 
@@ -14650,6 +17352,135 @@ public object FfiConverterTypeSpeedometerDrive: FfiConverterRustBuffer<Speedomet
 
     override fun write(value: SpeedometerDrive, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What is wanted.
+ */
+sealed class SprocketGoal {
+    
+    /**
+     * A road speed at an engine speed in a gear.
+     */
+    data class SpeedAtRpm(
+        /**
+         * Road speed, km/h.
+         */
+        val `roadSpeedKmh`: kotlin.Double, 
+        /**
+         * Engine speed, revolutions a minute.
+         */
+        val `engineRpm`: kotlin.Double, 
+        /**
+         * Gear, first is 1; left out: top.
+         */
+        val `gear`: kotlin.UInt?) : SprocketGoal()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Taller than what is fitted (more speed at the same engine speed), or shorter below zero.
+     */
+    data class Taller(
+        /**
+         * By so many per cent.
+         */
+        val `tallerPercent`: kotlin.Double) : SprocketGoal()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The speedometer inside what type approval allows.
+     */
+    object Speedometer : SprocketGoal()
+    
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSprocketGoal : FfiConverterRustBuffer<SprocketGoal>{
+    override fun read(buf: ByteBuffer): SprocketGoal {
+        return when(buf.getInt()) {
+            1 -> SprocketGoal.SpeedAtRpm(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterOptionalUInt.read(buf),
+                )
+            2 -> SprocketGoal.Taller(
+                FfiConverterDouble.read(buf),
+                )
+            3 -> SprocketGoal.Speedometer
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: SprocketGoal): ULong = when(value) {
+        is SprocketGoal.SpeedAtRpm -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+                + FfiConverterDouble.allocationSize(value.`engineRpm`)
+                + FfiConverterOptionalUInt.allocationSize(value.`gear`)
+            )
+        }
+        is SprocketGoal.Taller -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`tallerPercent`)
+            )
+        }
+        is SprocketGoal.Speedometer -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+            )
+        }
+    }
+
+    override fun write(value: SprocketGoal, buf: ByteBuffer) {
+        when(value) {
+            is SprocketGoal.SpeedAtRpm -> {
+                buf.putInt(1)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                FfiConverterDouble.write(value.`engineRpm`, buf)
+                FfiConverterOptionalUInt.write(value.`gear`, buf)
+                Unit
+            }
+            is SprocketGoal.Taller -> {
+                buf.putInt(2)
+                FfiConverterDouble.write(value.`tallerPercent`, buf)
+                Unit
+            }
+            is SprocketGoal.Speedometer -> {
+                buf.putInt(3)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
     }
 }
 
@@ -15818,6 +18649,367 @@ sealed class Sum {
         companion object
     }
     
+    /**
+     * Final drive ratio that gives a road speed at an engine speed.
+     */
+    data class WantedRatio(
+        /**
+         * Engine speed, revolutions a minute.
+         */
+        val `engineRpm`: kotlin.Double, 
+        /**
+         * Road speed, km/h.
+         */
+        val `roadSpeedKmh`: kotlin.Double, 
+        /**
+         * Primary reduction.
+         */
+        val `primaryRatio`: kotlin.Double, 
+        /**
+         * Gear ratio.
+         */
+        val `gearRatio`: kotlin.Double, 
+        /**
+         * Rolling circumference, millimetres.
+         */
+        val `circumferenceMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How often the same tooth meets the same link.
+     */
+    data class Hunting(
+        /**
+         * Teeth.
+         */
+        val `teeth`: kotlin.UInt, 
+        /**
+         * Links.
+         */
+        val `chainLinks`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Dimensions of a chain size.
+     */
+    data class ChainDimensions(
+        /**
+         * Size as written on the chain.
+         */
+        val `chainSize`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Whether a chain runs on a sprocket: refused where it does not.
+     */
+    data class ChainOnSprocket(
+        /**
+         * Size of the chain.
+         */
+        val `chainSize`: kotlin.String, 
+        /**
+         * Size that the sprocket is cut for.
+         */
+        val `sprocketSize`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Elongation of a chain from a measured length.
+     */
+    data class ChainElongation(
+        /**
+         * Length, millimetres.
+         */
+        val `measuredMm`: kotlin.Double, 
+        /**
+         * Pitches that it goes over.
+         */
+        val `pitches`: kotlin.UInt, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Length of a worn chain over some pitches.
+     */
+    data class WornLength(
+        /**
+         * Pitches.
+         */
+        val `pitches`: kotlin.UInt, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Elongation, per cent.
+         */
+        val `elongationPercent`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Centre distance that a worn chain gives.
+     */
+    data class WornCentreDistance(
+        /**
+         * Teeth of the gearbox sprocket.
+         */
+        val `frontTeeth`: kotlin.UInt, 
+        /**
+         * Teeth of the wheel sprocket.
+         */
+        val `rearTeeth`: kotlin.UInt, 
+        /**
+         * Links.
+         */
+        val `chainLinks`: kotlin.UInt, 
+        /**
+         * Pitch, millimetres.
+         */
+        val `pitchMm`: kotlin.Double, 
+        /**
+         * Elongation, per cent.
+         */
+        val `elongationPercent`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Ratio of a speedometer corrector.
+     */
+    data class CorrectorRatio(
+        /**
+         * Reading over true speed.
+         */
+        val `readingFactor`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Engine speed after changing gear at the same road speed.
+     */
+    data class GearDrop(
+        /**
+         * Engine speed, revolutions a minute.
+         */
+        val `engineRpm`: kotlin.Double, 
+        /**
+         * Ratio of the gear.
+         */
+        val `gearRatio`: kotlin.Double, 
+        /**
+         * Ratio of the next one.
+         */
+        val `nextGearRatio`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Density of the air on the standard day at a height.
+     */
+    data class StandardAir(
+        /**
+         * Height above the sea, metres.
+         */
+        val `altitudeMetres`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Rolling coefficient of a motorcycle tyre by pressure and speed.
+     */
+    data class RollingCoefficient(
+        /**
+         * Tyre pressure, bar.
+         */
+        val `tyreBar`: kotlin.Double, 
+        /**
+         * Road speed, km/h, up to 165.
+         */
+        val `roadSpeedKmh`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * What holds a machine back at a speed.
+     */
+    data class RoadLoad(
+        /**
+         * Road speed, km/h.
+         */
+        val `roadSpeedKmh`: kotlin.Double, 
+        /**
+         * Machine and rider, kilograms.
+         */
+        val `massKg`: kotlin.Double, 
+        /**
+         * Rolling coefficient.
+         */
+        val `rollingCoefficient`: kotlin.Double, 
+        /**
+         * Drag area, square metres.
+         */
+        val `dragAreaM2`: kotlin.Double, 
+        /**
+         * Density of the air, kilograms in a cubic metre.
+         */
+        val `airDensity`: kotlin.Double, 
+        /**
+         * Grade, per cent.
+         */
+        val `gradePercent`: kotlin.Double, 
+        /**
+         * Head wind, km/h.
+         */
+        val `headWindKmh`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Speed at which resistance takes all of a power at the wheel.
+     */
+    data class PowerSpeed(
+        /**
+         * Power at the wheel, kilowatts.
+         */
+        val `wheelKw`: kotlin.Double, 
+        /**
+         * Machine and rider, kilograms.
+         */
+        val `massKg`: kotlin.Double, 
+        /**
+         * Rolling coefficient.
+         */
+        val `rollingCoefficient`: kotlin.Double, 
+        /**
+         * Drag area, square metres.
+         */
+        val `dragAreaM2`: kotlin.Double, 
+        /**
+         * Density of the air, kilograms in a cubic metre.
+         */
+        val `airDensity`: kotlin.Double, 
+        /**
+         * Grade, per cent.
+         */
+        val `gradePercent`: kotlin.Double, 
+        /**
+         * Head wind, km/h.
+         */
+        val `headWindKmh`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Thrust at the tyre.
+     */
+    data class Thrust(
+        /**
+         * Torque at the crankshaft, newton metres.
+         */
+        val `crankNm`: kotlin.Double, 
+        /**
+         * Overall ratio.
+         */
+        val `overallRatio`: kotlin.Double, 
+        /**
+         * Share of the power that reaches the wheel.
+         */
+        val `driveEfficiency`: kotlin.Double, 
+        /**
+         * Radius of the wheel, millimetres.
+         */
+        val `wheelRadiusMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Power of a spark-ignition engine from its peak power, by the cubic law.
+     */
+    data class CubicPower(
+        /**
+         * Engine speed, revolutions a minute.
+         */
+        val `engineRpm`: kotlin.Double, 
+        /**
+         * Peak power, kilowatts.
+         */
+        val `peakPowerKw`: kotlin.Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */
+        val `peakPowerRpm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -16058,6 +19250,85 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            43 -> Sum.WantedRatio(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            44 -> Sum.Hunting(
+                FfiConverterUInt.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            45 -> Sum.ChainDimensions(
+                FfiConverterString.read(buf),
+                )
+            46 -> Sum.ChainOnSprocket(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            47 -> Sum.ChainElongation(
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            48 -> Sum.WornLength(
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            49 -> Sum.WornCentreDistance(
+                FfiConverterUInt.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            50 -> Sum.CorrectorRatio(
+                FfiConverterDouble.read(buf),
+                )
+            51 -> Sum.GearDrop(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            52 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            53 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            54 -> Sum.RoadLoad(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            55 -> Sum.PowerSpeed(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            56 -> Sum.Thrust(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            57 -> Sum.CubicPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -16463,6 +19734,145 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`canMl`)
             )
         }
+        is Sum.WantedRatio -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`engineRpm`)
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+                + FfiConverterDouble.allocationSize(value.`primaryRatio`)
+                + FfiConverterDouble.allocationSize(value.`gearRatio`)
+                + FfiConverterDouble.allocationSize(value.`circumferenceMm`)
+            )
+        }
+        is Sum.Hunting -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`teeth`)
+                + FfiConverterUInt.allocationSize(value.`chainLinks`)
+            )
+        }
+        is Sum.ChainDimensions -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`chainSize`)
+            )
+        }
+        is Sum.ChainOnSprocket -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`chainSize`)
+                + FfiConverterString.allocationSize(value.`sprocketSize`)
+            )
+        }
+        is Sum.ChainElongation -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`measuredMm`)
+                + FfiConverterUInt.allocationSize(value.`pitches`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+            )
+        }
+        is Sum.WornLength -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`pitches`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterDouble.allocationSize(value.`elongationPercent`)
+            )
+        }
+        is Sum.WornCentreDistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`frontTeeth`)
+                + FfiConverterUInt.allocationSize(value.`rearTeeth`)
+                + FfiConverterUInt.allocationSize(value.`chainLinks`)
+                + FfiConverterDouble.allocationSize(value.`pitchMm`)
+                + FfiConverterDouble.allocationSize(value.`elongationPercent`)
+            )
+        }
+        is Sum.CorrectorRatio -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`readingFactor`)
+            )
+        }
+        is Sum.GearDrop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`engineRpm`)
+                + FfiConverterDouble.allocationSize(value.`gearRatio`)
+                + FfiConverterDouble.allocationSize(value.`nextGearRatio`)
+            )
+        }
+        is Sum.StandardAir -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`altitudeMetres`)
+            )
+        }
+        is Sum.RollingCoefficient -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`tyreBar`)
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+            )
+        }
+        is Sum.RoadLoad -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+                + FfiConverterDouble.allocationSize(value.`massKg`)
+                + FfiConverterDouble.allocationSize(value.`rollingCoefficient`)
+                + FfiConverterDouble.allocationSize(value.`dragAreaM2`)
+                + FfiConverterDouble.allocationSize(value.`airDensity`)
+                + FfiConverterDouble.allocationSize(value.`gradePercent`)
+                + FfiConverterDouble.allocationSize(value.`headWindKmh`)
+            )
+        }
+        is Sum.PowerSpeed -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`wheelKw`)
+                + FfiConverterDouble.allocationSize(value.`massKg`)
+                + FfiConverterDouble.allocationSize(value.`rollingCoefficient`)
+                + FfiConverterDouble.allocationSize(value.`dragAreaM2`)
+                + FfiConverterDouble.allocationSize(value.`airDensity`)
+                + FfiConverterDouble.allocationSize(value.`gradePercent`)
+                + FfiConverterDouble.allocationSize(value.`headWindKmh`)
+            )
+        }
+        is Sum.Thrust -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`crankNm`)
+                + FfiConverterDouble.allocationSize(value.`overallRatio`)
+                + FfiConverterDouble.allocationSize(value.`driveEfficiency`)
+                + FfiConverterDouble.allocationSize(value.`wheelRadiusMm`)
+            )
+        }
+        is Sum.CubicPower -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`engineRpm`)
+                + FfiConverterDouble.allocationSize(value.`peakPowerKw`)
+                + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
+            )
+        }
     }
 
     override fun write(value: Sum, buf: ByteBuffer) {
@@ -16777,6 +20187,115 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`dryMicrometres`, buf)
                 FfiConverterDouble.write(value.`lossPercent`, buf)
                 FfiConverterDouble.write(value.`canMl`, buf)
+                Unit
+            }
+            is Sum.WantedRatio -> {
+                buf.putInt(43)
+                FfiConverterDouble.write(value.`engineRpm`, buf)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                FfiConverterDouble.write(value.`primaryRatio`, buf)
+                FfiConverterDouble.write(value.`gearRatio`, buf)
+                FfiConverterDouble.write(value.`circumferenceMm`, buf)
+                Unit
+            }
+            is Sum.Hunting -> {
+                buf.putInt(44)
+                FfiConverterUInt.write(value.`teeth`, buf)
+                FfiConverterUInt.write(value.`chainLinks`, buf)
+                Unit
+            }
+            is Sum.ChainDimensions -> {
+                buf.putInt(45)
+                FfiConverterString.write(value.`chainSize`, buf)
+                Unit
+            }
+            is Sum.ChainOnSprocket -> {
+                buf.putInt(46)
+                FfiConverterString.write(value.`chainSize`, buf)
+                FfiConverterString.write(value.`sprocketSize`, buf)
+                Unit
+            }
+            is Sum.ChainElongation -> {
+                buf.putInt(47)
+                FfiConverterDouble.write(value.`measuredMm`, buf)
+                FfiConverterUInt.write(value.`pitches`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                Unit
+            }
+            is Sum.WornLength -> {
+                buf.putInt(48)
+                FfiConverterUInt.write(value.`pitches`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterDouble.write(value.`elongationPercent`, buf)
+                Unit
+            }
+            is Sum.WornCentreDistance -> {
+                buf.putInt(49)
+                FfiConverterUInt.write(value.`frontTeeth`, buf)
+                FfiConverterUInt.write(value.`rearTeeth`, buf)
+                FfiConverterUInt.write(value.`chainLinks`, buf)
+                FfiConverterDouble.write(value.`pitchMm`, buf)
+                FfiConverterDouble.write(value.`elongationPercent`, buf)
+                Unit
+            }
+            is Sum.CorrectorRatio -> {
+                buf.putInt(50)
+                FfiConverterDouble.write(value.`readingFactor`, buf)
+                Unit
+            }
+            is Sum.GearDrop -> {
+                buf.putInt(51)
+                FfiConverterDouble.write(value.`engineRpm`, buf)
+                FfiConverterDouble.write(value.`gearRatio`, buf)
+                FfiConverterDouble.write(value.`nextGearRatio`, buf)
+                Unit
+            }
+            is Sum.StandardAir -> {
+                buf.putInt(52)
+                FfiConverterDouble.write(value.`altitudeMetres`, buf)
+                Unit
+            }
+            is Sum.RollingCoefficient -> {
+                buf.putInt(53)
+                FfiConverterDouble.write(value.`tyreBar`, buf)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                Unit
+            }
+            is Sum.RoadLoad -> {
+                buf.putInt(54)
+                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+                FfiConverterDouble.write(value.`massKg`, buf)
+                FfiConverterDouble.write(value.`rollingCoefficient`, buf)
+                FfiConverterDouble.write(value.`dragAreaM2`, buf)
+                FfiConverterDouble.write(value.`airDensity`, buf)
+                FfiConverterDouble.write(value.`gradePercent`, buf)
+                FfiConverterDouble.write(value.`headWindKmh`, buf)
+                Unit
+            }
+            is Sum.PowerSpeed -> {
+                buf.putInt(55)
+                FfiConverterDouble.write(value.`wheelKw`, buf)
+                FfiConverterDouble.write(value.`massKg`, buf)
+                FfiConverterDouble.write(value.`rollingCoefficient`, buf)
+                FfiConverterDouble.write(value.`dragAreaM2`, buf)
+                FfiConverterDouble.write(value.`airDensity`, buf)
+                FfiConverterDouble.write(value.`gradePercent`, buf)
+                FfiConverterDouble.write(value.`headWindKmh`, buf)
+                Unit
+            }
+            is Sum.Thrust -> {
+                buf.putInt(56)
+                FfiConverterDouble.write(value.`crankNm`, buf)
+                FfiConverterDouble.write(value.`overallRatio`, buf)
+                FfiConverterDouble.write(value.`driveEfficiency`, buf)
+                FfiConverterDouble.write(value.`wheelRadiusMm`, buf)
+                Unit
+            }
+            is Sum.CubicPower -> {
+                buf.putInt(57)
+                FfiConverterDouble.write(value.`engineRpm`, buf)
+                FfiConverterDouble.write(value.`peakPowerKw`, buf)
+                FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
@@ -17157,7 +20676,11 @@ enum class UnitOfMeasure {
     /**
      * Grams a millilitre.
      */
-    GRAM_MILLILITRE;
+    GRAM_MILLILITRE,
+    /**
+     * Kilograms in a cubic metre.
+     */
+    KILOGRAM_CUBIC_METRE;
 
     
 
@@ -17285,6 +20808,57 @@ public object FfiConverterTypeVerdict: FfiConverterRustBuffer<Verdict> {
     override fun allocationSize(value: Verdict) = 4UL
 
     override fun write(value: Verdict, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Whose limit it is.
+ */
+
+enum class WearRule {
+    
+    /**
+     * Entered by the owner from the manual.
+     */
+    ENTERED,
+    /**
+     * Usual in makers' manuals of machines with sealed chains.
+     */
+    MANUALS,
+    /**
+     * Usual with makers of chains.
+     */
+    CHAIN_MAKERS,
+    /**
+     * For wheel sprockets of more than 67 teeth, by the handbooks.
+     */
+    LARGE_SPROCKET;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWearRule: FfiConverterRustBuffer<WearRule> {
+    override fun read(buf: ByteBuffer) = try {
+        WearRule.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: WearRule) = 4UL
+
+    override fun write(value: WearRule, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -17536,6 +21110,38 @@ public object FfiConverterOptionalString: FfiConverterRustBuffer<kotlin.String?>
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeAdjusterSpan: FfiConverterRustBuffer<AdjusterSpan?> {
+    override fun read(buf: ByteBuffer): AdjusterSpan? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeAdjusterSpan.read(buf)
+    }
+
+    override fun allocationSize(value: AdjusterSpan?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeAdjusterSpan.allocationSize(value)
+        }
+    }
+
+    override fun write(value: AdjusterSpan?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeAdjusterSpan.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeBleedVolume: FfiConverterRustBuffer<BleedVolume?> {
     override fun read(buf: ByteBuffer): BleedVolume? {
         if (buf.get().toInt() == 0) {
@@ -17728,6 +21334,38 @@ public object FfiConverterOptionalTypeChainFit: FfiConverterRustBuffer<ChainFit?
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeCorrector: FfiConverterRustBuffer<Corrector?> {
+    override fun read(buf: ByteBuffer): Corrector? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeCorrector.read(buf)
+    }
+
+    override fun allocationSize(value: Corrector?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeCorrector.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Corrector?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeCorrector.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeCoverNeed: FfiConverterRustBuffer<CoverNeed?> {
     override fun read(buf: ByteBuffer): CoverNeed? {
         if (buf.get().toInt() == 0) {
@@ -17910,6 +21548,70 @@ public object FfiConverterOptionalTypeGearTrain: FfiConverterRustBuffer<GearTrai
         } else {
             buf.put(1)
             FfiConverterTypeGearTrain.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeGearingMatch: FfiConverterRustBuffer<GearingMatch?> {
+    override fun read(buf: ByteBuffer): GearingMatch? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeGearingMatch.read(buf)
+    }
+
+    override fun allocationSize(value: GearingMatch?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeGearingMatch.allocationSize(value)
+        }
+    }
+
+    override fun write(value: GearingMatch?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeGearingMatch.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeHunting: FfiConverterRustBuffer<Hunting?> {
+    override fun read(buf: ByteBuffer): Hunting? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeHunting.read(buf)
+    }
+
+    override fun allocationSize(value: Hunting?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeHunting.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Hunting?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeHunting.write(value, buf)
         }
     }
 }
@@ -18272,6 +21974,70 @@ public object FfiConverterOptionalTypeThreadMatch: FfiConverterRustBuffer<Thread
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeTightSpot: FfiConverterRustBuffer<TightSpot?> {
+    override fun read(buf: ByteBuffer): TightSpot? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTightSpot.read(buf)
+    }
+
+    override fun allocationSize(value: TightSpot?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTightSpot.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TightSpot?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTightSpot.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeTopSpeed: FfiConverterRustBuffer<TopSpeed?> {
+    override fun read(buf: ByteBuffer): TopSpeed? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTopSpeed.read(buf)
+    }
+
+    override fun allocationSize(value: TopSpeed?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTopSpeed.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TopSpeed?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTopSpeed.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeTorqueBand: FfiConverterRustBuffer<TorqueBand?> {
     override fun read(buf: ByteBuffer): TorqueBand? {
         if (buf.get().toInt() == 0) {
@@ -18422,6 +22188,70 @@ public object FfiConverterOptionalTypeBrakeKind: FfiConverterRustBuffer<BrakeKin
         } else {
             buf.put(1)
             FfiConverterTypeBrakeKind.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeChainJoint: FfiConverterRustBuffer<ChainJoint?> {
+    override fun read(buf: ByteBuffer): ChainJoint? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeChainJoint.read(buf)
+    }
+
+    override fun allocationSize(value: ChainJoint?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeChainJoint.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ChainJoint?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeChainJoint.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeChainKind: FfiConverterRustBuffer<ChainKind?> {
+    override fun read(buf: ByteBuffer): ChainKind? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeChainKind.read(buf)
+    }
+
+    override fun allocationSize(value: ChainKind?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeChainKind.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ChainKind?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeChainKind.write(value, buf)
         }
     }
 }
@@ -18816,6 +22646,38 @@ public object FfiConverterOptionalTypeSpeedometerDrive: FfiConverterRustBuffer<S
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeSprocketGoal: FfiConverterRustBuffer<SprocketGoal?> {
+    override fun read(buf: ByteBuffer): SprocketGoal? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSprocketGoal.read(buf)
+    }
+
+    override fun allocationSize(value: SprocketGoal?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSprocketGoal.allocationSize(value)
+        }
+    }
+
+    override fun write(value: SprocketGoal?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSprocketGoal.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeTappedInto: FfiConverterRustBuffer<TappedInto?> {
     override fun read(buf: ByteBuffer): TappedInto? {
         if (buf.get().toInt() == 0) {
@@ -18902,6 +22764,38 @@ public object FfiConverterOptionalTypeUse: FfiConverterRustBuffer<Use?> {
         } else {
             buf.put(1)
             FfiConverterTypeUse.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeWearRule: FfiConverterRustBuffer<WearRule?> {
+    override fun read(buf: ByteBuffer): WearRule? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeWearRule.read(buf)
+    }
+
+    override fun allocationSize(value: WearRule?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeWearRule.allocationSize(value)
+        }
+    }
+
+    override fun write(value: WearRule?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeWearRule.write(value, buf)
         }
     }
 }
@@ -19136,6 +23030,34 @@ public object FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer<List<
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeCorrectedReading: FfiConverterRustBuffer<List<CorrectedReading>> {
+    override fun read(buf: ByteBuffer): List<CorrectedReading> {
+        val len = buf.getInt()
+        return List<CorrectedReading>(len) {
+            FfiConverterTypeCorrectedReading.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<CorrectedReading>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCorrectedReading.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<CorrectedReading>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCorrectedReading.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeCover: FfiConverterRustBuffer<List<Cover>> {
     override fun read(buf: ByteBuffer): List<Cover> {
         val len = buf.getInt()
@@ -19154,6 +23076,34 @@ public object FfiConverterSequenceTypeCover: FfiConverterRustBuffer<List<Cover>>
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCover.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeCruise: FfiConverterRustBuffer<List<Cruise>> {
+    override fun read(buf: ByteBuffer): List<Cruise> {
+        val len = buf.getInt()
+        return List<Cruise>(len) {
+            FfiConverterTypeCruise.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Cruise>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCruise.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Cruise>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCruise.write(it, buf)
         }
     }
 }
@@ -19210,6 +23160,34 @@ public object FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer<List<Cur
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCureSheet.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeCurvePoint: FfiConverterRustBuffer<List<CurvePoint>> {
+    override fun read(buf: ByteBuffer): List<CurvePoint> {
+        val len = buf.getInt()
+        return List<CurvePoint>(len) {
+            FfiConverterTypeCurvePoint.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<CurvePoint>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCurvePoint.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<CurvePoint>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCurvePoint.write(it, buf)
         }
     }
 }
@@ -19462,6 +23440,62 @@ public object FfiConverterSequenceTypeFluidCard: FfiConverterRustBuffer<List<Flu
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFluidCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeGearCurve: FfiConverterRustBuffer<List<GearCurve>> {
+    override fun read(buf: ByteBuffer): List<GearCurve> {
+        val len = buf.getInt()
+        return List<GearCurve>(len) {
+            FfiConverterTypeGearCurve.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<GearCurve>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeGearCurve.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<GearCurve>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeGearCurve.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeGearDrop: FfiConverterRustBuffer<List<GearDrop>> {
+    override fun read(buf: ByteBuffer): List<GearDrop> {
+        val len = buf.getInt()
+        return List<GearDrop>(len) {
+            FfiConverterTypeGearDrop.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<GearDrop>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeGearDrop.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<GearDrop>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeGearDrop.write(it, buf)
         }
     }
 }
@@ -19948,6 +23982,34 @@ public object FfiConverterSequenceTypePour: FfiConverterRustBuffer<List<Pour>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypePowerPoint: FfiConverterRustBuffer<List<PowerPoint>> {
+    override fun read(buf: ByteBuffer): List<PowerPoint> {
+        val len = buf.getInt()
+        return List<PowerPoint>(len) {
+            FfiConverterTypePowerPoint.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PowerPoint>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePowerPoint.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PowerPoint>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePowerPoint.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeProbe: FfiConverterRustBuffer<List<Probe>> {
     override fun read(buf: ByteBuffer): List<Probe> {
         val len = buf.getInt()
@@ -19966,6 +24028,34 @@ public object FfiConverterSequenceTypeProbe: FfiConverterRustBuffer<List<Probe>>
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeProbe.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeResistance: FfiConverterRustBuffer<List<Resistance>> {
+    override fun read(buf: ByteBuffer): List<Resistance> {
+        val len = buf.getInt()
+        return List<Resistance>(len) {
+            FfiConverterTypeResistance.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Resistance>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeResistance.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Resistance>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeResistance.write(it, buf)
         }
     }
 }
@@ -20106,6 +24196,34 @@ public object FfiConverterSequenceTypeSpan: FfiConverterRustBuffer<List<Span>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSpan.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSprocketPair: FfiConverterRustBuffer<List<SprocketPair>> {
+    override fun read(buf: ByteBuffer): List<SprocketPair> {
+        val len = buf.getInt()
+        return List<SprocketPair>(len) {
+            FfiConverterTypeSprocketPair.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SprocketPair>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSprocketPair.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SprocketPair>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSprocketPair.write(it, buf)
         }
     }
 }
@@ -20368,6 +24486,34 @@ public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<T
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeWearMark: FfiConverterRustBuffer<List<WearMark>> {
+    override fun read(buf: ByteBuffer): List<WearMark> {
+        val len = buf.getInt()
+        return List<WearMark>(len) {
+            FfiConverterTypeWearMark.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WearMark>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWearMark.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WearMark>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWearMark.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeWorkLine: FfiConverterRustBuffer<List<WorkLine>> {
     override fun read(buf: ByteBuffer): List<WorkLine> {
         val len = buf.getInt()
@@ -20414,6 +24560,34 @@ public object FfiConverterSequenceTypeWorkSpan: FfiConverterRustBuffer<List<Work
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeWorkSpan.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWornPosition: FfiConverterRustBuffer<List<WornPosition>> {
+    override fun read(buf: ByteBuffer): List<WornPosition> {
+        val len = buf.getInt()
+        return List<WornPosition>(len) {
+            FfiConverterTypeWornPosition.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WornPosition>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWornPosition.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WornPosition>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWornPosition.write(it, buf)
         }
     }
 }

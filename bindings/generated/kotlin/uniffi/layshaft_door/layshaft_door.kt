@@ -34,6 +34,7 @@ import uniffi.layshaft_core.BenchTime
 import uniffi.layshaft_core.BoundCard
 import uniffi.layshaft_core.Brake
 import uniffi.layshaft_core.BrakeAsk
+import uniffi.layshaft_core.ChainWearAsk
 import uniffi.layshaft_core.Climate
 import uniffi.layshaft_core.Coat
 import uniffi.layshaft_core.Consumer
@@ -46,6 +47,7 @@ import uniffi.layshaft_core.FfiConverterTypeBenchTime
 import uniffi.layshaft_core.FfiConverterTypeBoundCard
 import uniffi.layshaft_core.FfiConverterTypeBrake
 import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
+import uniffi.layshaft_core.FfiConverterTypeChainWearAsk
 import uniffi.layshaft_core.FfiConverterTypeClimate
 import uniffi.layshaft_core.FfiConverterTypeCoat
 import uniffi.layshaft_core.FfiConverterTypeConsumer
@@ -75,8 +77,10 @@ import uniffi.layshaft_core.FfiConverterTypeReadyMade
 import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
+import uniffi.layshaft_core.FfiConverterTypeSprocketChoiceAsk
 import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
+import uniffi.layshaft_core.FfiConverterTypeThrustAsk
 import uniffi.layshaft_core.FfiConverterTypeTightening
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeUnitCard
@@ -103,8 +107,10 @@ import uniffi.layshaft_core.ReadyMade
 import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
+import uniffi.layshaft_core.SprocketChoiceAsk
 import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
+import uniffi.layshaft_core.ThrustAsk
 import uniffi.layshaft_core.Tightening
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.UnitCard
@@ -114,6 +120,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferBenchTime
 import uniffi.layshaft_core.RustBuffer as RustBufferBoundCard
 import uniffi.layshaft_core.RustBuffer as RustBufferBrake
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferChainWearAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferClimate
 import uniffi.layshaft_core.RustBuffer as RustBufferCoat
 import uniffi.layshaft_core.RustBuffer as RustBufferConsumer
@@ -143,8 +150,10 @@ import uniffi.layshaft_core.RustBuffer as RustBufferReadyMade
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
+import uniffi.layshaft_core.RustBuffer as RustBufferSprocketChoiceAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
+import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTightening
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferUnitCard
@@ -5810,6 +5819,42 @@ sealed class Query {
     }
     
     /**
+     * Every pair of sprockets that the bike takes, best first.
+     */
+    data class SprocketChoice(
+        val v1: uniffi.layshaft_core.SprocketChoiceAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How far a chain is worn, its tight spot, where the axle goes.
+     */
+    data class ChainWear(
+        val v1: uniffi.layshaft_core.ChainWearAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Thrust in each gear, resistance, top speed.
+     */
+    data class Thrust(
+        val v1: uniffi.layshaft_core.ThrustAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Electrical load against output.
      */
     data class Load(
@@ -6026,49 +6071,58 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             7 -> Query.Gearing(
                 FfiConverterTypeGearingAsk.read(buf),
                 )
-            8 -> Query.Load(
+            8 -> Query.SprocketChoice(
+                FfiConverterTypeSprocketChoiceAsk.read(buf),
+                )
+            9 -> Query.ChainWear(
+                FfiConverterTypeChainWearAsk.read(buf),
+                )
+            10 -> Query.Thrust(
+                FfiConverterTypeThrustAsk.read(buf),
+                )
+            11 -> Query.Load(
                 FfiConverterTypeLoadAsk.read(buf),
                 )
-            9 -> Query.Brakes(
+            12 -> Query.Brakes(
                 FfiConverterTypeBrakeAsk.read(buf),
                 )
-            10 -> Query.Fasteners(
+            13 -> Query.Fasteners(
                 FfiConverterTypeFastenerAsk.read(buf),
                 )
-            11 -> Query.Filling(
+            14 -> Query.Filling(
                 FfiConverterTypeFillAsk.read(buf),
                 )
-            12 -> Query.Mixing(
+            15 -> Query.Mixing(
                 FfiConverterTypeMixAsk.read(buf),
                 )
-            13 -> Query.Wire(
+            16 -> Query.Wire(
                 FfiConverterTypeWireAsk.read(buf),
                 )
-            14 -> Query.Cure(
+            17 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            15 -> Query.Products(
+            18 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            16 -> Query.Inspection(
+            19 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            17 -> Query.Ripple(
+            20 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            18 -> Query.Bike(
+            21 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            19 -> Query.History(
+            22 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            20 -> Query.Photo(
+            23 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            21 -> Query.Reckon(
+            24 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            22 -> Query.Bundle(
+            25 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6123,6 +6177,27 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeGearingAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.SprocketChoice -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeSprocketChoiceAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.ChainWear -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChainWearAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Thrust -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeThrustAsk.allocationSize(value.v1)
             )
         }
         is Query.Load -> {
@@ -6269,78 +6344,93 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeGearingAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Load -> {
+            is Query.SprocketChoice -> {
                 buf.putInt(8)
+                FfiConverterTypeSprocketChoiceAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.ChainWear -> {
+                buf.putInt(9)
+                FfiConverterTypeChainWearAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Thrust -> {
+                buf.putInt(10)
+                FfiConverterTypeThrustAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Load -> {
+                buf.putInt(11)
                 FfiConverterTypeLoadAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Brakes -> {
-                buf.putInt(9)
+                buf.putInt(12)
                 FfiConverterTypeBrakeAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Fasteners -> {
-                buf.putInt(10)
+                buf.putInt(13)
                 FfiConverterTypeFastenerAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Filling -> {
-                buf.putInt(11)
+                buf.putInt(14)
                 FfiConverterTypeFillAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Mixing -> {
-                buf.putInt(12)
+                buf.putInt(15)
                 FfiConverterTypeMixAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Wire -> {
-                buf.putInt(13)
+                buf.putInt(16)
                 FfiConverterTypeWireAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Cure -> {
-                buf.putInt(14)
+                buf.putInt(17)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(15)
-                FfiConverterTypeBareAsk.write(value.v1, buf)
-                Unit
-            }
-            is Query.Inspection -> {
-                buf.putInt(16)
-                FfiConverterTypeInspectionAsk.write(value.v1, buf)
-                Unit
-            }
-            is Query.Ripple -> {
-                buf.putInt(17)
-                FfiConverterTypeRippleAsk.write(value.v1, buf)
-                Unit
-            }
-            is Query.Bike -> {
                 buf.putInt(18)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.History -> {
+            is Query.Inspection -> {
                 buf.putInt(19)
+                FfiConverterTypeInspectionAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Ripple -> {
+                buf.putInt(20)
+                FfiConverterTypeRippleAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Bike -> {
+                buf.putInt(21)
+                FfiConverterTypeBareAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.History -> {
+                buf.putInt(22)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(20)
+                buf.putInt(23)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(21)
+                buf.putInt(24)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(22)
+                buf.putInt(25)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -6961,6 +7051,12 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
+
+
+
+
 
 
 

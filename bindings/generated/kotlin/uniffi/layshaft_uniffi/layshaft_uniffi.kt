@@ -33,12 +33,16 @@ import java.util.concurrent.ConcurrentHashMap
 import java.util.concurrent.atomic.AtomicBoolean
 import uniffi.layshaft_core.BrakeAsk
 import uniffi.layshaft_core.BrakeSheet
+import uniffi.layshaft_core.ChainWearAsk
+import uniffi.layshaft_core.ChainWearSheet
 import uniffi.layshaft_core.CureAsk
 import uniffi.layshaft_core.CureSheet
 import uniffi.layshaft_core.FastenerAsk
 import uniffi.layshaft_core.FastenerSheet
 import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
 import uniffi.layshaft_core.FfiConverterTypeBrakeSheet
+import uniffi.layshaft_core.FfiConverterTypeChainWearAsk
+import uniffi.layshaft_core.FfiConverterTypeChainWearSheet
 import uniffi.layshaft_core.FfiConverterTypeCureAsk
 import uniffi.layshaft_core.FfiConverterTypeCureSheet
 import uniffi.layshaft_core.FfiConverterTypeFastenerAsk
@@ -60,6 +64,10 @@ import uniffi.layshaft_core.FfiConverterTypePlanSheet
 import uniffi.layshaft_core.FfiConverterTypeRefusal
 import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeRippleSheet
+import uniffi.layshaft_core.FfiConverterTypeSprocketChoiceAsk
+import uniffi.layshaft_core.FfiConverterTypeSprocketChoiceSheet
+import uniffi.layshaft_core.FfiConverterTypeThrustAsk
+import uniffi.layshaft_core.FfiConverterTypeThrustSheet
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeTodaySheet
 import uniffi.layshaft_core.FfiConverterTypeWireAsk
@@ -81,6 +89,10 @@ import uniffi.layshaft_core.PlanSheet
 import uniffi.layshaft_core.Refusal
 import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.RippleSheet
+import uniffi.layshaft_core.SprocketChoiceAsk
+import uniffi.layshaft_core.SprocketChoiceSheet
+import uniffi.layshaft_core.ThrustAsk
+import uniffi.layshaft_core.ThrustSheet
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.TodaySheet
 import uniffi.layshaft_core.WireAsk
@@ -199,6 +211,8 @@ import uniffi.layshaft_door.TickStep
 import uniffi.layshaft_door.Undo
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferChainWearAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferChainWearSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferCureAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferCureSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferFastenerAsk
@@ -220,6 +234,10 @@ import uniffi.layshaft_core.RustBuffer as RustBufferPlanSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferRefusal
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferSprocketChoiceAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferSprocketChoiceSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferThrustSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTodaySheet
 import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
@@ -944,6 +962,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_bundle(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_chain_wear(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_change_job(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_cure(
@@ -1036,6 +1056,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_shelf(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_start_bike(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_start_cure(
@@ -1043,6 +1065,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_tables(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_take_reading(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_thrust(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_tick_step(
     ): Int
@@ -1106,6 +1130,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_bundle(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferBundleSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_chain_wear(`ptr`: Long,`ask`: RustBufferChainWearAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferChainWearSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_change_job(`ptr`: Long,`command`: RustBufferChangeJob.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_cure(`ptr`: Long,`ask`: RustBufferCureAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1198,6 +1224,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_shelf(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferShelfSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice(`ptr`: Long,`ask`: RustBufferSprocketChoiceAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferSprocketChoiceSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_start_bike(`ptr`: Long,`command`: RustBufferStartBike.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_start_cure(`ptr`: Long,`command`: RustBufferStartCure.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1206,6 +1234,8 @@ internal object UniffiLib {
     ): RustBufferTablesSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_take_reading(`ptr`: Long,`command`: RustBufferTakeReading.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_thrust(`ptr`: Long,`ask`: RustBufferThrustAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferThrustSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_tick_step(`ptr`: Long,`command`: RustBufferTickStep.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_today(`ptr`: Long,`ask`: RustBufferTodayAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1363,6 +1393,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() and 0xFFFF) != 32357) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() and 0xFFFF) != 42256) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() and 0xFFFF) != 45004) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1501,6 +1534,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_shelf() and 0xFFFF) != 36148) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() and 0xFFFF) != 18486) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() and 0xFFFF) != 38629) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1511,6 +1547,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() and 0xFFFF) != 37118) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() and 0xFFFF) != 26011) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() and 0xFFFF) != 57530) {
@@ -1897,6 +1936,11 @@ public interface BenchInterface {
     fun `bundle`(`ask`: BareAsk, `moment`: Moment? = null): BundleSheet
     
     /**
+     * How far a chain is worn, its tight spot, where the axle goes.
+     */
+    fun `chainWear`(`ask`: ChainWearAsk, `moment`: Moment? = null): ChainWearSheet
+    
+    /**
      * Changes a job.
      */
     fun `changeJob`(`command`: ChangeJob, `moment`: Moment? = null): Outcome
@@ -2127,6 +2171,11 @@ public interface BenchInterface {
     fun `shelf`(`ask`: BareAsk, `moment`: Moment? = null): ShelfSheet
     
     /**
+     * Every pair of sprockets that the bike takes, best first.
+     */
+    fun `sprocketChoice`(`ask`: SprocketChoiceAsk, `moment`: Moment? = null): SprocketChoiceSheet
+    
+    /**
      * Starts a bike and opens it.
      */
     fun `startBike`(`command`: StartBike, `moment`: Moment? = null): Outcome
@@ -2145,6 +2194,11 @@ public interface BenchInterface {
      * Takes a reading.
      */
     fun `takeReading`(`command`: TakeReading, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Thrust in each gear, resistance, top speed.
+     */
+    fun `thrust`(`ask`: ThrustAsk, `moment`: Moment? = null): ThrustSheet
     
     /**
      * Ticks steps of a job off.
@@ -2456,6 +2510,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeBareAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * How far a chain is worn, its tight spot, where the axle goes.
+     */
+    @Throws(BenchException::class)override fun `chainWear`(`ask`: ChainWearAsk, `moment`: Moment?): ChainWearSheet {
+            return FfiConverterTypeChainWearSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_chain_wear(
+        it,
+        
+        FfiConverterTypeChainWearAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3339,6 +3412,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Every pair of sprockets that the bike takes, best first.
+     */
+    @Throws(BenchException::class)override fun `sprocketChoice`(`ask`: SprocketChoiceAsk, `moment`: Moment?): SprocketChoiceSheet {
+            return FfiConverterTypeSprocketChoiceSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sprocket_choice(
+        it,
+        
+        FfiConverterTypeSprocketChoiceAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Starts a bike and opens it.
      */
     @Throws(BenchException::class)override fun `startBike`(`command`: StartBike, `moment`: Moment?): Outcome {
@@ -3406,6 +3498,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeTakeReading.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Thrust in each gear, resistance, top speed.
+     */
+    @Throws(BenchException::class)override fun `thrust`(`ask`: ThrustAsk, `moment`: Moment?): ThrustSheet {
+            return FfiConverterTypeThrustSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_thrust(
+        it,
+        
+        FfiConverterTypeThrustAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3658,6 +3769,18 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
+
+
 
 
 

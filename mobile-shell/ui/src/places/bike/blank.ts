@@ -1,7 +1,7 @@
 // Records with nothing known yet.
 import type { Brake, Consumer, Drive, Fluid, Job, Part, Product, Supply, Wheel } from '../../app/wire.ts';
 
-export const blankDrive = (): Drive => ({ gearRatios: [] });
+export const blankDrive = (): Drive => ({ gearRatios: [], powerCurve: [] });
 export const blankWheel = (): Wheel => ({});
 export const blankSupply = (): Supply => ({ output: [] });
 export const blankBrake = (): Brake => ({});

@@ -1,0 +1,123 @@
+//! What is wanted of other sprockets, as the final drive ratio that would give it exactly.
+
+use layshaft_wire::wire;
+
+use crate::bike::Drive;
+use crate::bounds::{self, Bound};
+use crate::error::Refused;
+
+/// What is wanted.
+#[wire]
+pub enum SprocketGoal {
+    /// A road speed at an engine speed in a gear.
+    SpeedAtRpm {
+        /// Road speed, km/h.
+        road_speed_kmh: f64,
+        /// Engine speed, revolutions a minute.
+        engine_rpm: f64,
+        /// Gear, first is 1; left out: top.
+        gear: Option<u32>,
+    },
+    /// Taller than what is fitted (more speed at the same engine speed), or shorter below zero.
+    Taller {
+        /// By so many per cent.
+        taller_percent: f64,
+    },
+    /// The speedometer inside what type approval allows.
+    Speedometer,
+}
+
+/// Final drive ratio that gives a road speed at an engine speed.
+///
+/// `i_f = n · U · 60 / (10⁶ · v · i_p · i_g)`
+///
+/// - `n` engine speed, revolutions a minute; `U` rolling circumference, mm; `v` road speed, km/h
+/// - `i_p` primary, `i_g` gear ratio, pure numbers
+///
+/// Source: kinematics, computed ([`road_speed`](crate::gearing::road_speed) solved for the ratio). Range: no slip, all above
+/// zero.
+///
+/// ```
+/// use layshaft_core::gearing::{overall_ratio, road_speed, wanted_ratio};
+/// let speed = road_speed(6000.0, overall_ratio(3.333, 0.833, 15, 41), 1915.1);
+/// assert!((wanted_ratio(6000.0, speed, 3.333, 0.833, 1915.1) - 41.0 / 15.0).abs() < 1e-12);
+/// ```
+pub fn wanted_ratio(
+    engine_rpm: f64,
+    road_speed_kmh: f64,
+    primary_ratio: f64,
+    gear_ratio: f64,
+    circumference_mm: f64,
+) -> f64 {
+    engine_rpm * circumference_mm * 60.0 / (1e6 * road_speed_kmh * primary_ratio * gear_ratio)
+}
+
+/// The final drive ratio that meets a goal exactly; none for the speedometer, which has a band.
+pub(super) fn ratio_for(
+    goal: &SprocketGoal,
+    drive: &Drive,
+    fitted_ratio: f64,
+    circumference_mm: Result<f64, Refused>,
+) -> Result<Option<f64>, Refused> {
+    match goal {
+        SprocketGoal::Speedometer => Ok(None),
+        SprocketGoal::Taller { taller_percent } => {
+            let taller = bounds::TALLER.check(*taller_percent)?;
+            Ok(Some(fitted_ratio / (1.0 + taller / 100.0)))
+        }
+        SprocketGoal::SpeedAtRpm { road_speed_kmh, engine_rpm, gear } => {
+            let kmh = Bound { min: 1.0, ..bounds::ROAD_SPEED }.check(*road_speed_kmh)?;
+            let rpm = Bound { min: 100.0, ..bounds::ENGINE_SPEED }.check(*engine_rpm)?;
+            let primary = bounds::PRIMARY_RATIO.need(drive.primary_ratio)?;
+            let ratio = gear_ratio(drive, *gear)?;
+            Ok(Some(wanted_ratio(rpm, kmh, primary, ratio, circumference_mm?)))
+        }
+    }
+}
+
+/// The ratio of a gear; of the top one where none is said.
+pub(super) fn gear_ratio(drive: &Drive, gear: Option<u32>) -> Result<f64, Refused> {
+    let gears = drive.gear_ratios.len();
+    let Some(top) = drive.gear_ratios.last() else {
+        return Err(Refused::Missing {
+            field: bounds::GEAR_RATIO.field.to_owned(),
+            label: "The ratio of each gear".to_owned(),
+            help: "enter the gear ratios from the manual, first gear first".to_owned(),
+        });
+    };
+    let Some(gear) = gear else { return bounds::GEAR_RATIO.check(*top) };
+    Bound { max: gears as f64, ..bounds::GEAR }.check(f64::from(gear))?;
+    let at = usize::try_from(gear).unwrap_or(0).wrapping_sub(1);
+    bounds::GEAR_RATIO.check(drive.gear_ratios.get(at).copied().unwrap_or(*top))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::gearing::sample::demo_drive;
+
+    #[test]
+    fn a_goal_becomes_the_ratio_that_meets_it() {
+        let drive = demo_drive();
+        let ratio = |goal| ratio_for(&goal, &drive, 3.0, Ok(2000.0));
+        assert_eq!(ratio(SprocketGoal::Taller { taller_percent: 50.0 }), Ok(Some(2.0)));
+        assert_eq!(ratio(SprocketGoal::Speedometer), Ok(None));
+        let goal = SprocketGoal::SpeedAtRpm { road_speed_kmh: 60.0, engine_rpm: 6000.0, gear: Some(4) };
+        assert!((ratio(goal).unwrap().unwrap() - 6000.0 * 0.12 / 60.0 / 3.333).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_gear_that_is_not_there_and_a_goal_out_of_range_are_refused_by_field() {
+        let drive = demo_drive();
+        let field = |goal| match ratio_for(&goal, &drive, 3.0, Ok(2000.0)) {
+            Err(Refused::OutOfRange { field, .. } | Refused::Missing { field, .. }) => field,
+            other => panic!("{other:?}"),
+        };
+        let at = |kmh, rpm, gear| SprocketGoal::SpeedAtRpm { road_speed_kmh: kmh, engine_rpm: rpm, gear };
+        assert_eq!(field(at(60.0, 6000.0, Some(6))), "gear");
+        assert_eq!(field(at(60.0, 6000.0, Some(0))), "gear");
+        assert_eq!(field(at(0.0, 6000.0, None)), "roadSpeedKmh");
+        assert_eq!(field(at(60.0, 0.0, None)), "engineRpm");
+        assert_eq!(field(SprocketGoal::Taller { taller_percent: -80.0 }), "tallerPercent");
+    }
+}

@@ -1,0 +1,66 @@
+//! The lines of the picture: thrust in each gear and resistance, against speed.
+
+use layshaft_wire::wire;
+
+use super::ground::{Ground, LOWEST_SHARE};
+use super::road_load::Resistance;
+use super::top_speed::TopSpeed;
+
+/// A point of a thrust line.
+#[wire]
+pub struct CurvePoint {
+    /// Road speed, km/h.
+    pub road_speed_kmh: f64,
+    /// Engine speed, revolutions a minute.
+    pub engine_rpm: f64,
+    /// Thrust, N.
+    pub newtons: f64,
+}
+
+/// Thrust in one gear.
+#[wire]
+pub struct GearCurve {
+    /// Gear, first is 1.
+    pub gear: u32,
+    /// Overall ratio.
+    pub overall_ratio: f64,
+    /// The line, slowest first; it ends at the engine's limit.
+    pub points: Vec<CurvePoint>,
+    /// Most thrust of the line, N.
+    pub most_newtons: f64,
+    /// Highest speed that the gear holds; none where it cannot hold any.
+    pub top: Option<TopSpeed>,
+}
+
+/// Points of a thrust line.
+const GEAR_POINTS: u32 = 24;
+/// Points of the resistance line.
+const ROAD_POINTS: u32 = 40;
+
+/// The thrust lines, first gear first.
+pub(super) fn gear_curves(ground: &Ground) -> Vec<GearCurve> {
+    let limit = ground.engine.limit_rpm;
+    let curve = |gear: u32, overall_ratio: f64| {
+        let points: Vec<CurvePoint> = (0..=GEAR_POINTS)
+            .map(|step| {
+                let share = LOWEST_SHARE + (1.0 - LOWEST_SHARE) * f64::from(step) / f64::from(GEAR_POINTS);
+                let engine_rpm = limit * share;
+                CurvePoint {
+                    road_speed_kmh: ground.kmh(overall_ratio, engine_rpm),
+                    engine_rpm,
+                    newtons: ground.thrust(overall_ratio, engine_rpm),
+                }
+            })
+            .collect();
+        let most_newtons = points.iter().map(|point| point.newtons).fold(0.0, f64::max);
+        GearCurve { gear, overall_ratio, most_newtons, top: ground.top_of(gear, overall_ratio), points }
+    };
+    ground.train.gears.iter().map(|line| curve(line.gear, line.overall_ratio)).collect()
+}
+
+/// The resistance line from standstill to the fastest point of any thrust line.
+pub(super) fn resistance_curve(ground: &Ground) -> Vec<Resistance> {
+    let ends = ground.train.gears.iter().map(|line| ground.kmh(line.overall_ratio, ground.engine.limit_rpm));
+    let far = ends.fold(0.0, f64::max);
+    (0..=ROAD_POINTS).map(|step| ground.resistance(far * f64::from(step) / f64::from(ROAD_POINTS))).collect()
+}

@@ -1,0 +1,44 @@
+//! The quantities of thrust that take part in ripple and readiness. Only from what is on the bike: without its drag area, its
+//! mass and its power there is no top speed, because a guess would look like a figure.
+
+use super::findings::tyre_limit;
+use super::gears::gearing_match;
+use super::ground::{Ground, ThrustAsk};
+use super::working::road_load;
+use crate::bike::{Bike, Spec};
+use crate::ripple::{Judgement, Quantity};
+use crate::units::Unit;
+
+/// Top speed and what goes with it, with the usual load on a level road.
+pub(in crate::gearing) fn derive_thrust(bike: &Bike, spec: &Spec) -> Vec<Quantity> {
+    if spec.drive.drag_area_m2.is_none() {
+        return Vec::new();
+    }
+    let Ok(ground) = Ground::of(bike, spec, &ThrustAsk::default()) else { return Vec::new() };
+    let Some(top) = ground.top() else { return Vec::new() };
+    let quantity = |id: &str, label: &str, value: f64, unit: Unit| Quantity {
+        id: id.to_owned(),
+        label: label.to_owned(),
+        value,
+        unit,
+        judgement: Judgement::Open,
+        why: None,
+        source: road_load(),
+    };
+    let mut speed = quantity("speed.top", "Top speed, level road, no wind", top.kmh, Unit::KilometreHour);
+    if let Some(limit) = tyre_limit(&spec.rear_wheel) {
+        speed.judgement = if top.kmh <= limit { Judgement::Fine } else { Judgement::Outside };
+        speed.why = Some(format!("the rear tyre is rated to {limit:.0} km/h"));
+    }
+    let mut quantities = vec![speed, quantity("rpm.at-top-speed", "Engine speed at top speed", top.rpm, Unit::Rpm)];
+    let off = gearing_match(&ground, &spec.drive).and_then(|matched| matched.off_percent);
+    quantities.extend(off.map(|off| {
+        quantity(
+            "gearing.top-against-peak-power",
+            "Top gear's highest engine speed against peak power",
+            off,
+            Unit::Percent,
+        )
+    }));
+    quantities
+}

@@ -1,0 +1,30 @@
+//! Thrust and top speed: what the engine pushes with in each gear, what holds the machine back, and where the two meet.
+//!
+//! Reading order: the formulas (`air`, `road_load`, `power`, `top_speed`), what they are worked out with on a bike (`ground`),
+//! the lines (`curves`, `gears`), what is worth saying (`findings`, `working`), the page (`sheet`) and the quantities (`derived`).
+
+mod air;
+mod curves;
+mod derived;
+mod findings;
+mod gears;
+mod ground;
+mod power;
+mod road_load;
+mod sheet;
+#[cfg(test)]
+mod tests;
+mod top_speed;
+mod working;
+
+pub use air::air_density;
+pub use curves::{CurvePoint, GearCurve};
+pub(super) use derived::derive_thrust;
+pub use gears::{Cruise, GearDrop, GearingMatch, GearingVerdict, drop_to};
+pub use ground::ThrustAsk;
+pub use power::{cubic_law, power_between_peaks, torque_of};
+pub use road_load::{
+    FORMULA_TOP_KMH, Resistance, RoadLoad, RollingLaw, air_resistance, rolling_coefficient, slope_force, thrust,
+};
+pub use sheet::{PowerSource, ThrustSheet, thrust_sheet};
+pub use top_speed::{HeldBy, TopSpeed, power_limited_speed};

@@ -1,0 +1,136 @@
+//! The working of the page on thrust: every equation with its numbers, and where it comes from.
+
+use super::gears::GearingMatch;
+use super::ground::Ground;
+use super::road_load::RollingLaw;
+use super::top_speed::{HeldBy, TopSpeed};
+use crate::finding::{Source, Standing, WorkLine, Working};
+use crate::gearing::working::kinematics;
+use crate::tyres::tyre_source;
+use crate::units::Unit;
+
+/// Source of thrust and road load.
+pub(super) fn road_load() -> Source {
+    Source::new(
+        "Thrust and road load: Cossalter, Motorcycle Dynamics, chapter 3; Gillespie, Fundamentals of Vehicle Dynamics, chapter 4",
+        Standing::Memory,
+    )
+}
+
+fn rolling_source(rolling: &RollingLaw) -> Source {
+    match rolling {
+        RollingLaw::Constant { .. } => {
+            Source::new("Rolling coefficient 0.015 to 0.02 and drag areas of machines with riders", Standing::Memory)
+        }
+        RollingLaw::ByPressure { .. } => Source::new(
+            "Rolling by pressure and speed: K. Cooper, in Cossalter, Motorcycle Dynamics; only its branch up to 165 km/h",
+            Standing::Memory,
+        ),
+    }
+}
+
+fn air_source() -> Source {
+    Source::new("Density of the air: US Standard Atmosphere 1976 (as ISO 2533 at these heights)", Standing::Memory)
+}
+
+/// The lines on the top speed.
+fn on_top(ground: &Ground, top: &TopSpeed) -> Vec<WorkLine> {
+    let load = &ground.load;
+    let at = &top.resistance;
+    let overall = ground.train.gears.iter().find(|line| line.gear == top.gear).map_or(0.0, |line| line.overall_ratio);
+    let kw = ground.engine.kw_at(top.rpm);
+    let coefficient = match load.rolling {
+        RollingLaw::Constant { rolling_coefficient } => rolling_coefficient.to_string(),
+        RollingLaw::ByPressure { tyre_bar } => {
+            format!("(0.0085 + 0.018 / {tyre_bar} + 1.59e-6 × {:.1}² / {tyre_bar})", top.kmh)
+        }
+    };
+    let condition = match top.held_by {
+        HeldBy::Power => "where power at the wheel equals resistance × speed, found by halving",
+        HeldBy::EngineLimit => "the engine's limit; power is left over",
+    };
+    let wheel_kw = ground.wheel_kw(top.rpm);
+    vec![
+        WorkLine::new(
+            "Rolling resistance there",
+            format!("{coefficient} × {} kg × 9.80665 × cos(atan({} / 100))", load.mass_kg, load.grade_percent),
+            at.rolling_newtons,
+            Unit::Newton,
+        ),
+        WorkLine::new(
+            "Slope",
+            format!("{} kg × 9.80665 × sin(atan({} / 100))", load.mass_kg, load.grade_percent),
+            at.slope_newtons,
+            Unit::Newton,
+        ),
+        WorkLine::new(
+            "Resistance of the air there",
+            format!(
+                "½ × {:.4} × {} × (({:.2} + {}) / 3.6)²",
+                load.air_density, load.drag_area_m2, top.kmh, load.head_wind_kmh
+            ),
+            at.air_newtons,
+            Unit::Newton,
+        ),
+        WorkLine::new(
+            "Power at the wheel there",
+            format!("{kw:.3} kW × {}", ground.efficiency),
+            wheel_kw,
+            Unit::Kilowatt,
+        ),
+        WorkLine::new(
+            "Thrust there",
+            format!(
+                "{:.2} N m × {overall:.4} × {} / {:.4} m",
+                super::torque_of(kw, top.rpm),
+                ground.efficiency,
+                ground.radius_mm() / 1000.0
+            ),
+            ground.thrust(overall, top.rpm),
+            Unit::Newton,
+        ),
+        WorkLine::new(
+            "Top speed",
+            format!("gear {}: {condition} = {:.2}", top.gear, top.kmh),
+            top.kmh,
+            Unit::KilometreHour,
+        ),
+    ]
+}
+
+/// The whole working.
+pub(super) fn working(ground: &Ground, top: Option<&TopSpeed>, matched: Option<&GearingMatch>) -> Working {
+    let (peak_kw, peak_rpm) = ground.engine.peak;
+    let mut lines = vec![WorkLine::new(
+        "Torque at peak power",
+        format!("{peak_kw} kW × 60,000 / (2π × {peak_rpm})"),
+        super::torque_of(peak_kw, peak_rpm),
+        Unit::NewtonMetre,
+    )];
+    lines.extend(top.into_iter().flat_map(|top| on_top(ground, top)));
+    if let Some((matched, off)) = matched.and_then(|matched| matched.off_percent.map(|off| (matched, off))) {
+        let equation =
+            format!("({:.0} / {:.0} − 1) × 100", matched.top_gear_rpm.unwrap_or_default(), matched.peak_power_rpm);
+        lines.push(WorkLine::new("Top gear against peak power", equation, off, Unit::Percent));
+    }
+    if let Some((kmh, ratio)) = matched.and_then(|matched| matched.best_kmh.zip(matched.best_final_ratio)) {
+        let equation = format!("peak power at the wheel, {peak_kw} kW × {}, against resistance", ground.efficiency);
+        lines.push(WorkLine::new("Speed with the best possible gearing", equation, kmh, Unit::KilometreHour));
+        let equation = format!("{peak_rpm} rpm at {kmh:.2} km/h in top, solved for the ratio");
+        lines.push(WorkLine::new("Final drive ratio for it", equation, ratio, Unit::None));
+    }
+    Working {
+        lines,
+        sources: vec![
+            kinematics(),
+            road_load(),
+            rolling_source(&ground.load.rolling),
+            air_source(),
+            tyre_source(ground.train.circumference_measured),
+        ],
+        range: format!(
+            "Steady speed, no wheelspin, wind along the road. {} An old engine gives less than its papers say.",
+            ground.assumptions.join(" ")
+        ),
+    }
+}
