@@ -207,3 +207,47 @@ test('wire and fuse for a lamp of the bike, and for a wire at hand', async ({ pa
   await type(page, 'Current', '60');
   await expect(page.getByText('no wire of the list serves this load')).toBeVisible();
 });
+
+test('a maker’s torque found at the thread is kept with the bike, and put away again', async ({ page }) => {
+  await goTo(page, '#/numbers/threads?diameterMm=7.9&pitchMm=1.25&propertyClass=8.8&torqueNm=22&source=Manual%2C+page+31');
+  await page.getByRole('link', { name: 'Keep it with the bike' }).click();
+  await press(page, 'Save');
+  await expect(page.locator('.field', { hasText: 'Joint' }).getByRole('alert')).toContainText('write 1 to 120 characters');
+  await page.getByLabel('Joint').fill('Handlebar clamp');
+  await press(page, 'Save');
+  await expect(page.getByText('The torque is kept.')).toBeVisible();
+  await goTo(page, '#/bike/torques');
+  const row = page.getByRole('link', { name: /^Handlebar clamp/ });
+  await expect(row).toContainText('22.0');
+  await expect(row).toContainText('Manual, page 31');
+  await row.click();
+  await press(page, 'Put it away');
+  await expect(page.getByRole('link', { name: /^Rear axle nut/ })).toBeVisible();
+  await expect(row).toHaveCount(0);
+});
+
+test('sprockets, LED indicators and another brake are tried together, then fitted at once', async ({ page }) => {
+  await goTo(page, '#/numbers/gearing?front=16&rear=38');
+  await press(page, 'Try on the bike');
+  await press(page, 'Try more changes with it');
+  await goTo(page, '#/numbers/load');
+  await page.locator('button.row', { hasText: 'Indicator' }).first().click();
+  await page.getByRole('dialog').getByRole('button', { name: /^Power of one/ }).click();
+  await typeOnPad(page, '1.5');
+  await page.getByRole('dialog').getByRole('button', { name: 'Work it out' }).click();
+  await press(page, 'Try on the bike');
+  await expect(page.getByRole('dialog')).toContainText('16 and 38 teeth');
+  await press(page, 'Try more changes with it');
+  await goTo(page, '#/numbers/brakes?masterMm=14&pistonMm=27&pistons=2');
+  await press(page, 'Try on the bike');
+  await press(page, 'Try more changes with it');
+  await goTo(page, '#/numbers');
+  await page.getByRole('button', { name: /^Tried together/ }).click();
+  const ripple = page.getByRole('dialog');
+  for (const what of ['Hydraulic ratio, front brake', 'speedometer', 'load']) await expect(ripple).toContainText(new RegExp(what, 'i'));
+  await ripple.getByRole('button', { name: 'Fit it' }).click();
+  await expect(page.getByText('All of it is fitted.')).toBeVisible();
+  await goTo(page, '#/numbers');
+  await expect(page.getByRole('link', { name: /^Gearing/ })).toContainText('16 / 38');
+  await expect(page.getByRole('button', { name: /^Tried together/ })).toHaveCount(0);
+});

@@ -37,6 +37,7 @@ export const PAGES = [
   ['brakes-refused', '#/numbers/brakes?masterMm=0'],
   ['brakes-drum', '#/numbers/brakes?end=rear&camArmMm=70&camDegrees=60&rodTravelMm=25'],
   ['brakes-drum-open', '#/numbers/brakes?end=rear'],
+  ['numbers-together', BRAKES, tryTogether],
   ['threads', '#/numbers/threads'],
   ['threads-found', SCREW],
   ['threads-maker', `${SCREW}&torqueNm=28&source=Workshop+manual%2C+page+12&place=brake`],
@@ -69,6 +70,8 @@ export const PAGES = [
   ['bike-filling', (page) => firstLink(page, '#/bike/spec', 'a[href^="#/bike/slot/fitted/fluid/"]')],
   ['bike-parts', '#/bike/parts'],
   ['bike-part-new', '#/bike/parts/new'],
+  ['bike-torques', '#/bike/torques'],
+  ['bike-torque-new', '#/bike/torques/new'],
   ['bike-garage', '#/bike/garage'],
   ['bike-hours', '#/bike/hours'],
   ['bike-shelf', '#/bike/shelf'],
@@ -117,4 +120,15 @@ async function pickCups(page) {
     if ((await box.getAttribute('aria-checked')) !== 'true') await box.click();
   }
   await sheet.getByRole('button', { name: 'Done' }).click();
+}
+
+/** Sets sprockets and a brake beside each other and looks at what they do together. */
+async function tryTogether(page) {
+  for (const address of [BRAKES, GEARING]) {
+    await goTo(page, address);
+    await press(page, 'Try on the bike');
+    await press(page, 'Try more changes with it');
+  }
+  await goTo(page, '#/numbers');
+  await page.getByRole('button', { name: /^Tried together/ }).click();
 }

@@ -36,7 +36,8 @@ export async function firstLink(page, hash, selector) {
 
 /** Types a number on the pad that is open, and enters it. */
 export async function typeOnPad(page, text) {
-  const pad = page.getByRole('dialog');
+  // It may lie over another sheet.
+  const pad = page.getByRole('dialog').filter({ has: page.getByRole('button', { name: 'Enter', exact: true }) }).last();
   await pad.getByRole('button', { name: 'Clear' }).click();
   for (const key of text) {
     const name = { '.': 'decimal point', '-': 'Plus or minus' }[key] ?? key;

@@ -2,6 +2,7 @@
 import type { Door, DoorState } from '../door/index.ts';
 import { forgetAnswers, takeAnswer, takeDoor } from './early.ts';
 import type { Command, Outcome, Query, QueryMap, Refusal } from './wire.ts';
+import { together } from './together.svelte.ts';
 import { words } from '../words.ts';
 
 export type Kind = Query['kind'];
@@ -28,6 +29,9 @@ function time(name: string, start: number) {
   performance.clearMeasures(name);
   performance.measure(name, { start });
 }
+
+/** Commands after which another bike may be open. */
+const OPENS_ANOTHER: Command['kind'][] = ['openBike', 'startBike', 'loadDemo', 'receiveBundle'];
 
 class Desk {
   standing = $state<Standing>('opening');
@@ -82,6 +86,8 @@ class Desk {
     const outcome = await door.act(command);
     time(`act ${command.kind}`, start);
     this.spoil(outcome.stale);
+    // What was tried on one bike is not carried to another.
+    if (OPENS_ANOTHER.includes(command.kind)) together.clear();
     if (said) this.say(said, outcome.changes > 0 ? [outcome.batch] : []);
     return outcome;
   }

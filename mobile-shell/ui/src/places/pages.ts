@@ -89,6 +89,8 @@ const PAGES: Entry[] = [
   ['bike/slot/:side/:kind/:id', from(bike, 'SlotForm')],
   ['bike/parts', from(bike, 'Parts')],
   ['bike/parts/:id', from(bike, 'PartForm')],
+  ['bike/torques', from(bike, 'Torques')],
+  ['bike/torques/:id', from(bike, 'TorqueForm')],
   ['bike/garage', from(bike, 'Garage')],
   ['bike/hours', from(bike, 'Hours')],
   ['bike/shelf', from(bike, 'Shelf'), 'bare'],

@@ -132,6 +132,28 @@ export const bike = {
     caution: 'Brakes: what you enter here is for working things out. Follow the maker’s manual, and have brake work looked at by a licensed mechanic.',
   },
 
+  torques: {
+    title: 'Torques',
+    more: (count: number) => (count > 0 ? `${plural(count, 'joint', 'joints')}, from the maker’s manual` : 'from the maker’s manual'),
+    purpose: 'What the maker says for each joint of this bike. It wins over every worked-out figure.',
+    empty: 'None yet. Write each torque down when you look it up, with its page: next time it is at hand at the bench.',
+    caution: 'Brakes, axles, steering and engine mounts: the maker’s torque and the maker’s screw, nothing else.',
+    add: 'Add a torque',
+    addTitle: 'New torque',
+    editTitle: 'Torque',
+    joint: 'Joint',
+    jointHint: 'Rear axle nut',
+    torque: 'Torque in the maker’s manual',
+    source: 'Where it stands',
+    sourceHint: 'workshop manual, page 4-12',
+    thread: 'Thread',
+    threadHint: 'M14 × 1.5',
+    note: 'What the maker adds: oil, thread lock, order',
+    saved: 'The torque is kept.',
+    away: 'Put it away',
+    putAway: (joint: string) => `“${joint}” is put away.`,
+  },
+
   partsPage: {
     title: 'Parts',
     spent: 'Spent',

@@ -97,6 +97,7 @@ export const brakes = {
     shoes: 'Drum force over force at a shoe tip',
     square: 'square',
     drumAlt: (rest: string, applied: string) => `Drum from the side. Cam lever at rest ${rest}, with the brake on ${applied}.`,
+    tryName: (end: string) => `${end} brake`,
     fittedNow: (end: string) => `${end} brake: the tried parts are fitted.`,
   },
 };

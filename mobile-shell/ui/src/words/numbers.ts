@@ -70,6 +70,7 @@ export const numbers = {
     gear: 'Gear',
     atLimit: 'at the limit',
     per1000: 'per 1000 rpm',
+    tryName: (front: number, rear: number) => `${front} and ${rear} teeth`,
     fittedNow: (front: number, rear: number) => `${front} and ${rear} teeth are fitted.`,
   },
 
@@ -172,5 +173,12 @@ export const numbers = {
     nothing: 'Nothing else changes.',
     unknown: 'not known',
     leave: 'Leave the bike as it is',
+    tryMore: 'Try more changes with it',
+    setBeside: 'Set beside. Try the next change: both are shown together.',
+    together: 'Tried together',
+    togetherWith: 'Tried together with',
+    togetherMore: 'what they do together',
+    drop: 'tap to leave it out',
+    fittedAll: 'All of it is fitted.',
   },
 };

@@ -37,6 +37,8 @@ export const threads = {
     maker: 'Torque in the maker’s manual',
     makerSource: 'Where it stands',
     makerSourceHint: 'workshop manual, page 4-12',
+    keep: 'Keep it with the bike',
+    kept: 'Torques of this bike',
     makerPreload: 'Preload by the maker’s figure',
     seat: 'Seat under the head, across',
     seatNote: 'left out: a hexagon head',

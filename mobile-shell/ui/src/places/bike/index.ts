@@ -6,6 +6,8 @@ export { default as SpecForm } from './SpecForm.svelte';
 export { default as SlotForm } from './SlotForm.svelte';
 export { default as Parts } from './Parts.svelte';
 export { default as PartForm } from './PartForm.svelte';
+export { default as Torques } from './Torques.svelte';
+export { default as TorqueForm } from './TorqueForm.svelte';
 export { default as Garage } from './Garage.svelte';
 export { default as Hours } from './Hours.svelte';
 export { default as Shelf } from './Shelf.svelte';

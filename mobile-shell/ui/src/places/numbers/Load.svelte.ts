@@ -1,6 +1,7 @@
 // What the load page tries: consumers in place of the fitted ones, or beside them.
 import { amount, digits, figure } from '../../show/number.ts';
-import type { Balance, Command, Consumer, LoadSheet, Proposal, RidingState, Slot } from '../../app/wire.ts';
+import type { Balance, Consumer, LoadSheet, RidingState, Slot } from '../../app/wire.ts';
+import type { Try } from '../../app/together.svelte.ts';
 import type { Row } from '../../parts/Rows.svelte';
 import { words } from '../../words.ts';
 
@@ -24,12 +25,14 @@ export class LoadTry {
     this.#tried = [];
   }
 
-  get proposals(): Proposal[] {
-    return this.#tried.map(({ id, consumer }) => ({ kind: 'consumer', id, consumer }));
-  }
-
-  get fit(): Command[] {
-    return this.#tried.map(({ id, consumer }) => ({ kind: 'fitConsumer', id, consumer }));
+  /** All of it as one try on the bike. */
+  get own(): Try {
+    return {
+      key: 'load',
+      name: this.#tried.map(({ consumer }) => consumer.name).join(', '),
+      proposals: this.#tried.map(({ id, consumer }) => ({ kind: 'consumer', id, consumer })),
+      fit: this.#tried.map(({ id, consumer }) => ({ kind: 'fitConsumer', id, consumer })),
+    };
   }
 }
 
