@@ -1001,11 +1001,15 @@ export type Corrector = {
  */
 readingFactor: number, 
 /**
+ * Ratio of the corrector that is fitted; 1 where there is none.
+ */
+presentRatio: number, 
+/**
  * Whether the error as made is known; else it is taken as none, and nothing here is sure.
  */
 asMadeKnown: boolean, 
 /**
- * Whether one is needed for the band; unknown where the error as made is.
+ * Whether another one than the present is needed for the band; unknown where the error as made is.
  */
 needed?: boolean | null, 
 /**
@@ -1370,6 +1374,10 @@ speedometer?: SpeedometerDrive | null,
  * How far the speedometer reads high as made, per cent of true speed, where it was measured.
  */
 speedometerOverPercent?: number | null, 
+/**
+ * Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+ */
+speedometerCorrector?: number | null, 
 /**
  * Engine speed limit, revolutions a minute.
  */

@@ -3089,12 +3089,17 @@ data class Corrector (
     var `readingFactor`: kotlin.Double
     , 
     /**
+     * Ratio of the corrector that is fitted; 1 where there is none.
+     */
+    var `presentRatio`: kotlin.Double
+    , 
+    /**
      * Whether the error as made is known; else it is taken as none, and nothing here is sure.
      */
     var `asMadeKnown`: kotlin.Boolean
     , 
     /**
-     * Whether one is needed for the band; unknown where the error as made is.
+     * Whether another one than the present is needed for the band; unknown where the error as made is.
      */
     var `needed`: kotlin.Boolean? = null 
     , 
@@ -3154,6 +3159,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
     override fun read(buf: ByteBuffer): Corrector {
         return Corrector(
             FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterOptionalBoolean.read(buf),
             FfiConverterDouble.read(buf),
@@ -3169,6 +3175,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
 
     override fun allocationSize(value: Corrector) = (
             FfiConverterDouble.allocationSize(value.`readingFactor`) +
+            FfiConverterDouble.allocationSize(value.`presentRatio`) +
             FfiConverterBoolean.allocationSize(value.`asMadeKnown`) +
             FfiConverterOptionalBoolean.allocationSize(value.`needed`) +
             FfiConverterDouble.allocationSize(value.`toTrue`) +
@@ -3183,6 +3190,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
 
     override fun write(value: Corrector, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`readingFactor`, buf)
+            FfiConverterDouble.write(value.`presentRatio`, buf)
             FfiConverterBoolean.write(value.`asMadeKnown`, buf)
             FfiConverterOptionalBoolean.write(value.`needed`, buf)
             FfiConverterDouble.write(value.`toTrue`, buf)
@@ -4008,6 +4016,11 @@ data class Drive (
     var `speedometerOverPercent`: kotlin.Double? = null 
     , 
     /**
+     * Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+     */
+    var `speedometerCorrector`: kotlin.Double? = null 
+    , 
+    /**
      * Engine speed limit, revolutions a minute.
      */
     var `revLimitRpm`: kotlin.Double? = null 
@@ -4109,6 +4122,7 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalTypeSpeedometerDrive.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalUInt.read(buf),
@@ -4138,6 +4152,7 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalDouble.allocationSize(value.`adjusterToMm`) +
             FfiConverterOptionalTypeSpeedometerDrive.allocationSize(value.`speedometer`) +
             FfiConverterOptionalDouble.allocationSize(value.`speedometerOverPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`speedometerCorrector`) +
             FfiConverterOptionalDouble.allocationSize(value.`revLimitRpm`) +
             FfiConverterOptionalUInt.allocationSize(value.`frontTeethMin`) +
             FfiConverterOptionalUInt.allocationSize(value.`frontTeethMax`) +
@@ -4167,6 +4182,7 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalDouble.write(value.`adjusterToMm`, buf)
             FfiConverterOptionalTypeSpeedometerDrive.write(value.`speedometer`, buf)
             FfiConverterOptionalDouble.write(value.`speedometerOverPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`speedometerCorrector`, buf)
             FfiConverterOptionalDouble.write(value.`revLimitRpm`, buf)
             FfiConverterOptionalUInt.write(value.`frontTeethMin`, buf)
             FfiConverterOptionalUInt.write(value.`frontTeethMax`, buf)
