@@ -23445,6 +23445,26 @@ public enum Sum: Equatable, Hashable {
          * Engine speed of peak power, revolutions a minute.
          */peakPowerRpm: Double
     )
+    /**
+     * Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
+     */
+    case peaksPower(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Peak power, kilowatts.
+         */peakPowerKw: Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double, 
+        /**
+         * Peak torque, newton metres.
+         */peakTorqueNm: Double, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */peakTorqueRpm: Double
+    )
 
 
 
@@ -23635,6 +23655,9 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         )
         
         case 57: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 58: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -24064,6 +24087,15 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
+            
+        
+        case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
+            writeInt(&buf, Int32(58))
+            FfiConverterDouble.write(engineRpm, into: &buf)
+            FfiConverterDouble.write(peakPowerKw, into: &buf)
+            FfiConverterDouble.write(peakPowerRpm, into: &buf)
+            FfiConverterDouble.write(peakTorqueNm, into: &buf)
+            FfiConverterDouble.write(peakTorqueRpm, into: &buf)
             
         }
     }

@@ -5131,7 +5131,27 @@ peakPowerKw: number,
 /**
  * Engine speed of peak power, revolutions a minute.
  */
-peakPowerRpm: number, };
+peakPowerRpm: number, } | { "kind": "peaksPower", 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Peak power, kilowatts.
+ */
+peakPowerKw: number, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm: number, 
+/**
+ * Peak torque, newton metres.
+ */
+peakTorqueNm: number, 
+/**
+ * Engine speed of peak torque, revolutions a minute.
+ */
+peakTorqueRpm: number, };
 
 /**
  * Battery and alternator.

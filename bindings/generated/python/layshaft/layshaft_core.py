@@ -23703,6 +23703,68 @@ class Sum:
                 return False
             return True
 
+    @dataclass
+    class PEAKS_POWER:
+        """
+        Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
+"""
+        
+        def __init__(self, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float, peak_torque_nm:float, peak_torque_rpm:float):
+            self.engine_rpm = engine_rpm
+            
+            """
+        Engine speed, revolutions a minute.
+"""
+        
+            self.peak_power_kw = peak_power_kw
+            
+            """
+        Peak power, kilowatts.
+"""
+        
+            self.peak_power_rpm = peak_power_rpm
+            
+            """
+        Engine speed of peak power, revolutions a minute.
+"""
+        
+            self.peak_torque_nm = peak_torque_nm
+            
+            """
+        Peak torque, newton metres.
+"""
+        
+            self.peak_torque_rpm = peak_torque_rpm
+            
+            """
+        Engine speed of peak torque, revolutions a minute.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.PEAKS_POWER(engine_rpm={}, peak_power_kw={}, peak_power_rpm={}, peak_torque_nm={}, peak_torque_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm, self.peak_torque_nm, self.peak_torque_rpm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_PEAKS_POWER():
+                return False
+            if self.engine_rpm != other.engine_rpm:
+                return False
+            if self.peak_power_kw != other.peak_power_kw:
+                return False
+            if self.peak_power_rpm != other.peak_power_rpm:
+                return False
+            if self.peak_torque_nm != other.peak_torque_nm:
+                return False
+            if self.peak_torque_rpm != other.peak_torque_rpm:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -23935,6 +23997,10 @@ class Sum:
         return isinstance(self, Sum.CUBIC_POWER)
     def is_cubic_power(self) -> bool:
         return isinstance(self, Sum.CUBIC_POWER)
+    def is_PEAKS_POWER(self) -> bool:
+        return isinstance(self, Sum.PEAKS_POWER)
+    def is_peaks_power(self) -> bool:
+        return isinstance(self, Sum.PEAKS_POWER)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -23997,6 +24063,7 @@ Sum.ROAD_LOAD = type("Sum.ROAD_LOAD", (Sum.ROAD_LOAD, Sum,), {})  # type: ignore
 Sum.POWER_SPEED = type("Sum.POWER_SPEED", (Sum.POWER_SPEED, Sum,), {})  # type: ignore
 Sum.THRUST = type("Sum.THRUST", (Sum.THRUST, Sum,), {})  # type: ignore
 Sum.CUBIC_POWER = type("Sum.CUBIC_POWER", (Sum.CUBIC_POWER, Sum,), {})  # type: ignore
+Sum.PEAKS_POWER = type("Sum.PEAKS_POWER", (Sum.PEAKS_POWER, Sum,), {})  # type: ignore
 
 
 
@@ -24369,6 +24436,14 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
+        if variant == 58:
+            return Sum.PEAKS_POWER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -24679,6 +24754,13 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
             _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
             _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+            return
+        if value.is_PEAKS_POWER():
+            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_torque_nm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_torque_rpm)
             return
         raise ValueError(value)
 
@@ -24991,6 +25073,13 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+        if value.is_PEAKS_POWER():
+            buf.write_i32(58)
+            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
 
 
 

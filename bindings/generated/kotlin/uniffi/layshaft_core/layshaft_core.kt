@@ -18955,6 +18955,37 @@ sealed class Sum {
         companion object
     }
     
+    /**
+     * Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
+     */
+    data class PeaksPower(
+        /**
+         * Engine speed, revolutions a minute.
+         */
+        val `engineRpm`: kotlin.Double, 
+        /**
+         * Peak power, kilowatts.
+         */
+        val `peakPowerKw`: kotlin.Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */
+        val `peakPowerRpm`: kotlin.Double, 
+        /**
+         * Peak torque, newton metres.
+         */
+        val `peakTorqueNm`: kotlin.Double, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */
+        val `peakTorqueRpm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -19274,6 +19305,13 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 )
             57 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            58 -> Sum.PeaksPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -19818,6 +19856,17 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
             )
         }
+        is Sum.PeaksPower -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`engineRpm`)
+                + FfiConverterDouble.allocationSize(value.`peakPowerKw`)
+                + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
+                + FfiConverterDouble.allocationSize(value.`peakTorqueNm`)
+                + FfiConverterDouble.allocationSize(value.`peakTorqueRpm`)
+            )
+        }
     }
 
     override fun write(value: Sum, buf: ByteBuffer) {
@@ -20241,6 +20290,15 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+                Unit
+            }
+            is Sum.PeaksPower -> {
+                buf.putInt(58)
+                FfiConverterDouble.write(value.`engineRpm`, buf)
+                FfiConverterDouble.write(value.`peakPowerKw`, buf)
+                FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+                FfiConverterDouble.write(value.`peakTorqueNm`, buf)
+                FfiConverterDouble.write(value.`peakTorqueRpm`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
