@@ -122,6 +122,7 @@ bounds! {
     CHAIN_SLACK "slackMm" "Chain slack" 0.0 200.0 Millimetre;
     PITCHES "pitches" "Pitches measured" 4.0 200.0 None;
     MEASURED_CHAIN "measuredMm" "Length over these pitches" 20.0 4000.0 Millimetre;
+    CORRECTOR "speedometerCorrector" "Ratio of the speedometer corrector" 0.3 3.0 None;
     READING_FACTOR "readingFactor" "Reading over true speed" 0.5 2.0 None;
     PEAK_TORQUE "peakTorqueNm" "Peak torque" 0.5 400.0 NewtonMetre;
     PEAK_TORQUE_RPM "peakTorqueRpm" "Engine speed of peak torque" 500.0 20000.0 Rpm;

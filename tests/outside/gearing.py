@@ -9,6 +9,7 @@ from fractions import Fraction
 import numpy
 import pint
 from scipy.integrate import quad
+from scipy.interpolate import CubicHermiteSpline
 from scipy.optimize import brentq
 
 from vectors import Refused, check_area, run
@@ -228,7 +229,28 @@ def cubic_power(engineRpm, peakPowerKw, peakPowerRpm):
     return {"power": power.to("kilowatt").magnitude, "torque": torque.to_base_units().magnitude}
 
 
+def peaks_power(engineRpm, peakPowerKw, peakPowerRpm, peakTorqueNm, peakTorqueRpm):
+    """The described shape, drawn with a spline of scipy; no engine has these peaks where one excludes the other."""
+    turning = 2 * math.pi / 60
+    end = peakPowerKw * 1000 / (peakPowerRpm * turning)
+    there = peakTorqueNm * peakTorqueRpm * turning / 1000
+    if peakTorqueRpm >= peakPowerRpm or peakTorqueNm < 0.99 * end or there > 1.01 * peakPowerKw:
+        raise Refused("conflict")
+    if engineRpm > peakPowerRpm:
+        power = peakPowerKw * (1 - ((engineRpm - peakPowerRpm) / (0.45 * peakPowerRpm)) ** 2)
+    elif engineRpm < peakTorqueRpm:
+        share = 1 - 0.35 * ((peakTorqueRpm - engineRpm) / peakTorqueRpm) ** 2
+        power = share * peakTorqueNm * engineRpm * turning / 1000
+    else:
+        steepest = 3 * (end - peakTorqueNm) / (peakPowerRpm - peakTorqueRpm)
+        slopes = [0, max(-end / peakPowerRpm, steepest)]
+        spline = CubicHermiteSpline([peakTorqueRpm, peakPowerRpm], [peakTorqueNm, end], slopes)
+        power = min(peakPowerKw, float(spline(engineRpm)) * engineRpm * turning / 1000)
+    return {"power": power, "torque": power * 1000 / (engineRpm * turning)}
+
+
 SUMS = {
+    "peaksPower": peaks_power,
     "wantedRatio": wanted_ratio,
     "hunting": hunting,
     "chainDimensions": chain_dimensions,

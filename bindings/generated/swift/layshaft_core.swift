@@ -3337,11 +3337,15 @@ public struct Corrector: Equatable, Hashable {
      */
     public var readingFactor: Double
     /**
+     * Ratio of the corrector that is fitted; 1 where there is none.
+     */
+    public var presentRatio: Double
+    /**
      * Whether the error as made is known; else it is taken as none, and nothing here is sure.
      */
     public var asMadeKnown: Bool
     /**
-     * Whether one is needed for the band; unknown where the error as made is.
+     * Whether another one than the present is needed for the band; unknown where the error as made is.
      */
     public var needed: Bool?
     /**
@@ -3384,10 +3388,13 @@ public struct Corrector: Equatable, Hashable {
          * Reading over true speed without a corrector.
          */readingFactor: Double, 
         /**
+         * Ratio of the corrector that is fitted; 1 where there is none.
+         */presentRatio: Double, 
+        /**
          * Whether the error as made is known; else it is taken as none, and nothing here is sure.
          */asMadeKnown: Bool, 
         /**
-         * Whether one is needed for the band; unknown where the error as made is.
+         * Whether another one than the present is needed for the band; unknown where the error as made is.
          */needed: Bool? = nil, 
         /**
          * Ratio that makes it read true.
@@ -3414,6 +3421,7 @@ public struct Corrector: Equatable, Hashable {
          * What the band does not say.
          */note: String) {
         self.readingFactor = readingFactor
+        self.presentRatio = presentRatio
         self.asMadeKnown = asMadeKnown
         self.needed = needed
         self.toTrue = toTrue
@@ -3443,6 +3451,7 @@ public struct FfiConverterTypeCorrector: FfiConverterRustBuffer {
         return
             try Corrector(
                 readingFactor: FfiConverterDouble.read(from: &buf), 
+                presentRatio: FfiConverterDouble.read(from: &buf), 
                 asMadeKnown: FfiConverterBool.read(from: &buf), 
                 needed: FfiConverterOptionBool.read(from: &buf), 
                 toTrue: FfiConverterDouble.read(from: &buf), 
@@ -3458,6 +3467,7 @@ public struct FfiConverterTypeCorrector: FfiConverterRustBuffer {
 
     public static func write(_ value: Corrector, into buf: inout [UInt8]) {
         FfiConverterDouble.write(value.readingFactor, into: &buf)
+        FfiConverterDouble.write(value.presentRatio, into: &buf)
         FfiConverterBool.write(value.asMadeKnown, into: &buf)
         FfiConverterOptionBool.write(value.needed, into: &buf)
         FfiConverterDouble.write(value.toTrue, into: &buf)
@@ -4576,6 +4586,10 @@ public struct Drive: Equatable, Hashable {
      */
     public var speedometerOverPercent: Double?
     /**
+     * Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+     */
+    public var speedometerCorrector: Double?
+    /**
      * Engine speed limit, revolutions a minute.
      */
     public var revLimitRpm: Double?
@@ -4673,6 +4687,9 @@ public struct Drive: Equatable, Hashable {
          * How far the speedometer reads high as made, per cent of true speed, where it was measured.
          */speedometerOverPercent: Double? = nil, 
         /**
+         * Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+         */speedometerCorrector: Double? = nil, 
+        /**
          * Engine speed limit, revolutions a minute.
          */revLimitRpm: Double? = nil, 
         /**
@@ -4728,6 +4745,7 @@ public struct Drive: Equatable, Hashable {
         self.adjusterToMm = adjusterToMm
         self.speedometer = speedometer
         self.speedometerOverPercent = speedometerOverPercent
+        self.speedometerCorrector = speedometerCorrector
         self.revLimitRpm = revLimitRpm
         self.frontTeethMin = frontTeethMin
         self.frontTeethMax = frontTeethMax
@@ -4772,6 +4790,7 @@ public struct FfiConverterTypeDrive: FfiConverterRustBuffer {
                 adjusterToMm: FfiConverterOptionDouble.read(from: &buf), 
                 speedometer: FfiConverterOptionTypeSpeedometerDrive.read(from: &buf), 
                 speedometerOverPercent: FfiConverterOptionDouble.read(from: &buf), 
+                speedometerCorrector: FfiConverterOptionDouble.read(from: &buf), 
                 revLimitRpm: FfiConverterOptionDouble.read(from: &buf), 
                 frontTeethMin: FfiConverterOptionUInt32.read(from: &buf), 
                 frontTeethMax: FfiConverterOptionUInt32.read(from: &buf), 
@@ -4802,6 +4821,7 @@ public struct FfiConverterTypeDrive: FfiConverterRustBuffer {
         FfiConverterOptionDouble.write(value.adjusterToMm, into: &buf)
         FfiConverterOptionTypeSpeedometerDrive.write(value.speedometer, into: &buf)
         FfiConverterOptionDouble.write(value.speedometerOverPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.speedometerCorrector, into: &buf)
         FfiConverterOptionDouble.write(value.revLimitRpm, into: &buf)
         FfiConverterOptionUInt32.write(value.frontTeethMin, into: &buf)
         FfiConverterOptionUInt32.write(value.frontTeethMax, into: &buf)
@@ -23524,6 +23544,26 @@ public enum Sum: Equatable, Hashable {
          * Engine speed of peak power, revolutions a minute.
          */peakPowerRpm: Double
     )
+    /**
+     * Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
+     */
+    case peaksPower(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Peak power, kilowatts.
+         */peakPowerKw: Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double, 
+        /**
+         * Peak torque, newton metres.
+         */peakTorqueNm: Double, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */peakTorqueRpm: Double
+    )
 
 
 
@@ -23714,6 +23754,9 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         )
         
         case 57: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 58: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -24143,6 +24186,15 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
+            
+        
+        case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
+            writeInt(&buf, Int32(58))
+            FfiConverterDouble.write(engineRpm, into: &buf)
+            FfiConverterDouble.write(peakPowerKw, into: &buf)
+            FfiConverterDouble.write(peakPowerRpm, into: &buf)
+            FfiConverterDouble.write(peakTorqueNm, into: &buf)
+            FfiConverterDouble.write(peakTorqueRpm, into: &buf)
             
         }
     }

@@ -1005,11 +1005,15 @@ export type Corrector = {
  */
 readingFactor: number, 
 /**
+ * Ratio of the corrector that is fitted; 1 where there is none.
+ */
+presentRatio: number, 
+/**
  * Whether the error as made is known; else it is taken as none, and nothing here is sure.
  */
 asMadeKnown: boolean, 
 /**
- * Whether one is needed for the band; unknown where the error as made is.
+ * Whether another one than the present is needed for the band; unknown where the error as made is.
  */
 needed?: boolean | null, 
 /**
@@ -1374,6 +1378,10 @@ speedometer?: SpeedometerDrive | null,
  * How far the speedometer reads high as made, per cent of true speed, where it was measured.
  */
 speedometerOverPercent?: number | null, 
+/**
+ * Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+ */
+speedometerCorrector?: number | null, 
 /**
  * Engine speed limit, revolutions a minute.
  */
@@ -5149,7 +5157,27 @@ peakPowerKw: number,
 /**
  * Engine speed of peak power, revolutions a minute.
  */
-peakPowerRpm: number, };
+peakPowerRpm: number, } | { "kind": "peaksPower", 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Peak power, kilowatts.
+ */
+peakPowerKw: number, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm: number, 
+/**
+ * Peak torque, newton metres.
+ */
+peakTorqueNm: number, 
+/**
+ * Engine speed of peak torque, revolutions a minute.
+ */
+peakTorqueRpm: number, };
 
 /**
  * Battery and alternator.

@@ -92,6 +92,8 @@ pub struct Drive {
     pub speedometer: Option<SpeedometerDrive>,
     /// How far the speedometer reads high as made, per cent of true speed, where it was measured.
     pub speedometer_over_percent: Option<f64>,
+    /// Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+    pub speedometer_corrector: Option<f64>,
     /// Engine speed limit, revolutions a minute.
     pub rev_limit_rpm: Option<f64>,
     /// Fewest teeth in front before the chain rubs on the swing arm.
@@ -151,6 +153,7 @@ impl Drive {
             });
         }
         bounds::SPEEDOMETER_OVER.check_known(self.speedometer_over_percent)?;
+        bounds::CORRECTOR.check_known(self.speedometer_corrector)?;
         bounds::REV_LIMIT.check_known(self.rev_limit_rpm)?;
         self.check_limits()?;
         self.check_chain()?;
@@ -241,6 +244,7 @@ mod tests {
         let slack = Drive { chain_slack_from_mm: Some(30.0), chain_slack_to_mm: Some(20.0), ..Drive::default() };
         assert_eq!(field(slack), "chainSlackToMm");
         assert_eq!(field(Drive { rear_teeth_max: Some(90), ..Drive::default() }), "rearTeethMax");
+        assert_eq!(field(Drive { speedometer_corrector: Some(0.0), ..Drive::default() }), "speedometerCorrector");
         assert_eq!(field(Drive { drag_area_m2: Some(9.0), ..Drive::default() }), "dragAreaM2");
     }
 

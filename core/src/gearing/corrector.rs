@@ -30,9 +30,11 @@ pub struct CorrectedReading {
 pub struct Corrector {
     /// Reading over true speed without a corrector.
     pub reading_factor: f64,
+    /// Ratio of the corrector that is fitted; 1 where there is none.
+    pub present_ratio: f64,
     /// Whether the error as made is known; else it is taken as none, and nothing here is sure.
     pub as_made_known: bool,
-    /// Whether one is needed for the band; unknown where the error as made is.
+    /// Whether another one than the present is needed for the band; unknown where the error as made is.
     pub needed: Option<bool>,
     /// Ratio that makes it read true.
     pub to_true: f64,
@@ -106,8 +108,9 @@ pub fn simplest_pair(least: f64, most: f64) -> (u32, u32) {
 }
 
 /// What a corrector must do for a speedometer that has shifted.
-pub(super) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>) -> Corrector {
-    let reading_factor = shift.factor * (1.0 + over_percent.unwrap_or(0.0) / 100.0);
+pub(super) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>, present_ratio: f64) -> Corrector {
+    let bare = shift.factor / present_ratio;
+    let reading_factor = bare * (1.0 + over_percent.unwrap_or(0.0) / 100.0);
     let (band_from, band_to) = corrector_band(reading_factor);
     let (driving_teeth, driven_teeth) = simplest_pair(band_from, band_to);
     let ratio = f64::from(driving_teeth) / f64::from(driven_teeth);
@@ -115,7 +118,7 @@ pub(super) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>) -> 
         let (allowed_from_kmh, allowed_to_kmh) = allowed_reading(true_kmh);
         CorrectedReading {
             true_kmh,
-            shown_now_kmh: true_kmh * reading_factor,
+            shown_now_kmh: true_kmh * reading_factor * present_ratio,
             shown_corrected_kmh: true_kmh * reading_factor * ratio,
             allowed_from_kmh,
             allowed_to_kmh,
@@ -124,10 +127,11 @@ pub(super) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>) -> 
     });
     Corrector {
         reading_factor,
+        present_ratio,
         as_made_known: over_percent.is_some(),
-        needed: over_percent.map(|_| !inside(band_from, band_to)),
+        needed: over_percent.map(|_| !inside(present_ratio, band_from, band_to)),
         to_true: corrector_to_true(reading_factor),
-        to_as_made: corrector_to_true(shift.factor),
+        to_as_made: corrector_to_true(bare),
         band_from,
         band_to,
         driving_teeth,
@@ -139,9 +143,9 @@ pub(super) fn corrector(shift: &SpeedometerShift, over_percent: Option<f64>) -> 
     }
 }
 
-/// Whether the speedometer is inside the band without a corrector.
-pub(super) fn inside(band_from: f64, band_to: f64) -> bool {
-    band_from <= 1.0 + 1e-9 && band_to >= 1.0 - 1e-9
+/// Whether a ratio lies inside the band; on its end counts as inside.
+fn inside(ratio: f64, band_from: f64, band_to: f64) -> bool {
+    band_from <= ratio + 1e-9 && band_to >= ratio - 1e-9
 }
 
 /// Where the looser figure for production comes from.
@@ -162,7 +166,7 @@ mod tests {
 
     #[test]
     fn one_tooth_more_in_front_needs_16_to_15_or_a_little_more() {
-        let corrector = corrector(&speedometer_shift(0.9375, Some(0.0)), Some(0.0));
+        let corrector = corrector(&speedometer_shift(0.9375, Some(0.0)), Some(0.0), 1.0);
         assert_eq!(corrector.needed, Some(true));
         assert!((corrector.to_true - 1.066_667).abs() < 1e-6 && corrector.to_true == corrector.to_as_made);
         assert!((corrector.band_to - 1.133_333 / 0.9375).abs() < 1e-6);
@@ -176,15 +180,24 @@ mod tests {
 
     #[test]
     fn the_measured_error_counts_towards_what_is_needed() {
-        let with = |over| corrector(&speedometer_shift(0.9375, Some(over)), Some(over)).needed;
+        let with = |over| corrector(&speedometer_shift(0.9375, Some(over)), Some(over), 1.0).needed;
         assert_eq!([with(6.6), with(6.7), with(20.8), with(20.9)], [Some(true), Some(false), Some(false), Some(true)]);
-        let unknown = corrector(&speedometer_shift(0.9375, None), None);
+        let unknown = corrector(&speedometer_shift(0.9375, None), None, 1.0);
         assert!(!unknown.as_made_known && unknown.needed.is_none());
     }
 
     #[test]
+    fn a_fitted_corrector_ends_the_need_and_changes_no_ratio_that_is_asked_for() {
+        let without = corrector(&speedometer_shift(0.9375, Some(0.0)), Some(0.0), 1.0);
+        let with = corrector(&speedometer_shift(0.9375 * 1.2, Some(0.0)), Some(0.0), 1.2);
+        assert_eq!((without.needed, with.needed), (Some(true), Some(false)));
+        assert!((with.to_true - without.to_true).abs() < 1e-12 && (with.band_to - without.band_to).abs() < 1e-12);
+        assert!((with.readings[1].shown_now_kmh - 90.0).abs() < 1e-9);
+    }
+
+    #[test]
     fn production_allows_eight_where_type_approval_allows_four() {
-        let corrector = corrector(&speedometer_shift(1.0, None), None);
+        let corrector = corrector(&speedometer_shift(1.0, None), None, 1.0);
         let most: Vec<_> = corrector.readings.iter().map(|reading| reading.production_to_kmh).collect();
         assert_eq!(most, [52.0, 96.0, 140.0]);
     }

@@ -5,6 +5,7 @@
 
 use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
+use super::speedometer::corrector_of;
 use super::thrust::derive_thrust;
 use super::train::gear_train;
 use super::wear::{judge_wear, noted_elongation, wear_limits};
@@ -13,7 +14,7 @@ use super::{
     ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
     speedometer_source, turns_until_same_link,
 };
-use crate::bike::{Bike, Spec};
+use crate::bike::{Bike, Drive, Spec};
 use crate::bounds;
 use crate::error::Refused;
 use crate::finding::{Finding, Source, Weight};
@@ -59,7 +60,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
 
     let shift = sheet::speedometer(bike, spec).ok().flatten();
     if let Some(shift) = &shift {
-        quantities.extend(on_speedometer(shift, spec.drive.speedometer_over_percent));
+        quantities.extend(on_speedometer(shift, &spec.drive));
     }
     found.extend(findings::on_speedometer(&spec.drive, shift.as_ref()));
     quantities.extend(noted_wear(bike, spec));
@@ -190,8 +191,8 @@ fn on_chain(fit: &ChainFit, front_teeth: Option<u32>) -> Vec<Quantity> {
     quantities
 }
 
-fn on_speedometer(shift: &SpeedometerShift, over_percent: Option<f64>) -> [Quantity; 3] {
-    let corrector = corrector(shift, over_percent);
+fn on_speedometer(shift: &SpeedometerShift, drive: &Drive) -> [Quantity; 3] {
+    let corrector = corrector(shift, drive.speedometer_over_percent, corrector_of(drive));
     let needed = corrector.needed.map(|needed| {
         let (from, to) = (corrector.band_from, corrector.band_to);
         (!needed, format!("type approval is kept with a ratio of {from:.3} to {to:.3}; none fitted is 1"))

@@ -46,8 +46,8 @@ pub use speedometer::{
 pub use thrust::{
     Cruise, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy, PowerSource,
     Resistance, RoadLoad, RollingLaw, ThrustAsk, ThrustSheet, TopSpeed, air_density, air_resistance, cubic_law,
-    drop_to, power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust, thrust_sheet,
-    torque_of,
+    drop_to, peaks_agree, power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust,
+    thrust_sheet, torque_of,
 };
 pub use tight_spot::TightSpot;
 pub use train::{GearLine, GearTrain};

@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use super::corrector::corrector;
 use super::fit::{Axle, choose_links, fit_chain, teeth};
-use super::speedometer::Sender;
+use super::speedometer::{Sender, corrector_of};
 use super::train::gear_train;
 use super::wear::wear_limits;
 use super::{
@@ -75,7 +75,8 @@ pub fn gearing_sheet(bike: &Bike, ask: &GearingAsk) -> Result<GearingSheet, Refu
     let axle = Axle::of(&bike.fitted.drive)?;
     let chain = chain(bike, &asked, ask.chain_links, axle.as_ref())?;
     let speedometer = speedometer(bike, &asked)?;
-    let corrector = speedometer.as_ref().map(|shift| corrector(shift, drive.speedometer_over_percent));
+    let corrector =
+        speedometer.as_ref().map(|shift| corrector(shift, drive.speedometer_over_percent, corrector_of(drive)));
 
     let mut found = findings::on_gears(bike, &proposed, standard.is_some(), road_speed_kmh);
     found.extend(findings::on_tyre(&asked.rear_wheel, proposed.circumference_measured));

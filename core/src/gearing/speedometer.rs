@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use super::final_ratio;
-use crate::bike::{Spec, SpeedometerDrive};
+use crate::bike::{Drive, Spec, SpeedometerDrive};
 use crate::finding::{Source, Standing};
 use crate::tyres::rolling_pair;
 
@@ -82,6 +82,8 @@ pub(super) struct Sender {
     pub circumferences_mm: (f64, f64),
     /// Final drive ratio before and after, where it matters.
     pub ratios: Option<(f64, f64)>,
+    /// Ratio of the corrector before and after; none fitted is 1.
+    pub correctors: (f64, f64),
 }
 
 impl Sender {
@@ -97,15 +99,24 @@ impl Sender {
             SpeedometerDrive::Gearbox => Some((ratio_of(standard)?, ratio_of(fitted)?)),
             SpeedometerDrive::FrontWheel | SpeedometerDrive::RearWheel => None,
         };
-        Some(Self { circumferences_mm: (before.ok()?.circumference_mm, after.ok()?.circumference_mm), ratios })
+        Some(Self {
+            circumferences_mm: (before.ok()?.circumference_mm, after.ok()?.circumference_mm),
+            ratios,
+            correctors: (corrector_of(&standard.drive), corrector_of(&fitted.drive)),
+        })
     }
 
     /// New reading over the old one.
     pub fn factor(&self) -> f64 {
         let (before, after) = self.circumferences_mm;
         let (ratio_before, ratio_after) = self.ratios.unwrap_or((1.0, 1.0));
-        reading_factor(before, after, ratio_before, ratio_after)
+        reading_factor(before, after, ratio_before, ratio_after) * self.correctors.1 / self.correctors.0
     }
+}
+
+/// Ratio of the corrector that is fitted; 1 where there is none.
+pub(super) fn corrector_of(drive: &Drive) -> f64 {
+    drive.speedometer_corrector.filter(|ratio| *ratio > 0.0).unwrap_or(1.0)
 }
 
 fn ratio_of(spec: &Spec) -> Option<f64> {
@@ -145,7 +156,7 @@ pub fn speedometer_source() -> Source {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::{Drive, Wheel};
+    use crate::bike::Wheel;
 
     fn spec(front_teeth: u32, rear_teeth: u32, front_tyre: &str, rear_tyre: &str) -> Spec {
         let wheel = |tyre: &str| Wheel { tyre: Some(tyre.to_owned()), ..Wheel::default() };
@@ -184,6 +195,15 @@ mod tests {
         assert!((factor(SpeedometerDrive::Gearbox) - 0.9375).abs() < 1e-12);
         assert_eq!(factor(SpeedometerDrive::FrontWheel), 1.0);
         assert_eq!(factor(SpeedometerDrive::RearWheel), 1.0);
+    }
+
+    #[test]
+    fn a_corrector_multiplies_the_reading_whatever_drives_it() {
+        let (standard, mut fitted) = (spec(15, 45, "2.75-18", "3.00-18"), spec(16, 45, "2.75-18", "3.00-18"));
+        fitted.drive.speedometer_corrector = Some(16.0 / 15.0);
+        let factor = |drive| speedometer_factor(drive, &standard, &fitted).unwrap();
+        assert!((factor(SpeedometerDrive::Gearbox) - 1.0).abs() < 1e-12);
+        assert!((factor(SpeedometerDrive::FrontWheel) - 16.0 / 15.0).abs() < 1e-12);
     }
 
     #[test]

@@ -150,10 +150,14 @@ pub(super) fn wear_source() -> Source {
 pub(super) fn on_speedometer(drive: &Drive, sender: &Sender, shift: &SpeedometerShift) -> Vec<WorkLine> {
     let (before, after) = sender.circumferences_mm;
     let wheel = format!("{before:.1} / {after:.1}");
-    let factor = match sender.ratios {
+    let mut factor = match sender.ratios {
         Some((before, after)) => format!("({wheel}) × ({after:.4} / {before:.4})"),
         None => wheel,
     };
+    if sender.correctors != (1.0, 1.0) {
+        let (before, after) = sender.correctors;
+        factor = format!("{factor} × (corrector {after:.4} / {before:.4})");
+    }
     let over = drive.speedometer_over_percent;
     let as_made = over.map_or("exact as made, not measured".to_owned(), |over| format!("{over} % high as made"));
     vec![

@@ -160,3 +160,17 @@ pub(super) fn cubic(engine_rpm: f64, peak_power_kw: f64, peak_power_rpm: f64) ->
         figure("torque", gearing::torque_of(kw, engine_rpm), Unit::NewtonMetre),
     ])
 }
+
+pub(super) fn peaks(engine_rpm: f64, power: (f64, f64), torque: (f64, f64)) -> Given {
+    Bound { min: 100.0, ..bounds::ENGINE_SPEED }.check(engine_rpm)?;
+    bounds::PEAK_POWER.check(power.0)?;
+    Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }.check(power.1)?;
+    bounds::PEAK_TORQUE.check(torque.0)?;
+    bounds::PEAK_TORQUE_RPM.check(torque.1)?;
+    gearing::peaks_agree(power, torque)?;
+    let kw = gearing::power_between_peaks(engine_rpm, power, torque);
+    Ok(vec![
+        figure("power", kw, Unit::Kilowatt),
+        figure("torque", gearing::torque_of(kw, engine_rpm), Unit::NewtonMetre),
+    ])
+}

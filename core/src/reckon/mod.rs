@@ -4,6 +4,7 @@
 //! through it in every language.
 
 mod brakes;
+mod drive_sums;
 mod fasteners;
 mod fluids;
 mod gears;
@@ -305,6 +306,9 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
         }
         Sum::CubicPower { engine_rpm, peak_power_kw, peak_power_rpm } => {
             gears::cubic(*engine_rpm, *peak_power_kw, *peak_power_rpm)?
+        }
+        Sum::PeaksPower { engine_rpm, peak_power_kw, peak_power_rpm, peak_torque_nm, peak_torque_rpm } => {
+            gears::peaks(*engine_rpm, (*peak_power_kw, *peak_power_rpm), (*peak_torque_nm, *peak_torque_rpm))?
         }
     };
     Ok(Figures { figures })

@@ -1,7 +1,11 @@
-//! The sums that can be asked for: one formula each, with its inputs.
+//! The sums that can be asked for: one formula each, with its inputs. Those of chain, sprockets and thrust are added from
+//! `drive_sums`, so that neither file grows past reading.
 
 use layshaft_wire::wire;
 
+use super::drive_sums::with_drive_sums;
+
+with_drive_sums! {
 /// A sum to work out.
 #[wire]
 pub enum Sum {
@@ -419,147 +423,5 @@ pub enum Sum {
         /// Can, millilitres.
         can_ml: f64,
     },
-    /// Final drive ratio that gives a road speed at an engine speed.
-    WantedRatio {
-        /// Engine speed, revolutions a minute.
-        engine_rpm: f64,
-        /// Road speed, km/h.
-        road_speed_kmh: f64,
-        /// Primary reduction.
-        primary_ratio: f64,
-        /// Gear ratio.
-        gear_ratio: f64,
-        /// Rolling circumference, millimetres.
-        circumference_mm: f64,
-    },
-    /// How often the same tooth meets the same link.
-    Hunting {
-        /// Teeth.
-        teeth: u32,
-        /// Links.
-        chain_links: u32,
-    },
-    /// Dimensions of a chain size.
-    ChainDimensions {
-        /// Size as written on the chain.
-        chain_size: String,
-    },
-    /// Whether a chain runs on a sprocket: refused where it does not.
-    ChainOnSprocket {
-        /// Size of the chain.
-        chain_size: String,
-        /// Size that the sprocket is cut for.
-        sprocket_size: String,
-    },
-    /// Elongation of a chain from a measured length.
-    ChainElongation {
-        /// Length, millimetres.
-        measured_mm: f64,
-        /// Pitches that it goes over.
-        pitches: u32,
-        /// Pitch, millimetres.
-        pitch_mm: f64,
-    },
-    /// Length of a worn chain over some pitches.
-    WornLength {
-        /// Pitches.
-        pitches: u32,
-        /// Pitch, millimetres.
-        pitch_mm: f64,
-        /// Elongation, per cent.
-        elongation_percent: f64,
-    },
-    /// Centre distance that a worn chain gives.
-    WornCentreDistance {
-        /// Teeth of the gearbox sprocket.
-        front_teeth: u32,
-        /// Teeth of the wheel sprocket.
-        rear_teeth: u32,
-        /// Links.
-        chain_links: u32,
-        /// Pitch, millimetres.
-        pitch_mm: f64,
-        /// Elongation, per cent.
-        elongation_percent: f64,
-    },
-    /// Ratio of a speedometer corrector.
-    CorrectorRatio {
-        /// Reading over true speed.
-        reading_factor: f64,
-    },
-    /// Engine speed after changing gear at the same road speed.
-    GearDrop {
-        /// Engine speed, revolutions a minute.
-        engine_rpm: f64,
-        /// Ratio of the gear.
-        gear_ratio: f64,
-        /// Ratio of the next one.
-        next_gear_ratio: f64,
-    },
-    /// Density of the air on the standard day at a height.
-    StandardAir {
-        /// Height above the sea, metres.
-        altitude_metres: f64,
-    },
-    /// Rolling coefficient of a motorcycle tyre by pressure and speed.
-    RollingCoefficient {
-        /// Tyre pressure, bar.
-        tyre_bar: f64,
-        /// Road speed, km/h, up to 165.
-        road_speed_kmh: f64,
-    },
-    /// What holds a machine back at a speed.
-    RoadLoad {
-        /// Road speed, km/h.
-        road_speed_kmh: f64,
-        /// Machine and rider, kilograms.
-        mass_kg: f64,
-        /// Rolling coefficient.
-        rolling_coefficient: f64,
-        /// Drag area, square metres.
-        drag_area_m2: f64,
-        /// Density of the air, kilograms in a cubic metre.
-        air_density: f64,
-        /// Grade, per cent.
-        grade_percent: f64,
-        /// Head wind, km/h.
-        head_wind_kmh: f64,
-    },
-    /// Speed at which resistance takes all of a power at the wheel.
-    PowerSpeed {
-        /// Power at the wheel, kilowatts.
-        wheel_kw: f64,
-        /// Machine and rider, kilograms.
-        mass_kg: f64,
-        /// Rolling coefficient.
-        rolling_coefficient: f64,
-        /// Drag area, square metres.
-        drag_area_m2: f64,
-        /// Density of the air, kilograms in a cubic metre.
-        air_density: f64,
-        /// Grade, per cent.
-        grade_percent: f64,
-        /// Head wind, km/h.
-        head_wind_kmh: f64,
-    },
-    /// Thrust at the tyre.
-    Thrust {
-        /// Torque at the crankshaft, newton metres.
-        crank_nm: f64,
-        /// Overall ratio.
-        overall_ratio: f64,
-        /// Share of the power that reaches the wheel.
-        drive_efficiency: f64,
-        /// Radius of the wheel, millimetres.
-        wheel_radius_mm: f64,
-    },
-    /// Power of a spark-ignition engine from its peak power, by the cubic law.
-    CubicPower {
-        /// Engine speed, revolutions a minute.
-        engine_rpm: f64,
-        /// Peak power, kilowatts.
-        peak_power_kw: f64,
-        /// Engine speed of peak power, revolutions a minute.
-        peak_power_rpm: f64,
-    },
+}
 }

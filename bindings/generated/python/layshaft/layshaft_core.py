@@ -5778,8 +5778,9 @@ class Corrector:
     """
     What a corrector must do. A ratio here is cable turns out for one turn in: above 1 it makes the speedometer read more.
 """
-    def __init__(self, *, reading_factor:float, as_made_known:bool, needed:typing.Optional[bool] = None, to_true:float, to_as_made:float, band_from:float, band_to:float, driving_teeth:int, driven_teeth:int, readings:typing.List[CorrectedReading] = _DEFAULT, note:str):
+    def __init__(self, *, reading_factor:float, present_ratio:float, as_made_known:bool, needed:typing.Optional[bool] = None, to_true:float, to_as_made:float, band_from:float, band_to:float, driving_teeth:int, driven_teeth:int, readings:typing.List[CorrectedReading] = _DEFAULT, note:str):
         self.reading_factor = reading_factor
+        self.present_ratio = present_ratio
         self.as_made_known = as_made_known
         self.needed = needed
         self.to_true = to_true
@@ -5798,9 +5799,11 @@ class Corrector:
 
     
     def __str__(self):
-        return "Corrector(reading_factor={}, as_made_known={}, needed={}, to_true={}, to_as_made={}, band_from={}, band_to={}, driving_teeth={}, driven_teeth={}, readings={}, note={})".format(self.reading_factor, self.as_made_known, self.needed, self.to_true, self.to_as_made, self.band_from, self.band_to, self.driving_teeth, self.driven_teeth, self.readings, self.note)
+        return "Corrector(reading_factor={}, present_ratio={}, as_made_known={}, needed={}, to_true={}, to_as_made={}, band_from={}, band_to={}, driving_teeth={}, driven_teeth={}, readings={}, note={})".format(self.reading_factor, self.present_ratio, self.as_made_known, self.needed, self.to_true, self.to_as_made, self.band_from, self.band_to, self.driving_teeth, self.driven_teeth, self.readings, self.note)
     def __eq__(self, other):
         if self.reading_factor != other.reading_factor:
+            return False
+        if self.present_ratio != other.present_ratio:
             return False
         if self.as_made_known != other.as_made_known:
             return False
@@ -5829,6 +5832,7 @@ class _UniffiFfiConverterTypeCorrector(_UniffiConverterRustBuffer):
     def read(buf):
         return Corrector(
             reading_factor=_UniffiFfiConverterFloat64.read(buf),
+            present_ratio=_UniffiFfiConverterFloat64.read(buf),
             as_made_known=_UniffiFfiConverterBoolean.read(buf),
             needed=_UniffiFfiConverterOptionalBoolean.read(buf),
             to_true=_UniffiFfiConverterFloat64.read(buf),
@@ -5844,6 +5848,7 @@ class _UniffiFfiConverterTypeCorrector(_UniffiConverterRustBuffer):
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterFloat64.check_lower(value.reading_factor)
+        _UniffiFfiConverterFloat64.check_lower(value.present_ratio)
         _UniffiFfiConverterBoolean.check_lower(value.as_made_known)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.needed)
         _UniffiFfiConverterFloat64.check_lower(value.to_true)
@@ -5858,6 +5863,7 @@ class _UniffiFfiConverterTypeCorrector(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
+        _UniffiFfiConverterFloat64.write(value.present_ratio, buf)
         _UniffiFfiConverterBoolean.write(value.as_made_known, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.needed, buf)
         _UniffiFfiConverterFloat64.write(value.to_true, buf)
@@ -7078,7 +7084,7 @@ class Drive:
     """
     The drive train from crankshaft to wheel.
 """
-    def __init__(self, *, primary_ratio:typing.Optional[float] = None, gear_ratios:typing.List[float] = _DEFAULT, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, chain_size:typing.Optional[ChainSize] = None, chain_links:typing.Optional[int] = None, centre_distance_mm:typing.Optional[float] = None, adjuster_from_mm:typing.Optional[float] = None, adjuster_to_mm:typing.Optional[float] = None, speedometer:typing.Optional[SpeedometerDrive] = None, speedometer_over_percent:typing.Optional[float] = None, rev_limit_rpm:typing.Optional[float] = None, front_teeth_min:typing.Optional[int] = None, front_teeth_max:typing.Optional[int] = None, rear_teeth_min:typing.Optional[int] = None, rear_teeth_max:typing.Optional[int] = None, front_sprocket_size:typing.Optional[ChainSize] = None, rear_sprocket_size:typing.Optional[ChainSize] = None, chain_kind:typing.Optional[ChainKind] = None, chain_joint:typing.Optional[ChainJoint] = None, chain_wear_limit_percent:typing.Optional[float] = None, chain_slack_from_mm:typing.Optional[float] = None, chain_slack_to_mm:typing.Optional[float] = None, power_curve:typing.List[PowerPoint] = _DEFAULT, drag_area_m2:typing.Optional[float] = None, drive_efficiency:typing.Optional[float] = None):
+    def __init__(self, *, primary_ratio:typing.Optional[float] = None, gear_ratios:typing.List[float] = _DEFAULT, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, chain_size:typing.Optional[ChainSize] = None, chain_links:typing.Optional[int] = None, centre_distance_mm:typing.Optional[float] = None, adjuster_from_mm:typing.Optional[float] = None, adjuster_to_mm:typing.Optional[float] = None, speedometer:typing.Optional[SpeedometerDrive] = None, speedometer_over_percent:typing.Optional[float] = None, speedometer_corrector:typing.Optional[float] = None, rev_limit_rpm:typing.Optional[float] = None, front_teeth_min:typing.Optional[int] = None, front_teeth_max:typing.Optional[int] = None, rear_teeth_min:typing.Optional[int] = None, rear_teeth_max:typing.Optional[int] = None, front_sprocket_size:typing.Optional[ChainSize] = None, rear_sprocket_size:typing.Optional[ChainSize] = None, chain_kind:typing.Optional[ChainKind] = None, chain_joint:typing.Optional[ChainJoint] = None, chain_wear_limit_percent:typing.Optional[float] = None, chain_slack_from_mm:typing.Optional[float] = None, chain_slack_to_mm:typing.Optional[float] = None, power_curve:typing.List[PowerPoint] = _DEFAULT, drag_area_m2:typing.Optional[float] = None, drive_efficiency:typing.Optional[float] = None):
         self.primary_ratio = primary_ratio
         if gear_ratios is _DEFAULT:
             self.gear_ratios = []
@@ -7093,6 +7099,7 @@ class Drive:
         self.adjuster_to_mm = adjuster_to_mm
         self.speedometer = speedometer
         self.speedometer_over_percent = speedometer_over_percent
+        self.speedometer_corrector = speedometer_corrector
         self.rev_limit_rpm = rev_limit_rpm
         self.front_teeth_min = front_teeth_min
         self.front_teeth_max = front_teeth_max
@@ -7116,7 +7123,7 @@ class Drive:
 
     
     def __str__(self):
-        return "Drive(primary_ratio={}, gear_ratios={}, front_teeth={}, rear_teeth={}, chain_size={}, chain_links={}, centre_distance_mm={}, adjuster_from_mm={}, adjuster_to_mm={}, speedometer={}, speedometer_over_percent={}, rev_limit_rpm={}, front_teeth_min={}, front_teeth_max={}, rear_teeth_min={}, rear_teeth_max={}, front_sprocket_size={}, rear_sprocket_size={}, chain_kind={}, chain_joint={}, chain_wear_limit_percent={}, chain_slack_from_mm={}, chain_slack_to_mm={}, power_curve={}, drag_area_m2={}, drive_efficiency={})".format(self.primary_ratio, self.gear_ratios, self.front_teeth, self.rear_teeth, self.chain_size, self.chain_links, self.centre_distance_mm, self.adjuster_from_mm, self.adjuster_to_mm, self.speedometer, self.speedometer_over_percent, self.rev_limit_rpm, self.front_teeth_min, self.front_teeth_max, self.rear_teeth_min, self.rear_teeth_max, self.front_sprocket_size, self.rear_sprocket_size, self.chain_kind, self.chain_joint, self.chain_wear_limit_percent, self.chain_slack_from_mm, self.chain_slack_to_mm, self.power_curve, self.drag_area_m2, self.drive_efficiency)
+        return "Drive(primary_ratio={}, gear_ratios={}, front_teeth={}, rear_teeth={}, chain_size={}, chain_links={}, centre_distance_mm={}, adjuster_from_mm={}, adjuster_to_mm={}, speedometer={}, speedometer_over_percent={}, speedometer_corrector={}, rev_limit_rpm={}, front_teeth_min={}, front_teeth_max={}, rear_teeth_min={}, rear_teeth_max={}, front_sprocket_size={}, rear_sprocket_size={}, chain_kind={}, chain_joint={}, chain_wear_limit_percent={}, chain_slack_from_mm={}, chain_slack_to_mm={}, power_curve={}, drag_area_m2={}, drive_efficiency={})".format(self.primary_ratio, self.gear_ratios, self.front_teeth, self.rear_teeth, self.chain_size, self.chain_links, self.centre_distance_mm, self.adjuster_from_mm, self.adjuster_to_mm, self.speedometer, self.speedometer_over_percent, self.speedometer_corrector, self.rev_limit_rpm, self.front_teeth_min, self.front_teeth_max, self.rear_teeth_min, self.rear_teeth_max, self.front_sprocket_size, self.rear_sprocket_size, self.chain_kind, self.chain_joint, self.chain_wear_limit_percent, self.chain_slack_from_mm, self.chain_slack_to_mm, self.power_curve, self.drag_area_m2, self.drive_efficiency)
     def __eq__(self, other):
         if self.primary_ratio != other.primary_ratio:
             return False
@@ -7139,6 +7146,8 @@ class Drive:
         if self.speedometer != other.speedometer:
             return False
         if self.speedometer_over_percent != other.speedometer_over_percent:
+            return False
+        if self.speedometer_corrector != other.speedometer_corrector:
             return False
         if self.rev_limit_rpm != other.rev_limit_rpm:
             return False
@@ -7187,6 +7196,7 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
             adjuster_to_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
             speedometer=_UniffiFfiConverterOptionalTypeSpeedometerDrive.read(buf),
             speedometer_over_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            speedometer_corrector=_UniffiFfiConverterOptionalFloat64.read(buf),
             rev_limit_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
             front_teeth_min=_UniffiFfiConverterOptionalUInt32.read(buf),
             front_teeth_max=_UniffiFfiConverterOptionalUInt32.read(buf),
@@ -7217,6 +7227,7 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.check_lower(value.adjuster_to_mm)
         _UniffiFfiConverterOptionalTypeSpeedometerDrive.check_lower(value.speedometer)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.speedometer_over_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.speedometer_corrector)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.rev_limit_rpm)
         _UniffiFfiConverterOptionalUInt32.check_lower(value.front_teeth_min)
         _UniffiFfiConverterOptionalUInt32.check_lower(value.front_teeth_max)
@@ -7246,6 +7257,7 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.adjuster_to_mm, buf)
         _UniffiFfiConverterOptionalTypeSpeedometerDrive.write(value.speedometer, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.speedometer_over_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.speedometer_corrector, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.rev_limit_rpm, buf)
         _UniffiFfiConverterOptionalUInt32.write(value.front_teeth_min, buf)
         _UniffiFfiConverterOptionalUInt32.write(value.front_teeth_max, buf)
@@ -23748,6 +23760,68 @@ class Sum:
                 return False
             return True
 
+    @dataclass
+    class PEAKS_POWER:
+        """
+        Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
+"""
+        
+        def __init__(self, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float, peak_torque_nm:float, peak_torque_rpm:float):
+            self.engine_rpm = engine_rpm
+            
+            """
+        Engine speed, revolutions a minute.
+"""
+        
+            self.peak_power_kw = peak_power_kw
+            
+            """
+        Peak power, kilowatts.
+"""
+        
+            self.peak_power_rpm = peak_power_rpm
+            
+            """
+        Engine speed of peak power, revolutions a minute.
+"""
+        
+            self.peak_torque_nm = peak_torque_nm
+            
+            """
+        Peak torque, newton metres.
+"""
+        
+            self.peak_torque_rpm = peak_torque_rpm
+            
+            """
+        Engine speed of peak torque, revolutions a minute.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.PEAKS_POWER(engine_rpm={}, peak_power_kw={}, peak_power_rpm={}, peak_torque_nm={}, peak_torque_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm, self.peak_torque_nm, self.peak_torque_rpm)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_PEAKS_POWER():
+                return False
+            if self.engine_rpm != other.engine_rpm:
+                return False
+            if self.peak_power_kw != other.peak_power_kw:
+                return False
+            if self.peak_power_rpm != other.peak_power_rpm:
+                return False
+            if self.peak_torque_nm != other.peak_torque_nm:
+                return False
+            if self.peak_torque_rpm != other.peak_torque_rpm:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -23980,6 +24054,10 @@ class Sum:
         return isinstance(self, Sum.CUBIC_POWER)
     def is_cubic_power(self) -> bool:
         return isinstance(self, Sum.CUBIC_POWER)
+    def is_PEAKS_POWER(self) -> bool:
+        return isinstance(self, Sum.PEAKS_POWER)
+    def is_peaks_power(self) -> bool:
+        return isinstance(self, Sum.PEAKS_POWER)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -24042,6 +24120,7 @@ Sum.ROAD_LOAD = type("Sum.ROAD_LOAD", (Sum.ROAD_LOAD, Sum,), {})  # type: ignore
 Sum.POWER_SPEED = type("Sum.POWER_SPEED", (Sum.POWER_SPEED, Sum,), {})  # type: ignore
 Sum.THRUST = type("Sum.THRUST", (Sum.THRUST, Sum,), {})  # type: ignore
 Sum.CUBIC_POWER = type("Sum.CUBIC_POWER", (Sum.CUBIC_POWER, Sum,), {})  # type: ignore
+Sum.PEAKS_POWER = type("Sum.PEAKS_POWER", (Sum.PEAKS_POWER, Sum,), {})  # type: ignore
 
 
 
@@ -24414,6 +24493,14 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
+        if variant == 58:
+            return Sum.PEAKS_POWER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -24724,6 +24811,13 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
             _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
             _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+            return
+        if value.is_PEAKS_POWER():
+            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_torque_nm)
+            _UniffiFfiConverterFloat64.check_lower(value.peak_torque_rpm)
             return
         raise ValueError(value)
 
@@ -25036,6 +25130,13 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+        if value.is_PEAKS_POWER():
+            buf.write_i32(58)
+            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
+            _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
 
 
 

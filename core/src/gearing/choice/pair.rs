@@ -169,6 +169,7 @@ impl Ground<'_> {
             rear_teeth: Some(rear),
             speedometer: fitted.drive.speedometer,
             speedometer_over_percent: fitted.drive.speedometer_over_percent,
+            speedometer_corrector: fitted.drive.speedometer_corrector,
             ..Drive::default()
         };
         let spec = Spec {

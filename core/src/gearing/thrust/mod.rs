@@ -22,7 +22,7 @@ pub use curves::{CurvePoint, GearCurve};
 pub(super) use derived::derive_thrust;
 pub use gears::{Cruise, GearDrop, GearingMatch, GearingVerdict, drop_to};
 pub use ground::ThrustAsk;
-pub use power::{cubic_law, power_between_peaks, torque_of};
+pub use power::{cubic_law, peaks_agree, power_between_peaks, torque_of};
 pub use road_load::{
     FORMULA_TOP_KMH, Resistance, RoadLoad, RollingLaw, air_resistance, rolling_coefficient, slope_force, thrust,
 };

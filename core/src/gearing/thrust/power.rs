@@ -173,8 +173,14 @@ fn between_points(points: &[PowerPoint], rpm: f64) -> f64 {
     pair.map_or(0.0, |(low, high)| low.kw + (high.kw - low.kw) * (rpm - low.rpm) / (high.rpm - low.rpm))
 }
 
-/// Refuses peaks that no engine can have together.
-fn peaks_agree((kw, rpm): (f64, f64), (nm, at): (f64, f64)) -> Result<(), Refused> {
+/// Refuses peaks that no engine can have together: power (kW) and torque (N m), each with its engine speed.
+///
+/// ```
+/// use layshaft_core::gearing::peaks_agree;
+/// assert!(peaks_agree((11.8, 8500.0), (13.9, 7000.0)).is_ok());
+/// assert!(peaks_agree((11.8, 8500.0), (20.0, 7000.0)).is_err());
+/// ```
+pub fn peaks_agree((kw, rpm): (f64, f64), (nm, at): (f64, f64)) -> Result<(), Refused> {
     let conflict = |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason });
     if at >= rpm {
         return conflict(

@@ -139,3 +139,27 @@ impl RoadLoad {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_printed_second_branch_does_not_join_the_first_which_is_why_it_is_left_out() {
+        let second = 0.018 / 2.25 + 2.91e-6 * FORMULA_TOP_KMH * FORMULA_TOP_KMH / 2.25;
+        assert!((second - 0.0432).abs() < 5e-5);
+        assert!(second / rolling_coefficient(2.25, FORMULA_TOP_KMH) > 1.2);
+    }
+
+    #[test]
+    fn a_tail_wind_faster_than_the_machine_pushes() {
+        assert!(air_resistance(1.225, 0.6, 36.0, -54.0) < 0.0);
+        assert_eq!(air_resistance(1.225, 0.6, 36.0, -36.0), 0.0);
+    }
+
+    #[test]
+    fn a_slope_splits_the_weight_by_pythagoras() {
+        let (along, across) = slope_force(250.0, 6.0);
+        assert!((along.hypot(across) - 250.0 * GRAVITY).abs() < 1e-9 && (along / across - 0.06).abs() < 1e-12);
+    }
+}

@@ -38,6 +38,27 @@ fn thrust_meets_resistance_at_the_top_speed() {
 }
 
 #[test]
+fn top_speeds_agree_with_scipy() {
+    // The same curve by `CubicHermiteSpline`, the speeds by `brentq`, the density by the library `fluids`; run apart.
+    let kmh = |ask: &ThrustAsk| sheet(ask).gears.iter().map(|line| line.top.as_ref().unwrap().kmh).collect::<Vec<_>>();
+    let near = |found: Vec<f64>, wanted: [f64; 5]| {
+        for (found, wanted) in found.into_iter().zip(wanted) {
+            assert!((found - wanted).abs() < 1e-6, "{found} {wanted}");
+        }
+    };
+    near(kmh(&ThrustAsk::default()), [43.273181, 69.583878, 94.872081, 115.173727, 112.736170]);
+    let tall = ThrustAsk { front_teeth: Some(16), rear_teeth: Some(38), ..ThrustAsk::default() };
+    near(kmh(&tall), [49.802117, 80.082498, 109.186114, 114.883866, 103.462768]);
+    let hill = sheet(&ThrustAsk { grade_percent: Some(3.0), ..ThrustAsk::default() });
+    assert!((hill.gears[3].top.as_ref().unwrap().kmh - 108.476853).abs() < 1e-6);
+    let wind = sheet(&ThrustAsk { head_wind_kmh: Some(20.0), ..ThrustAsk::default() });
+    assert!((wind.gears[4].top.as_ref().unwrap().kmh - 92.443049).abs() < 1e-6);
+    let matched = sheet(&ThrustAsk::default()).gearing.unwrap();
+    assert!((matched.best_kmh.unwrap() - 116.336642).abs() < 1e-6);
+    assert!((matched.best_final_ratio.unwrap() - 3.023905).abs() < 1e-6);
+}
+
+#[test]
 fn taller_sprockets_leave_top_gear_short_of_peak_power() {
     let sheet = sheet(&ThrustAsk { front_teeth: Some(16), rear_teeth: Some(38), ..ThrustAsk::default() });
     assert_eq!(sheet.gearing.as_ref().unwrap().verdict, GearingVerdict::TooTall);

@@ -3089,12 +3089,17 @@ data class Corrector (
     var `readingFactor`: kotlin.Double
     , 
     /**
+     * Ratio of the corrector that is fitted; 1 where there is none.
+     */
+    var `presentRatio`: kotlin.Double
+    , 
+    /**
      * Whether the error as made is known; else it is taken as none, and nothing here is sure.
      */
     var `asMadeKnown`: kotlin.Boolean
     , 
     /**
-     * Whether one is needed for the band; unknown where the error as made is.
+     * Whether another one than the present is needed for the band; unknown where the error as made is.
      */
     var `needed`: kotlin.Boolean? = null 
     , 
@@ -3154,6 +3159,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
     override fun read(buf: ByteBuffer): Corrector {
         return Corrector(
             FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterOptionalBoolean.read(buf),
             FfiConverterDouble.read(buf),
@@ -3169,6 +3175,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
 
     override fun allocationSize(value: Corrector) = (
             FfiConverterDouble.allocationSize(value.`readingFactor`) +
+            FfiConverterDouble.allocationSize(value.`presentRatio`) +
             FfiConverterBoolean.allocationSize(value.`asMadeKnown`) +
             FfiConverterOptionalBoolean.allocationSize(value.`needed`) +
             FfiConverterDouble.allocationSize(value.`toTrue`) +
@@ -3183,6 +3190,7 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
 
     override fun write(value: Corrector, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`readingFactor`, buf)
+            FfiConverterDouble.write(value.`presentRatio`, buf)
             FfiConverterBoolean.write(value.`asMadeKnown`, buf)
             FfiConverterOptionalBoolean.write(value.`needed`, buf)
             FfiConverterDouble.write(value.`toTrue`, buf)
@@ -4008,6 +4016,11 @@ data class Drive (
     var `speedometerOverPercent`: kotlin.Double? = null 
     , 
     /**
+     * Ratio of the corrector in the speedometer drive, turns out for one turn in; none fitted is 1.
+     */
+    var `speedometerCorrector`: kotlin.Double? = null 
+    , 
+    /**
      * Engine speed limit, revolutions a minute.
      */
     var `revLimitRpm`: kotlin.Double? = null 
@@ -4109,6 +4122,7 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalTypeSpeedometerDrive.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalUInt.read(buf),
@@ -4138,6 +4152,7 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalDouble.allocationSize(value.`adjusterToMm`) +
             FfiConverterOptionalTypeSpeedometerDrive.allocationSize(value.`speedometer`) +
             FfiConverterOptionalDouble.allocationSize(value.`speedometerOverPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`speedometerCorrector`) +
             FfiConverterOptionalDouble.allocationSize(value.`revLimitRpm`) +
             FfiConverterOptionalUInt.allocationSize(value.`frontTeethMin`) +
             FfiConverterOptionalUInt.allocationSize(value.`frontTeethMax`) +
@@ -4167,6 +4182,7 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterOptionalDouble.write(value.`adjusterToMm`, buf)
             FfiConverterOptionalTypeSpeedometerDrive.write(value.`speedometer`, buf)
             FfiConverterOptionalDouble.write(value.`speedometerOverPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`speedometerCorrector`, buf)
             FfiConverterOptionalDouble.write(value.`revLimitRpm`, buf)
             FfiConverterOptionalUInt.write(value.`frontTeethMin`, buf)
             FfiConverterOptionalUInt.write(value.`frontTeethMax`, buf)
@@ -19010,6 +19026,37 @@ sealed class Sum {
         companion object
     }
     
+    /**
+     * Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
+     */
+    data class PeaksPower(
+        /**
+         * Engine speed, revolutions a minute.
+         */
+        val `engineRpm`: kotlin.Double, 
+        /**
+         * Peak power, kilowatts.
+         */
+        val `peakPowerKw`: kotlin.Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */
+        val `peakPowerRpm`: kotlin.Double, 
+        /**
+         * Peak torque, newton metres.
+         */
+        val `peakTorqueNm`: kotlin.Double, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */
+        val `peakTorqueRpm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -19329,6 +19376,13 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 )
             57 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            58 -> Sum.PeaksPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -19873,6 +19927,17 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
             )
         }
+        is Sum.PeaksPower -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`engineRpm`)
+                + FfiConverterDouble.allocationSize(value.`peakPowerKw`)
+                + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
+                + FfiConverterDouble.allocationSize(value.`peakTorqueNm`)
+                + FfiConverterDouble.allocationSize(value.`peakTorqueRpm`)
+            )
+        }
     }
 
     override fun write(value: Sum, buf: ByteBuffer) {
@@ -20296,6 +20361,15 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+                Unit
+            }
+            is Sum.PeaksPower -> {
+                buf.putInt(58)
+                FfiConverterDouble.write(value.`engineRpm`, buf)
+                FfiConverterDouble.write(value.`peakPowerKw`, buf)
+                FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+                FfiConverterDouble.write(value.`peakTorqueNm`, buf)
+                FfiConverterDouble.write(value.`peakTorqueRpm`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
