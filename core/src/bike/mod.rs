@@ -4,6 +4,7 @@
 
 mod assemble;
 mod identity;
+mod indication;
 mod job;
 mod part;
 mod photo;
@@ -12,6 +13,7 @@ mod spec;
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
 pub use identity::{Identity, Place};
+pub use indication::{FlasherKind, Indication, PilotFitting};
 pub use job::{Job, JobState, Stage, Step, Wait};
 pub use part::{Part, PartState};
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};

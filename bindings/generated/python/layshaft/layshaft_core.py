@@ -1311,162 +1311,172 @@ class UnitOfMeasure(enum.Enum):
     Amperes.
 """
     
-    AMPERE_HOUR = 16
+    MILLIAMPERE = 16
+    """
+    Milliamperes.
+"""
+    
+    LUMEN = 17
+    """
+    Lumens.
+"""
+    
+    AMPERE_HOUR = 18
     """
     Ampere-hours.
 """
     
-    OHM = 17
+    OHM = 19
     """
     Ohms.
 """
     
-    MINUTE = 18
+    MINUTE = 20
     """
     Minutes of time.
 """
     
-    HOUR = 19
+    HOUR = 21
     """
     Hours.
 """
     
-    DAY = 20
+    DAY = 22
     """
     Days.
 """
     
-    CELSIUS = 21
+    CELSIUS = 23
     """
     Degrees Celsius.
 """
     
-    FAHRENHEIT = 22
+    FAHRENHEIT = 24
     """
     Degrees Fahrenheit.
 """
     
-    KELVIN = 23
+    KELVIN = 25
     """
     Kelvin, as a difference.
 """
     
-    RELATIVE_HUMIDITY = 24
+    RELATIVE_HUMIDITY = 26
     """
     Relative humidity.
 """
     
-    NEWTON = 25
+    NEWTON = 27
     """
     Newtons.
 """
     
-    NEWTON_METRE = 26
+    NEWTON_METRE = 28
     """
     Newton metres.
 """
     
-    POUND_FOOT = 27
+    POUND_FOOT = 29
     """
     Pound-force feet.
 """
     
-    BAR = 28
+    BAR = 30
     """
     Bar.
 """
     
-    PSI = 29
+    PSI = 31
     """
     Pounds-force per square inch.
 """
     
-    KILOGRAM = 30
+    KILOGRAM = 32
     """
     Kilograms.
 """
     
-    POUND = 31
+    POUND = 33
     """
     Pounds.
 """
     
-    LITRE = 32
+    LITRE = 34
     """
     Litres.
 """
     
-    MILLILITRE = 33
+    MILLILITRE = 35
     """
     Millilitres.
 """
     
-    FLUID_OUNCE = 34
+    FLUID_OUNCE = 36
     """
     US fluid ounces.
 """
     
-    FLASHES_MINUTE = 35
+    FLASHES_MINUTE = 37
     """
     Flashes a minute.
 """
     
-    METRE_SECOND_SQUARED = 36
+    METRE_SECOND_SQUARED = 38
     """
     Metres per second squared.
 """
     
-    YEAR = 37
+    YEAR = 39
     """
     A calendar year.
 """
     
-    SECOND = 38
+    SECOND = 40
     """
     Seconds of time.
 """
     
-    DEGREE = 39
+    DEGREE = 41
     """
     Degrees of an angle.
 """
     
-    SQUARE_MILLIMETRE = 40
+    SQUARE_MILLIMETRE = 42
     """
     Square millimetres.
 """
     
-    MEGAPASCAL = 41
+    MEGAPASCAL = 43
     """
     Megapascals (newtons per square millimetre).
 """
     
-    TURNS_INCH = 42
+    TURNS_INCH = 44
     """
     Turns of a thread in an inch.
 """
     
-    MICROMETRE = 43
+    MICROMETRE = 45
     """
     Micrometres.
 """
     
-    GRAM = 44
+    GRAM = 46
     """
     Grams.
 """
     
-    SQUARE_METRE = 45
+    SQUARE_METRE = 47
     """
     Square metres.
 """
     
-    SQUARE_METRE_LITRE = 46
+    SQUARE_METRE_LITRE = 48
     """
     Square metres that a litre covers.
 """
     
-    GRAM_MILLILITRE = 47
+    GRAM_MILLILITRE = 49
     """
     Grams a millilitre.
 """
@@ -1510,68 +1520,72 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
         if variant == 16:
             return UnitOfMeasure.AMPERE
         if variant == 17:
-            return UnitOfMeasure.AMPERE_HOUR
+            return UnitOfMeasure.MILLIAMPERE
         if variant == 18:
-            return UnitOfMeasure.OHM
+            return UnitOfMeasure.LUMEN
         if variant == 19:
-            return UnitOfMeasure.MINUTE
+            return UnitOfMeasure.AMPERE_HOUR
         if variant == 20:
-            return UnitOfMeasure.HOUR
+            return UnitOfMeasure.OHM
         if variant == 21:
-            return UnitOfMeasure.DAY
+            return UnitOfMeasure.MINUTE
         if variant == 22:
-            return UnitOfMeasure.CELSIUS
+            return UnitOfMeasure.HOUR
         if variant == 23:
-            return UnitOfMeasure.FAHRENHEIT
+            return UnitOfMeasure.DAY
         if variant == 24:
-            return UnitOfMeasure.KELVIN
+            return UnitOfMeasure.CELSIUS
         if variant == 25:
-            return UnitOfMeasure.RELATIVE_HUMIDITY
+            return UnitOfMeasure.FAHRENHEIT
         if variant == 26:
-            return UnitOfMeasure.NEWTON
+            return UnitOfMeasure.KELVIN
         if variant == 27:
-            return UnitOfMeasure.NEWTON_METRE
+            return UnitOfMeasure.RELATIVE_HUMIDITY
         if variant == 28:
-            return UnitOfMeasure.POUND_FOOT
+            return UnitOfMeasure.NEWTON
         if variant == 29:
-            return UnitOfMeasure.BAR
+            return UnitOfMeasure.NEWTON_METRE
         if variant == 30:
-            return UnitOfMeasure.PSI
+            return UnitOfMeasure.POUND_FOOT
         if variant == 31:
-            return UnitOfMeasure.KILOGRAM
+            return UnitOfMeasure.BAR
         if variant == 32:
-            return UnitOfMeasure.POUND
+            return UnitOfMeasure.PSI
         if variant == 33:
-            return UnitOfMeasure.LITRE
+            return UnitOfMeasure.KILOGRAM
         if variant == 34:
-            return UnitOfMeasure.MILLILITRE
+            return UnitOfMeasure.POUND
         if variant == 35:
-            return UnitOfMeasure.FLUID_OUNCE
+            return UnitOfMeasure.LITRE
         if variant == 36:
-            return UnitOfMeasure.FLASHES_MINUTE
+            return UnitOfMeasure.MILLILITRE
         if variant == 37:
-            return UnitOfMeasure.METRE_SECOND_SQUARED
+            return UnitOfMeasure.FLUID_OUNCE
         if variant == 38:
-            return UnitOfMeasure.YEAR
+            return UnitOfMeasure.FLASHES_MINUTE
         if variant == 39:
-            return UnitOfMeasure.SECOND
+            return UnitOfMeasure.METRE_SECOND_SQUARED
         if variant == 40:
-            return UnitOfMeasure.DEGREE
+            return UnitOfMeasure.YEAR
         if variant == 41:
-            return UnitOfMeasure.SQUARE_MILLIMETRE
+            return UnitOfMeasure.SECOND
         if variant == 42:
-            return UnitOfMeasure.MEGAPASCAL
+            return UnitOfMeasure.DEGREE
         if variant == 43:
-            return UnitOfMeasure.TURNS_INCH
+            return UnitOfMeasure.SQUARE_MILLIMETRE
         if variant == 44:
-            return UnitOfMeasure.MICROMETRE
+            return UnitOfMeasure.MEGAPASCAL
         if variant == 45:
-            return UnitOfMeasure.GRAM
+            return UnitOfMeasure.TURNS_INCH
         if variant == 46:
-            return UnitOfMeasure.SQUARE_METRE
+            return UnitOfMeasure.MICROMETRE
         if variant == 47:
-            return UnitOfMeasure.SQUARE_METRE_LITRE
+            return UnitOfMeasure.GRAM
         if variant == 48:
+            return UnitOfMeasure.SQUARE_METRE
+        if variant == 49:
+            return UnitOfMeasure.SQUARE_METRE_LITRE
+        if variant == 50:
             return UnitOfMeasure.GRAM_MILLILITRE
         raise InternalError("Raw enum value doesn't match any cases")
 
@@ -1608,6 +1622,10 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
         if value == UnitOfMeasure.VOLT:
             return
         if value == UnitOfMeasure.AMPERE:
+            return
+        if value == UnitOfMeasure.MILLIAMPERE:
+            return
+        if value == UnitOfMeasure.LUMEN:
             return
         if value == UnitOfMeasure.AMPERE_HOUR:
             return
@@ -1709,70 +1727,74 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
             buf.write_i32(15)
         if value == UnitOfMeasure.AMPERE:
             buf.write_i32(16)
-        if value == UnitOfMeasure.AMPERE_HOUR:
+        if value == UnitOfMeasure.MILLIAMPERE:
             buf.write_i32(17)
-        if value == UnitOfMeasure.OHM:
+        if value == UnitOfMeasure.LUMEN:
             buf.write_i32(18)
-        if value == UnitOfMeasure.MINUTE:
+        if value == UnitOfMeasure.AMPERE_HOUR:
             buf.write_i32(19)
-        if value == UnitOfMeasure.HOUR:
+        if value == UnitOfMeasure.OHM:
             buf.write_i32(20)
-        if value == UnitOfMeasure.DAY:
+        if value == UnitOfMeasure.MINUTE:
             buf.write_i32(21)
-        if value == UnitOfMeasure.CELSIUS:
+        if value == UnitOfMeasure.HOUR:
             buf.write_i32(22)
-        if value == UnitOfMeasure.FAHRENHEIT:
+        if value == UnitOfMeasure.DAY:
             buf.write_i32(23)
-        if value == UnitOfMeasure.KELVIN:
+        if value == UnitOfMeasure.CELSIUS:
             buf.write_i32(24)
-        if value == UnitOfMeasure.RELATIVE_HUMIDITY:
+        if value == UnitOfMeasure.FAHRENHEIT:
             buf.write_i32(25)
-        if value == UnitOfMeasure.NEWTON:
+        if value == UnitOfMeasure.KELVIN:
             buf.write_i32(26)
-        if value == UnitOfMeasure.NEWTON_METRE:
+        if value == UnitOfMeasure.RELATIVE_HUMIDITY:
             buf.write_i32(27)
-        if value == UnitOfMeasure.POUND_FOOT:
+        if value == UnitOfMeasure.NEWTON:
             buf.write_i32(28)
-        if value == UnitOfMeasure.BAR:
+        if value == UnitOfMeasure.NEWTON_METRE:
             buf.write_i32(29)
-        if value == UnitOfMeasure.PSI:
+        if value == UnitOfMeasure.POUND_FOOT:
             buf.write_i32(30)
-        if value == UnitOfMeasure.KILOGRAM:
+        if value == UnitOfMeasure.BAR:
             buf.write_i32(31)
-        if value == UnitOfMeasure.POUND:
+        if value == UnitOfMeasure.PSI:
             buf.write_i32(32)
-        if value == UnitOfMeasure.LITRE:
+        if value == UnitOfMeasure.KILOGRAM:
             buf.write_i32(33)
-        if value == UnitOfMeasure.MILLILITRE:
+        if value == UnitOfMeasure.POUND:
             buf.write_i32(34)
-        if value == UnitOfMeasure.FLUID_OUNCE:
+        if value == UnitOfMeasure.LITRE:
             buf.write_i32(35)
-        if value == UnitOfMeasure.FLASHES_MINUTE:
+        if value == UnitOfMeasure.MILLILITRE:
             buf.write_i32(36)
-        if value == UnitOfMeasure.METRE_SECOND_SQUARED:
+        if value == UnitOfMeasure.FLUID_OUNCE:
             buf.write_i32(37)
-        if value == UnitOfMeasure.YEAR:
+        if value == UnitOfMeasure.FLASHES_MINUTE:
             buf.write_i32(38)
-        if value == UnitOfMeasure.SECOND:
+        if value == UnitOfMeasure.METRE_SECOND_SQUARED:
             buf.write_i32(39)
-        if value == UnitOfMeasure.DEGREE:
+        if value == UnitOfMeasure.YEAR:
             buf.write_i32(40)
-        if value == UnitOfMeasure.SQUARE_MILLIMETRE:
+        if value == UnitOfMeasure.SECOND:
             buf.write_i32(41)
-        if value == UnitOfMeasure.MEGAPASCAL:
+        if value == UnitOfMeasure.DEGREE:
             buf.write_i32(42)
-        if value == UnitOfMeasure.TURNS_INCH:
+        if value == UnitOfMeasure.SQUARE_MILLIMETRE:
             buf.write_i32(43)
-        if value == UnitOfMeasure.MICROMETRE:
+        if value == UnitOfMeasure.MEGAPASCAL:
             buf.write_i32(44)
-        if value == UnitOfMeasure.GRAM:
+        if value == UnitOfMeasure.TURNS_INCH:
             buf.write_i32(45)
-        if value == UnitOfMeasure.SQUARE_METRE:
+        if value == UnitOfMeasure.MICROMETRE:
             buf.write_i32(46)
-        if value == UnitOfMeasure.SQUARE_METRE_LITRE:
+        if value == UnitOfMeasure.GRAM:
             buf.write_i32(47)
-        if value == UnitOfMeasure.GRAM_MILLILITRE:
+        if value == UnitOfMeasure.SQUARE_METRE:
             buf.write_i32(48)
+        if value == UnitOfMeasure.SQUARE_METRE_LITRE:
+            buf.write_i32(49)
+        if value == UnitOfMeasure.GRAM_MILLILITRE:
+            buf.write_i32(50)
 
 
 
@@ -3939,6 +3961,533 @@ class _UniffiFfiConverterTypeChainFit(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.travel_used_percent, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.wear_room_percent, buf)
 
+class _UniffiFfiConverterSequenceFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterFloat64.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterFloat64.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterFloat64.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class ChargingAsk:
+    """
+    What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
+"""
+    def __init__(self, *, rested_volts:typing.Optional[float] = None, idle_volts:typing.Optional[float] = None, fast_volts:typing.Optional[float] = None, gravities:typing.List[float] = _DEFAULT, acid_celsius:typing.Optional[float] = None, drain_milliamperes:typing.Optional[float] = None, charger_amperes:typing.Optional[float] = None):
+        self.rested_volts = rested_volts
+        self.idle_volts = idle_volts
+        self.fast_volts = fast_volts
+        if gravities is _DEFAULT:
+            self.gravities = []
+        else:
+            self.gravities = gravities
+        self.acid_celsius = acid_celsius
+        self.drain_milliamperes = drain_milliamperes
+        self.charger_amperes = charger_amperes
+        
+        
+
+    
+    def __str__(self):
+        return "ChargingAsk(rested_volts={}, idle_volts={}, fast_volts={}, gravities={}, acid_celsius={}, drain_milliamperes={}, charger_amperes={})".format(self.rested_volts, self.idle_volts, self.fast_volts, self.gravities, self.acid_celsius, self.drain_milliamperes, self.charger_amperes)
+    def __eq__(self, other):
+        if self.rested_volts != other.rested_volts:
+            return False
+        if self.idle_volts != other.idle_volts:
+            return False
+        if self.fast_volts != other.fast_volts:
+            return False
+        if self.gravities != other.gravities:
+            return False
+        if self.acid_celsius != other.acid_celsius:
+            return False
+        if self.drain_milliamperes != other.drain_milliamperes:
+            return False
+        if self.charger_amperes != other.charger_amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChargingAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChargingAsk(
+            rested_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            idle_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            fast_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            gravities=_UniffiFfiConverterSequenceFloat64.read(buf),
+            acid_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            drain_milliamperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            charger_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rested_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.idle_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.fast_volts)
+        _UniffiFfiConverterSequenceFloat64.check_lower(value.gravities)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.acid_celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.drain_milliamperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charger_amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.rested_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.idle_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.fast_volts, buf)
+        _UniffiFfiConverterSequenceFloat64.write(value.gravities, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.acid_celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.drain_milliamperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charger_amperes, buf)
+
+
+
+
+
+
+class ChargingTest(enum.Enum):
+    """
+    One of the tests.
+"""
+    
+    RESTED = 0
+    """
+    Hours after the last ride or charge, everything off.
+"""
+    
+    IDLE = 1
+    """
+    Engine at idle, lights off.
+"""
+    
+    FAST = 2
+    """
+    Engine at 5,000 rpm, lights off.
+"""
+    
+    DRAIN = 3
+    """
+    Current from the battery with the key off.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChargingTest(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChargingTest.RESTED
+        if variant == 2:
+            return ChargingTest.IDLE
+        if variant == 3:
+            return ChargingTest.FAST
+        if variant == 4:
+            return ChargingTest.DRAIN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChargingTest.RESTED:
+            return
+        if value == ChargingTest.IDLE:
+            return
+        if value == ChargingTest.FAST:
+            return
+        if value == ChargingTest.DRAIN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChargingTest.RESTED:
+            buf.write_i32(1)
+        if value == ChargingTest.IDLE:
+            buf.write_i32(2)
+        if value == ChargingTest.FAST:
+            buf.write_i32(3)
+        if value == ChargingTest.DRAIN:
+            buf.write_i32(4)
+
+
+
+
+
+
+
+
+class TestVerdict(enum.Enum):
+    """
+    How a test came out.
+"""
+    
+    GOOD = 0
+    """
+    Inside its limits.
+"""
+    
+    LOW = 1
+    """
+    Below.
+"""
+    
+    HIGH = 2
+    """
+    Above.
+"""
+    
+    UNKNOWN = 3
+    """
+    Not measured: never a pass.
+"""
+    
+
+
+class _UniffiFfiConverterTypeTestVerdict(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return TestVerdict.GOOD
+        if variant == 2:
+            return TestVerdict.LOW
+        if variant == 3:
+            return TestVerdict.HIGH
+        if variant == 4:
+            return TestVerdict.UNKNOWN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == TestVerdict.GOOD:
+            return
+        if value == TestVerdict.LOW:
+            return
+        if value == TestVerdict.HIGH:
+            return
+        if value == TestVerdict.UNKNOWN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == TestVerdict.GOOD:
+            buf.write_i32(1)
+        if value == TestVerdict.LOW:
+            buf.write_i32(2)
+        if value == TestVerdict.HIGH:
+            buf.write_i32(3)
+        if value == TestVerdict.UNKNOWN:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class TestLine:
+    """
+    A test with its limits and its outcome.
+"""
+    def __init__(self, *, test:ChargingTest, how:str, reading:typing.Optional[float] = None, _from:typing.Optional[float] = None, to:typing.Optional[float] = None, verdict:TestVerdict, caution:typing.Optional[str] = None):
+        self.test = test
+        self.how = how
+        self.reading = reading
+        self._from = _from
+        self.to = to
+        self.verdict = verdict
+        self.caution = caution
+        
+        
+
+    
+    def __str__(self):
+        return "TestLine(test={}, how={}, reading={}, _from={}, to={}, verdict={}, caution={})".format(self.test, self.how, self.reading, self._from, self.to, self.verdict, self.caution)
+    def __eq__(self, other):
+        if self.test != other.test:
+            return False
+        if self.how != other.how:
+            return False
+        if self.reading != other.reading:
+            return False
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        if self.verdict != other.verdict:
+            return False
+        if self.caution != other.caution:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTestLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TestLine(
+            test=_UniffiFfiConverterTypeChargingTest.read(buf),
+            how=_UniffiFfiConverterString.read(buf),
+            reading=_UniffiFfiConverterOptionalFloat64.read(buf),
+            _from=_UniffiFfiConverterOptionalFloat64.read(buf),
+            to=_UniffiFfiConverterOptionalFloat64.read(buf),
+            verdict=_UniffiFfiConverterTypeTestVerdict.read(buf),
+            caution=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeChargingTest.check_lower(value.test)
+        _UniffiFfiConverterString.check_lower(value.how)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.reading)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value._from)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.to)
+        _UniffiFfiConverterTypeTestVerdict.check_lower(value.verdict)
+        _UniffiFfiConverterOptionalString.check_lower(value.caution)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeChargingTest.write(value.test, buf)
+        _UniffiFfiConverterString.write(value.how, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.reading, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value._from, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.to, buf)
+        _UniffiFfiConverterTypeTestVerdict.write(value.verdict, buf)
+        _UniffiFfiConverterOptionalString.write(value.caution, buf)
+
+class _UniffiFfiConverterSequenceTypeTestLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTestLine.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTestLine.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTestLine.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class ChargingPattern(enum.Enum):
+    """
+    What the outcomes mean together.
+"""
+    
+    HEALTHY = 0
+    """
+    Everything measured is good.
+"""
+    
+    BATTERY_OR_DRAIN = 1
+    """
+    Rested too low, charging good: the battery or a drain.
+"""
+    
+    NOT_CHARGING = 2
+    """
+    The voltage does not rise with the engine: nothing is charged.
+"""
+    
+    WEAK_CHARGING = 3
+    """
+    It rises, but not enough.
+"""
+    
+    OVERCHARGING = 4
+    """
+    Too high at speed: it overcharges.
+"""
+    
+    NOT_ENOUGH_KNOWN = 5
+    """
+    Too little was measured.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChargingPattern(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChargingPattern.HEALTHY
+        if variant == 2:
+            return ChargingPattern.BATTERY_OR_DRAIN
+        if variant == 3:
+            return ChargingPattern.NOT_CHARGING
+        if variant == 4:
+            return ChargingPattern.WEAK_CHARGING
+        if variant == 5:
+            return ChargingPattern.OVERCHARGING
+        if variant == 6:
+            return ChargingPattern.NOT_ENOUGH_KNOWN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChargingPattern.HEALTHY:
+            return
+        if value == ChargingPattern.BATTERY_OR_DRAIN:
+            return
+        if value == ChargingPattern.NOT_CHARGING:
+            return
+        if value == ChargingPattern.WEAK_CHARGING:
+            return
+        if value == ChargingPattern.OVERCHARGING:
+            return
+        if value == ChargingPattern.NOT_ENOUGH_KNOWN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChargingPattern.HEALTHY:
+            buf.write_i32(1)
+        if value == ChargingPattern.BATTERY_OR_DRAIN:
+            buf.write_i32(2)
+        if value == ChargingPattern.NOT_CHARGING:
+            buf.write_i32(3)
+        if value == ChargingPattern.WEAK_CHARGING:
+            buf.write_i32(4)
+        if value == ChargingPattern.OVERCHARGING:
+            buf.write_i32(5)
+        if value == ChargingPattern.NOT_ENOUGH_KNOWN:
+            buf.write_i32(6)
+
+
+
+@dataclass
+class ChargingSheet:
+    """
+    The charging page.
+"""
+    def __init__(self, *, system_volts:float, tests:typing.List[TestLine] = _DEFAULT, pattern:ChargingPattern, means:str, charge_by_volts:typing.Optional[float] = None, charge_by_gravity:typing.Optional[float] = None, gravity_spread:typing.Optional[float] = None, days_to_flat:typing.Optional[float] = None, charger_amperes:typing.Optional[float] = None, recharge_hours:typing.Optional[float] = None, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.system_volts = system_volts
+        if tests is _DEFAULT:
+            self.tests = []
+        else:
+            self.tests = tests
+        self.pattern = pattern
+        self.means = means
+        self.charge_by_volts = charge_by_volts
+        self.charge_by_gravity = charge_by_gravity
+        self.gravity_spread = gravity_spread
+        self.days_to_flat = days_to_flat
+        self.charger_amperes = charger_amperes
+        self.recharge_hours = recharge_hours
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "ChargingSheet(system_volts={}, tests={}, pattern={}, means={}, charge_by_volts={}, charge_by_gravity={}, gravity_spread={}, days_to_flat={}, charger_amperes={}, recharge_hours={}, findings={}, working={})".format(self.system_volts, self.tests, self.pattern, self.means, self.charge_by_volts, self.charge_by_gravity, self.gravity_spread, self.days_to_flat, self.charger_amperes, self.recharge_hours, self.findings, self.working)
+    def __eq__(self, other):
+        if self.system_volts != other.system_volts:
+            return False
+        if self.tests != other.tests:
+            return False
+        if self.pattern != other.pattern:
+            return False
+        if self.means != other.means:
+            return False
+        if self.charge_by_volts != other.charge_by_volts:
+            return False
+        if self.charge_by_gravity != other.charge_by_gravity:
+            return False
+        if self.gravity_spread != other.gravity_spread:
+            return False
+        if self.days_to_flat != other.days_to_flat:
+            return False
+        if self.charger_amperes != other.charger_amperes:
+            return False
+        if self.recharge_hours != other.recharge_hours:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChargingSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChargingSheet(
+            system_volts=_UniffiFfiConverterFloat64.read(buf),
+            tests=_UniffiFfiConverterSequenceTypeTestLine.read(buf),
+            pattern=_UniffiFfiConverterTypeChargingPattern.read(buf),
+            means=_UniffiFfiConverterString.read(buf),
+            charge_by_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            charge_by_gravity=_UniffiFfiConverterOptionalFloat64.read(buf),
+            gravity_spread=_UniffiFfiConverterOptionalFloat64.read(buf),
+            days_to_flat=_UniffiFfiConverterOptionalFloat64.read(buf),
+            charger_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            recharge_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.system_volts)
+        _UniffiFfiConverterSequenceTypeTestLine.check_lower(value.tests)
+        _UniffiFfiConverterTypeChargingPattern.check_lower(value.pattern)
+        _UniffiFfiConverterString.check_lower(value.means)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charge_by_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charge_by_gravity)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.gravity_spread)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.days_to_flat)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charger_amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.recharge_hours)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.system_volts, buf)
+        _UniffiFfiConverterSequenceTypeTestLine.write(value.tests, buf)
+        _UniffiFfiConverterTypeChargingPattern.write(value.pattern, buf)
+        _UniffiFfiConverterString.write(value.means, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charge_by_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charge_by_gravity, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.gravity_spread, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.days_to_flat, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charger_amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.recharge_hours, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
 @dataclass
 class CheckOutcome:
     """
@@ -3999,29 +4548,6 @@ class _UniffiFfiConverterSequenceTypeCheckOutcome(_UniffiConverterRustBuffer):
 
         return [
             _UniffiFfiConverterTypeCheckOutcome.read(buf) for i in range(count)
-        ]
-
-class _UniffiFfiConverterSequenceFloat64(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterFloat64.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterFloat64.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterFloat64.read(buf) for i in range(count)
         ]
 
 class _UniffiFfiConverterSequenceSequenceFloat64(_UniffiConverterRustBuffer):
@@ -4796,24 +5322,244 @@ class _UniffiFfiConverterOptionalTypeLightSource(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class LampCap(enum.Enum):
+    """
+    Cap of a lamp.
+"""
+    
+    BA9S = 0
+    """
+    9 mm bayonet, two pins opposite at the same height, one contact
+"""
+    
+    BA15S = 1
+    """
+    15 mm bayonet, two pins opposite at the same height, one contact
+"""
+    
+    BA15D = 2
+    """
+    15 mm bayonet, two pins opposite at the same height, two contacts
+"""
+    
+    BAU15S = 3
+    """
+    15 mm bayonet, pins 150 degrees apart, one contact
+"""
+    
+    BAY15D = 4
+    """
+    15 mm bayonet, pins opposite at different heights, two contacts
+"""
+    
+    BA20D = 5
+    """
+    20 mm bayonet, two contacts
+"""
+    
+    W2D = 6
+    """
+    glass wedge, 9.5 mm wide
+"""
+    
+    W3D = 7
+    """
+    glass wedge, 16 mm wide, one filament
+"""
+    
+    W3Q = 8
+    """
+    glass wedge, 16 mm wide, two filaments
+"""
+    
+    SV8 = 9
+    """
+    tubular lamp with a cone at each end
+"""
+    
+    P43T = 10
+    """
+    flange with three lugs, three blades
+"""
+    
+    PX43T = 11
+    """
+    flange with three lugs set otherwise than P43t, three blades
+"""
+    
+    P45T = 12
+    """
+    large round flange, three blades
+"""
+    
+    PX13S = 13
+    """
+    13.5 mm flange, one contact
+"""
+    
+    E10 = 14
+    """
+    10 mm screw thread
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampCap(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampCap.BA9S
+        if variant == 2:
+            return LampCap.BA15S
+        if variant == 3:
+            return LampCap.BA15D
+        if variant == 4:
+            return LampCap.BAU15S
+        if variant == 5:
+            return LampCap.BAY15D
+        if variant == 6:
+            return LampCap.BA20D
+        if variant == 7:
+            return LampCap.W2D
+        if variant == 8:
+            return LampCap.W3D
+        if variant == 9:
+            return LampCap.W3Q
+        if variant == 10:
+            return LampCap.SV8
+        if variant == 11:
+            return LampCap.P43T
+        if variant == 12:
+            return LampCap.PX43T
+        if variant == 13:
+            return LampCap.P45T
+        if variant == 14:
+            return LampCap.PX13S
+        if variant == 15:
+            return LampCap.E10
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampCap.BA9S:
+            return
+        if value == LampCap.BA15S:
+            return
+        if value == LampCap.BA15D:
+            return
+        if value == LampCap.BAU15S:
+            return
+        if value == LampCap.BAY15D:
+            return
+        if value == LampCap.BA20D:
+            return
+        if value == LampCap.W2D:
+            return
+        if value == LampCap.W3D:
+            return
+        if value == LampCap.W3Q:
+            return
+        if value == LampCap.SV8:
+            return
+        if value == LampCap.P43T:
+            return
+        if value == LampCap.PX43T:
+            return
+        if value == LampCap.P45T:
+            return
+        if value == LampCap.PX13S:
+            return
+        if value == LampCap.E10:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampCap.BA9S:
+            buf.write_i32(1)
+        if value == LampCap.BA15S:
+            buf.write_i32(2)
+        if value == LampCap.BA15D:
+            buf.write_i32(3)
+        if value == LampCap.BAU15S:
+            buf.write_i32(4)
+        if value == LampCap.BAY15D:
+            buf.write_i32(5)
+        if value == LampCap.BA20D:
+            buf.write_i32(6)
+        if value == LampCap.W2D:
+            buf.write_i32(7)
+        if value == LampCap.W3D:
+            buf.write_i32(8)
+        if value == LampCap.W3Q:
+            buf.write_i32(9)
+        if value == LampCap.SV8:
+            buf.write_i32(10)
+        if value == LampCap.P43T:
+            buf.write_i32(11)
+        if value == LampCap.PX43T:
+            buf.write_i32(12)
+        if value == LampCap.P45T:
+            buf.write_i32(13)
+        if value == LampCap.PX13S:
+            buf.write_i32(14)
+        if value == LampCap.E10:
+            buf.write_i32(15)
+
+
+
+class _UniffiFfiConverterOptionalTypeLampCap(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeLampCap.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeLampCap.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeLampCap.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Consumer:
     """
     Something that draws current.
 """
-    def __init__(self, *, name:str, watts:float, count:int, used:typing.Optional[Use] = None, source:typing.Optional[LightSource] = None, test_volts:typing.Optional[float] = None):
+    def __init__(self, *, name:str, watts:float, count:int, used:typing.Optional[Use] = None, source:typing.Optional[LightSource] = None, test_volts:typing.Optional[float] = None, cap:typing.Optional[LampCap] = None, lumens:typing.Optional[float] = None, polarised:typing.Optional[bool] = None):
         self.name = name
         self.watts = watts
         self.count = count
         self.used = used
         self.source = source
         self.test_volts = test_volts
+        self.cap = cap
+        self.lumens = lumens
+        self.polarised = polarised
         
         
 
     
     def __str__(self):
-        return "Consumer(name={}, watts={}, count={}, used={}, source={}, test_volts={})".format(self.name, self.watts, self.count, self.used, self.source, self.test_volts)
+        return "Consumer(name={}, watts={}, count={}, used={}, source={}, test_volts={}, cap={}, lumens={}, polarised={})".format(self.name, self.watts, self.count, self.used, self.source, self.test_volts, self.cap, self.lumens, self.polarised)
     def __eq__(self, other):
         if self.name != other.name:
             return False
@@ -4827,6 +5573,12 @@ class Consumer:
             return False
         if self.test_volts != other.test_volts:
             return False
+        if self.cap != other.cap:
+            return False
+        if self.lumens != other.lumens:
+            return False
+        if self.polarised != other.polarised:
+            return False
         return True
 
 class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
@@ -4839,6 +5591,9 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
             used=_UniffiFfiConverterOptionalTypeUse.read(buf),
             source=_UniffiFfiConverterOptionalTypeLightSource.read(buf),
             test_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cap=_UniffiFfiConverterOptionalTypeLampCap.read(buf),
+            lumens=_UniffiFfiConverterOptionalFloat64.read(buf),
+            polarised=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -4849,6 +5604,9 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeUse.check_lower(value.used)
         _UniffiFfiConverterOptionalTypeLightSource.check_lower(value.source)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.test_volts)
+        _UniffiFfiConverterOptionalTypeLampCap.check_lower(value.cap)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.polarised)
 
     @staticmethod
     def write(value, buf):
@@ -4858,6 +5616,9 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeUse.write(value.used, buf)
         _UniffiFfiConverterOptionalTypeLightSource.write(value.source, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.test_volts, buf)
+        _UniffiFfiConverterOptionalTypeLampCap.write(value.cap, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.polarised, buf)
 
 @dataclass
 class Cover:
@@ -9627,6 +10388,757 @@ class _UniffiFfiConverterTypeFilling(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeFluid.write(value.fluid, buf)
 
 @dataclass
+class FlashBand:
+    """
+    Flashes a minute, from and to. 0 stands for lamps that stay lit or dark.
+"""
+    def __init__(self, *, _from:float, to:float):
+        self._from = _from
+        self.to = to
+        
+        
+
+    
+    def __str__(self):
+        return "FlashBand(_from={}, to={})".format(self._from, self.to)
+    def __eq__(self, other):
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlashBand(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FlashBand(
+            _from=_UniffiFfiConverterFloat64.read(buf),
+            to=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value._from)
+        _UniffiFfiConverterFloat64.check_lower(value.to)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value._from, buf)
+        _UniffiFfiConverterFloat64.write(value.to, buf)
+
+
+
+
+
+
+class LampSide(enum.Enum):
+    """
+    Which of the lamps that are compared.
+"""
+    
+    STANDARD = 0
+    """
+    As made.
+"""
+    
+    FITTED = 1
+    """
+    As fitted now.
+"""
+    
+    PROPOSED = 2
+    """
+    As proposed.
+"""
+    
+    WITH_RESISTORS = 3
+    """
+    As proposed, with a load resistor beside each lamp.
+"""
+    
+    WITH_FLASHER = 4
+    """
+    As proposed, with an electronic flasher of three terminals, and the pilot through two diodes.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampSide(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampSide.STANDARD
+        if variant == 2:
+            return LampSide.FITTED
+        if variant == 3:
+            return LampSide.PROPOSED
+        if variant == 4:
+            return LampSide.WITH_RESISTORS
+        if variant == 5:
+            return LampSide.WITH_FLASHER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampSide.STANDARD:
+            return
+        if value == LampSide.FITTED:
+            return
+        if value == LampSide.PROPOSED:
+            return
+        if value == LampSide.WITH_RESISTORS:
+            return
+        if value == LampSide.WITH_FLASHER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampSide.STANDARD:
+            buf.write_i32(1)
+        if value == LampSide.FITTED:
+            buf.write_i32(2)
+        if value == LampSide.PROPOSED:
+            buf.write_i32(3)
+        if value == LampSide.WITH_RESISTORS:
+            buf.write_i32(4)
+        if value == LampSide.WITH_FLASHER:
+            buf.write_i32(5)
+
+
+
+
+
+
+
+
+class FlasherKind(enum.Enum):
+    """
+    What makes the lamps flash.
+"""
+    
+    THERMAL = 0
+    """
+    A bimetal strip that the lamp current heats; two terminals. Its rate follows from the load.
+"""
+    
+    ELECTRONIC_TWO = 1
+    """
+    Electronic with two terminals, fed through the lamps: flashes about twice as fast when the load is too small.
+"""
+    
+    ELECTRONIC_THREE = 2
+    """
+    Electronic with an earth of its own, three terminals: minds no load.
+"""
+    
+
+
+class _UniffiFfiConverterTypeFlasherKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FlasherKind.THERMAL
+        if variant == 2:
+            return FlasherKind.ELECTRONIC_TWO
+        if variant == 3:
+            return FlasherKind.ELECTRONIC_THREE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == FlasherKind.THERMAL:
+            return
+        if value == FlasherKind.ELECTRONIC_TWO:
+            return
+        if value == FlasherKind.ELECTRONIC_THREE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == FlasherKind.THERMAL:
+            buf.write_i32(1)
+        if value == FlasherKind.ELECTRONIC_TWO:
+            buf.write_i32(2)
+        if value == FlasherKind.ELECTRONIC_THREE:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeFlasherKind(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlasherKind.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlasherKind.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlasherKind.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeFlashBand(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlashBand.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlashBand.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlashBand.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Flashing(enum.Enum):
+    """
+    What to expect of the flashing.
+"""
+    
+    RIGHT = 0
+    """
+    Inside 60 to 120, whatever the unknowns are.
+"""
+    
+    STOPS = 1
+    """
+    It does not flash.
+"""
+    
+    TOO_FAST = 2
+    """
+    Faster than 120.
+"""
+    
+    COUNT = 3
+    """
+    It may be right or not: count.
+"""
+    
+
+
+class _UniffiFfiConverterTypeFlashing(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Flashing.RIGHT
+        if variant == 2:
+            return Flashing.STOPS
+        if variant == 3:
+            return Flashing.TOO_FAST
+        if variant == 4:
+            return Flashing.COUNT
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Flashing.RIGHT:
+            return
+        if value == Flashing.STOPS:
+            return
+        if value == Flashing.TOO_FAST:
+            return
+        if value == Flashing.COUNT:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Flashing.RIGHT:
+            buf.write_i32(1)
+        if value == Flashing.STOPS:
+            buf.write_i32(2)
+        if value == Flashing.TOO_FAST:
+            buf.write_i32(3)
+        if value == Flashing.COUNT:
+            buf.write_i32(4)
+
+
+
+class _UniffiFfiConverterOptionalTypeFlashing(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlashing.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlashing.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlashing.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class PilotFitting(enum.Enum):
+    """
+    How the rider is told.
+"""
+    
+    BETWEEN_SIDES = 0
+    """
+    One pilot between the two circuits: it finds its earth through the lamps of the other side.
+"""
+    
+    ONE_WITH_DIODES = 1
+    """
+    One pilot to earth, fed from each side through a diode.
+"""
+    
+    ONE_EACH_SIDE = 2
+    """
+    One pilot to earth on each side.
+"""
+    
+
+
+class _UniffiFfiConverterTypePilotFitting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return PilotFitting.BETWEEN_SIDES
+        if variant == 2:
+            return PilotFitting.ONE_WITH_DIODES
+        if variant == 3:
+            return PilotFitting.ONE_EACH_SIDE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == PilotFitting.BETWEEN_SIDES:
+            return
+        if value == PilotFitting.ONE_WITH_DIODES:
+            return
+        if value == PilotFitting.ONE_EACH_SIDE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == PilotFitting.BETWEEN_SIDES:
+            buf.write_i32(1)
+        if value == PilotFitting.ONE_WITH_DIODES:
+            buf.write_i32(2)
+        if value == PilotFitting.ONE_EACH_SIDE:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypePilotFitting(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypePilotFitting.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypePilotFitting.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypePilotFitting.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class LampLook(enum.Enum):
+    """
+    What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+"""
+    
+    OFF = 0
+    """
+    Dark, silent, still.
+"""
+    
+    GLOW = 1
+    """
+    A glow that is seen in the dark only; a horn that clicks.
+"""
+    
+    DIM = 2
+    """
+    Plainly too weak.
+"""
+    
+    FULL = 3
+    """
+    As it should be.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampLook.OFF
+        if variant == 2:
+            return LampLook.GLOW
+        if variant == 3:
+            return LampLook.DIM
+        if variant == 4:
+            return LampLook.FULL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampLook.OFF:
+            return
+        if value == LampLook.GLOW:
+            return
+        if value == LampLook.DIM:
+            return
+        if value == LampLook.FULL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampLook.OFF:
+            buf.write_i32(1)
+        if value == LampLook.GLOW:
+            buf.write_i32(2)
+        if value == LampLook.DIM:
+            buf.write_i32(3)
+        if value == LampLook.FULL:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class PilotBehaviour:
+    """
+    What is seen while the left side is lit.
+"""
+    def __init__(self, *, pilot_percent:float, pilot:LampLook, other_percent:float, other_side:LampLook, own_percent:float, amperes:float):
+        self.pilot_percent = pilot_percent
+        self.pilot = pilot
+        self.other_percent = other_percent
+        self.other_side = other_side
+        self.own_percent = own_percent
+        self.amperes = amperes
+        
+        
+
+    
+    def __str__(self):
+        return "PilotBehaviour(pilot_percent={}, pilot={}, other_percent={}, other_side={}, own_percent={}, amperes={})".format(self.pilot_percent, self.pilot, self.other_percent, self.other_side, self.own_percent, self.amperes)
+    def __eq__(self, other):
+        if self.pilot_percent != other.pilot_percent:
+            return False
+        if self.pilot != other.pilot:
+            return False
+        if self.other_percent != other.other_percent:
+            return False
+        if self.other_side != other.other_side:
+            return False
+        if self.own_percent != other.own_percent:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePilotBehaviour(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PilotBehaviour(
+            pilot_percent=_UniffiFfiConverterFloat64.read(buf),
+            pilot=_UniffiFfiConverterTypeLampLook.read(buf),
+            other_percent=_UniffiFfiConverterFloat64.read(buf),
+            other_side=_UniffiFfiConverterTypeLampLook.read(buf),
+            own_percent=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.pilot_percent)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.pilot)
+        _UniffiFfiConverterFloat64.check_lower(value.other_percent)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.other_side)
+        _UniffiFfiConverterFloat64.check_lower(value.own_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.pilot_percent, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.pilot, buf)
+        _UniffiFfiConverterFloat64.write(value.other_percent, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.other_side, buf)
+        _UniffiFfiConverterFloat64.write(value.own_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+
+class _UniffiFfiConverterOptionalTypePilotBehaviour(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypePilotBehaviour.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypePilotBehaviour.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypePilotBehaviour.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Indicators:
+    """
+    The indicators of a spec.
+"""
+    def __init__(self, *, side_watts:float, side_amperes:float, made_for_watts:typing.Optional[float] = None, flasher:typing.Optional[FlasherKind] = None, rate:typing.Optional[FlashBand] = None, flashing:typing.Optional[Flashing] = None, one_out:typing.Optional[FlashBand] = None, outage_tells:typing.Optional[bool] = None, pilot:typing.Optional[PilotFitting] = None, behaviour:typing.Optional[PilotBehaviour] = None):
+        self.side_watts = side_watts
+        self.side_amperes = side_amperes
+        self.made_for_watts = made_for_watts
+        self.flasher = flasher
+        self.rate = rate
+        self.flashing = flashing
+        self.one_out = one_out
+        self.outage_tells = outage_tells
+        self.pilot = pilot
+        self.behaviour = behaviour
+        
+        
+
+    
+    def __str__(self):
+        return "Indicators(side_watts={}, side_amperes={}, made_for_watts={}, flasher={}, rate={}, flashing={}, one_out={}, outage_tells={}, pilot={}, behaviour={})".format(self.side_watts, self.side_amperes, self.made_for_watts, self.flasher, self.rate, self.flashing, self.one_out, self.outage_tells, self.pilot, self.behaviour)
+    def __eq__(self, other):
+        if self.side_watts != other.side_watts:
+            return False
+        if self.side_amperes != other.side_amperes:
+            return False
+        if self.made_for_watts != other.made_for_watts:
+            return False
+        if self.flasher != other.flasher:
+            return False
+        if self.rate != other.rate:
+            return False
+        if self.flashing != other.flashing:
+            return False
+        if self.one_out != other.one_out:
+            return False
+        if self.outage_tells != other.outage_tells:
+            return False
+        if self.pilot != other.pilot:
+            return False
+        if self.behaviour != other.behaviour:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeIndicators(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Indicators(
+            side_watts=_UniffiFfiConverterFloat64.read(buf),
+            side_amperes=_UniffiFfiConverterFloat64.read(buf),
+            made_for_watts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            flasher=_UniffiFfiConverterOptionalTypeFlasherKind.read(buf),
+            rate=_UniffiFfiConverterOptionalTypeFlashBand.read(buf),
+            flashing=_UniffiFfiConverterOptionalTypeFlashing.read(buf),
+            one_out=_UniffiFfiConverterOptionalTypeFlashBand.read(buf),
+            outage_tells=_UniffiFfiConverterOptionalBoolean.read(buf),
+            pilot=_UniffiFfiConverterOptionalTypePilotFitting.read(buf),
+            behaviour=_UniffiFfiConverterOptionalTypePilotBehaviour.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.side_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.side_amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.made_for_watts)
+        _UniffiFfiConverterOptionalTypeFlasherKind.check_lower(value.flasher)
+        _UniffiFfiConverterOptionalTypeFlashBand.check_lower(value.rate)
+        _UniffiFfiConverterOptionalTypeFlashing.check_lower(value.flashing)
+        _UniffiFfiConverterOptionalTypeFlashBand.check_lower(value.one_out)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.outage_tells)
+        _UniffiFfiConverterOptionalTypePilotFitting.check_lower(value.pilot)
+        _UniffiFfiConverterOptionalTypePilotBehaviour.check_lower(value.behaviour)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.side_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.side_amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.made_for_watts, buf)
+        _UniffiFfiConverterOptionalTypeFlasherKind.write(value.flasher, buf)
+        _UniffiFfiConverterOptionalTypeFlashBand.write(value.rate, buf)
+        _UniffiFfiConverterOptionalTypeFlashing.write(value.flashing, buf)
+        _UniffiFfiConverterOptionalTypeFlashBand.write(value.one_out, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.outage_tells, buf)
+        _UniffiFfiConverterOptionalTypePilotFitting.write(value.pilot, buf)
+        _UniffiFfiConverterOptionalTypePilotBehaviour.write(value.behaviour, buf)
+
+@dataclass
+class FlashColumn:
+    """
+    The indicators in one of the compared states.
+"""
+    def __init__(self, *, side:LampSide, indicators:Indicators, text:str, takes:typing.List[str] = _DEFAULT):
+        self.side = side
+        self.indicators = indicators
+        self.text = text
+        if takes is _DEFAULT:
+            self.takes = []
+        else:
+            self.takes = takes
+        
+        
+
+    
+    def __str__(self):
+        return "FlashColumn(side={}, indicators={}, text={}, takes={})".format(self.side, self.indicators, self.text, self.takes)
+    def __eq__(self, other):
+        if self.side != other.side:
+            return False
+        if self.indicators != other.indicators:
+            return False
+        if self.text != other.text:
+            return False
+        if self.takes != other.takes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlashColumn(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FlashColumn(
+            side=_UniffiFfiConverterTypeLampSide.read(buf),
+            indicators=_UniffiFfiConverterTypeIndicators.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+            takes=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLampSide.check_lower(value.side)
+        _UniffiFfiConverterTypeIndicators.check_lower(value.indicators)
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterSequenceString.check_lower(value.takes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLampSide.write(value.side, buf)
+        _UniffiFfiConverterTypeIndicators.write(value.indicators, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterSequenceString.write(value.takes, buf)
+
+@dataclass
+class FlashCount:
+    """
+    Flashes counted over a time.
+"""
+    def __init__(self, *, flashes:int, seconds:float):
+        self.flashes = flashes
+        self.seconds = seconds
+        
+        
+
+    
+    def __str__(self):
+        return "FlashCount(flashes={}, seconds={})".format(self.flashes, self.seconds)
+    def __eq__(self, other):
+        if self.flashes != other.flashes:
+            return False
+        if self.seconds != other.seconds:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlashCount(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FlashCount(
+            flashes=_UniffiFfiConverterUInt32.read(buf),
+            seconds=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.flashes)
+        _UniffiFfiConverterFloat64.check_lower(value.seconds)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.flashes, buf)
+        _UniffiFfiConverterFloat64.write(value.seconds, buf)
+
+@dataclass
 class Flow:
     """
     What flows through an element.
@@ -10357,6 +11869,69 @@ class _UniffiFfiConverterTypeIdentity(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.pack, buf)
         _UniffiFfiConverterOptionalString.write(value.hoped_for, buf)
         _UniffiFfiConverterBoolean.write(value.invented, buf)
+
+@dataclass
+class Indication:
+    """
+    Flasher, pilots and load resistors of a bike. What is left out is not known.
+"""
+    def __init__(self, *, flasher:typing.Optional[FlasherKind] = None, flasher_watts:typing.Optional[float] = None, flashes_minute:typing.Optional[float] = None, pilot:typing.Optional[PilotFitting] = None, resistor_ohms:typing.Optional[float] = None, resistors_per_side:typing.Optional[int] = None):
+        self.flasher = flasher
+        self.flasher_watts = flasher_watts
+        self.flashes_minute = flashes_minute
+        self.pilot = pilot
+        self.resistor_ohms = resistor_ohms
+        self.resistors_per_side = resistors_per_side
+        
+        
+
+    
+    def __str__(self):
+        return "Indication(flasher={}, flasher_watts={}, flashes_minute={}, pilot={}, resistor_ohms={}, resistors_per_side={})".format(self.flasher, self.flasher_watts, self.flashes_minute, self.pilot, self.resistor_ohms, self.resistors_per_side)
+    def __eq__(self, other):
+        if self.flasher != other.flasher:
+            return False
+        if self.flasher_watts != other.flasher_watts:
+            return False
+        if self.flashes_minute != other.flashes_minute:
+            return False
+        if self.pilot != other.pilot:
+            return False
+        if self.resistor_ohms != other.resistor_ohms:
+            return False
+        if self.resistors_per_side != other.resistors_per_side:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeIndication(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Indication(
+            flasher=_UniffiFfiConverterOptionalTypeFlasherKind.read(buf),
+            flasher_watts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            flashes_minute=_UniffiFfiConverterOptionalFloat64.read(buf),
+            pilot=_UniffiFfiConverterOptionalTypePilotFitting.read(buf),
+            resistor_ohms=_UniffiFfiConverterOptionalFloat64.read(buf),
+            resistors_per_side=_UniffiFfiConverterOptionalUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeFlasherKind.check_lower(value.flasher)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.flasher_watts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.flashes_minute)
+        _UniffiFfiConverterOptionalTypePilotFitting.check_lower(value.pilot)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.resistor_ohms)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.resistors_per_side)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeFlasherKind.write(value.flasher, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.flasher_watts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.flashes_minute, buf)
+        _UniffiFfiConverterOptionalTypePilotFitting.write(value.pilot, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.resistor_ohms, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.resistors_per_side, buf)
 
 @dataclass
 class InspectionAsk:
@@ -11716,76 +13291,522 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.done_ms, buf)
         _UniffiFfiConverterFloat64.write(value.rank, buf)
 
-
-
-
-
-
-class LampLook(enum.Enum):
+@dataclass
+class LampAtWork:
     """
-    What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+    One lamp at work.
+"""
+    def __init__(self, *, volts:float, watts:float, amperes:float, lumens:typing.Optional[float] = None, life_share:typing.Optional[float] = None, heat_watts:float):
+        self.volts = volts
+        self.watts = watts
+        self.amperes = amperes
+        self.lumens = lumens
+        self.life_share = life_share
+        self.heat_watts = heat_watts
+        
+        
+
+    
+    def __str__(self):
+        return "LampAtWork(volts={}, watts={}, amperes={}, lumens={}, life_share={}, heat_watts={})".format(self.volts, self.watts, self.amperes, self.lumens, self.life_share, self.heat_watts)
+    def __eq__(self, other):
+        if self.volts != other.volts:
+            return False
+        if self.watts != other.watts:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        if self.lumens != other.lumens:
+            return False
+        if self.life_share != other.life_share:
+            return False
+        if self.heat_watts != other.heat_watts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampAtWork(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampAtWork(
+            volts=_UniffiFfiConverterFloat64.read(buf),
+            watts=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            lumens=_UniffiFfiConverterOptionalFloat64.read(buf),
+            life_share=_UniffiFfiConverterOptionalFloat64.read(buf),
+            heat_watts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+        _UniffiFfiConverterFloat64.check_lower(value.watts)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.life_share)
+        _UniffiFfiConverterFloat64.check_lower(value.heat_watts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+        _UniffiFfiConverterFloat64.write(value.watts, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.life_share, buf)
+        _UniffiFfiConverterFloat64.write(value.heat_watts, buf)
+
+@dataclass
+class LampCard:
+    """
+    A type of filament lamp.
+"""
+    def __init__(self, *, lamp:str, cap:LampCap, marked_watts:float, watts:float, test_volts:float, lumens:float, source:Source):
+        self.lamp = lamp
+        self.cap = cap
+        self.marked_watts = marked_watts
+        self.watts = watts
+        self.test_volts = test_volts
+        self.lumens = lumens
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "LampCard(lamp={}, cap={}, marked_watts={}, watts={}, test_volts={}, lumens={}, source={})".format(self.lamp, self.cap, self.marked_watts, self.watts, self.test_volts, self.lumens, self.source)
+    def __eq__(self, other):
+        if self.lamp != other.lamp:
+            return False
+        if self.cap != other.cap:
+            return False
+        if self.marked_watts != other.marked_watts:
+            return False
+        if self.watts != other.watts:
+            return False
+        if self.test_volts != other.test_volts:
+            return False
+        if self.lumens != other.lumens:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampCard(
+            lamp=_UniffiFfiConverterString.read(buf),
+            cap=_UniffiFfiConverterTypeLampCap.read(buf),
+            marked_watts=_UniffiFfiConverterFloat64.read(buf),
+            watts=_UniffiFfiConverterFloat64.read(buf),
+            test_volts=_UniffiFfiConverterFloat64.read(buf),
+            lumens=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.lamp)
+        _UniffiFfiConverterTypeLampCap.check_lower(value.cap)
+        _UniffiFfiConverterFloat64.check_lower(value.marked_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.watts)
+        _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.lamp, buf)
+        _UniffiFfiConverterTypeLampCap.write(value.cap, buf)
+        _UniffiFfiConverterFloat64.write(value.marked_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.watts, buf)
+        _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+@dataclass
+class LampColumn:
+    """
+    One lamp in the comparison.
+"""
+    def __init__(self, *, side:LampSide, consumer:Consumer, standing:LampAtWork, charging:LampAtWork):
+        self.side = side
+        self.consumer = consumer
+        self.standing = standing
+        self.charging = charging
+        
+        
+
+    
+    def __str__(self):
+        return "LampColumn(side={}, consumer={}, standing={}, charging={})".format(self.side, self.consumer, self.standing, self.charging)
+    def __eq__(self, other):
+        if self.side != other.side:
+            return False
+        if self.consumer != other.consumer:
+            return False
+        if self.standing != other.standing:
+            return False
+        if self.charging != other.charging:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampColumn(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampColumn(
+            side=_UniffiFfiConverterTypeLampSide.read(buf),
+            consumer=_UniffiFfiConverterTypeConsumer.read(buf),
+            standing=_UniffiFfiConverterTypeLampAtWork.read(buf),
+            charging=_UniffiFfiConverterTypeLampAtWork.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLampSide.check_lower(value.side)
+        _UniffiFfiConverterTypeConsumer.check_lower(value.consumer)
+        _UniffiFfiConverterTypeLampAtWork.check_lower(value.standing)
+        _UniffiFfiConverterTypeLampAtWork.check_lower(value.charging)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLampSide.write(value.side, buf)
+        _UniffiFfiConverterTypeConsumer.write(value.consumer, buf)
+        _UniffiFfiConverterTypeLampAtWork.write(value.standing, buf)
+        _UniffiFfiConverterTypeLampAtWork.write(value.charging, buf)
+
+class _UniffiFfiConverterSequenceTypeLampColumn(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampColumn.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampColumn.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampColumn.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class CapFit(enum.Enum):
+    """
+    Whether a lamp goes into the holder of another.
 """
     
-    OFF = 0
+    FITS = 0
     """
-    Dark, silent, still.
+    The same cap.
 """
     
-    GLOW = 1
+    DOES_NOT_FIT = 1
     """
-    A glow that is seen in the dark only; a horn that clicks.
+    Another cap: it does not go in, or must not.
 """
     
-    DIM = 2
+    UNKNOWN = 2
     """
-    Plainly too weak.
-"""
-    
-    FULL = 3
-    """
-    As it should be.
+    One of the two caps is not known: look before you buy.
 """
     
 
 
-class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeCapFit(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
         variant = buf.read_i32()
         if variant == 1:
-            return LampLook.OFF
+            return CapFit.FITS
         if variant == 2:
-            return LampLook.GLOW
+            return CapFit.DOES_NOT_FIT
         if variant == 3:
-            return LampLook.DIM
-        if variant == 4:
-            return LampLook.FULL
+            return CapFit.UNKNOWN
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
     def check_lower(value):
-        if value == LampLook.OFF:
+        if value == CapFit.FITS:
             return
-        if value == LampLook.GLOW:
+        if value == CapFit.DOES_NOT_FIT:
             return
-        if value == LampLook.DIM:
-            return
-        if value == LampLook.FULL:
+        if value == CapFit.UNKNOWN:
             return
         raise ValueError(value)
 
     @staticmethod
     def write(value, buf):
-        if value == LampLook.OFF:
+        if value == CapFit.FITS:
             buf.write_i32(1)
-        if value == LampLook.GLOW:
+        if value == CapFit.DOES_NOT_FIT:
             buf.write_i32(2)
-        if value == LampLook.DIM:
+        if value == CapFit.UNKNOWN:
             buf.write_i32(3)
-        if value == LampLook.FULL:
-            buf.write_i32(4)
 
 
+
+class _UniffiFfiConverterSequenceTypeFlashColumn(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFlashColumn.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFlashColumn.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFlashColumn.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class LoadResistor:
+    """
+    A load resistor beside one lamp.
+"""
+    def __init__(self, *, ohms:float, buy_ohms:float, peak_watts:float, mean_watts:float, rating_watts:float, mounting:str):
+        self.ohms = ohms
+        self.buy_ohms = buy_ohms
+        self.peak_watts = peak_watts
+        self.mean_watts = mean_watts
+        self.rating_watts = rating_watts
+        self.mounting = mounting
+        
+        
+
+    
+    def __str__(self):
+        return "LoadResistor(ohms={}, buy_ohms={}, peak_watts={}, mean_watts={}, rating_watts={}, mounting={})".format(self.ohms, self.buy_ohms, self.peak_watts, self.mean_watts, self.rating_watts, self.mounting)
+    def __eq__(self, other):
+        if self.ohms != other.ohms:
+            return False
+        if self.buy_ohms != other.buy_ohms:
+            return False
+        if self.peak_watts != other.peak_watts:
+            return False
+        if self.mean_watts != other.mean_watts:
+            return False
+        if self.rating_watts != other.rating_watts:
+            return False
+        if self.mounting != other.mounting:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLoadResistor(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LoadResistor(
+            ohms=_UniffiFfiConverterFloat64.read(buf),
+            buy_ohms=_UniffiFfiConverterFloat64.read(buf),
+            peak_watts=_UniffiFfiConverterFloat64.read(buf),
+            mean_watts=_UniffiFfiConverterFloat64.read(buf),
+            rating_watts=_UniffiFfiConverterFloat64.read(buf),
+            mounting=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.ohms)
+        _UniffiFfiConverterFloat64.check_lower(value.buy_ohms)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.mean_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.rating_watts)
+        _UniffiFfiConverterString.check_lower(value.mounting)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        _UniffiFfiConverterFloat64.write(value.buy_ohms, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.mean_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.rating_watts, buf)
+        _UniffiFfiConverterString.write(value.mounting, buf)
+
+class _UniffiFfiConverterOptionalTypeLoadResistor(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeLoadResistor.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeLoadResistor.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeLoadResistor.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeLampCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class LampSheet:
+    """
+    The lamp page.
+"""
+    def __init__(self, *, place:str, lamps:typing.List[LampColumn] = _DEFAULT, fits:CapFit, fits_why:str, flashing:typing.List[FlashColumn] = _DEFAULT, resistor:typing.Optional[LoadResistor] = None, least_per_minute:float, most_per_minute:float, counted_per_minute:typing.Optional[float] = None, how_to_count:str, types:typing.List[LampCard] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.place = place
+        if lamps is _DEFAULT:
+            self.lamps = []
+        else:
+            self.lamps = lamps
+        self.fits = fits
+        self.fits_why = fits_why
+        if flashing is _DEFAULT:
+            self.flashing = []
+        else:
+            self.flashing = flashing
+        self.resistor = resistor
+        self.least_per_minute = least_per_minute
+        self.most_per_minute = most_per_minute
+        self.counted_per_minute = counted_per_minute
+        self.how_to_count = how_to_count
+        if types is _DEFAULT:
+            self.types = []
+        else:
+            self.types = types
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "LampSheet(place={}, lamps={}, fits={}, fits_why={}, flashing={}, resistor={}, least_per_minute={}, most_per_minute={}, counted_per_minute={}, how_to_count={}, types={}, findings={}, working={})".format(self.place, self.lamps, self.fits, self.fits_why, self.flashing, self.resistor, self.least_per_minute, self.most_per_minute, self.counted_per_minute, self.how_to_count, self.types, self.findings, self.working)
+    def __eq__(self, other):
+        if self.place != other.place:
+            return False
+        if self.lamps != other.lamps:
+            return False
+        if self.fits != other.fits:
+            return False
+        if self.fits_why != other.fits_why:
+            return False
+        if self.flashing != other.flashing:
+            return False
+        if self.resistor != other.resistor:
+            return False
+        if self.least_per_minute != other.least_per_minute:
+            return False
+        if self.most_per_minute != other.most_per_minute:
+            return False
+        if self.counted_per_minute != other.counted_per_minute:
+            return False
+        if self.how_to_count != other.how_to_count:
+            return False
+        if self.types != other.types:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampSheet(
+            place=_UniffiFfiConverterString.read(buf),
+            lamps=_UniffiFfiConverterSequenceTypeLampColumn.read(buf),
+            fits=_UniffiFfiConverterTypeCapFit.read(buf),
+            fits_why=_UniffiFfiConverterString.read(buf),
+            flashing=_UniffiFfiConverterSequenceTypeFlashColumn.read(buf),
+            resistor=_UniffiFfiConverterOptionalTypeLoadResistor.read(buf),
+            least_per_minute=_UniffiFfiConverterFloat64.read(buf),
+            most_per_minute=_UniffiFfiConverterFloat64.read(buf),
+            counted_per_minute=_UniffiFfiConverterOptionalFloat64.read(buf),
+            how_to_count=_UniffiFfiConverterString.read(buf),
+            types=_UniffiFfiConverterSequenceTypeLampCard.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.place)
+        _UniffiFfiConverterSequenceTypeLampColumn.check_lower(value.lamps)
+        _UniffiFfiConverterTypeCapFit.check_lower(value.fits)
+        _UniffiFfiConverterString.check_lower(value.fits_why)
+        _UniffiFfiConverterSequenceTypeFlashColumn.check_lower(value.flashing)
+        _UniffiFfiConverterOptionalTypeLoadResistor.check_lower(value.resistor)
+        _UniffiFfiConverterFloat64.check_lower(value.least_per_minute)
+        _UniffiFfiConverterFloat64.check_lower(value.most_per_minute)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.counted_per_minute)
+        _UniffiFfiConverterString.check_lower(value.how_to_count)
+        _UniffiFfiConverterSequenceTypeLampCard.check_lower(value.types)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.place, buf)
+        _UniffiFfiConverterSequenceTypeLampColumn.write(value.lamps, buf)
+        _UniffiFfiConverterTypeCapFit.write(value.fits, buf)
+        _UniffiFfiConverterString.write(value.fits_why, buf)
+        _UniffiFfiConverterSequenceTypeFlashColumn.write(value.flashing, buf)
+        _UniffiFfiConverterOptionalTypeLoadResistor.write(value.resistor, buf)
+        _UniffiFfiConverterFloat64.write(value.least_per_minute, buf)
+        _UniffiFfiConverterFloat64.write(value.most_per_minute, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.counted_per_minute, buf)
+        _UniffiFfiConverterString.write(value.how_to_count, buf)
+        _UniffiFfiConverterSequenceTypeLampCard.write(value.types, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
 class LampState:
@@ -11837,6 +13858,132 @@ class _UniffiFfiConverterTypeLampState(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.label, buf)
         _UniffiFfiConverterFloat64.write(value.share, buf)
         _UniffiFfiConverterTypeLampLook.write(value.look, buf)
+
+class _UniffiFfiConverterOptionalTypeConsumer(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeConsumer.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeConsumer.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeConsumer.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeIndication(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeIndication.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeIndication.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeIndication.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeFlashCount(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlashCount.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlashCount.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlashCount.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class LampsAsk:
+    """
+    What to look at. What is left out is taken from the fitted bike.
+"""
+    def __init__(self, *, place:typing.Optional[str] = None, proposed:typing.Optional[Consumer] = None, indication:typing.Optional[Indication] = None, counted:typing.Optional[FlashCount] = None):
+        self.place = place
+        self.proposed = proposed
+        self.indication = indication
+        self.counted = counted
+        
+        
+
+    
+    def __str__(self):
+        return "LampsAsk(place={}, proposed={}, indication={}, counted={})".format(self.place, self.proposed, self.indication, self.counted)
+    def __eq__(self, other):
+        if self.place != other.place:
+            return False
+        if self.proposed != other.proposed:
+            return False
+        if self.indication != other.indication:
+            return False
+        if self.counted != other.counted:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampsAsk(
+            place=_UniffiFfiConverterOptionalString.read(buf),
+            proposed=_UniffiFfiConverterOptionalTypeConsumer.read(buf),
+            indication=_UniffiFfiConverterOptionalTypeIndication.read(buf),
+            counted=_UniffiFfiConverterOptionalTypeFlashCount.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
+        _UniffiFfiConverterOptionalTypeConsumer.check_lower(value.proposed)
+        _UniffiFfiConverterOptionalTypeIndication.check_lower(value.indication)
+        _UniffiFfiConverterOptionalTypeFlashCount.check_lower(value.counted)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
+        _UniffiFfiConverterOptionalTypeConsumer.write(value.proposed, buf)
+        _UniffiFfiConverterOptionalTypeIndication.write(value.indication, buf)
+        _UniffiFfiConverterOptionalTypeFlashCount.write(value.counted, buf)
 
 @dataclass
 class Slot:
@@ -14733,6 +16880,36 @@ class Proposal:
                 return False
             return True
 
+    @dataclass
+    class FLASHER:
+        """
+        Another flasher, other pilots, load resistors.
+"""
+        
+        def __init__(self, indication:Indication):
+            self.indication = indication
+            
+            """
+        What would be fitted; fields left out are as fitted now.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Proposal.FLASHER(indication={})".format(self.indication)
+        def __eq__(self, other):
+            if not isinstance(other, Proposal):
+                return NotImplemented
+            if not other.is_FLASHER():
+                return False
+            if self.indication != other.indication:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -14749,6 +16926,10 @@ class Proposal:
         return isinstance(self, Proposal.BRAKE)
     def is_brake(self) -> bool:
         return isinstance(self, Proposal.BRAKE)
+    def is_FLASHER(self) -> bool:
+        return isinstance(self, Proposal.FLASHER)
+    def is_flasher(self) -> bool:
+        return isinstance(self, Proposal.FLASHER)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -14757,6 +16938,7 @@ class Proposal:
 Proposal.SPROCKETS = type("Proposal.SPROCKETS", (Proposal.SPROCKETS, Proposal,), {})  # type: ignore
 Proposal.CONSUMER = type("Proposal.CONSUMER", (Proposal.CONSUMER, Proposal,), {})  # type: ignore
 Proposal.BRAKE = type("Proposal.BRAKE", (Proposal.BRAKE, Proposal,), {})  # type: ignore
+Proposal.FLASHER = type("Proposal.FLASHER", (Proposal.FLASHER, Proposal,), {})  # type: ignore
 
 
 
@@ -14781,6 +16963,10 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeEnd.read(buf),
                 _UniffiFfiConverterTypeBrake.read(buf),
             )
+        if variant == 4:
+            return Proposal.FLASHER(
+                _UniffiFfiConverterTypeIndication.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -14797,6 +16983,9 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
         if value.is_BRAKE():
             _UniffiFfiConverterTypeEnd.check_lower(value.end)
             _UniffiFfiConverterTypeBrake.check_lower(value.brake)
+            return
+        if value.is_FLASHER():
+            _UniffiFfiConverterTypeIndication.check_lower(value.indication)
             return
         raise ValueError(value)
 
@@ -14815,6 +17004,9 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
             buf.write_i32(3)
             _UniffiFfiConverterTypeEnd.write(value.end, buf)
             _UniffiFfiConverterTypeBrake.write(value.brake, buf)
+        if value.is_FLASHER():
+            buf.write_i32(4)
+            _UniffiFfiConverterTypeIndication.write(value.indication, buf)
 
 
 
@@ -15292,7 +17484,7 @@ class Spec:
     """
     One side of the bike.
 """
-    def __init__(self, *, drive:Drive, front_wheel:Wheel, rear_wheel:Wheel, supply:Supply, consumers:typing.List[Slot] = _DEFAULT, front_brake:Brake, rear_brake:Brake, fluids:typing.List[Filling] = _DEFAULT):
+    def __init__(self, *, drive:Drive, front_wheel:Wheel, rear_wheel:Wheel, supply:Supply, consumers:typing.List[Slot] = _DEFAULT, front_brake:Brake, rear_brake:Brake, fluids:typing.List[Filling] = _DEFAULT, indication:Indication):
         self.drive = drive
         self.front_wheel = front_wheel
         self.rear_wheel = rear_wheel
@@ -15307,12 +17499,13 @@ class Spec:
             self.fluids = []
         else:
             self.fluids = fluids
+        self.indication = indication
         
         
 
     
     def __str__(self):
-        return "Spec(drive={}, front_wheel={}, rear_wheel={}, supply={}, consumers={}, front_brake={}, rear_brake={}, fluids={})".format(self.drive, self.front_wheel, self.rear_wheel, self.supply, self.consumers, self.front_brake, self.rear_brake, self.fluids)
+        return "Spec(drive={}, front_wheel={}, rear_wheel={}, supply={}, consumers={}, front_brake={}, rear_brake={}, fluids={}, indication={})".format(self.drive, self.front_wheel, self.rear_wheel, self.supply, self.consumers, self.front_brake, self.rear_brake, self.fluids, self.indication)
     def __eq__(self, other):
         if self.drive != other.drive:
             return False
@@ -15330,6 +17523,8 @@ class Spec:
             return False
         if self.fluids != other.fluids:
             return False
+        if self.indication != other.indication:
+            return False
         return True
 
 class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
@@ -15344,6 +17539,7 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
             front_brake=_UniffiFfiConverterTypeBrake.read(buf),
             rear_brake=_UniffiFfiConverterTypeBrake.read(buf),
             fluids=_UniffiFfiConverterSequenceTypeFilling.read(buf),
+            indication=_UniffiFfiConverterTypeIndication.read(buf),
         )
 
     @staticmethod
@@ -15356,6 +17552,7 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeBrake.check_lower(value.front_brake)
         _UniffiFfiConverterTypeBrake.check_lower(value.rear_brake)
         _UniffiFfiConverterSequenceTypeFilling.check_lower(value.fluids)
+        _UniffiFfiConverterTypeIndication.check_lower(value.indication)
 
     @staticmethod
     def write(value, buf):
@@ -15367,6 +17564,7 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeBrake.write(value.front_brake, buf)
         _UniffiFfiConverterTypeBrake.write(value.rear_brake, buf)
         _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
+        _UniffiFfiConverterTypeIndication.write(value.indication, buf)
 
 @dataclass
 class Suspect:
@@ -19864,6 +22062,412 @@ class Sum:
                 return False
             return True
 
+    @dataclass
+    class LAMP_LIGHT:
+        """
+        Light of a filament lamp off its test voltage.
+"""
+        
+        def __init__(self, lumens:float, test_volts:float, volts:float):
+            self.lumens = lumens
+            
+            """
+        Light at the test voltage, lumens.
+"""
+        
+            self.test_volts = test_volts
+            
+            """
+        Test voltage, volts.
+"""
+        
+            self.volts = volts
+            
+            """
+        Voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LAMP_LIGHT(lumens={}, test_volts={}, volts={})".format(self.lumens, self.test_volts, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LAMP_LIGHT():
+                return False
+            if self.lumens != other.lumens:
+                return False
+            if self.test_volts != other.test_volts:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    @dataclass
+    class THERMAL_FLASHER:
+        """
+        Flashes a minute of a thermal flasher.
+"""
+        
+        def __init__(self, load_percent:float, contacts:float, flashes_minute:float):
+            self.load_percent = load_percent
+            
+            """
+        Load over rated load, per cent.
+"""
+        
+            self.contacts = contacts
+            
+            """
+        Closing over opening temperature rise of its contacts.
+"""
+        
+            self.flashes_minute = flashes_minute
+            
+            """
+        Flashes a minute at the rated load.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THERMAL_FLASHER(load_percent={}, contacts={}, flashes_minute={})".format(self.load_percent, self.contacts, self.flashes_minute)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THERMAL_FLASHER():
+                return False
+            if self.load_percent != other.load_percent:
+                return False
+            if self.contacts != other.contacts:
+                return False
+            if self.flashes_minute != other.flashes_minute:
+                return False
+            return True
+
+    @dataclass
+    class FLASH_COUNT:
+        """
+        Flashes a minute from a count.
+"""
+        
+        def __init__(self, flashes:int, seconds:float):
+            self.flashes = flashes
+            
+            """
+        Flashes.
+"""
+        
+            self.seconds = seconds
+            
+            """
+        Seconds.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.FLASH_COUNT(flashes={}, seconds={})".format(self.flashes, self.seconds)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_FLASH_COUNT():
+                return False
+            if self.flashes != other.flashes:
+                return False
+            if self.seconds != other.seconds:
+                return False
+            return True
+
+    @dataclass
+    class LOAD_RESISTOR:
+        """
+        Load resistor beside an LED lamp.
+"""
+        
+        def __init__(self, volts:float, old_watts:float, new_watts:float):
+            self.volts = volts
+            
+            """
+        Voltage, volts.
+"""
+        
+            self.old_watts = old_watts
+            
+            """
+        Watts of the old lamp at that voltage.
+"""
+        
+            self.new_watts = new_watts
+            
+            """
+        Watts of the new lamp at that voltage.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LOAD_RESISTOR(volts={}, old_watts={}, new_watts={})".format(self.volts, self.old_watts, self.new_watts)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LOAD_RESISTOR():
+                return False
+            if self.volts != other.volts:
+                return False
+            if self.old_watts != other.old_watts:
+                return False
+            if self.new_watts != other.new_watts:
+                return False
+            return True
+
+    @dataclass
+    class GRAVITY_CHARGE:
+        """
+        Charge from specific gravity.
+"""
+        
+        def __init__(self, gravity:float, celsius:float):
+            self.gravity = gravity
+            
+            """
+        Specific gravity.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature of the acid, °C.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.GRAVITY_CHARGE(gravity={}, celsius={})".format(self.gravity, self.celsius)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_GRAVITY_CHARGE():
+                return False
+            if self.gravity != other.gravity:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            return True
+
+    @dataclass
+    class DAYS_TO_FLAT:
+        """
+        Days until a drain has emptied a battery.
+"""
+        
+        def __init__(self, battery_ah:float, charge_percent:float, drain_milliamperes:float):
+            self.battery_ah = battery_ah
+            
+            """
+        Capacity, ampere-hours.
+"""
+        
+            self.charge_percent = charge_percent
+            
+            """
+        Charge, per cent.
+"""
+        
+            self.drain_milliamperes = drain_milliamperes
+            
+            """
+        Drain, milliamperes.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.DAYS_TO_FLAT(battery_ah={}, charge_percent={}, drain_milliamperes={})".format(self.battery_ah, self.charge_percent, self.drain_milliamperes)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_DAYS_TO_FLAT():
+                return False
+            if self.battery_ah != other.battery_ah:
+                return False
+            if self.charge_percent != other.charge_percent:
+                return False
+            if self.drain_milliamperes != other.drain_milliamperes:
+                return False
+            return True
+
+    @dataclass
+    class RECHARGE_HOURS:
+        """
+        Hours to charge a battery.
+"""
+        
+        def __init__(self, battery_ah:float, charge_percent:float, charger_amperes:float):
+            self.battery_ah = battery_ah
+            
+            """
+        Capacity, ampere-hours.
+"""
+        
+            self.charge_percent = charge_percent
+            
+            """
+        Charge, per cent.
+"""
+        
+            self.charger_amperes = charger_amperes
+            
+            """
+        Current of the charger, amperes.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.RECHARGE_HOURS(battery_ah={}, charge_percent={}, charger_amperes={})".format(self.battery_ah, self.charge_percent, self.charger_amperes)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_RECHARGE_HOURS():
+                return False
+            if self.battery_ah != other.battery_ah:
+                return False
+            if self.charge_percent != other.charge_percent:
+                return False
+            if self.charger_amperes != other.charger_amperes:
+                return False
+            return True
+
+    @dataclass
+    class WIRE_DROP:
+        """
+        Resistance of a metre of wire and what it loses.
+"""
+        
+        def __init__(self, section_mm2:float, conductor:Conductor, celsius:float, amperes:float, out_metres:float, back_metres:float):
+            self.section_mm2 = section_mm2
+            
+            """
+        Section, mm².
+"""
+        
+            self.conductor = conductor
+            
+            """
+        How the conductor is made.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature, °C.
+"""
+        
+            self.amperes = amperes
+            
+            """
+        Current, amperes.
+"""
+        
+            self.out_metres = out_metres
+            
+            """
+        Length out, metres.
+"""
+        
+            self.back_metres = back_metres
+            
+            """
+        Length back, metres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WIRE_DROP(section_mm2={}, conductor={}, celsius={}, amperes={}, out_metres={}, back_metres={})".format(self.section_mm2, self.conductor, self.celsius, self.amperes, self.out_metres, self.back_metres)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WIRE_DROP():
+                return False
+            if self.section_mm2 != other.section_mm2:
+                return False
+            if self.conductor != other.conductor:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.amperes != other.amperes:
+                return False
+            if self.out_metres != other.out_metres:
+                return False
+            if self.back_metres != other.back_metres:
+                return False
+            return True
+
+    @dataclass
+    class WIRE_GAUGE:
+        """
+        Diameter and section of a wire of the American gauge.
+"""
+        
+        def __init__(self, gauge:int):
+            self.gauge = gauge
+            
+            """
+        Gauge; 0 to -3 for 1/0 to 4/0.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WIRE_GAUGE(gauge={})".format(self.gauge)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WIRE_GAUGE():
+                return False
+            if self.gauge != other.gauge:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -20036,6 +22640,42 @@ class Sum:
         return isinstance(self, Sum.PAINT_NEEDED)
     def is_paint_needed(self) -> bool:
         return isinstance(self, Sum.PAINT_NEEDED)
+    def is_LAMP_LIGHT(self) -> bool:
+        return isinstance(self, Sum.LAMP_LIGHT)
+    def is_lamp_light(self) -> bool:
+        return isinstance(self, Sum.LAMP_LIGHT)
+    def is_THERMAL_FLASHER(self) -> bool:
+        return isinstance(self, Sum.THERMAL_FLASHER)
+    def is_thermal_flasher(self) -> bool:
+        return isinstance(self, Sum.THERMAL_FLASHER)
+    def is_FLASH_COUNT(self) -> bool:
+        return isinstance(self, Sum.FLASH_COUNT)
+    def is_flash_count(self) -> bool:
+        return isinstance(self, Sum.FLASH_COUNT)
+    def is_LOAD_RESISTOR(self) -> bool:
+        return isinstance(self, Sum.LOAD_RESISTOR)
+    def is_load_resistor(self) -> bool:
+        return isinstance(self, Sum.LOAD_RESISTOR)
+    def is_GRAVITY_CHARGE(self) -> bool:
+        return isinstance(self, Sum.GRAVITY_CHARGE)
+    def is_gravity_charge(self) -> bool:
+        return isinstance(self, Sum.GRAVITY_CHARGE)
+    def is_DAYS_TO_FLAT(self) -> bool:
+        return isinstance(self, Sum.DAYS_TO_FLAT)
+    def is_days_to_flat(self) -> bool:
+        return isinstance(self, Sum.DAYS_TO_FLAT)
+    def is_RECHARGE_HOURS(self) -> bool:
+        return isinstance(self, Sum.RECHARGE_HOURS)
+    def is_recharge_hours(self) -> bool:
+        return isinstance(self, Sum.RECHARGE_HOURS)
+    def is_WIRE_DROP(self) -> bool:
+        return isinstance(self, Sum.WIRE_DROP)
+    def is_wire_drop(self) -> bool:
+        return isinstance(self, Sum.WIRE_DROP)
+    def is_WIRE_GAUGE(self) -> bool:
+        return isinstance(self, Sum.WIRE_GAUGE)
+    def is_wire_gauge(self) -> bool:
+        return isinstance(self, Sum.WIRE_GAUGE)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -20083,6 +22723,15 @@ Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
 Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
 Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
 Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
+Sum.LAMP_LIGHT = type("Sum.LAMP_LIGHT", (Sum.LAMP_LIGHT, Sum,), {})  # type: ignore
+Sum.THERMAL_FLASHER = type("Sum.THERMAL_FLASHER", (Sum.THERMAL_FLASHER, Sum,), {})  # type: ignore
+Sum.FLASH_COUNT = type("Sum.FLASH_COUNT", (Sum.FLASH_COUNT, Sum,), {})  # type: ignore
+Sum.LOAD_RESISTOR = type("Sum.LOAD_RESISTOR", (Sum.LOAD_RESISTOR, Sum,), {})  # type: ignore
+Sum.GRAVITY_CHARGE = type("Sum.GRAVITY_CHARGE", (Sum.GRAVITY_CHARGE, Sum,), {})  # type: ignore
+Sum.DAYS_TO_FLAT = type("Sum.DAYS_TO_FLAT", (Sum.DAYS_TO_FLAT, Sum,), {})  # type: ignore
+Sum.RECHARGE_HOURS = type("Sum.RECHARGE_HOURS", (Sum.RECHARGE_HOURS, Sum,), {})  # type: ignore
+Sum.WIRE_DROP = type("Sum.WIRE_DROP", (Sum.WIRE_DROP, Sum,), {})  # type: ignore
+Sum.WIRE_GAUGE = type("Sum.WIRE_GAUGE", (Sum.WIRE_GAUGE, Sum,), {})  # type: ignore
 
 
 
@@ -20361,6 +23010,59 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
+        if variant == 43:
+            return Sum.LAMP_LIGHT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 44:
+            return Sum.THERMAL_FLASHER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 45:
+            return Sum.FLASH_COUNT(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 46:
+            return Sum.LOAD_RESISTOR(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 47:
+            return Sum.GRAVITY_CHARGE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 48:
+            return Sum.DAYS_TO_FLAT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 49:
+            return Sum.RECHARGE_HOURS(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 50:
+            return Sum.WIRE_DROP(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterTypeConductor.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 51:
+            return Sum.WIRE_GAUGE(
+                _UniffiFfiConverterInt32.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -20592,6 +23294,50 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
             _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
             _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+            return
+        if value.is_LAMP_LIGHT():
+            _UniffiFfiConverterFloat64.check_lower(value.lumens)
+            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        if value.is_THERMAL_FLASHER():
+            _UniffiFfiConverterFloat64.check_lower(value.load_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.contacts)
+            _UniffiFfiConverterFloat64.check_lower(value.flashes_minute)
+            return
+        if value.is_FLASH_COUNT():
+            _UniffiFfiConverterUInt32.check_lower(value.flashes)
+            _UniffiFfiConverterFloat64.check_lower(value.seconds)
+            return
+        if value.is_LOAD_RESISTOR():
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            _UniffiFfiConverterFloat64.check_lower(value.old_watts)
+            _UniffiFfiConverterFloat64.check_lower(value.new_watts)
+            return
+        if value.is_GRAVITY_CHARGE():
+            _UniffiFfiConverterFloat64.check_lower(value.gravity)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            return
+        if value.is_DAYS_TO_FLAT():
+            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.drain_milliamperes)
+            return
+        if value.is_RECHARGE_HOURS():
+            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.charger_amperes)
+            return
+        if value.is_WIRE_DROP():
+            _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
+            _UniffiFfiConverterTypeConductor.check_lower(value.conductor)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.out_metres)
+            _UniffiFfiConverterFloat64.check_lower(value.back_metres)
+            return
+        if value.is_WIRE_GAUGE():
+            _UniffiFfiConverterInt32.check_lower(value.gauge)
             return
         raise ValueError(value)
 
@@ -20825,6 +23571,50 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
             _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
             _UniffiFfiConverterFloat64.write(value.can_ml, buf)
+        if value.is_LAMP_LIGHT():
+            buf.write_i32(43)
+            _UniffiFfiConverterFloat64.write(value.lumens, buf)
+            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+        if value.is_THERMAL_FLASHER():
+            buf.write_i32(44)
+            _UniffiFfiConverterFloat64.write(value.load_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.contacts, buf)
+            _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
+        if value.is_FLASH_COUNT():
+            buf.write_i32(45)
+            _UniffiFfiConverterUInt32.write(value.flashes, buf)
+            _UniffiFfiConverterFloat64.write(value.seconds, buf)
+        if value.is_LOAD_RESISTOR():
+            buf.write_i32(46)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+            _UniffiFfiConverterFloat64.write(value.old_watts, buf)
+            _UniffiFfiConverterFloat64.write(value.new_watts, buf)
+        if value.is_GRAVITY_CHARGE():
+            buf.write_i32(47)
+            _UniffiFfiConverterFloat64.write(value.gravity, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        if value.is_DAYS_TO_FLAT():
+            buf.write_i32(48)
+            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
+        if value.is_RECHARGE_HOURS():
+            buf.write_i32(49)
+            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
+        if value.is_WIRE_DROP():
+            buf.write_i32(50)
+            _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
+            _UniffiFfiConverterTypeConductor.write(value.conductor, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.out_metres, buf)
+            _UniffiFfiConverterFloat64.write(value.back_metres, buf)
+        if value.is_WIRE_GAUGE():
+            buf.write_i32(51)
+            _UniffiFfiConverterInt32.write(value.gauge, buf)
 
 
 
@@ -20839,9 +23629,13 @@ __all__ = [
     "Standing",
     "Meeting",
     "Weight",
+    "ChargingTest",
+    "TestVerdict",
+    "ChargingPattern",
     "ProductKind",
     "Use",
     "LightSource",
+    "LampCap",
     "PutOn",
     "CureState",
     "ChainSize",
@@ -20853,12 +23647,17 @@ __all__ = [
     "ScrewPlace",
     "ThreadFamily",
     "FillKind",
+    "LampSide",
+    "FlasherKind",
+    "Flashing",
+    "PilotFitting",
+    "LampLook",
     "Measure",
     "Verdict",
     "AnswerWord",
     "Stage",
     "JobState",
-    "LampLook",
+    "CapFit",
     "Mix",
     "PartState",
     "Code",
@@ -20896,6 +23695,9 @@ __all__ = [
     "Working",
     "BrakeSheet",
     "ChainFit",
+    "ChargingAsk",
+    "TestLine",
+    "ChargingSheet",
     "CheckOutcome",
     "Metering",
     "Check",
@@ -20935,6 +23737,11 @@ __all__ = [
     "FillSheet",
     "Fluid",
     "Filling",
+    "FlashBand",
+    "PilotBehaviour",
+    "Indicators",
+    "FlashColumn",
+    "FlashCount",
     "Flow",
     "GearLine",
     "GearTrain",
@@ -20944,6 +23751,7 @@ __all__ = [
     "SwitchCard",
     "Harness",
     "Identity",
+    "Indication",
     "InspectionAsk",
     "PackCard",
     "Limit",
@@ -20956,7 +23764,13 @@ __all__ = [
     "Step",
     "Wait",
     "Job",
+    "LampAtWork",
+    "LampCard",
+    "LampColumn",
+    "LoadResistor",
+    "LampSheet",
     "LampState",
+    "LampsAsk",
     "Slot",
     "LoadAsk",
     "StateLoad",

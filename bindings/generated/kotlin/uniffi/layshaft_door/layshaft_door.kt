@@ -34,6 +34,7 @@ import uniffi.layshaft_core.BenchTime
 import uniffi.layshaft_core.BoundCard
 import uniffi.layshaft_core.Brake
 import uniffi.layshaft_core.BrakeAsk
+import uniffi.layshaft_core.ChargingAsk
 import uniffi.layshaft_core.Climate
 import uniffi.layshaft_core.Coat
 import uniffi.layshaft_core.Consumer
@@ -46,6 +47,7 @@ import uniffi.layshaft_core.FfiConverterTypeBenchTime
 import uniffi.layshaft_core.FfiConverterTypeBoundCard
 import uniffi.layshaft_core.FfiConverterTypeBrake
 import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
+import uniffi.layshaft_core.FfiConverterTypeChargingAsk
 import uniffi.layshaft_core.FfiConverterTypeClimate
 import uniffi.layshaft_core.FfiConverterTypeCoat
 import uniffi.layshaft_core.FfiConverterTypeConsumer
@@ -58,9 +60,11 @@ import uniffi.layshaft_core.FfiConverterTypeFillAsk
 import uniffi.layshaft_core.FfiConverterTypeFluid
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeIdentity
+import uniffi.layshaft_core.FfiConverterTypeIndication
 import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
 import uniffi.layshaft_core.FfiConverterTypeItemAnswer
 import uniffi.layshaft_core.FfiConverterTypeJob
+import uniffi.layshaft_core.FfiConverterTypeLampsAsk
 import uniffi.layshaft_core.FfiConverterTypeLoadAsk
 import uniffi.layshaft_core.FfiConverterTypeMixAsk
 import uniffi.layshaft_core.FfiConverterTypeMoment
@@ -85,9 +89,11 @@ import uniffi.layshaft_core.FillAsk
 import uniffi.layshaft_core.Fluid
 import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.Identity
+import uniffi.layshaft_core.Indication
 import uniffi.layshaft_core.InspectionAsk
 import uniffi.layshaft_core.ItemAnswer
 import uniffi.layshaft_core.Job
+import uniffi.layshaft_core.LampsAsk
 import uniffi.layshaft_core.LoadAsk
 import uniffi.layshaft_core.MixAsk
 import uniffi.layshaft_core.Moment
@@ -112,6 +118,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferBenchTime
 import uniffi.layshaft_core.RustBuffer as RustBufferBoundCard
 import uniffi.layshaft_core.RustBuffer as RustBufferBrake
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferChargingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferClimate
 import uniffi.layshaft_core.RustBuffer as RustBufferCoat
 import uniffi.layshaft_core.RustBuffer as RustBufferConsumer
@@ -124,9 +131,11 @@ import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFluid
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferIdentity
+import uniffi.layshaft_core.RustBuffer as RustBufferIndication
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferItemAnswer
 import uniffi.layshaft_core.RustBuffer as RustBufferJob
+import uniffi.layshaft_core.RustBuffer as RustBufferLampsAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMixAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMoment
@@ -2344,6 +2353,45 @@ public object FfiConverterTypeFitConsumer: FfiConverterRustBuffer<FitConsumer> {
 
 
 /**
+ * Fits another flasher, other pilots, load resistors.
+ */
+data class FitFlasher (
+    /**
+     * What is fitted; fields left out stay as they are.
+     */
+    var `indication`: Indication
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFitFlasher: FfiConverterRustBuffer<FitFlasher> {
+    override fun read(buf: ByteBuffer): FitFlasher {
+        return FitFlasher(
+            FfiConverterTypeIndication.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FitFlasher) = (
+            FfiConverterTypeIndication.allocationSize(value.`indication`)
+    )
+
+    override fun write(value: FitFlasher, buf: ByteBuffer) {
+            FfiConverterTypeIndication.write(value.`indication`, buf)
+    }
+}
+
+
+
+/**
  * Fits other sprockets.
  */
 data class FitSprockets (
@@ -3668,6 +3716,53 @@ public object FfiConverterTypeRecordFluid: FfiConverterRustBuffer<RecordFluid> {
 
 
 /**
+ * Records flasher, pilots and load resistors.
+ */
+data class RecordIndication (
+    /**
+     * Which spec.
+     */
+    var `side`: Side
+    , 
+    /**
+     * Flasher, pilots and load resistors.
+     */
+    var `indication`: Indication
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRecordIndication: FfiConverterRustBuffer<RecordIndication> {
+    override fun read(buf: ByteBuffer): RecordIndication {
+        return RecordIndication(
+            FfiConverterTypeSide.read(buf),
+            FfiConverterTypeIndication.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RecordIndication) = (
+            FfiConverterTypeSide.allocationSize(value.`side`) +
+            FfiConverterTypeIndication.allocationSize(value.`indication`)
+    )
+
+    override fun write(value: RecordIndication, buf: ByteBuffer) {
+            FfiConverterTypeSide.write(value.`side`, buf)
+            FfiConverterTypeIndication.write(value.`indication`, buf)
+    }
+}
+
+
+
+/**
  * Records a part.
  */
 data class RecordPart (
@@ -4614,6 +4709,30 @@ sealed class Command {
     }
     
     /**
+     * Records flasher, pilots and load resistors.
+     */
+    data class RecordIndication(
+        val v1: uniffi.layshaft_door.RecordIndication) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+    data class FitFlasher(
+        val v1: uniffi.layshaft_door.FitFlasher) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Adds a job.
      */
     data class AddJob(
@@ -4956,73 +5075,79 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             17 -> Command.FitBrake(
                 FfiConverterTypeFitBrake.read(buf),
                 )
-            18 -> Command.AddJob(
+            18 -> Command.RecordIndication(
+                FfiConverterTypeRecordIndication.read(buf),
+                )
+            19 -> Command.FitFlasher(
+                FfiConverterTypeFitFlasher.read(buf),
+                )
+            20 -> Command.AddJob(
                 FfiConverterTypeAddJob.read(buf),
                 )
-            19 -> Command.AddReadyMade(
+            21 -> Command.AddReadyMade(
                 FfiConverterTypeAddReadyMade.read(buf),
                 )
-            20 -> Command.ChangeJob(
+            22 -> Command.ChangeJob(
                 FfiConverterTypeChangeJob.read(buf),
                 )
-            21 -> Command.PutJobAway(
+            23 -> Command.PutJobAway(
                 FfiConverterTypePutJobAway.read(buf),
                 )
-            22 -> Command.BringJobBack(
+            24 -> Command.BringJobBack(
                 FfiConverterTypeBringJobBack.read(buf),
                 )
-            23 -> Command.BeginJob(
+            25 -> Command.BeginJob(
                 FfiConverterTypeBeginJob.read(buf),
                 )
-            24 -> Command.TickStep(
+            26 -> Command.TickStep(
                 FfiConverterTypeTickStep.read(buf),
                 )
-            25 -> Command.FinishJob(
+            27 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            26 -> Command.ReopenJob(
+            28 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            27 -> Command.RecordPart(
+            29 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            28 -> Command.PutPartAway(
+            30 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            29 -> Command.AttachPhoto(
+            31 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            30 -> Command.PutPhotoAway(
+            32 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            31 -> Command.StartCure(
+            33 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            32 -> Command.EndCure(
+            34 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            33 -> Command.NoteClimate(
+            35 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            34 -> Command.TakeReading(
+            36 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            35 -> Command.AnswerItem(
+            37 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            36 -> Command.SetBenchTime(
+            38 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            37 -> Command.Undo(
+            39 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            38 -> Command.Settle(
+            40 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            39 -> Command.NoteExport(
+            41 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            40 -> Command.ReceiveBundle(
+            42 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5147,6 +5272,20 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFitBrake.allocationSize(value.v1)
+            )
+        }
+        is Command.RecordIndication -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRecordIndication.allocationSize(value.v1)
+            )
+        }
+        is Command.FitFlasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFitFlasher.allocationSize(value.v1)
             )
         }
         is Command.AddJob -> {
@@ -5399,118 +5538,128 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFitBrake.write(value.v1, buf)
                 Unit
             }
-            is Command.AddJob -> {
+            is Command.RecordIndication -> {
                 buf.putInt(18)
+                FfiConverterTypeRecordIndication.write(value.v1, buf)
+                Unit
+            }
+            is Command.FitFlasher -> {
+                buf.putInt(19)
+                FfiConverterTypeFitFlasher.write(value.v1, buf)
+                Unit
+            }
+            is Command.AddJob -> {
+                buf.putInt(20)
                 FfiConverterTypeAddJob.write(value.v1, buf)
                 Unit
             }
             is Command.AddReadyMade -> {
-                buf.putInt(19)
+                buf.putInt(21)
                 FfiConverterTypeAddReadyMade.write(value.v1, buf)
                 Unit
             }
             is Command.ChangeJob -> {
-                buf.putInt(20)
+                buf.putInt(22)
                 FfiConverterTypeChangeJob.write(value.v1, buf)
                 Unit
             }
             is Command.PutJobAway -> {
-                buf.putInt(21)
+                buf.putInt(23)
                 FfiConverterTypePutJobAway.write(value.v1, buf)
                 Unit
             }
             is Command.BringJobBack -> {
-                buf.putInt(22)
+                buf.putInt(24)
                 FfiConverterTypeBringJobBack.write(value.v1, buf)
                 Unit
             }
             is Command.BeginJob -> {
-                buf.putInt(23)
+                buf.putInt(25)
                 FfiConverterTypeBeginJob.write(value.v1, buf)
                 Unit
             }
             is Command.TickStep -> {
-                buf.putInt(24)
+                buf.putInt(26)
                 FfiConverterTypeTickStep.write(value.v1, buf)
                 Unit
             }
             is Command.FinishJob -> {
-                buf.putInt(25)
+                buf.putInt(27)
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
             is Command.ReopenJob -> {
-                buf.putInt(26)
+                buf.putInt(28)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(27)
+                buf.putInt(29)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(28)
+                buf.putInt(30)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(29)
+                buf.putInt(31)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(30)
+                buf.putInt(32)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(31)
+                buf.putInt(33)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(32)
+                buf.putInt(34)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(33)
+                buf.putInt(35)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(34)
+                buf.putInt(36)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(35)
+                buf.putInt(37)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(36)
+                buf.putInt(38)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(37)
+                buf.putInt(39)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(38)
+                buf.putInt(40)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(39)
+                buf.putInt(41)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(40)
+                buf.putInt(42)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -5684,6 +5833,30 @@ sealed class Query {
     }
     
     /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+    data class Lamps(
+        val v1: uniffi.layshaft_core.LampsAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+    data class Charging(
+        val v1: uniffi.layshaft_core.ChargingAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * A cure.
      */
     data class Cure(
@@ -5846,31 +6019,37 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             13 -> Query.Wire(
                 FfiConverterTypeWireAsk.read(buf),
                 )
-            14 -> Query.Cure(
+            14 -> Query.Lamps(
+                FfiConverterTypeLampsAsk.read(buf),
+                )
+            15 -> Query.Charging(
+                FfiConverterTypeChargingAsk.read(buf),
+                )
+            16 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            15 -> Query.Products(
+            17 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            16 -> Query.Inspection(
+            18 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            17 -> Query.Ripple(
+            19 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            18 -> Query.Bike(
+            20 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            19 -> Query.History(
+            21 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            20 -> Query.Photo(
+            22 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            21 -> Query.Reckon(
+            23 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            22 -> Query.Bundle(
+            24 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5967,6 +6146,20 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeWireAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Lamps -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLampsAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Charging -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChargingAsk.allocationSize(value.v1)
             )
         }
         is Query.Cure -> {
@@ -6101,48 +6294,58 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeWireAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Cure -> {
+            is Query.Lamps -> {
                 buf.putInt(14)
+                FfiConverterTypeLampsAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Charging -> {
+                buf.putInt(15)
+                FfiConverterTypeChargingAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Cure -> {
+                buf.putInt(16)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(15)
+                buf.putInt(17)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(16)
+                buf.putInt(18)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(17)
+                buf.putInt(19)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bike -> {
-                buf.putInt(18)
+                buf.putInt(20)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(19)
+                buf.putInt(21)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(20)
+                buf.putInt(22)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(21)
+                buf.putInt(23)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(22)
+                buf.putInt(24)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -6735,6 +6938,12 @@ public object FfiConverterSequenceTypeSpend: FfiConverterRustBuffer<List<Spend>>
         }
     }
 }
+
+
+
+
+
+
 
 
 
