@@ -240,6 +240,19 @@ bounds! {
     CIRCUIT_VOLTS "volts" "Voltage" 0.1 30.0 Volt;
     FUSE_RATING "ratedAmperes" "Fuse rating" 0.5 200.0 Ampere;
     METER_READING "volts" "Reading" -40.0 40.0 Volt;
+    FLASHER_WATTS "flasherWatts" "Load that the flasher is made for" 1.0 200.0 Watt;
+    FLASH_RATE "flashesMinute" "Flashes a minute" 30.0 240.0 FlashesMinute;
+    LOAD_RESISTOR "resistorOhms" "Load resistor" 0.5 10000.0 Ohm;
+    RESISTORS "resistorsPerSide" "Load resistors on each side" 0.0 4.0 None;
+    FLASHES "flashes" "Flashes counted" 1.0 1000.0 None;
+    COUNTED_SECONDS "seconds" "Seconds counted" 0.5 600.0 Second;
+    LUMENS "lumens" "Light" 0.0 20000.0 Lumen;
+    IDLE_VOLTS "idleVolts" "Voltage at idle" 0.0 40.0 Volt;
+    FAST_VOLTS "fastVolts" "Voltage at 5,000 rpm" 0.0 40.0 Volt;
+    GRAVITY "gravity" "Specific gravity" 1.0 1.4 None;
+    DRAIN "drainMilliamperes" "Current with the key off" 0.0 30000.0 Milliampere;
+    CHARGER "chargerAmperes" "Current of the charger" 0.05 20.0 Ampere;
+    HARNESS_AGE "ageYears" "Age of the harness" 0.0 120.0 Year;
 }
 
 /// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.

@@ -68,6 +68,10 @@ units! {
     Volt "V" 1;
     /// Amperes.
     Ampere "A" 1;
+    /// Milliamperes.
+    Milliampere "mA" 1;
+    /// Lumens.
+    Lumen "lm" 0;
     /// Ampere-hours.
     AmpereHour "Ah" 1;
     /// Ohms.

@@ -1,10 +1,13 @@
 """Lamps, battery and alternator against numpy and scipy, by other forms of the same laws."""
 
 import numpy
+import pint
+from scipy.integrate import solve_ivp
 from scipy.optimize import brentq
 
-from vectors import check_area, run
+from vectors import Refused, check_area, run
 
+UNITS = pint.UnitRegistry()
 # The table of rested voltages as printed, full battery first: volts and per cent.
 RESTED_VOLTS = [12.65, 12.45, 12.24, 12.06, 11.89]
 RESTED_CHARGE = [100.0, 75.0, 50.0, 25.0, 0.0]
@@ -24,6 +27,80 @@ def battery_hours(batteryAh, ratedHours, peukert, amperes):
 def rested_charge(volts):
     """Linear between the points of the table, clamped at its ends."""
     return {"charge": numpy.interp(volts, RESTED_VOLTS[::-1], RESTED_CHARGE[::-1])}
+
+
+# Specific gravity as printed, full first.
+GRAVITIES = [1.265, 1.225, 1.190, 1.155, 1.120]
+# IEC 60228, greatest resistance at 20 degrees, mOhm/m: class 1 and 2 plain, class 5 and 6 plain, class 5 and 6 tinned.
+IEC_60228 = {0.5: (36.0, 39.0, 40.1), 0.75: (24.5, 26.0, 26.7), 1.0: (18.1, 19.5, 20.0), 1.5: (12.1, 13.3, 13.7), 2.5: (7.41, 7.98, 8.21)}
+
+
+def lamp_light(lumens, testVolts, volts):
+    """Light and life as logarithms: 3.4 and -13 times the logarithm of the voltage."""
+    step = numpy.log(volts) - numpy.log(testVolts)
+    return {"lumens": float(numpy.exp(numpy.log(lumens) + 3.4 * step)), "life": float(numpy.exp(-13.0 * step))}
+
+
+def thermal_flasher(loadPercent, contacts, flashesMinute):
+    """The bimetal strip integrated by scipy through one warming and one cooling; constant fixed at the rated load."""
+    constant = 60.0 / flashesMinute / (2.0 * -numpy.log(contacts))
+    source = (1.0 + contacts) * (loadPercent / 100.0) ** 2
+    if source <= 1.0:
+        return {"flashesMinute": 0.0}
+
+    def seconds(towards, begin, end):
+        def reached(_, warm):
+            return warm[0] - end
+
+        reached.terminal = True
+        path = solve_ivp(lambda _, warm: (towards - warm) / constant, (0.0, 1000.0), [begin], events=reached, rtol=1e-11, atol=1e-13)
+        return path.t_events[0][0]
+
+    return {"flashesMinute": 60.0 / (seconds(source, contacts, 1.0) + seconds(0.0, 1.0, contacts))}
+
+
+def flash_count(flashes, seconds):
+    """The mean period, inverted."""
+    return {"flashesMinute": 60.0 / numpy.mean([seconds / flashes] * flashes)}
+
+
+def load_resistor(volts, oldWatts, newWatts):
+    """The resistance whose power at that voltage is what is missing, found by a root search."""
+    if oldWatts <= newWatts:
+        raise Refused("conflict")
+    ohms = brentq(lambda r: volts**2 / r - (oldWatts - newWatts), 1e-3, 1e7, xtol=1e-12)
+    return {"ohms": ohms, "peakWatts": oldWatts - newWatts, "meanWatts": numpy.mean([oldWatts - newWatts, 0.0])}
+
+
+def gravity_charge(gravity, celsius):
+    """Linear between the points of the table; 0.007 for every ten degrees."""
+    return {"charge": numpy.interp(gravity + 0.007 * (celsius - 25.0) / 10.0, GRAVITIES[::-1], RESTED_CHARGE[::-1])}
+
+
+def days_to_flat(batteryAh, chargePercent, drainMilliamperes):
+    """By pint: ampere-hours over milliamperes, in days."""
+    left = UNITS.Quantity(batteryAh * chargePercent / 100.0, "ampere * hour")
+    return {"days": (left / UNITS.Quantity(drainMilliamperes, "milliampere")).to("day").magnitude}
+
+
+def recharge_hours(batteryAh, chargePercent, chargerAmperes):
+    """By pint: what is missing, times 1.2, over the current."""
+    missing = UNITS.Quantity(batteryAh * (100.0 - chargePercent) / 100.0, "ampere * hour")
+    return {"hours": (1.2 * missing / UNITS.Quantity(chargerAmperes, "ampere")).to("hour").magnitude}
+
+
+def wire_drop(sectionMm2, conductor, celsius, amperes, outMetres, backMetres):
+    """The printed table, or 1/58 for pure copper, and the coefficient of IEC 60028."""
+    column = {"solid": 0, "flexible": 1, "tinned": 2}.get(conductor)
+    at_20 = 1000.0 / 58.0 / sectionMm2 if column is None else IEC_60228[sectionMm2][column]
+    warm = at_20 * (1.0 + 0.00393 * (celsius - 20.0))
+    return {"milliohmsMetre": warm, "volts": amperes * warm * (outMetres + backMetres) / 1000.0}
+
+
+def wire_gauge(gauge):
+    """The 39 equal ratios between 0.46 inch (4/0) and 0.005 inch (36)."""
+    inches = numpy.geomspace(0.46, 0.005, 40)[gauge + 3]
+    return {"diameter": 25.4 * inches, "section": numpy.pi / 4.0 * (25.4 * inches) ** 2}
 
 
 def nominal_output(alternatorWatts, ratedRpm, engineRpm):
@@ -52,6 +129,15 @@ def main():
             "batteryHours": battery_hours,
             "restedCharge": rested_charge,
             "nominalOutput": nominal_output,
+            "lampLight": lamp_light,
+            "thermalFlasher": thermal_flasher,
+            "flashCount": flash_count,
+            "loadResistor": load_resistor,
+            "gravityCharge": gravity_charge,
+            "daysToFlat": days_to_flat,
+            "rechargeHours": recharge_hours,
+            "wireDrop": wire_drop,
+            "wireGauge": wire_gauge,
         },
     )
 

@@ -1,10 +1,10 @@
 //! What the owner of the demo bike wants, tried together: every consequence shows, in every area that there is.
 
-use layshaft_core::bike::{Brake, Consumer, End, LightSource, Use};
-use layshaft_core::inspection::Verdict;
+use layshaft_core::bike::{Brake, Consumer, End, FlasherKind, Indication, LightSource, PilotFitting, Use};
+use layshaft_core::inspection::{InspectionAsk, Verdict};
 use layshaft_core::ripple::{Judgement, Proposal, RippleAsk};
 use layshaft_door::Bench;
-use layshaft_door::command::{FitBrake, LoadDemo};
+use layshaft_door::command::{FitBrake, FitConsumer, FitFlasher, LoadDemo};
 use layshaft_door::query::BareAsk;
 
 use crate::{SATURDAY, act, at};
@@ -16,7 +16,7 @@ fn wanted() -> Vec<Proposal> {
         count: 2,
         used: Some(Use::Indicating),
         source: Some(LightSource::Led),
-        test_volts: None,
+        ..Consumer::default()
     };
     let brake = Brake {
         master_mm: Some(14.0),
@@ -72,4 +72,55 @@ fn a_fitted_brake_is_as_tried_and_leaves_the_standard_one_alone() {
     let bike = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
     assert_eq!((bike.fitted.front_brake.master_mm, bike.standard.front_brake.master_mm), (Some(14.0), Some(12.7)));
     assert_eq!(bike.fitted.front_brake.piston_mm, Some(38.1), "what was not said stays");
+}
+
+fn led() -> Proposal {
+    match wanted().swap_remove(1) {
+        Proposal::Consumer { id, consumer } => Proposal::Consumer { id, consumer },
+        other => panic!("{other:?}"),
+    }
+}
+
+fn cure() -> Indication {
+    Indication {
+        flasher: Some(FlasherKind::ElectronicThree),
+        pilot: Some(PilotFitting::OneWithDiodes),
+        ..Indication::default()
+    }
+}
+
+fn verdict_on_rate(bench: &Bench) -> Verdict {
+    let sheet = bench.inspection(&InspectionAsk::default(), &at(SATURDAY)).unwrap();
+    sheet.items.iter().find(|judged| judged.item.id == "indicator.rate").unwrap().verdict
+}
+
+#[test]
+fn led_indicators_fail_the_rate_and_the_cure_turns_the_item_to_pass() {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    assert_eq!(verdict_on_rate(&bench), Verdict::Unknown, "nobody has counted");
+    let tried = |proposals| bench.ripple(&RippleAsk { proposals }, &at(SATURDAY)).unwrap();
+    let item = |ripple: &layshaft_core::ripple::RippleSheet| {
+        ripple.items.iter().find(|item| item.item == "indicator.rate").map(|item| item.after)
+    };
+    let alone = tried(vec![led()]);
+    assert_eq!(item(&alone), Some(Verdict::Fail));
+    for code in ["indicator.stops", "indicator.both-sides"] {
+        assert!(alone.new_findings.iter().any(|finding| finding.code == code), "{code}");
+    }
+    for id in ["indicator.flash-rate", "indicator.other-side", "load.busy", "indicator.load-per-side"] {
+        assert!(alone.shifts.iter().any(|shift| shift.quantity.id == id), "{id}");
+    }
+    let cured = tried(vec![led(), Proposal::Flasher { indication: cure() }]);
+    assert_eq!(item(&cured), Some(Verdict::Pass));
+    assert!(cured.new_findings.iter().all(|finding| !finding.code.starts_with("indicator.")));
+    assert!(cured.follows.iter().any(|text| text.contains("two diodes")), "{:?}", cured.follows);
+
+    let Proposal::Consumer { id, consumer } = led() else { panic!("a consumer") };
+    act(&mut bench, FitConsumer { id, consumer }, SATURDAY).unwrap();
+    assert_eq!(verdict_on_rate(&bench), Verdict::Fail);
+    act(&mut bench, FitFlasher { indication: cure() }, SATURDAY).unwrap();
+    assert_eq!(verdict_on_rate(&bench), Verdict::Pass);
+    let bike = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
+    assert_eq!(bike.standard.indication.flasher, Some(FlasherKind::Thermal), "the standard side stays");
 }

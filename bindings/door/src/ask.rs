@@ -100,6 +100,16 @@ impl Bench {
         Ok(electrical::wire_sheet(ask)?)
     }
 
+    /// A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+    pub fn lamps(&self, ask: &LampsAsk, _: &Moment) -> Result<LampSheet, Refusal> {
+        Ok(electrical::lamp_sheet(&self.bike, ask)?)
+    }
+
+    /// The charging tests.
+    pub fn charging(&self, ask: &ChargingAsk, _: &Moment) -> Result<ChargingSheet, Refusal> {
+        Ok(electrical::charging_sheet(&self.bike, ask)?)
+    }
+
     /// A cure.
     pub fn cure(&self, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refusal> {
         Ok(coating::cure_sheet(&self.bike, ask, moment)?)

@@ -1,7 +1,8 @@
 //! The commands: what the mechanic did. One payload struct each.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, End, Fluid, Identity, Job, Part, Place, Reading, Side, Supply, Tightening, Wheel,
+    Brake, Climate, Consumer, Drive, End, Fluid, Identity, Indication, Job, Part, Place, Reading, Side, Supply,
+    Tightening, Wheel,
 };
 use layshaft_core::coating::Product;
 use layshaft_core::inspection::ItemAnswer;
@@ -173,6 +174,22 @@ pub struct FitBrake {
     pub end: End,
     /// What is fitted; fields left out stay as they are.
     pub brake: Brake,
+}
+
+/// Records flasher, pilots and load resistors.
+#[wire]
+pub struct RecordIndication {
+    /// Which spec.
+    pub side: Side,
+    /// Flasher, pilots and load resistors.
+    pub indication: Indication,
+}
+
+/// Fits another flasher, other pilots, load resistors.
+#[wire]
+pub struct FitFlasher {
+    /// What is fitted; fields left out stay as they are.
+    pub indication: Indication,
 }
 
 /// Adds a job.

@@ -1,7 +1,8 @@
 //! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, JobState, Part, Place, Reading, Supply, Tightening, Wheel,
+    Brake, Climate, Consumer, Drive, Fluid, Identity, Indication, Job, JobState, Part, Place, Reading, Supply,
+    Tightening, Wheel,
 };
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::coating::{Coat, products};
@@ -27,6 +28,7 @@ struct Demo {
     supply: Supply,
     front_brake: Brake,
     rear_brake: Brake,
+    indication: Indication,
     consumers: BTreeMap<String, Consumer>,
     fluids: BTreeMap<String, Fluid>,
     parts: BTreeMap<String, DemoPart>,
@@ -94,6 +96,7 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     put(&mut facts, "standard/supply", &demo.supply.checked()?);
     put(&mut facts, "standard/front", &demo.front_brake.checked()?);
     put(&mut facts, "standard/rear", &demo.rear_brake.checked()?);
+    put(&mut facts, "standard/indication", &demo.indication.checked()?);
     for (mark, consumer) in demo.consumers {
         put(&mut facts, &format!("standard/{mark}"), &consumer.checked()?);
     }

@@ -4,7 +4,9 @@ use layshaft_core::bike::{Climate, Identity, Job, Part, Photo, Place, Reading, S
 use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAsk, BrakeSheet};
 pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Product};
-pub use layshaft_core::electrical::{LoadAsk, LoadSheet, WireAsk, WireSheet};
+pub use layshaft_core::electrical::{
+    ChargingAsk, ChargingSheet, LampSheet, LampsAsk, LoadAsk, LoadSheet, WireAsk, WireSheet,
+};
 pub use layshaft_core::fasteners::{FastenerAsk, FastenerSheet};
 pub use layshaft_core::fluids::{FillAsk, FillSheet, MixAsk, MixSheet};
 pub use layshaft_core::gearing::{

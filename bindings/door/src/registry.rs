@@ -40,6 +40,10 @@ macro_rules! queries {
             mixing Mixing(MixAsk) -> MixSheet;
             /// A wire and its fuse: drop, rating, the smallest that serve.
             wire Wire(WireAsk) -> WireSheet;
+            /// A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+            lamps Lamps(LampsAsk) -> LampSheet;
+            /// The charging tests: rested, idle, at speed; drain, charge and time to flat.
+            charging Charging(ChargingAsk) -> ChargingSheet;
             /// A cure.
             cure Cure(CureAsk) -> CureSheet;
             /// Coating products to start from.
@@ -101,6 +105,10 @@ macro_rules! commands {
             fit_consumer FitConsumer;
             /// Fits other parts in a brake.
             fit_brake FitBrake;
+            /// Records flasher, pilots and load resistors.
+            record_indication RecordIndication;
+            /// Fits another flasher, other pilots, load resistors.
+            fit_flasher FitFlasher;
             /// Adds a job.
             add_job AddJob;
             /// Adds a ready-made job.

@@ -2715,6 +2715,294 @@ public func FfiConverterTypeChainWearSheet_lower(_ value: ChainWearSheet) -> Rus
 
 
 /**
+ * What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
+ */
+public struct ChargingAsk: Equatable, Hashable {
+    /**
+     * Voltage of the battery after hours of rest, volts.
+     */
+    public var restedVolts: Double?
+    /**
+     * Voltage at idle, volts.
+     */
+    public var idleVolts: Double?
+    /**
+     * Voltage at 5,000 rpm, volts.
+     */
+    public var fastVolts: Double?
+    /**
+     * Specific gravity of each cell.
+     */
+    public var gravities: [Double]
+    /**
+     * Temperature of the acid, °C; left out: 25.
+     */
+    public var acidCelsius: Double?
+    /**
+     * Current from the battery with the key off, milliamperes.
+     */
+    public var drainMilliamperes: Double?
+    /**
+     * Current of the charger, amperes; left out: a tenth of the capacity.
+     */
+    public var chargerAmperes: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Voltage of the battery after hours of rest, volts.
+         */restedVolts: Double? = nil, 
+        /**
+         * Voltage at idle, volts.
+         */idleVolts: Double? = nil, 
+        /**
+         * Voltage at 5,000 rpm, volts.
+         */fastVolts: Double? = nil, 
+        /**
+         * Specific gravity of each cell.
+         */gravities: [Double] = [], 
+        /**
+         * Temperature of the acid, °C; left out: 25.
+         */acidCelsius: Double? = nil, 
+        /**
+         * Current from the battery with the key off, milliamperes.
+         */drainMilliamperes: Double? = nil, 
+        /**
+         * Current of the charger, amperes; left out: a tenth of the capacity.
+         */chargerAmperes: Double? = nil) {
+        self.restedVolts = restedVolts
+        self.idleVolts = idleVolts
+        self.fastVolts = fastVolts
+        self.gravities = gravities
+        self.acidCelsius = acidCelsius
+        self.drainMilliamperes = drainMilliamperes
+        self.chargerAmperes = chargerAmperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChargingAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChargingAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChargingAsk {
+        return
+            try ChargingAsk(
+                restedVolts: FfiConverterOptionDouble.read(from: &buf), 
+                idleVolts: FfiConverterOptionDouble.read(from: &buf), 
+                fastVolts: FfiConverterOptionDouble.read(from: &buf), 
+                gravities: FfiConverterSequenceDouble.read(from: &buf), 
+                acidCelsius: FfiConverterOptionDouble.read(from: &buf), 
+                drainMilliamperes: FfiConverterOptionDouble.read(from: &buf), 
+                chargerAmperes: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChargingAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionDouble.write(value.restedVolts, into: &buf)
+        FfiConverterOptionDouble.write(value.idleVolts, into: &buf)
+        FfiConverterOptionDouble.write(value.fastVolts, into: &buf)
+        FfiConverterSequenceDouble.write(value.gravities, into: &buf)
+        FfiConverterOptionDouble.write(value.acidCelsius, into: &buf)
+        FfiConverterOptionDouble.write(value.drainMilliamperes, into: &buf)
+        FfiConverterOptionDouble.write(value.chargerAmperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingAsk_lift(_ buf: RustBuffer) throws -> ChargingAsk {
+    return try FfiConverterTypeChargingAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingAsk_lower(_ value: ChargingAsk) -> RustBuffer {
+    return FfiConverterTypeChargingAsk.lower(value)
+}
+
+
+/**
+ * The charging page.
+ */
+public struct ChargingSheet: Equatable, Hashable {
+    /**
+     * System voltage, volts.
+     */
+    public var systemVolts: Double
+    /**
+     * The tests, in their order.
+     */
+    public var tests: [TestLine]
+    /**
+     * What they mean together.
+     */
+    public var pattern: ChargingPattern
+    /**
+     * The same in words, and what to do next.
+     */
+    public var means: String
+    /**
+     * Charge from the rested voltage, per cent.
+     */
+    public var chargeByVolts: Double?
+    /**
+     * Charge of the weakest cell from its specific gravity, per cent.
+     */
+    public var chargeByGravity: Double?
+    /**
+     * Greatest difference of the cells' gravities.
+     */
+    public var gravitySpread: Double?
+    /**
+     * Days until the drain has emptied the battery.
+     */
+    public var daysToFlat: Double?
+    /**
+     * Current of the charger, amperes.
+     */
+    public var chargerAmperes: Double?
+    /**
+     * Hours to fill it.
+     */
+    public var rechargeHours: Double?
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * System voltage, volts.
+         */systemVolts: Double, 
+        /**
+         * The tests, in their order.
+         */tests: [TestLine] = [], 
+        /**
+         * What they mean together.
+         */pattern: ChargingPattern, 
+        /**
+         * The same in words, and what to do next.
+         */means: String, 
+        /**
+         * Charge from the rested voltage, per cent.
+         */chargeByVolts: Double? = nil, 
+        /**
+         * Charge of the weakest cell from its specific gravity, per cent.
+         */chargeByGravity: Double? = nil, 
+        /**
+         * Greatest difference of the cells' gravities.
+         */gravitySpread: Double? = nil, 
+        /**
+         * Days until the drain has emptied the battery.
+         */daysToFlat: Double? = nil, 
+        /**
+         * Current of the charger, amperes.
+         */chargerAmperes: Double? = nil, 
+        /**
+         * Hours to fill it.
+         */rechargeHours: Double? = nil, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.systemVolts = systemVolts
+        self.tests = tests
+        self.pattern = pattern
+        self.means = means
+        self.chargeByVolts = chargeByVolts
+        self.chargeByGravity = chargeByGravity
+        self.gravitySpread = gravitySpread
+        self.daysToFlat = daysToFlat
+        self.chargerAmperes = chargerAmperes
+        self.rechargeHours = rechargeHours
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChargingSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChargingSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChargingSheet {
+        return
+            try ChargingSheet(
+                systemVolts: FfiConverterDouble.read(from: &buf), 
+                tests: FfiConverterSequenceTypeTestLine.read(from: &buf), 
+                pattern: FfiConverterTypeChargingPattern.read(from: &buf), 
+                means: FfiConverterString.read(from: &buf), 
+                chargeByVolts: FfiConverterOptionDouble.read(from: &buf), 
+                chargeByGravity: FfiConverterOptionDouble.read(from: &buf), 
+                gravitySpread: FfiConverterOptionDouble.read(from: &buf), 
+                daysToFlat: FfiConverterOptionDouble.read(from: &buf), 
+                chargerAmperes: FfiConverterOptionDouble.read(from: &buf), 
+                rechargeHours: FfiConverterOptionDouble.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChargingSheet, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.systemVolts, into: &buf)
+        FfiConverterSequenceTypeTestLine.write(value.tests, into: &buf)
+        FfiConverterTypeChargingPattern.write(value.pattern, into: &buf)
+        FfiConverterString.write(value.means, into: &buf)
+        FfiConverterOptionDouble.write(value.chargeByVolts, into: &buf)
+        FfiConverterOptionDouble.write(value.chargeByGravity, into: &buf)
+        FfiConverterOptionDouble.write(value.gravitySpread, into: &buf)
+        FfiConverterOptionDouble.write(value.daysToFlat, into: &buf)
+        FfiConverterOptionDouble.write(value.chargerAmperes, into: &buf)
+        FfiConverterOptionDouble.write(value.rechargeHours, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingSheet_lift(_ buf: RustBuffer) throws -> ChargingSheet {
+    return try FfiConverterTypeChargingSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingSheet_lower(_ value: ChargingSheet) -> RustBuffer {
+    return FfiConverterTypeChargingSheet.lower(value)
+}
+
+
+/**
  * Something to look at, try or measure.
  */
 public struct Check: Equatable, Hashable {
@@ -2933,6 +3221,85 @@ public func FfiConverterTypeCheckOutcome_lower(_ value: CheckOutcome) -> RustBuf
 
 
 /**
+ * A circuit to choose.
+ */
+public struct CircuitCard: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var circuit: String
+    /**
+     * What it is.
+     */
+    public var name: String
+    /**
+     * Elements that the owner changed.
+     */
+    public var changed: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */circuit: String, 
+        /**
+         * What it is.
+         */name: String, 
+        /**
+         * Elements that the owner changed.
+         */changed: UInt32) {
+        self.circuit = circuit
+        self.name = name
+        self.changed = changed
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CircuitCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCircuitCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CircuitCard {
+        return
+            try CircuitCard(
+                circuit: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                changed: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CircuitCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.circuit, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterUInt32.write(value.changed, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCircuitCard_lift(_ buf: RustBuffer) throws -> CircuitCard {
+    return try FfiConverterTypeCircuitCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCircuitCard_lower(_ value: CircuitCard) -> RustBuffer {
+    return FfiConverterTypeCircuitCard.lower(value)
+}
+
+
+/**
  * Temperature and humidity where things cure, from a moment on.
  */
 public struct Climate: Equatable, Hashable {
@@ -3138,6 +3505,18 @@ public struct Consumer: Equatable, Hashable {
      * Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
      */
     public var testVolts: Double?
+    /**
+     * Cap of the lamp.
+     */
+    public var cap: LampCap?
+    /**
+     * Light of one lamp at its test voltage, lumens.
+     */
+    public var lumens: Double?
+    /**
+     * Whether it works only one way round, as many LED lamps do.
+     */
+    public var polarised: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -3159,13 +3538,25 @@ public struct Consumer: Equatable, Hashable {
          */source: LightSource? = nil, 
         /**
          * Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
-         */testVolts: Double? = nil) {
+         */testVolts: Double? = nil, 
+        /**
+         * Cap of the lamp.
+         */cap: LampCap? = nil, 
+        /**
+         * Light of one lamp at its test voltage, lumens.
+         */lumens: Double? = nil, 
+        /**
+         * Whether it works only one way round, as many LED lamps do.
+         */polarised: Bool? = nil) {
         self.name = name
         self.watts = watts
         self.count = count
         self.used = used
         self.source = source
         self.testVolts = testVolts
+        self.cap = cap
+        self.lumens = lumens
+        self.polarised = polarised
     }
 
     
@@ -3189,7 +3580,10 @@ public struct FfiConverterTypeConsumer: FfiConverterRustBuffer {
                 count: FfiConverterUInt32.read(from: &buf), 
                 used: FfiConverterOptionTypeUse.read(from: &buf), 
                 source: FfiConverterOptionTypeLightSource.read(from: &buf), 
-                testVolts: FfiConverterOptionDouble.read(from: &buf)
+                testVolts: FfiConverterOptionDouble.read(from: &buf), 
+                cap: FfiConverterOptionTypeLampCap.read(from: &buf), 
+                lumens: FfiConverterOptionDouble.read(from: &buf), 
+                polarised: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -3200,6 +3594,9 @@ public struct FfiConverterTypeConsumer: FfiConverterRustBuffer {
         FfiConverterOptionTypeUse.write(value.used, into: &buf)
         FfiConverterOptionTypeLightSource.write(value.source, into: &buf)
         FfiConverterOptionDouble.write(value.testVolts, into: &buf)
+        FfiConverterOptionTypeLampCap.write(value.cap, into: &buf)
+        FfiConverterOptionDouble.write(value.lumens, into: &buf)
+        FfiConverterOptionBool.write(value.polarised, into: &buf)
     }
 }
 
@@ -4538,6 +4935,452 @@ public func FfiConverterTypeDayOff_lower(_ value: DayOff) -> RustBuffer {
 
 
 /**
+ * The drawing.
+ */
+public struct Diagram: Equatable, Hashable {
+    /**
+     * Width, 390.
+     */
+    public var width: Double
+    /**
+     * Height.
+     */
+    public var height: Double
+    /**
+     * Height of letters in boxes.
+     */
+    public var letter: Double
+    /**
+     * Height of the earth bar from the top.
+     */
+    public var earthY: Double
+    /**
+     * The parts.
+     */
+    public var boxes: [DiagramBox]
+    /**
+     * The lines.
+     */
+    public var lines: [DiagramLine]
+    /**
+     * Marks of parts that hang on nothing that leads to the battery.
+     */
+    public var floating: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Width, 390.
+         */width: Double, 
+        /**
+         * Height.
+         */height: Double, 
+        /**
+         * Height of letters in boxes.
+         */letter: Double, 
+        /**
+         * Height of the earth bar from the top.
+         */earthY: Double, 
+        /**
+         * The parts.
+         */boxes: [DiagramBox] = [], 
+        /**
+         * The lines.
+         */lines: [DiagramLine] = [], 
+        /**
+         * Marks of parts that hang on nothing that leads to the battery.
+         */floating: [String] = []) {
+        self.width = width
+        self.height = height
+        self.letter = letter
+        self.earthY = earthY
+        self.boxes = boxes
+        self.lines = lines
+        self.floating = floating
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Diagram: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagram: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Diagram {
+        return
+            try Diagram(
+                width: FfiConverterDouble.read(from: &buf), 
+                height: FfiConverterDouble.read(from: &buf), 
+                letter: FfiConverterDouble.read(from: &buf), 
+                earthY: FfiConverterDouble.read(from: &buf), 
+                boxes: FfiConverterSequenceTypeDiagramBox.read(from: &buf), 
+                lines: FfiConverterSequenceTypeDiagramLine.read(from: &buf), 
+                floating: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Diagram, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.width, into: &buf)
+        FfiConverterDouble.write(value.height, into: &buf)
+        FfiConverterDouble.write(value.letter, into: &buf)
+        FfiConverterDouble.write(value.earthY, into: &buf)
+        FfiConverterSequenceTypeDiagramBox.write(value.boxes, into: &buf)
+        FfiConverterSequenceTypeDiagramLine.write(value.lines, into: &buf)
+        FfiConverterSequenceString.write(value.floating, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagram_lift(_ buf: RustBuffer) throws -> Diagram {
+    return try FfiConverterTypeDiagram.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagram_lower(_ value: Diagram) -> RustBuffer {
+    return FfiConverterTypeDiagram.lower(value)
+}
+
+
+/**
+ * A part: battery, fuse, switch contact, lamp.
+ */
+public struct DiagramBox: Equatable, Hashable {
+    /**
+     * Mark of its element.
+     */
+    public var element: String
+    /**
+     * Its name in lines that fit.
+     */
+    public var lines: [String]
+    /**
+     * Layer: how many parts lie between it and the battery.
+     */
+    public var layer: UInt32
+    /**
+     * Left edge.
+     */
+    public var x: Double
+    /**
+     * Upper edge.
+     */
+    public var y: Double
+    /**
+     * Width.
+     */
+    public var width: Double
+    /**
+     * Height.
+     */
+    public var height: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of its element.
+         */element: String, 
+        /**
+         * Its name in lines that fit.
+         */lines: [String] = [], 
+        /**
+         * Layer: how many parts lie between it and the battery.
+         */layer: UInt32, 
+        /**
+         * Left edge.
+         */x: Double, 
+        /**
+         * Upper edge.
+         */y: Double, 
+        /**
+         * Width.
+         */width: Double, 
+        /**
+         * Height.
+         */height: Double) {
+        self.element = element
+        self.lines = lines
+        self.layer = layer
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DiagramBox: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagramBox: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DiagramBox {
+        return
+            try DiagramBox(
+                element: FfiConverterString.read(from: &buf), 
+                lines: FfiConverterSequenceString.read(from: &buf), 
+                layer: FfiConverterUInt32.read(from: &buf), 
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf), 
+                width: FfiConverterDouble.read(from: &buf), 
+                height: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DiagramBox, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterSequenceString.write(value.lines, into: &buf)
+        FfiConverterUInt32.write(value.layer, into: &buf)
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+        FfiConverterDouble.write(value.width, into: &buf)
+        FfiConverterDouble.write(value.height, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramBox_lift(_ buf: RustBuffer) throws -> DiagramBox {
+    return try FfiConverterTypeDiagramBox.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramBox_lower(_ value: DiagramBox) -> RustBuffer {
+    return FfiConverterTypeDiagramBox.lower(value)
+}
+
+
+/**
+ * A text with the space that it takes.
+ */
+public struct DiagramLabel: Equatable, Hashable {
+    /**
+     * The text.
+     */
+    public var text: String
+    /**
+     * Left edge.
+     */
+    public var x: Double
+    /**
+     * Upper edge.
+     */
+    public var y: Double
+    /**
+     * Width.
+     */
+    public var width: Double
+    /**
+     * Height.
+     */
+    public var height: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The text.
+         */text: String, 
+        /**
+         * Left edge.
+         */x: Double, 
+        /**
+         * Upper edge.
+         */y: Double, 
+        /**
+         * Width.
+         */width: Double, 
+        /**
+         * Height.
+         */height: Double) {
+        self.text = text
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DiagramLabel: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagramLabel: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DiagramLabel {
+        return
+            try DiagramLabel(
+                text: FfiConverterString.read(from: &buf), 
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf), 
+                width: FfiConverterDouble.read(from: &buf), 
+                height: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DiagramLabel, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+        FfiConverterDouble.write(value.width, into: &buf)
+        FfiConverterDouble.write(value.height, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLabel_lift(_ buf: RustBuffer) throws -> DiagramLabel {
+    return try FfiConverterTypeDiagramLabel.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLabel_lower(_ value: DiagramLabel) -> RustBuffer {
+    return FfiConverterTypeDiagramLabel.lower(value)
+}
+
+
+/**
+ * A run of wire with its joints, as an orthogonal line.
+ */
+public struct DiagramLine: Equatable, Hashable {
+    /**
+     * What it is.
+     */
+    public var kind: LineKind
+    /**
+     * Marks of the wires, joints and straps that it stands for.
+     */
+    public var elements: [String]
+    /**
+     * Point of the harness whose voltage it has.
+     */
+    public var point: String
+    /**
+     * Colour code, where a wire has one.
+     */
+    public var colour: String?
+    /**
+     * Its corners.
+     */
+    public var corners: [Spot]
+    /**
+     * Colour and section; none where there is no wire.
+     */
+    public var label: DiagramLabel?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is.
+         */kind: LineKind, 
+        /**
+         * Marks of the wires, joints and straps that it stands for.
+         */elements: [String] = [], 
+        /**
+         * Point of the harness whose voltage it has.
+         */point: String, 
+        /**
+         * Colour code, where a wire has one.
+         */colour: String? = nil, 
+        /**
+         * Its corners.
+         */corners: [Spot] = [], 
+        /**
+         * Colour and section; none where there is no wire.
+         */label: DiagramLabel? = nil) {
+        self.kind = kind
+        self.elements = elements
+        self.point = point
+        self.colour = colour
+        self.corners = corners
+        self.label = label
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DiagramLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagramLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DiagramLine {
+        return
+            try DiagramLine(
+                kind: FfiConverterTypeLineKind.read(from: &buf), 
+                elements: FfiConverterSequenceString.read(from: &buf), 
+                point: FfiConverterString.read(from: &buf), 
+                colour: FfiConverterOptionString.read(from: &buf), 
+                corners: FfiConverterSequenceTypeSpot.read(from: &buf), 
+                label: FfiConverterOptionTypeDiagramLabel.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DiagramLine, into buf: inout [UInt8]) {
+        FfiConverterTypeLineKind.write(value.kind, into: &buf)
+        FfiConverterSequenceString.write(value.elements, into: &buf)
+        FfiConverterString.write(value.point, into: &buf)
+        FfiConverterOptionString.write(value.colour, into: &buf)
+        FfiConverterSequenceTypeSpot.write(value.corners, into: &buf)
+        FfiConverterOptionTypeDiagramLabel.write(value.label, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLine_lift(_ buf: RustBuffer) throws -> DiagramLine {
+    return try FfiConverterTypeDiagramLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLine_lower(_ value: DiagramLine) -> RustBuffer {
+    return FfiConverterTypeDiagramLine.lower(value)
+}
+
+
+/**
  * The drive train from crankshaft to wheel.
  */
 public struct Drive: Equatable, Hashable {
@@ -5145,6 +5988,165 @@ public func FfiConverterTypeElement_lower(_ value: Element) -> RustBuffer {
 
 
 /**
+ * A change to one element of a circuit, or an element that is added (then ends and component are needed).
+ */
+public struct ElementChange: Equatable, Hashable {
+    /**
+     * What it is called.
+     */
+    public var label: String?
+    /**
+     * The point it begins at.
+     */
+    public var from: String?
+    /**
+     * The point it ends at.
+     */
+    public var to: String?
+    /**
+     * What it is.
+     */
+    public var component: Component?
+    /**
+     * Colour code of a wire.
+     */
+    public var colour: String?
+    /**
+     * Section of a wire, mm².
+     */
+    public var sectionMm2: Double?
+    /**
+     * Length of a wire, metres.
+     */
+    public var lengthMetres: Double?
+    /**
+     * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+     */
+    public var ohms: Double?
+    /**
+     * Plug that a joint belongs to.
+     */
+    public var plug: String?
+    /**
+     * Rating of a fuse, amperes.
+     */
+    public var ratedAmperes: Double?
+    /**
+     * Whether it is not there on this bike.
+     */
+    public var takenOff: Bool?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is called.
+         */label: String? = nil, 
+        /**
+         * The point it begins at.
+         */from: String? = nil, 
+        /**
+         * The point it ends at.
+         */to: String? = nil, 
+        /**
+         * What it is.
+         */component: Component? = nil, 
+        /**
+         * Colour code of a wire.
+         */colour: String? = nil, 
+        /**
+         * Section of a wire, mm².
+         */sectionMm2: Double? = nil, 
+        /**
+         * Length of a wire, metres.
+         */lengthMetres: Double? = nil, 
+        /**
+         * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+         */ohms: Double? = nil, 
+        /**
+         * Plug that a joint belongs to.
+         */plug: String? = nil, 
+        /**
+         * Rating of a fuse, amperes.
+         */ratedAmperes: Double? = nil, 
+        /**
+         * Whether it is not there on this bike.
+         */takenOff: Bool? = nil) {
+        self.label = label
+        self.from = from
+        self.to = to
+        self.component = component
+        self.colour = colour
+        self.sectionMm2 = sectionMm2
+        self.lengthMetres = lengthMetres
+        self.ohms = ohms
+        self.plug = plug
+        self.ratedAmperes = ratedAmperes
+        self.takenOff = takenOff
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ElementChange: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeElementChange: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ElementChange {
+        return
+            try ElementChange(
+                label: FfiConverterOptionString.read(from: &buf), 
+                from: FfiConverterOptionString.read(from: &buf), 
+                to: FfiConverterOptionString.read(from: &buf), 
+                component: FfiConverterOptionTypeComponent.read(from: &buf), 
+                colour: FfiConverterOptionString.read(from: &buf), 
+                sectionMm2: FfiConverterOptionDouble.read(from: &buf), 
+                lengthMetres: FfiConverterOptionDouble.read(from: &buf), 
+                ohms: FfiConverterOptionDouble.read(from: &buf), 
+                plug: FfiConverterOptionString.read(from: &buf), 
+                ratedAmperes: FfiConverterOptionDouble.read(from: &buf), 
+                takenOff: FfiConverterOptionBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ElementChange, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.label, into: &buf)
+        FfiConverterOptionString.write(value.from, into: &buf)
+        FfiConverterOptionString.write(value.to, into: &buf)
+        FfiConverterOptionTypeComponent.write(value.component, into: &buf)
+        FfiConverterOptionString.write(value.colour, into: &buf)
+        FfiConverterOptionDouble.write(value.sectionMm2, into: &buf)
+        FfiConverterOptionDouble.write(value.lengthMetres, into: &buf)
+        FfiConverterOptionDouble.write(value.ohms, into: &buf)
+        FfiConverterOptionString.write(value.plug, into: &buf)
+        FfiConverterOptionDouble.write(value.ratedAmperes, into: &buf)
+        FfiConverterOptionBool.write(value.takenOff, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeElementChange_lift(_ buf: RustBuffer) throws -> ElementChange {
+    return try FfiConverterTypeElementChange.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeElementChange_lower(_ value: ElementChange) -> RustBuffer {
+    return FfiConverterTypeElementChange.lower(value)
+}
+
+
+/**
  * How far it must go in.
  */
 public struct EngagementAdvice: Equatable, Hashable {
@@ -5608,6 +6610,75 @@ public func FfiConverterTypeFastenerSheet_lift(_ buf: RustBuffer) throws -> Fast
 #endif
 public func FfiConverterTypeFastenerSheet_lower(_ value: FastenerSheet) -> RustBuffer {
     return FfiConverterTypeFastenerSheet.lower(value)
+}
+
+
+/**
+ * A fault that can be tried.
+ */
+public struct FaultPlace: Equatable, Hashable {
+    /**
+     * The fault.
+     */
+    public var fault: Fault
+    /**
+     * In words.
+     */
+    public var text: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The fault.
+         */fault: Fault, 
+        /**
+         * In words.
+         */text: String) {
+        self.fault = fault
+        self.text = text
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultPlace: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultPlace: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultPlace {
+        return
+            try FaultPlace(
+                fault: FfiConverterTypeFault.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultPlace, into buf: inout [UInt8]) {
+        FfiConverterTypeFault.write(value.fault, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultPlace_lift(_ buf: RustBuffer) throws -> FaultPlace {
+    return try FfiConverterTypeFaultPlace.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultPlace_lower(_ value: FaultPlace) -> RustBuffer {
+    return FfiConverterTypeFaultPlace.lower(value)
 }
 
 
@@ -6340,6 +7411,233 @@ public func FfiConverterTypeFinding_lift(_ buf: RustBuffer) throws -> Finding {
 #endif
 public func FfiConverterTypeFinding_lower(_ value: Finding) -> RustBuffer {
     return FfiConverterTypeFinding.lower(value)
+}
+
+
+/**
+ * Flashes a minute, from and to. 0 stands for lamps that stay lit or dark.
+ */
+public struct FlashBand: Equatable, Hashable {
+    /**
+     * Least, flashes a minute.
+     */
+    public var from: Double
+    /**
+     * Most, flashes a minute.
+     */
+    public var to: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Least, flashes a minute.
+         */from: Double, 
+        /**
+         * Most, flashes a minute.
+         */to: Double) {
+        self.from = from
+        self.to = to
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FlashBand: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFlashBand: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FlashBand {
+        return
+            try FlashBand(
+                from: FfiConverterDouble.read(from: &buf), 
+                to: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FlashBand, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.from, into: &buf)
+        FfiConverterDouble.write(value.to, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashBand_lift(_ buf: RustBuffer) throws -> FlashBand {
+    return try FfiConverterTypeFlashBand.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashBand_lower(_ value: FlashBand) -> RustBuffer {
+    return FfiConverterTypeFlashBand.lower(value)
+}
+
+
+/**
+ * The indicators in one of the compared states.
+ */
+public struct FlashColumn: Equatable, Hashable {
+    /**
+     * Which.
+     */
+    public var side: LampSide
+    /**
+     * Load, rate, pilot.
+     */
+    public var indicators: Indicators
+    /**
+     * What will be seen, in a sentence or two.
+     */
+    public var text: String
+    /**
+     * What it takes, one line each: parts and work.
+     */
+    public var takes: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which.
+         */side: LampSide, 
+        /**
+         * Load, rate, pilot.
+         */indicators: Indicators, 
+        /**
+         * What will be seen, in a sentence or two.
+         */text: String, 
+        /**
+         * What it takes, one line each: parts and work.
+         */takes: [String] = []) {
+        self.side = side
+        self.indicators = indicators
+        self.text = text
+        self.takes = takes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FlashColumn: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFlashColumn: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FlashColumn {
+        return
+            try FlashColumn(
+                side: FfiConverterTypeLampSide.read(from: &buf), 
+                indicators: FfiConverterTypeIndicators.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                takes: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FlashColumn, into buf: inout [UInt8]) {
+        FfiConverterTypeLampSide.write(value.side, into: &buf)
+        FfiConverterTypeIndicators.write(value.indicators, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterSequenceString.write(value.takes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashColumn_lift(_ buf: RustBuffer) throws -> FlashColumn {
+    return try FfiConverterTypeFlashColumn.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashColumn_lower(_ value: FlashColumn) -> RustBuffer {
+    return FfiConverterTypeFlashColumn.lower(value)
+}
+
+
+/**
+ * Flashes counted over a time.
+ */
+public struct FlashCount: Equatable, Hashable {
+    /**
+     * Flashes.
+     */
+    public var flashes: UInt32
+    /**
+     * Time that they took, seconds.
+     */
+    public var seconds: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Flashes.
+         */flashes: UInt32, 
+        /**
+         * Time that they took, seconds.
+         */seconds: Double) {
+        self.flashes = flashes
+        self.seconds = seconds
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FlashCount: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFlashCount: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FlashCount {
+        return
+            try FlashCount(
+                flashes: FfiConverterUInt32.read(from: &buf), 
+                seconds: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FlashCount, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.flashes, into: &buf)
+        FfiConverterDouble.write(value.seconds, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashCount_lift(_ buf: RustBuffer) throws -> FlashCount {
+    return try FfiConverterTypeFlashCount.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashCount_lower(_ value: FlashCount) -> RustBuffer {
+    return FfiConverterTypeFlashCount.lower(value)
 }
 
 
@@ -7572,6 +8870,254 @@ public func FfiConverterTypeHarness_lower(_ value: Harness) -> RustBuffer {
 
 
 /**
+ * Which circuit, in which position.
+ */
+public struct HarnessAsk: Equatable, Hashable {
+    /**
+     * Mark of the circuit; left out: the whole machine.
+     */
+    public var circuit: String?
+    /**
+     * Switch positions that are not the resting ones.
+     */
+    public var setting: Setting
+    /**
+     * A fault to try.
+     */
+    public var fault: Fault?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the circuit; left out: the whole machine.
+         */circuit: String? = nil, 
+        /**
+         * Switch positions that are not the resting ones.
+         */setting: Setting, 
+        /**
+         * A fault to try.
+         */fault: Fault? = nil) {
+        self.circuit = circuit
+        self.setting = setting
+        self.fault = fault
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HarnessAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHarnessAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HarnessAsk {
+        return
+            try HarnessAsk(
+                circuit: FfiConverterOptionString.read(from: &buf), 
+                setting: FfiConverterTypeSetting.read(from: &buf), 
+                fault: FfiConverterOptionTypeFault.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HarnessAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.circuit, into: &buf)
+        FfiConverterTypeSetting.write(value.setting, into: &buf)
+        FfiConverterOptionTypeFault.write(value.fault, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessAsk_lift(_ buf: RustBuffer) throws -> HarnessAsk {
+    return try FfiConverterTypeHarnessAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessAsk_lower(_ value: HarnessAsk) -> RustBuffer {
+    return FfiConverterTypeHarnessAsk.lower(value)
+}
+
+
+/**
+ * The wiring page.
+ */
+public struct HarnessSheet: Equatable, Hashable {
+    /**
+     * The circuits to choose from.
+     */
+    public var circuits: [CircuitCard]
+    /**
+     * Mark of this one.
+     */
+    public var circuit: String
+    /**
+     * The circuit with the owner's changes and the bike's lamps; sound.
+     */
+    public var harness: Harness
+    /**
+     * The setting.
+     */
+    public var setting: Setting
+    /**
+     * What it does; none when it did not settle.
+     */
+    public var point: OperatingPoint?
+    /**
+     * Volts lost on the way to each part that takes current.
+     */
+    public var drops: [WayDrop]
+    /**
+     * The fault that is tried, in words.
+     */
+    public var fault: String?
+    /**
+     * What the fault shows in this position; empty: it hides.
+     */
+    public var symptoms: [Symptom]
+    /**
+     * The faults that can be tried.
+     */
+    public var places: [FaultPlace]
+    /**
+     * The drawing.
+     */
+    public var diagram: Diagram
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * Where it comes from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The circuits to choose from.
+         */circuits: [CircuitCard] = [], 
+        /**
+         * Mark of this one.
+         */circuit: String, 
+        /**
+         * The circuit with the owner's changes and the bike's lamps; sound.
+         */harness: Harness, 
+        /**
+         * The setting.
+         */setting: Setting, 
+        /**
+         * What it does; none when it did not settle.
+         */point: OperatingPoint? = nil, 
+        /**
+         * Volts lost on the way to each part that takes current.
+         */drops: [WayDrop] = [], 
+        /**
+         * The fault that is tried, in words.
+         */fault: String? = nil, 
+        /**
+         * What the fault shows in this position; empty: it hides.
+         */symptoms: [Symptom] = [], 
+        /**
+         * The faults that can be tried.
+         */places: [FaultPlace] = [], 
+        /**
+         * The drawing.
+         */diagram: Diagram, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * Where it comes from.
+         */sources: [Source] = []) {
+        self.circuits = circuits
+        self.circuit = circuit
+        self.harness = harness
+        self.setting = setting
+        self.point = point
+        self.drops = drops
+        self.fault = fault
+        self.symptoms = symptoms
+        self.places = places
+        self.diagram = diagram
+        self.findings = findings
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HarnessSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHarnessSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HarnessSheet {
+        return
+            try HarnessSheet(
+                circuits: FfiConverterSequenceTypeCircuitCard.read(from: &buf), 
+                circuit: FfiConverterString.read(from: &buf), 
+                harness: FfiConverterTypeHarness.read(from: &buf), 
+                setting: FfiConverterTypeSetting.read(from: &buf), 
+                point: FfiConverterOptionTypeOperatingPoint.read(from: &buf), 
+                drops: FfiConverterSequenceTypeWayDrop.read(from: &buf), 
+                fault: FfiConverterOptionString.read(from: &buf), 
+                symptoms: FfiConverterSequenceTypeSymptom.read(from: &buf), 
+                places: FfiConverterSequenceTypeFaultPlace.read(from: &buf), 
+                diagram: FfiConverterTypeDiagram.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HarnessSheet, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeCircuitCard.write(value.circuits, into: &buf)
+        FfiConverterString.write(value.circuit, into: &buf)
+        FfiConverterTypeHarness.write(value.harness, into: &buf)
+        FfiConverterTypeSetting.write(value.setting, into: &buf)
+        FfiConverterOptionTypeOperatingPoint.write(value.point, into: &buf)
+        FfiConverterSequenceTypeWayDrop.write(value.drops, into: &buf)
+        FfiConverterOptionString.write(value.fault, into: &buf)
+        FfiConverterSequenceTypeSymptom.write(value.symptoms, into: &buf)
+        FfiConverterSequenceTypeFaultPlace.write(value.places, into: &buf)
+        FfiConverterTypeDiagram.write(value.diagram, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessSheet_lift(_ buf: RustBuffer) throws -> HarnessSheet {
+    return try FfiConverterTypeHarnessSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessSheet_lower(_ value: HarnessSheet) -> RustBuffer {
+    return FfiConverterTypeHarnessSheet.lower(value)
+}
+
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 public struct Hunting: Equatable, Hashable {
@@ -7846,6 +9392,264 @@ public func FfiConverterTypeIdentity_lift(_ buf: RustBuffer) throws -> Identity 
 #endif
 public func FfiConverterTypeIdentity_lower(_ value: Identity) -> RustBuffer {
     return FfiConverterTypeIdentity.lower(value)
+}
+
+
+/**
+ * Flasher, pilots and load resistors of a bike. What is left out is not known.
+ */
+public struct Indication: Equatable, Hashable {
+    /**
+     * What makes the lamps flash.
+     */
+    public var flasher: FlasherKind?
+    /**
+     * Load of one side that the flasher is made for, watts; left out: that of the lamps as made.
+     */
+    public var flasherWatts: Double?
+    /**
+     * Flashes a minute that an electronic flasher is made for, as its maker says.
+     */
+    public var flashesMinute: Double?
+    /**
+     * How the rider is told.
+     */
+    public var pilot: PilotFitting?
+    /**
+     * One load resistor, ohms; left out: none is fitted.
+     */
+    public var resistorOhms: Double?
+    /**
+     * Load resistors on each side.
+     */
+    public var resistorsPerSide: UInt32?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What makes the lamps flash.
+         */flasher: FlasherKind? = nil, 
+        /**
+         * Load of one side that the flasher is made for, watts; left out: that of the lamps as made.
+         */flasherWatts: Double? = nil, 
+        /**
+         * Flashes a minute that an electronic flasher is made for, as its maker says.
+         */flashesMinute: Double? = nil, 
+        /**
+         * How the rider is told.
+         */pilot: PilotFitting? = nil, 
+        /**
+         * One load resistor, ohms; left out: none is fitted.
+         */resistorOhms: Double? = nil, 
+        /**
+         * Load resistors on each side.
+         */resistorsPerSide: UInt32? = nil) {
+        self.flasher = flasher
+        self.flasherWatts = flasherWatts
+        self.flashesMinute = flashesMinute
+        self.pilot = pilot
+        self.resistorOhms = resistorOhms
+        self.resistorsPerSide = resistorsPerSide
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Indication: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeIndication: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Indication {
+        return
+            try Indication(
+                flasher: FfiConverterOptionTypeFlasherKind.read(from: &buf), 
+                flasherWatts: FfiConverterOptionDouble.read(from: &buf), 
+                flashesMinute: FfiConverterOptionDouble.read(from: &buf), 
+                pilot: FfiConverterOptionTypePilotFitting.read(from: &buf), 
+                resistorOhms: FfiConverterOptionDouble.read(from: &buf), 
+                resistorsPerSide: FfiConverterOptionUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Indication, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeFlasherKind.write(value.flasher, into: &buf)
+        FfiConverterOptionDouble.write(value.flasherWatts, into: &buf)
+        FfiConverterOptionDouble.write(value.flashesMinute, into: &buf)
+        FfiConverterOptionTypePilotFitting.write(value.pilot, into: &buf)
+        FfiConverterOptionDouble.write(value.resistorOhms, into: &buf)
+        FfiConverterOptionUInt32.write(value.resistorsPerSide, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIndication_lift(_ buf: RustBuffer) throws -> Indication {
+    return try FfiConverterTypeIndication.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIndication_lower(_ value: Indication) -> RustBuffer {
+    return FfiConverterTypeIndication.lower(value)
+}
+
+
+/**
+ * The indicators of a spec.
+ */
+public struct Indicators: Equatable, Hashable {
+    /**
+     * Load of one side while lit, resistors and pilot with it, watts.
+     */
+    public var sideWatts: Double
+    /**
+     * The same as current, amperes.
+     */
+    public var sideAmperes: Double
+    /**
+     * Load that the flasher is made for, watts; none when not known.
+     */
+    public var madeForWatts: Double?
+    /**
+     * What makes them flash; none when not known.
+     */
+    public var flasher: FlasherKind?
+    /**
+     * Flashes a minute to expect; none when the flasher or its load is not known.
+     */
+    public var rate: FlashBand?
+    /**
+     * What that means.
+     */
+    public var flashing: Flashing?
+    /**
+     * Flashes a minute with one lamp of the side out.
+     */
+    public var oneOut: FlashBand?
+    /**
+     * Whether the rider notices at the rate that a lamp is out.
+     */
+    public var outageTells: Bool?
+    /**
+     * How the rider is told; none when not known.
+     */
+    public var pilot: PilotFitting?
+    /**
+     * What pilot and other side do; none when pilot or lamps are not known.
+     */
+    public var behaviour: PilotBehaviour?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Load of one side while lit, resistors and pilot with it, watts.
+         */sideWatts: Double, 
+        /**
+         * The same as current, amperes.
+         */sideAmperes: Double, 
+        /**
+         * Load that the flasher is made for, watts; none when not known.
+         */madeForWatts: Double? = nil, 
+        /**
+         * What makes them flash; none when not known.
+         */flasher: FlasherKind? = nil, 
+        /**
+         * Flashes a minute to expect; none when the flasher or its load is not known.
+         */rate: FlashBand? = nil, 
+        /**
+         * What that means.
+         */flashing: Flashing? = nil, 
+        /**
+         * Flashes a minute with one lamp of the side out.
+         */oneOut: FlashBand? = nil, 
+        /**
+         * Whether the rider notices at the rate that a lamp is out.
+         */outageTells: Bool? = nil, 
+        /**
+         * How the rider is told; none when not known.
+         */pilot: PilotFitting? = nil, 
+        /**
+         * What pilot and other side do; none when pilot or lamps are not known.
+         */behaviour: PilotBehaviour? = nil) {
+        self.sideWatts = sideWatts
+        self.sideAmperes = sideAmperes
+        self.madeForWatts = madeForWatts
+        self.flasher = flasher
+        self.rate = rate
+        self.flashing = flashing
+        self.oneOut = oneOut
+        self.outageTells = outageTells
+        self.pilot = pilot
+        self.behaviour = behaviour
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Indicators: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeIndicators: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Indicators {
+        return
+            try Indicators(
+                sideWatts: FfiConverterDouble.read(from: &buf), 
+                sideAmperes: FfiConverterDouble.read(from: &buf), 
+                madeForWatts: FfiConverterOptionDouble.read(from: &buf), 
+                flasher: FfiConverterOptionTypeFlasherKind.read(from: &buf), 
+                rate: FfiConverterOptionTypeFlashBand.read(from: &buf), 
+                flashing: FfiConverterOptionTypeFlashing.read(from: &buf), 
+                oneOut: FfiConverterOptionTypeFlashBand.read(from: &buf), 
+                outageTells: FfiConverterOptionBool.read(from: &buf), 
+                pilot: FfiConverterOptionTypePilotFitting.read(from: &buf), 
+                behaviour: FfiConverterOptionTypePilotBehaviour.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Indicators, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.sideWatts, into: &buf)
+        FfiConverterDouble.write(value.sideAmperes, into: &buf)
+        FfiConverterOptionDouble.write(value.madeForWatts, into: &buf)
+        FfiConverterOptionTypeFlasherKind.write(value.flasher, into: &buf)
+        FfiConverterOptionTypeFlashBand.write(value.rate, into: &buf)
+        FfiConverterOptionTypeFlashing.write(value.flashing, into: &buf)
+        FfiConverterOptionTypeFlashBand.write(value.oneOut, into: &buf)
+        FfiConverterOptionBool.write(value.outageTells, into: &buf)
+        FfiConverterOptionTypePilotFitting.write(value.pilot, into: &buf)
+        FfiConverterOptionTypePilotBehaviour.write(value.behaviour, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIndicators_lift(_ buf: RustBuffer) throws -> Indicators {
+    return try FfiConverterTypeIndicators.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIndicators_lower(_ value: Indicators) -> RustBuffer {
+    return FfiConverterTypeIndicators.lower(value)
 }
 
 
@@ -8655,6 +10459,502 @@ public func FfiConverterTypeJob_lower(_ value: Job) -> RustBuffer {
 
 
 /**
+ * One lamp at work.
+ */
+public struct LampAtWork: Equatable, Hashable {
+    /**
+     * Voltage, volts.
+     */
+    public var volts: Double
+    /**
+     * Watts of one lamp.
+     */
+    public var watts: Double
+    /**
+     * Current of one lamp, amperes.
+     */
+    public var amperes: Double
+    /**
+     * Light of one lamp, lumens, where it is known.
+     */
+    public var lumens: Double?
+    /**
+     * Life against that at the test voltage; none for what is no filament.
+     */
+    public var lifeShare: Double?
+    /**
+     * Warmth that holder and lens have to carry away, watts: what is not light.
+     */
+    public var heatWatts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Voltage, volts.
+         */volts: Double, 
+        /**
+         * Watts of one lamp.
+         */watts: Double, 
+        /**
+         * Current of one lamp, amperes.
+         */amperes: Double, 
+        /**
+         * Light of one lamp, lumens, where it is known.
+         */lumens: Double? = nil, 
+        /**
+         * Life against that at the test voltage; none for what is no filament.
+         */lifeShare: Double? = nil, 
+        /**
+         * Warmth that holder and lens have to carry away, watts: what is not light.
+         */heatWatts: Double) {
+        self.volts = volts
+        self.watts = watts
+        self.amperes = amperes
+        self.lumens = lumens
+        self.lifeShare = lifeShare
+        self.heatWatts = heatWatts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampAtWork: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampAtWork: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampAtWork {
+        return
+            try LampAtWork(
+                volts: FfiConverterDouble.read(from: &buf), 
+                watts: FfiConverterDouble.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf), 
+                lumens: FfiConverterOptionDouble.read(from: &buf), 
+                lifeShare: FfiConverterOptionDouble.read(from: &buf), 
+                heatWatts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampAtWork, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.volts, into: &buf)
+        FfiConverterDouble.write(value.watts, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+        FfiConverterOptionDouble.write(value.lumens, into: &buf)
+        FfiConverterOptionDouble.write(value.lifeShare, into: &buf)
+        FfiConverterDouble.write(value.heatWatts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampAtWork_lift(_ buf: RustBuffer) throws -> LampAtWork {
+    return try FfiConverterTypeLampAtWork.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampAtWork_lower(_ value: LampAtWork) -> RustBuffer {
+    return FfiConverterTypeLampAtWork.lower(value)
+}
+
+
+/**
+ * A type of filament lamp.
+ */
+public struct LampCard: Equatable, Hashable {
+    /**
+     * Type as it stands on the box, second filament apart: `P21/5W 5`.
+     */
+    public var lamp: String
+    /**
+     * Cap.
+     */
+    public var cap: LampCap
+    /**
+     * Watts as marked, at 12 V.
+     */
+    public var markedWatts: Double
+    /**
+     * Watts at the test voltage.
+     */
+    public var watts: Double
+    /**
+     * Test voltage, volts.
+     */
+    public var testVolts: Double
+    /**
+     * Light at the test voltage, lumens.
+     */
+    public var lumens: Double
+    /**
+     * Where the figures come from.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Type as it stands on the box, second filament apart: `P21/5W 5`.
+         */lamp: String, 
+        /**
+         * Cap.
+         */cap: LampCap, 
+        /**
+         * Watts as marked, at 12 V.
+         */markedWatts: Double, 
+        /**
+         * Watts at the test voltage.
+         */watts: Double, 
+        /**
+         * Test voltage, volts.
+         */testVolts: Double, 
+        /**
+         * Light at the test voltage, lumens.
+         */lumens: Double, 
+        /**
+         * Where the figures come from.
+         */source: Source) {
+        self.lamp = lamp
+        self.cap = cap
+        self.markedWatts = markedWatts
+        self.watts = watts
+        self.testVolts = testVolts
+        self.lumens = lumens
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampCard {
+        return
+            try LampCard(
+                lamp: FfiConverterString.read(from: &buf), 
+                cap: FfiConverterTypeLampCap.read(from: &buf), 
+                markedWatts: FfiConverterDouble.read(from: &buf), 
+                watts: FfiConverterDouble.read(from: &buf), 
+                testVolts: FfiConverterDouble.read(from: &buf), 
+                lumens: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.lamp, into: &buf)
+        FfiConverterTypeLampCap.write(value.cap, into: &buf)
+        FfiConverterDouble.write(value.markedWatts, into: &buf)
+        FfiConverterDouble.write(value.watts, into: &buf)
+        FfiConverterDouble.write(value.testVolts, into: &buf)
+        FfiConverterDouble.write(value.lumens, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampCard_lift(_ buf: RustBuffer) throws -> LampCard {
+    return try FfiConverterTypeLampCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampCard_lower(_ value: LampCard) -> RustBuffer {
+    return FfiConverterTypeLampCard.lower(value)
+}
+
+
+/**
+ * One lamp in the comparison.
+ */
+public struct LampColumn: Equatable, Hashable {
+    /**
+     * Which.
+     */
+    public var side: LampSide
+    /**
+     * The lamp.
+     */
+    public var consumer: Consumer
+    /**
+     * One lamp at the battery's voltage, engine off.
+     */
+    public var standing: LampAtWork
+    /**
+     * One lamp at the regulated voltage.
+     */
+    public var charging: LampAtWork
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which.
+         */side: LampSide, 
+        /**
+         * The lamp.
+         */consumer: Consumer, 
+        /**
+         * One lamp at the battery's voltage, engine off.
+         */standing: LampAtWork, 
+        /**
+         * One lamp at the regulated voltage.
+         */charging: LampAtWork) {
+        self.side = side
+        self.consumer = consumer
+        self.standing = standing
+        self.charging = charging
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampColumn: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampColumn: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampColumn {
+        return
+            try LampColumn(
+                side: FfiConverterTypeLampSide.read(from: &buf), 
+                consumer: FfiConverterTypeConsumer.read(from: &buf), 
+                standing: FfiConverterTypeLampAtWork.read(from: &buf), 
+                charging: FfiConverterTypeLampAtWork.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampColumn, into buf: inout [UInt8]) {
+        FfiConverterTypeLampSide.write(value.side, into: &buf)
+        FfiConverterTypeConsumer.write(value.consumer, into: &buf)
+        FfiConverterTypeLampAtWork.write(value.standing, into: &buf)
+        FfiConverterTypeLampAtWork.write(value.charging, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampColumn_lift(_ buf: RustBuffer) throws -> LampColumn {
+    return try FfiConverterTypeLampColumn.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampColumn_lower(_ value: LampColumn) -> RustBuffer {
+    return FfiConverterTypeLampColumn.lower(value)
+}
+
+
+/**
+ * The lamp page.
+ */
+public struct LampSheet: Equatable, Hashable {
+    /**
+     * Mark of the consumer.
+     */
+    public var place: String
+    /**
+     * Standard, fitted, proposed, as far as they are there.
+     */
+    public var lamps: [LampColumn]
+    /**
+     * Whether the lamp tried (or fitted) goes into the holder as made.
+     */
+    public var fits: CapFit
+    /**
+     * Why.
+     */
+    public var fitsWhy: String
+    /**
+     * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
+     */
+    public var flashing: [FlashColumn]
+    /**
+     * The load resistor beside each lamp, where the lamp tried takes less.
+     */
+    public var resistor: LoadResistor?
+    /**
+     * Fewest flashes a minute that the rules allow.
+     */
+    public var leastPerMinute: Double
+    /**
+     * Most flashes a minute that the rules allow.
+     */
+    public var mostPerMinute: Double
+    /**
+     * Flashes a minute as counted.
+     */
+    public var countedPerMinute: Double?
+    /**
+     * How to count.
+     */
+    public var howToCount: String
+    /**
+     * Types of filament lamps to choose from.
+     */
+    public var types: [LampCard]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the consumer.
+         */place: String, 
+        /**
+         * Standard, fitted, proposed, as far as they are there.
+         */lamps: [LampColumn] = [], 
+        /**
+         * Whether the lamp tried (or fitted) goes into the holder as made.
+         */fits: CapFit, 
+        /**
+         * Why.
+         */fitsWhy: String, 
+        /**
+         * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
+         */flashing: [FlashColumn] = [], 
+        /**
+         * The load resistor beside each lamp, where the lamp tried takes less.
+         */resistor: LoadResistor? = nil, 
+        /**
+         * Fewest flashes a minute that the rules allow.
+         */leastPerMinute: Double, 
+        /**
+         * Most flashes a minute that the rules allow.
+         */mostPerMinute: Double, 
+        /**
+         * Flashes a minute as counted.
+         */countedPerMinute: Double? = nil, 
+        /**
+         * How to count.
+         */howToCount: String, 
+        /**
+         * Types of filament lamps to choose from.
+         */types: [LampCard] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.place = place
+        self.lamps = lamps
+        self.fits = fits
+        self.fitsWhy = fitsWhy
+        self.flashing = flashing
+        self.resistor = resistor
+        self.leastPerMinute = leastPerMinute
+        self.mostPerMinute = mostPerMinute
+        self.countedPerMinute = countedPerMinute
+        self.howToCount = howToCount
+        self.types = types
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampSheet {
+        return
+            try LampSheet(
+                place: FfiConverterString.read(from: &buf), 
+                lamps: FfiConverterSequenceTypeLampColumn.read(from: &buf), 
+                fits: FfiConverterTypeCapFit.read(from: &buf), 
+                fitsWhy: FfiConverterString.read(from: &buf), 
+                flashing: FfiConverterSequenceTypeFlashColumn.read(from: &buf), 
+                resistor: FfiConverterOptionTypeLoadResistor.read(from: &buf), 
+                leastPerMinute: FfiConverterDouble.read(from: &buf), 
+                mostPerMinute: FfiConverterDouble.read(from: &buf), 
+                countedPerMinute: FfiConverterOptionDouble.read(from: &buf), 
+                howToCount: FfiConverterString.read(from: &buf), 
+                types: FfiConverterSequenceTypeLampCard.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampSheet, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.place, into: &buf)
+        FfiConverterSequenceTypeLampColumn.write(value.lamps, into: &buf)
+        FfiConverterTypeCapFit.write(value.fits, into: &buf)
+        FfiConverterString.write(value.fitsWhy, into: &buf)
+        FfiConverterSequenceTypeFlashColumn.write(value.flashing, into: &buf)
+        FfiConverterOptionTypeLoadResistor.write(value.resistor, into: &buf)
+        FfiConverterDouble.write(value.leastPerMinute, into: &buf)
+        FfiConverterDouble.write(value.mostPerMinute, into: &buf)
+        FfiConverterOptionDouble.write(value.countedPerMinute, into: &buf)
+        FfiConverterString.write(value.howToCount, into: &buf)
+        FfiConverterSequenceTypeLampCard.write(value.types, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampSheet_lift(_ buf: RustBuffer) throws -> LampSheet {
+    return try FfiConverterTypeLampSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampSheet_lower(_ value: LampSheet) -> RustBuffer {
+    return FfiConverterTypeLampSheet.lower(value)
+}
+
+
+/**
  * The state of a lamp, horn, consumer or starter.
  */
 public struct LampState: Equatable, Hashable {
@@ -8740,6 +11040,95 @@ public func FfiConverterTypeLampState_lift(_ buf: RustBuffer) throws -> LampStat
 #endif
 public func FfiConverterTypeLampState_lower(_ value: LampState) -> RustBuffer {
     return FfiConverterTypeLampState.lower(value)
+}
+
+
+/**
+ * What to look at. What is left out is taken from the fitted bike.
+ */
+public struct LampsAsk: Equatable, Hashable {
+    /**
+     * Mark of the consumer; left out: the indicators.
+     */
+    public var place: String?
+    /**
+     * Lamp to try there.
+     */
+    public var proposed: Consumer?
+    /**
+     * Flasher, pilots and resistors to try; fields left out are as fitted.
+     */
+    public var indication: Indication?
+    /**
+     * Flashes that were counted.
+     */
+    public var counted: FlashCount?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the consumer; left out: the indicators.
+         */place: String? = nil, 
+        /**
+         * Lamp to try there.
+         */proposed: Consumer? = nil, 
+        /**
+         * Flasher, pilots and resistors to try; fields left out are as fitted.
+         */indication: Indication? = nil, 
+        /**
+         * Flashes that were counted.
+         */counted: FlashCount? = nil) {
+        self.place = place
+        self.proposed = proposed
+        self.indication = indication
+        self.counted = counted
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampsAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampsAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampsAsk {
+        return
+            try LampsAsk(
+                place: FfiConverterOptionString.read(from: &buf), 
+                proposed: FfiConverterOptionTypeConsumer.read(from: &buf), 
+                indication: FfiConverterOptionTypeIndication.read(from: &buf), 
+                counted: FfiConverterOptionTypeFlashCount.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampsAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.place, into: &buf)
+        FfiConverterOptionTypeConsumer.write(value.proposed, into: &buf)
+        FfiConverterOptionTypeIndication.write(value.indication, into: &buf)
+        FfiConverterOptionTypeFlashCount.write(value.counted, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampsAsk_lift(_ buf: RustBuffer) throws -> LampsAsk {
+    return try FfiConverterTypeLampsAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampsAsk_lower(_ value: LampsAsk) -> RustBuffer {
+    return FfiConverterTypeLampsAsk.lower(value)
 }
 
 
@@ -8878,6 +11267,115 @@ public func FfiConverterTypeLoadAsk_lift(_ buf: RustBuffer) throws -> LoadAsk {
 #endif
 public func FfiConverterTypeLoadAsk_lower(_ value: LoadAsk) -> RustBuffer {
     return FfiConverterTypeLoadAsk.lower(value)
+}
+
+
+/**
+ * A load resistor beside one lamp.
+ */
+public struct LoadResistor: Equatable, Hashable {
+    /**
+     * Exact resistance, ohms.
+     */
+    public var ohms: Double
+    /**
+     * Resistance to buy, ohms: the next lower of the E12 series, so that the load is not too small.
+     */
+    public var buyOhms: Double
+    /**
+     * Watts while lit, with what is bought.
+     */
+    public var peakWatts: Double
+    /**
+     * Watts on the mean of a flash, lit half of the time.
+     */
+    public var meanWatts: Double
+    /**
+     * Rating to buy, watts: at least twice the peak, because a flasher may stick.
+     */
+    public var ratingWatts: Double
+    /**
+     * Where it may be mounted.
+     */
+    public var mounting: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Exact resistance, ohms.
+         */ohms: Double, 
+        /**
+         * Resistance to buy, ohms: the next lower of the E12 series, so that the load is not too small.
+         */buyOhms: Double, 
+        /**
+         * Watts while lit, with what is bought.
+         */peakWatts: Double, 
+        /**
+         * Watts on the mean of a flash, lit half of the time.
+         */meanWatts: Double, 
+        /**
+         * Rating to buy, watts: at least twice the peak, because a flasher may stick.
+         */ratingWatts: Double, 
+        /**
+         * Where it may be mounted.
+         */mounting: String) {
+        self.ohms = ohms
+        self.buyOhms = buyOhms
+        self.peakWatts = peakWatts
+        self.meanWatts = meanWatts
+        self.ratingWatts = ratingWatts
+        self.mounting = mounting
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LoadResistor: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLoadResistor: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LoadResistor {
+        return
+            try LoadResistor(
+                ohms: FfiConverterDouble.read(from: &buf), 
+                buyOhms: FfiConverterDouble.read(from: &buf), 
+                peakWatts: FfiConverterDouble.read(from: &buf), 
+                meanWatts: FfiConverterDouble.read(from: &buf), 
+                ratingWatts: FfiConverterDouble.read(from: &buf), 
+                mounting: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LoadResistor, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.ohms, into: &buf)
+        FfiConverterDouble.write(value.buyOhms, into: &buf)
+        FfiConverterDouble.write(value.peakWatts, into: &buf)
+        FfiConverterDouble.write(value.meanWatts, into: &buf)
+        FfiConverterDouble.write(value.ratingWatts, into: &buf)
+        FfiConverterString.write(value.mounting, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLoadResistor_lift(_ buf: RustBuffer) throws -> LoadResistor {
+    return try FfiConverterTypeLoadResistor.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLoadResistor_lower(_ value: LoadResistor) -> RustBuffer {
+    return FfiConverterTypeLoadResistor.lower(value)
 }
 
 
@@ -10885,6 +13383,115 @@ public func FfiConverterTypePhoto_lift(_ buf: RustBuffer) throws -> Photo {
 #endif
 public func FfiConverterTypePhoto_lower(_ value: Photo) -> RustBuffer {
     return FfiConverterTypePhoto.lower(value)
+}
+
+
+/**
+ * What is seen while the left side is lit.
+ */
+public struct PilotBehaviour: Equatable, Hashable {
+    /**
+     * Light of the pilot against its rated one, per cent.
+     */
+    public var pilotPercent: Double
+    /**
+     * What the pilot looks like.
+     */
+    public var pilot: LampLook
+    /**
+     * Light of the brighter lamp of the side that should be dark, per cent of its rated one.
+     */
+    public var otherPercent: Double
+    /**
+     * What that side looks like.
+     */
+    public var otherSide: LampLook
+    /**
+     * Light of the dimmer lamp of the side that should be lit, per cent.
+     */
+    public var ownPercent: Double
+    /**
+     * Current through the flasher, amperes.
+     */
+    public var amperes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Light of the pilot against its rated one, per cent.
+         */pilotPercent: Double, 
+        /**
+         * What the pilot looks like.
+         */pilot: LampLook, 
+        /**
+         * Light of the brighter lamp of the side that should be dark, per cent of its rated one.
+         */otherPercent: Double, 
+        /**
+         * What that side looks like.
+         */otherSide: LampLook, 
+        /**
+         * Light of the dimmer lamp of the side that should be lit, per cent.
+         */ownPercent: Double, 
+        /**
+         * Current through the flasher, amperes.
+         */amperes: Double) {
+        self.pilotPercent = pilotPercent
+        self.pilot = pilot
+        self.otherPercent = otherPercent
+        self.otherSide = otherSide
+        self.ownPercent = ownPercent
+        self.amperes = amperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PilotBehaviour: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePilotBehaviour: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PilotBehaviour {
+        return
+            try PilotBehaviour(
+                pilotPercent: FfiConverterDouble.read(from: &buf), 
+                pilot: FfiConverterTypeLampLook.read(from: &buf), 
+                otherPercent: FfiConverterDouble.read(from: &buf), 
+                otherSide: FfiConverterTypeLampLook.read(from: &buf), 
+                ownPercent: FfiConverterDouble.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PilotBehaviour, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.pilotPercent, into: &buf)
+        FfiConverterTypeLampLook.write(value.pilot, into: &buf)
+        FfiConverterDouble.write(value.otherPercent, into: &buf)
+        FfiConverterTypeLampLook.write(value.otherSide, into: &buf)
+        FfiConverterDouble.write(value.ownPercent, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePilotBehaviour_lift(_ buf: RustBuffer) throws -> PilotBehaviour {
+    return try FfiConverterTypePilotBehaviour.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePilotBehaviour_lower(_ value: PilotBehaviour) -> RustBuffer {
+    return FfiConverterTypePilotBehaviour.lower(value)
 }
 
 
@@ -13081,6 +15688,10 @@ public struct Spec: Equatable, Hashable {
      * Fillings by their mark.
      */
     public var fluids: [Filling]
+    /**
+     * Flasher, pilots and load resistors.
+     */
+    public var indication: Indication
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -13108,7 +15719,10 @@ public struct Spec: Equatable, Hashable {
          */rearBrake: Brake, 
         /**
          * Fillings by their mark.
-         */fluids: [Filling] = []) {
+         */fluids: [Filling] = [], 
+        /**
+         * Flasher, pilots and load resistors.
+         */indication: Indication) {
         self.drive = drive
         self.frontWheel = frontWheel
         self.rearWheel = rearWheel
@@ -13117,6 +15731,7 @@ public struct Spec: Equatable, Hashable {
         self.frontBrake = frontBrake
         self.rearBrake = rearBrake
         self.fluids = fluids
+        self.indication = indication
     }
 
     
@@ -13142,7 +15757,8 @@ public struct FfiConverterTypeSpec: FfiConverterRustBuffer {
                 consumers: FfiConverterSequenceTypeSlot.read(from: &buf), 
                 frontBrake: FfiConverterTypeBrake.read(from: &buf), 
                 rearBrake: FfiConverterTypeBrake.read(from: &buf), 
-                fluids: FfiConverterSequenceTypeFilling.read(from: &buf)
+                fluids: FfiConverterSequenceTypeFilling.read(from: &buf), 
+                indication: FfiConverterTypeIndication.read(from: &buf)
         )
     }
 
@@ -13155,6 +15771,7 @@ public struct FfiConverterTypeSpec: FfiConverterRustBuffer {
         FfiConverterTypeBrake.write(value.frontBrake, into: &buf)
         FfiConverterTypeBrake.write(value.rearBrake, into: &buf)
         FfiConverterSequenceTypeFilling.write(value.fluids, into: &buf)
+        FfiConverterTypeIndication.write(value.indication, into: &buf)
     }
 }
 
@@ -13290,6 +15907,75 @@ public func FfiConverterTypeSpeedometerShift_lift(_ buf: RustBuffer) throws -> S
 #endif
 public func FfiConverterTypeSpeedometerShift_lower(_ value: SpeedometerShift) -> RustBuffer {
     return FfiConverterTypeSpeedometerShift.lower(value)
+}
+
+
+/**
+ * A point of the drawing, in units of which 390 fit on the width of a phone.
+ */
+public struct Spot: Equatable, Hashable {
+    /**
+     * From the left.
+     */
+    public var x: Double
+    /**
+     * From the top.
+     */
+    public var y: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From the left.
+         */x: Double, 
+        /**
+         * From the top.
+         */y: Double) {
+        self.x = x
+        self.y = y
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Spot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSpot: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Spot {
+        return
+            try Spot(
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Spot, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpot_lift(_ buf: RustBuffer) throws -> Spot {
+    return try FfiConverterTypeSpot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpot_lower(_ value: Spot) -> RustBuffer {
+    return FfiConverterTypeSpot.lower(value)
 }
 
 
@@ -14895,6 +17581,125 @@ public func FfiConverterTypeTeethLimits_lift(_ buf: RustBuffer) throws -> TeethL
 #endif
 public func FfiConverterTypeTeethLimits_lower(_ value: TeethLimits) -> RustBuffer {
     return FfiConverterTypeTeethLimits.lower(value)
+}
+
+
+/**
+ * A test with its limits and its outcome.
+ */
+public struct TestLine: Equatable, Hashable {
+    /**
+     * Which.
+     */
+    public var test: ChargingTest
+    /**
+     * How to take it.
+     */
+    public var how: String
+    /**
+     * The reading, volts (milliamperes for the drain); none when not measured.
+     */
+    public var reading: Double?
+    /**
+     * Least that is good.
+     */
+    public var from: Double?
+    /**
+     * Most that is good.
+     */
+    public var to: Double?
+    /**
+     * Outcome.
+     */
+    public var verdict: TestVerdict
+    /**
+     * A caution with it.
+     */
+    public var caution: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which.
+         */test: ChargingTest, 
+        /**
+         * How to take it.
+         */how: String, 
+        /**
+         * The reading, volts (milliamperes for the drain); none when not measured.
+         */reading: Double? = nil, 
+        /**
+         * Least that is good.
+         */from: Double? = nil, 
+        /**
+         * Most that is good.
+         */to: Double? = nil, 
+        /**
+         * Outcome.
+         */verdict: TestVerdict, 
+        /**
+         * A caution with it.
+         */caution: String? = nil) {
+        self.test = test
+        self.how = how
+        self.reading = reading
+        self.from = from
+        self.to = to
+        self.verdict = verdict
+        self.caution = caution
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TestLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTestLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TestLine {
+        return
+            try TestLine(
+                test: FfiConverterTypeChargingTest.read(from: &buf), 
+                how: FfiConverterString.read(from: &buf), 
+                reading: FfiConverterOptionDouble.read(from: &buf), 
+                from: FfiConverterOptionDouble.read(from: &buf), 
+                to: FfiConverterOptionDouble.read(from: &buf), 
+                verdict: FfiConverterTypeTestVerdict.read(from: &buf), 
+                caution: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TestLine, into buf: inout [UInt8]) {
+        FfiConverterTypeChargingTest.write(value.test, into: &buf)
+        FfiConverterString.write(value.how, into: &buf)
+        FfiConverterOptionDouble.write(value.reading, into: &buf)
+        FfiConverterOptionDouble.write(value.from, into: &buf)
+        FfiConverterOptionDouble.write(value.to, into: &buf)
+        FfiConverterTypeTestVerdict.write(value.verdict, into: &buf)
+        FfiConverterOptionString.write(value.caution, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTestLine_lift(_ buf: RustBuffer) throws -> TestLine {
+    return try FfiConverterTypeTestLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTestLine_lower(_ value: TestLine) -> RustBuffer {
+    return FfiConverterTypeTestLine.lower(value)
 }
 
 
@@ -16833,6 +19638,105 @@ public func FfiConverterTypeWait_lower(_ value: Wait) -> RustBuffer {
 
 
 /**
+ * Volts lost on the way to and from a part that takes current.
+ */
+public struct WayDrop: Equatable, Hashable {
+    /**
+     * Mark of the part.
+     */
+    public var element: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Lost between battery and part, volts.
+     */
+    public var feedVolts: Double
+    /**
+     * Lost between part and the battery's negative terminal, volts.
+     */
+    public var earthVolts: Double
+    /**
+     * Whether both are within what is accepted.
+     */
+    public var accepted: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the part.
+         */element: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Lost between battery and part, volts.
+         */feedVolts: Double, 
+        /**
+         * Lost between part and the battery's negative terminal, volts.
+         */earthVolts: Double, 
+        /**
+         * Whether both are within what is accepted.
+         */accepted: Bool) {
+        self.element = element
+        self.label = label
+        self.feedVolts = feedVolts
+        self.earthVolts = earthVolts
+        self.accepted = accepted
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WayDrop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWayDrop: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WayDrop {
+        return
+            try WayDrop(
+                element: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                feedVolts: FfiConverterDouble.read(from: &buf), 
+                earthVolts: FfiConverterDouble.read(from: &buf), 
+                accepted: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WayDrop, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.feedVolts, into: &buf)
+        FfiConverterDouble.write(value.earthVolts, into: &buf)
+        FfiConverterBool.write(value.accepted, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWayDrop_lift(_ buf: RustBuffer) throws -> WayDrop {
+    return try FfiConverterTypeWayDrop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWayDrop_lower(_ value: WayDrop) -> RustBuffer {
+    return FfiConverterTypeWayDrop.lower(value)
+}
+
+
+/**
  * A limit of wear.
  */
 public struct WearLimit: Equatable, Hashable {
@@ -18305,6 +21209,91 @@ public func FfiConverterTypeBrakeKind_lower(_ value: BrakeKind) -> RustBuffer {
 
 
 /**
+ * Whether a lamp goes into the holder of another.
+ */
+
+public enum CapFit: Equatable, Hashable {
+    
+    /**
+     * The same cap.
+     */
+    case fits
+    /**
+     * Another cap: it does not go in, or must not.
+     */
+    case doesNotFit
+    /**
+     * One of the two caps is not known: look before you buy.
+     */
+    case unknown
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension CapFit: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCapFit: FfiConverterRustBuffer {
+    typealias SwiftType = CapFit
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CapFit {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .fits
+        
+        case 2: return .doesNotFit
+        
+        case 3: return .unknown
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: CapFit, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .fits:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .doesNotFit:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .unknown:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCapFit_lift(_ buf: RustBuffer) throws -> CapFit {
+    return try FfiConverterTypeCapFit.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCapFit_lower(_ value: CapFit) -> RustBuffer {
+    return FfiConverterTypeCapFit.lower(value)
+}
+
+
+
+/**
  * How the two ends of a chain are joined.
  */
 
@@ -18595,6 +21584,216 @@ public func FfiConverterTypeChainSize_lift(_ buf: RustBuffer) throws -> ChainSiz
 #endif
 public func FfiConverterTypeChainSize_lower(_ value: ChainSize) -> RustBuffer {
     return FfiConverterTypeChainSize.lower(value)
+}
+
+
+
+/**
+ * What the outcomes mean together.
+ */
+
+public enum ChargingPattern: Equatable, Hashable {
+    
+    /**
+     * Everything measured is good.
+     */
+    case healthy
+    /**
+     * Rested too low, charging good: the battery or a drain.
+     */
+    case batteryOrDrain
+    /**
+     * The voltage does not rise with the engine: nothing is charged.
+     */
+    case notCharging
+    /**
+     * It rises, but not enough.
+     */
+    case weakCharging
+    /**
+     * Too high at speed: it overcharges.
+     */
+    case overcharging
+    /**
+     * Too little was measured.
+     */
+    case notEnoughKnown
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ChargingPattern: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChargingPattern: FfiConverterRustBuffer {
+    typealias SwiftType = ChargingPattern
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChargingPattern {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .healthy
+        
+        case 2: return .batteryOrDrain
+        
+        case 3: return .notCharging
+        
+        case 4: return .weakCharging
+        
+        case 5: return .overcharging
+        
+        case 6: return .notEnoughKnown
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ChargingPattern, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .healthy:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .batteryOrDrain:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .notCharging:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .weakCharging:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .overcharging:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .notEnoughKnown:
+            writeInt(&buf, Int32(6))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingPattern_lift(_ buf: RustBuffer) throws -> ChargingPattern {
+    return try FfiConverterTypeChargingPattern.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingPattern_lower(_ value: ChargingPattern) -> RustBuffer {
+    return FfiConverterTypeChargingPattern.lower(value)
+}
+
+
+
+/**
+ * One of the tests.
+ */
+
+public enum ChargingTest: Equatable, Hashable {
+    
+    /**
+     * Hours after the last ride or charge, everything off.
+     */
+    case rested
+    /**
+     * Engine at idle, lights off.
+     */
+    case idle
+    /**
+     * Engine at 5,000 rpm, lights off.
+     */
+    case fast
+    /**
+     * Current from the battery with the key off.
+     */
+    case drain
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ChargingTest: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChargingTest: FfiConverterRustBuffer {
+    typealias SwiftType = ChargingTest
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChargingTest {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .rested
+        
+        case 2: return .idle
+        
+        case 3: return .fast
+        
+        case 4: return .drain
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ChargingTest, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .rested:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .idle:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .fast:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .drain:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingTest_lift(_ buf: RustBuffer) throws -> ChargingTest {
+    return try FfiConverterTypeChargingTest.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChargingTest_lower(_ value: ChargingTest) -> RustBuffer {
+    return FfiConverterTypeChargingTest.lower(value)
 }
 
 
@@ -20112,6 +23311,186 @@ public func FfiConverterTypeFillKind_lower(_ value: FillKind) -> RustBuffer {
 
 
 /**
+ * What makes the lamps flash.
+ */
+
+public enum FlasherKind: Equatable, Hashable {
+    
+    /**
+     * A bimetal strip that the lamp current heats; two terminals. Its rate follows from the load.
+     */
+    case thermal
+    /**
+     * Electronic with two terminals, fed through the lamps: flashes about twice as fast when the load is too small.
+     */
+    case electronicTwo
+    /**
+     * Electronic with an earth of its own, three terminals: minds no load.
+     */
+    case electronicThree
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension FlasherKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFlasherKind: FfiConverterRustBuffer {
+    typealias SwiftType = FlasherKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FlasherKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .thermal
+        
+        case 2: return .electronicTwo
+        
+        case 3: return .electronicThree
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FlasherKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .thermal:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .electronicTwo:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .electronicThree:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlasherKind_lift(_ buf: RustBuffer) throws -> FlasherKind {
+    return try FfiConverterTypeFlasherKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlasherKind_lower(_ value: FlasherKind) -> RustBuffer {
+    return FfiConverterTypeFlasherKind.lower(value)
+}
+
+
+
+/**
+ * What to expect of the flashing.
+ */
+
+public enum Flashing: Equatable, Hashable {
+    
+    /**
+     * Inside 60 to 120, whatever the unknowns are.
+     */
+    case right
+    /**
+     * It does not flash.
+     */
+    case stops
+    /**
+     * Faster than 120.
+     */
+    case tooFast
+    /**
+     * It may be right or not: count.
+     */
+    case count
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Flashing: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFlashing: FfiConverterRustBuffer {
+    typealias SwiftType = Flashing
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Flashing {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .right
+        
+        case 2: return .stops
+        
+        case 3: return .tooFast
+        
+        case 4: return .count
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Flashing, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .right:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .stops:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .tooFast:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .count:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashing_lift(_ buf: RustBuffer) throws -> Flashing {
+    return try FfiConverterTypeFlashing.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFlashing_lower(_ value: Flashing) -> RustBuffer {
+    return FfiConverterTypeFlashing.lower(value)
+}
+
+
+
+/**
  * Grades of brake fluid.
  */
 
@@ -20547,6 +23926,211 @@ public func FfiConverterTypeJudgement_lower(_ value: Judgement) -> RustBuffer {
 
 
 /**
+ * Cap of a lamp.
+ */
+
+public enum LampCap: Equatable, Hashable {
+    
+    /**
+     * 9 mm bayonet, two pins opposite at the same height, one contact
+     */
+    case ba9s
+    /**
+     * 15 mm bayonet, two pins opposite at the same height, one contact
+     */
+    case ba15s
+    /**
+     * 15 mm bayonet, two pins opposite at the same height, two contacts
+     */
+    case ba15d
+    /**
+     * 15 mm bayonet, pins 150 degrees apart, one contact
+     */
+    case bau15s
+    /**
+     * 15 mm bayonet, pins opposite at different heights, two contacts
+     */
+    case bay15d
+    /**
+     * 20 mm bayonet, two contacts
+     */
+    case ba20d
+    /**
+     * glass wedge, 9.5 mm wide
+     */
+    case w2d
+    /**
+     * glass wedge, 16 mm wide, one filament
+     */
+    case w3d
+    /**
+     * glass wedge, 16 mm wide, two filaments
+     */
+    case w3q
+    /**
+     * tubular lamp with a cone at each end
+     */
+    case sv8
+    /**
+     * flange with three lugs, three blades
+     */
+    case p43t
+    /**
+     * flange with three lugs set otherwise than P43t, three blades
+     */
+    case px43t
+    /**
+     * large round flange, three blades
+     */
+    case p45t
+    /**
+     * 13.5 mm flange, one contact
+     */
+    case px13s
+    /**
+     * 10 mm screw thread
+     */
+    case e10
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension LampCap: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampCap: FfiConverterRustBuffer {
+    typealias SwiftType = LampCap
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampCap {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .ba9s
+        
+        case 2: return .ba15s
+        
+        case 3: return .ba15d
+        
+        case 4: return .bau15s
+        
+        case 5: return .bay15d
+        
+        case 6: return .ba20d
+        
+        case 7: return .w2d
+        
+        case 8: return .w3d
+        
+        case 9: return .w3q
+        
+        case 10: return .sv8
+        
+        case 11: return .p43t
+        
+        case 12: return .px43t
+        
+        case 13: return .p45t
+        
+        case 14: return .px13s
+        
+        case 15: return .e10
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: LampCap, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .ba9s:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .ba15s:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .ba15d:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .bau15s:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .bay15d:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .ba20d:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .w2d:
+            writeInt(&buf, Int32(7))
+        
+        
+        case .w3d:
+            writeInt(&buf, Int32(8))
+        
+        
+        case .w3q:
+            writeInt(&buf, Int32(9))
+        
+        
+        case .sv8:
+            writeInt(&buf, Int32(10))
+        
+        
+        case .p43t:
+            writeInt(&buf, Int32(11))
+        
+        
+        case .px43t:
+            writeInt(&buf, Int32(12))
+        
+        
+        case .p45t:
+            writeInt(&buf, Int32(13))
+        
+        
+        case .px13s:
+            writeInt(&buf, Int32(14))
+        
+        
+        case .e10:
+            writeInt(&buf, Int32(15))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampCap_lift(_ buf: RustBuffer) throws -> LampCap {
+    return try FfiConverterTypeLampCap.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampCap_lower(_ value: LampCap) -> RustBuffer {
+    return FfiConverterTypeLampCap.lower(value)
+}
+
+
+
+/**
  * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
  */
 
@@ -20637,6 +24221,111 @@ public func FfiConverterTypeLampLook_lift(_ buf: RustBuffer) throws -> LampLook 
 #endif
 public func FfiConverterTypeLampLook_lower(_ value: LampLook) -> RustBuffer {
     return FfiConverterTypeLampLook.lower(value)
+}
+
+
+
+/**
+ * Which of the lamps that are compared.
+ */
+
+public enum LampSide: Equatable, Hashable {
+    
+    /**
+     * As made.
+     */
+    case standard
+    /**
+     * As fitted now.
+     */
+    case fitted
+    /**
+     * As proposed.
+     */
+    case proposed
+    /**
+     * As proposed, with a load resistor beside each lamp.
+     */
+    case withResistors
+    /**
+     * As proposed, with an electronic flasher of three terminals, and the pilot through two diodes.
+     */
+    case withFlasher
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension LampSide: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampSide: FfiConverterRustBuffer {
+    typealias SwiftType = LampSide
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampSide {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .standard
+        
+        case 2: return .fitted
+        
+        case 3: return .proposed
+        
+        case 4: return .withResistors
+        
+        case 5: return .withFlasher
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: LampSide, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .standard:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .fitted:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .proposed:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .withResistors:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .withFlasher:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampSide_lift(_ buf: RustBuffer) throws -> LampSide {
+    return try FfiConverterTypeLampSide.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampSide_lower(_ value: LampSide) -> RustBuffer {
+    return FfiConverterTypeLampSide.lower(value)
 }
 
 
@@ -20913,6 +24602,111 @@ public func FfiConverterTypeLightSource_lift(_ buf: RustBuffer) throws -> LightS
 #endif
 public func FfiConverterTypeLightSource_lower(_ value: LightSource) -> RustBuffer {
     return FfiConverterTypeLightSource.lower(value)
+}
+
+
+
+/**
+ * What a line is.
+ */
+
+public enum LineKind: Equatable, Hashable {
+    
+    /**
+     * From a trunk to a part.
+     */
+    case feed
+    /**
+     * Shared by several parts.
+     */
+    case trunk
+    /**
+     * From a part to the earth.
+     */
+    case toEarth
+    /**
+     * From a part to one that is drawn elsewhere.
+     */
+    case link
+    /**
+     * The earth itself.
+     */
+    case earth
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension LineKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLineKind: FfiConverterRustBuffer {
+    typealias SwiftType = LineKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LineKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .feed
+        
+        case 2: return .trunk
+        
+        case 3: return .toEarth
+        
+        case 4: return .link
+        
+        case 5: return .earth
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: LineKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .feed:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .trunk:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .toEarth:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .link:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .earth:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLineKind_lift(_ buf: RustBuffer) throws -> LineKind {
+    return try FfiConverterTypeLineKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLineKind_lower(_ value: LineKind) -> RustBuffer {
+    return FfiConverterTypeLineKind.lower(value)
 }
 
 
@@ -21429,6 +25223,91 @@ public func FfiConverterTypePartState_lower(_ value: PartState) -> RustBuffer {
 
 
 /**
+ * How the rider is told.
+ */
+
+public enum PilotFitting: Equatable, Hashable {
+    
+    /**
+     * One pilot between the two circuits: it finds its earth through the lamps of the other side.
+     */
+    case betweenSides
+    /**
+     * One pilot to earth, fed from each side through a diode.
+     */
+    case oneWithDiodes
+    /**
+     * One pilot to earth on each side.
+     */
+    case oneEachSide
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension PilotFitting: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePilotFitting: FfiConverterRustBuffer {
+    typealias SwiftType = PilotFitting
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PilotFitting {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .betweenSides
+        
+        case 2: return .oneWithDiodes
+        
+        case 3: return .oneEachSide
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: PilotFitting, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .betweenSides:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .oneWithDiodes:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .oneEachSide:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePilotFitting_lift(_ buf: RustBuffer) throws -> PilotFitting {
+    return try FfiConverterTypePilotFitting.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePilotFitting_lower(_ value: PilotFitting) -> RustBuffer {
+    return FfiConverterTypePilotFitting.lower(value)
+}
+
+
+
+/**
  * Where the engine's power comes from.
  */
 
@@ -21690,6 +25569,14 @@ public enum Proposal: Equatable, Hashable {
          * What would be fitted; fields left out are as fitted now.
          */brake: Brake
     )
+    /**
+     * Another flasher, other pilots, load resistors.
+     */
+    case flasher(
+        /**
+         * What would be fitted; fields left out are as fitted now.
+         */indication: Indication
+    )
 
 
 
@@ -21720,6 +25607,9 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
         case 3: return .brake(end: try FfiConverterTypeEnd.read(from: &buf), brake: try FfiConverterTypeBrake.read(from: &buf)
         )
         
+        case 4: return .flasher(indication: try FfiConverterTypeIndication.read(from: &buf)
+        )
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -21745,6 +25635,11 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
             writeInt(&buf, Int32(3))
             FfiConverterTypeEnd.write(end, into: &buf)
             FfiConverterTypeBrake.write(brake, into: &buf)
+            
+        
+        case let .flasher(indication):
+            writeInt(&buf, Int32(4))
+            FfiConverterTypeIndication.write(indication, into: &buf)
             
         }
     }
@@ -23323,6 +27218,129 @@ public enum Sum: Equatable, Hashable {
          */canMl: Double
     )
     /**
+     * Light of a filament lamp off its test voltage.
+     */
+    case lampLight(
+        /**
+         * Light at the test voltage, lumens.
+         */lumens: Double, 
+        /**
+         * Test voltage, volts.
+         */testVolts: Double, 
+        /**
+         * Voltage, volts.
+         */volts: Double
+    )
+    /**
+     * Flashes a minute of a thermal flasher.
+     */
+    case thermalFlasher(
+        /**
+         * Load over rated load, per cent.
+         */loadPercent: Double, 
+        /**
+         * Closing over opening temperature rise of its contacts.
+         */contacts: Double, 
+        /**
+         * Flashes a minute at the rated load.
+         */flashesMinute: Double
+    )
+    /**
+     * Flashes a minute from a count.
+     */
+    case flashCount(
+        /**
+         * Flashes.
+         */flashes: UInt32, 
+        /**
+         * Seconds.
+         */seconds: Double
+    )
+    /**
+     * Load resistor beside an LED lamp.
+     */
+    case loadResistor(
+        /**
+         * Voltage, volts.
+         */volts: Double, 
+        /**
+         * Watts of the old lamp at that voltage.
+         */oldWatts: Double, 
+        /**
+         * Watts of the new lamp at that voltage.
+         */newWatts: Double
+    )
+    /**
+     * Charge from specific gravity.
+     */
+    case gravityCharge(
+        /**
+         * Specific gravity.
+         */gravity: Double, 
+        /**
+         * Temperature of the acid, °C.
+         */celsius: Double
+    )
+    /**
+     * Days until a drain has emptied a battery.
+     */
+    case daysToFlat(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Charge, per cent.
+         */chargePercent: Double, 
+        /**
+         * Drain, milliamperes.
+         */drainMilliamperes: Double
+    )
+    /**
+     * Hours to charge a battery.
+     */
+    case rechargeHours(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Charge, per cent.
+         */chargePercent: Double, 
+        /**
+         * Current of the charger, amperes.
+         */chargerAmperes: Double
+    )
+    /**
+     * Resistance of a metre of wire and what it loses.
+     */
+    case wireDrop(
+        /**
+         * Section, mm².
+         */sectionMm2: Double, 
+        /**
+         * How the conductor is made.
+         */conductor: Conductor, 
+        /**
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Current, amperes.
+         */amperes: Double, 
+        /**
+         * Length out, metres.
+         */outMetres: Double, 
+        /**
+         * Length back, metres.
+         */backMetres: Double
+    )
+    /**
+     * Diameter and section of a wire of the American gauge.
+     */
+    case wireGauge(
+        /**
+         * Gauge; 0 to -3 for 1/0 to 4/0.
+         */gauge: Int32
+    )
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     case wantedRatio(
@@ -23711,52 +27729,79 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 43: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 43: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 44: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 44: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 45: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 45: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 46: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 46: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 47: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 47: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 48: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 48: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 49: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 49: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 50: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 50: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterTypeConductor.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 51: return .wireGauge(gauge: try FfiConverterInt32.read(from: &buf)
         )
         
-        case 52: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 52: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 53: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 53: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 54: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 54: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 55: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 55: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 56: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 56: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 57: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 57: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 58: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 58: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 59: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 60: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 61: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 62: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 63: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 64: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 65: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 66: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 67: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -24079,8 +28124,70 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(canMl, into: &buf)
             
         
-        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+        case let .lampLight(lumens,testVolts,volts):
             writeInt(&buf, Int32(43))
+            FfiConverterDouble.write(lumens, into: &buf)
+            FfiConverterDouble.write(testVolts, into: &buf)
+            FfiConverterDouble.write(volts, into: &buf)
+            
+        
+        case let .thermalFlasher(loadPercent,contacts,flashesMinute):
+            writeInt(&buf, Int32(44))
+            FfiConverterDouble.write(loadPercent, into: &buf)
+            FfiConverterDouble.write(contacts, into: &buf)
+            FfiConverterDouble.write(flashesMinute, into: &buf)
+            
+        
+        case let .flashCount(flashes,seconds):
+            writeInt(&buf, Int32(45))
+            FfiConverterUInt32.write(flashes, into: &buf)
+            FfiConverterDouble.write(seconds, into: &buf)
+            
+        
+        case let .loadResistor(volts,oldWatts,newWatts):
+            writeInt(&buf, Int32(46))
+            FfiConverterDouble.write(volts, into: &buf)
+            FfiConverterDouble.write(oldWatts, into: &buf)
+            FfiConverterDouble.write(newWatts, into: &buf)
+            
+        
+        case let .gravityCharge(gravity,celsius):
+            writeInt(&buf, Int32(47))
+            FfiConverterDouble.write(gravity, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            
+        
+        case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
+            writeInt(&buf, Int32(48))
+            FfiConverterDouble.write(batteryAh, into: &buf)
+            FfiConverterDouble.write(chargePercent, into: &buf)
+            FfiConverterDouble.write(drainMilliamperes, into: &buf)
+            
+        
+        case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
+            writeInt(&buf, Int32(49))
+            FfiConverterDouble.write(batteryAh, into: &buf)
+            FfiConverterDouble.write(chargePercent, into: &buf)
+            FfiConverterDouble.write(chargerAmperes, into: &buf)
+            
+        
+        case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
+            writeInt(&buf, Int32(50))
+            FfiConverterDouble.write(sectionMm2, into: &buf)
+            FfiConverterTypeConductor.write(conductor, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(amperes, into: &buf)
+            FfiConverterDouble.write(outMetres, into: &buf)
+            FfiConverterDouble.write(backMetres, into: &buf)
+            
+        
+        case let .wireGauge(gauge):
+            writeInt(&buf, Int32(51))
+            FfiConverterInt32.write(gauge, into: &buf)
+            
+        
+        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+            writeInt(&buf, Int32(52))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -24089,38 +28196,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(44))
+            writeInt(&buf, Int32(53))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(45))
+            writeInt(&buf, Int32(54))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(46))
+            writeInt(&buf, Int32(55))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(56))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(57))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(58))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -24129,30 +28236,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(50))
+            writeInt(&buf, Int32(59))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(51))
+            writeInt(&buf, Int32(60))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(52))
+            writeInt(&buf, Int32(61))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(62))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(63))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -24163,7 +28270,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(64))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -24174,7 +28281,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(65))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -24182,14 +28289,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(66))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(67))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
@@ -24418,6 +28525,101 @@ public func FfiConverterTypeTappedInto_lower(_ value: TappedInto) -> RustBuffer 
 
 
 /**
+ * How a test came out.
+ */
+
+public enum TestVerdict: Equatable, Hashable {
+    
+    /**
+     * Inside its limits.
+     */
+    case good
+    /**
+     * Below.
+     */
+    case low
+    /**
+     * Above.
+     */
+    case high
+    /**
+     * Not measured: never a pass.
+     */
+    case unknown
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension TestVerdict: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTestVerdict: FfiConverterRustBuffer {
+    typealias SwiftType = TestVerdict
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TestVerdict {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .good
+        
+        case 2: return .low
+        
+        case 3: return .high
+        
+        case 4: return .unknown
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: TestVerdict, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .good:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .low:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .high:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .unknown:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTestVerdict_lift(_ buf: RustBuffer) throws -> TestVerdict {
+    return try FfiConverterTypeTestVerdict.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTestVerdict_lower(_ value: TestVerdict) -> RustBuffer {
+    return FfiConverterTypeTestVerdict.lower(value)
+}
+
+
+
+/**
  * Family of a thread.
  */
 
@@ -24623,6 +28825,14 @@ public enum UnitOfMeasure: Equatable, Hashable {
      */
     case ampere
     /**
+     * Milliamperes.
+     */
+    case milliampere
+    /**
+     * Lumens.
+     */
+    case lumen
+    /**
      * Ampere-hours.
      */
     case ampereHour
@@ -24807,71 +29017,75 @@ public struct FfiConverterTypeUnitOfMeasure: FfiConverterRustBuffer {
         
         case 16: return .ampere
         
-        case 17: return .ampereHour
+        case 17: return .milliampere
         
-        case 18: return .ohm
+        case 18: return .lumen
         
-        case 19: return .minute
+        case 19: return .ampereHour
         
-        case 20: return .hour
+        case 20: return .ohm
         
-        case 21: return .day
+        case 21: return .minute
         
-        case 22: return .celsius
+        case 22: return .hour
         
-        case 23: return .fahrenheit
+        case 23: return .day
         
-        case 24: return .kelvin
+        case 24: return .celsius
         
-        case 25: return .relativeHumidity
+        case 25: return .fahrenheit
         
-        case 26: return .newton
+        case 26: return .kelvin
         
-        case 27: return .newtonMetre
+        case 27: return .relativeHumidity
         
-        case 28: return .poundFoot
+        case 28: return .newton
         
-        case 29: return .bar
+        case 29: return .newtonMetre
         
-        case 30: return .psi
+        case 30: return .poundFoot
         
-        case 31: return .kilogram
+        case 31: return .bar
         
-        case 32: return .pound
+        case 32: return .psi
         
-        case 33: return .litre
+        case 33: return .kilogram
         
-        case 34: return .millilitre
+        case 34: return .pound
         
-        case 35: return .fluidOunce
+        case 35: return .litre
         
-        case 36: return .flashesMinute
+        case 36: return .millilitre
         
-        case 37: return .metreSecondSquared
+        case 37: return .fluidOunce
         
-        case 38: return .year
+        case 38: return .flashesMinute
         
-        case 39: return .second
+        case 39: return .metreSecondSquared
         
-        case 40: return .degree
+        case 40: return .year
         
-        case 41: return .squareMillimetre
+        case 41: return .second
         
-        case 42: return .megapascal
+        case 42: return .degree
         
-        case 43: return .turnsInch
+        case 43: return .squareMillimetre
         
-        case 44: return .micrometre
+        case 44: return .megapascal
         
-        case 45: return .gram
+        case 45: return .turnsInch
         
-        case 46: return .squareMetre
+        case 46: return .micrometre
         
-        case 47: return .squareMetreLitre
+        case 47: return .gram
         
-        case 48: return .gramMillilitre
+        case 48: return .squareMetre
         
-        case 49: return .kilogramCubicMetre
+        case 49: return .squareMetreLitre
+        
+        case 50: return .gramMillilitre
+        
+        case 51: return .kilogramCubicMetre
         
         default: throw UniffiInternalError.unexpectedEnumCase
         }
@@ -24945,136 +29159,144 @@ public struct FfiConverterTypeUnitOfMeasure: FfiConverterRustBuffer {
             writeInt(&buf, Int32(16))
         
         
-        case .ampereHour:
+        case .milliampere:
             writeInt(&buf, Int32(17))
         
         
-        case .ohm:
+        case .lumen:
             writeInt(&buf, Int32(18))
         
         
-        case .minute:
+        case .ampereHour:
             writeInt(&buf, Int32(19))
         
         
-        case .hour:
+        case .ohm:
             writeInt(&buf, Int32(20))
         
         
-        case .day:
+        case .minute:
             writeInt(&buf, Int32(21))
         
         
-        case .celsius:
+        case .hour:
             writeInt(&buf, Int32(22))
         
         
-        case .fahrenheit:
+        case .day:
             writeInt(&buf, Int32(23))
         
         
-        case .kelvin:
+        case .celsius:
             writeInt(&buf, Int32(24))
         
         
-        case .relativeHumidity:
+        case .fahrenheit:
             writeInt(&buf, Int32(25))
         
         
-        case .newton:
+        case .kelvin:
             writeInt(&buf, Int32(26))
         
         
-        case .newtonMetre:
+        case .relativeHumidity:
             writeInt(&buf, Int32(27))
         
         
-        case .poundFoot:
+        case .newton:
             writeInt(&buf, Int32(28))
         
         
-        case .bar:
+        case .newtonMetre:
             writeInt(&buf, Int32(29))
         
         
-        case .psi:
+        case .poundFoot:
             writeInt(&buf, Int32(30))
         
         
-        case .kilogram:
+        case .bar:
             writeInt(&buf, Int32(31))
         
         
-        case .pound:
+        case .psi:
             writeInt(&buf, Int32(32))
         
         
-        case .litre:
+        case .kilogram:
             writeInt(&buf, Int32(33))
         
         
-        case .millilitre:
+        case .pound:
             writeInt(&buf, Int32(34))
         
         
-        case .fluidOunce:
+        case .litre:
             writeInt(&buf, Int32(35))
         
         
-        case .flashesMinute:
+        case .millilitre:
             writeInt(&buf, Int32(36))
         
         
-        case .metreSecondSquared:
+        case .fluidOunce:
             writeInt(&buf, Int32(37))
         
         
-        case .year:
+        case .flashesMinute:
             writeInt(&buf, Int32(38))
         
         
-        case .second:
+        case .metreSecondSquared:
             writeInt(&buf, Int32(39))
         
         
-        case .degree:
+        case .year:
             writeInt(&buf, Int32(40))
         
         
-        case .squareMillimetre:
+        case .second:
             writeInt(&buf, Int32(41))
         
         
-        case .megapascal:
+        case .degree:
             writeInt(&buf, Int32(42))
         
         
-        case .turnsInch:
+        case .squareMillimetre:
             writeInt(&buf, Int32(43))
         
         
-        case .micrometre:
+        case .megapascal:
             writeInt(&buf, Int32(44))
         
         
-        case .gram:
+        case .turnsInch:
             writeInt(&buf, Int32(45))
         
         
-        case .squareMetre:
+        case .micrometre:
             writeInt(&buf, Int32(46))
         
         
-        case .squareMetreLitre:
+        case .gram:
             writeInt(&buf, Int32(47))
         
         
-        case .gramMillilitre:
+        case .squareMetre:
             writeInt(&buf, Int32(48))
         
         
-        case .kilogramCubicMetre:
+        case .squareMetreLitre:
             writeInt(&buf, Int32(49))
+        
+        
+        case .gramMillilitre:
+            writeInt(&buf, Int32(50))
+        
+        
+        case .kilogramCubicMetre:
+            writeInt(&buf, Int32(51))
         
         }
     }
@@ -25791,6 +30013,30 @@ fileprivate struct FfiConverterOptionTypeChainFit: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeConsumer: FfiConverterRustBuffer {
+    typealias SwiftType = Consumer?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeConsumer.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeConsumer.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeCorrector: FfiConverterRustBuffer {
     typealias SwiftType = Corrector?
 
@@ -25831,6 +30077,30 @@ fileprivate struct FfiConverterOptionTypeCoverNeed: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeCoverNeed.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeDiagramLabel: FfiConverterRustBuffer {
+    typealias SwiftType = DiagramLabel?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDiagramLabel.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDiagramLabel.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -25903,6 +30173,54 @@ fileprivate struct FfiConverterOptionTypeFillChoice: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeFillChoice.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFlashBand: FfiConverterRustBuffer {
+    typealias SwiftType = FlashBand?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFlashBand.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFlashBand.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFlashCount: FfiConverterRustBuffer {
+    typealias SwiftType = FlashCount?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFlashCount.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFlashCount.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -26007,6 +30325,30 @@ fileprivate struct FfiConverterOptionTypeHunting: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeIndication: FfiConverterRustBuffer {
+    typealias SwiftType = Indication?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeIndication.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeIndication.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeItemAnswer: FfiConverterRustBuffer {
     typealias SwiftType = ItemAnswer?
 
@@ -26023,6 +30365,30 @@ fileprivate struct FfiConverterOptionTypeItemAnswer: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeItemAnswer.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeLoadResistor: FfiConverterRustBuffer {
+    typealias SwiftType = LoadResistor?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeLoadResistor.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeLoadResistor.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -26103,6 +30469,30 @@ fileprivate struct FfiConverterOptionTypeNextCheck: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeOperatingPoint: FfiConverterRustBuffer {
+    typealias SwiftType = OperatingPoint?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeOperatingPoint.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeOperatingPoint.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeOtherReading: FfiConverterRustBuffer {
     typealias SwiftType = OtherReading?
 
@@ -26143,6 +30533,30 @@ fileprivate struct FfiConverterOptionTypeOtherUnit: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeOtherUnit.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypePilotBehaviour: FfiConverterRustBuffer {
+    typealias SwiftType = PilotBehaviour?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypePilotBehaviour.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypePilotBehaviour.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -26511,6 +30925,30 @@ fileprivate struct FfiConverterOptionTypeChainSize: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeComponent: FfiConverterRustBuffer {
+    typealias SwiftType = Component?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeComponent.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeComponent.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeCondition: FfiConverterRustBuffer {
     typealias SwiftType = Condition?
 
@@ -26583,6 +31021,30 @@ fileprivate struct FfiConverterOptionTypeEnd: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeFault: FfiConverterRustBuffer {
+    typealias SwiftType = Fault?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFault.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFault.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeFillKind: FfiConverterRustBuffer {
     typealias SwiftType = FillKind?
 
@@ -26607,6 +31069,54 @@ fileprivate struct FfiConverterOptionTypeFillKind: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeFlasherKind: FfiConverterRustBuffer {
+    typealias SwiftType = FlasherKind?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFlasherKind.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFlasherKind.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFlashing: FfiConverterRustBuffer {
+    typealias SwiftType = Flashing?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFlashing.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFlashing.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeFluidGrade: FfiConverterRustBuffer {
     typealias SwiftType = FluidGrade?
 
@@ -26623,6 +31133,30 @@ fileprivate struct FfiConverterOptionTypeFluidGrade: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeFluidGrade.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeLampCap: FfiConverterRustBuffer {
+    typealias SwiftType = LampCap?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeLampCap.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeLampCap.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -26695,6 +31229,30 @@ fileprivate struct FfiConverterOptionTypeMeeting: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeMeeting.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypePilotFitting: FfiConverterRustBuffer {
+    typealias SwiftType = PilotFitting?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypePilotFitting.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypePilotFitting.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -27095,6 +31653,31 @@ fileprivate struct FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeCircuitCard: FfiConverterRustBuffer {
+    typealias SwiftType = [CircuitCard]
+
+    public static func write(_ value: [CircuitCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCircuitCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CircuitCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [CircuitCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCircuitCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeCorrectedReading: FfiConverterRustBuffer {
     typealias SwiftType = [CorrectedReading]
 
@@ -27295,6 +31878,56 @@ fileprivate struct FfiConverterSequenceTypeDayOff: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeDiagramBox: FfiConverterRustBuffer {
+    typealias SwiftType = [DiagramBox]
+
+    public static func write(_ value: [DiagramBox], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDiagramBox.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [DiagramBox] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [DiagramBox]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDiagramBox.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeDiagramLine: FfiConverterRustBuffer {
+    typealias SwiftType = [DiagramLine]
+
+    public static func write(_ value: [DiagramLine], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDiagramLine.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [DiagramLine] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [DiagramLine]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDiagramLine.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
     typealias SwiftType = [Element]
 
@@ -27312,6 +31945,31 @@ fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeElement.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFaultPlace: FfiConverterRustBuffer {
+    typealias SwiftType = [FaultPlace]
+
+    public static func write(_ value: [FaultPlace], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFaultPlace.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FaultPlace] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FaultPlace]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFaultPlace.read(from: &buf))
         }
         return seq
     }
@@ -27412,6 +32070,31 @@ fileprivate struct FfiConverterSequenceTypeFinding: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFinding.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFlashColumn: FfiConverterRustBuffer {
+    typealias SwiftType = [FlashColumn]
+
+    public static func write(_ value: [FlashColumn], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFlashColumn.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FlashColumn] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FlashColumn]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFlashColumn.read(from: &buf))
         }
         return seq
     }
@@ -27612,6 +32295,56 @@ fileprivate struct FfiConverterSequenceTypeItemVerdict: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeItemVerdict.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeLampCard: FfiConverterRustBuffer {
+    typealias SwiftType = [LampCard]
+
+    public static func write(_ value: [LampCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeLampCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [LampCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [LampCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeLampCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeLampColumn: FfiConverterRustBuffer {
+    typealias SwiftType = [LampColumn]
+
+    public static func write(_ value: [LampColumn], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeLampColumn.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [LampColumn] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [LampColumn]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeLampColumn.read(from: &buf))
         }
         return seq
     }
@@ -28145,6 +32878,31 @@ fileprivate struct FfiConverterSequenceTypeSpan: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
+    typealias SwiftType = [Spot]
+
+    public static func write(_ value: [Spot], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSpot.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Spot] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Spot]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSpot.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeSprocketPair: FfiConverterRustBuffer {
     typealias SwiftType = [SprocketPair]
 
@@ -28370,6 +33128,56 @@ fileprivate struct FfiConverterSequenceTypeSwitchPosition: FfiConverterRustBuffe
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeSymptom: FfiConverterRustBuffer {
+    typealias SwiftType = [Symptom]
+
+    public static func write(_ value: [Symptom], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSymptom.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Symptom] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Symptom]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSymptom.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTestLine: FfiConverterRustBuffer {
+    typealias SwiftType = [TestLine]
+
+    public static func write(_ value: [TestLine], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTestLine.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TestLine] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TestLine]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTestLine.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
     typealias SwiftType = [ThreadMatch]
 
@@ -28387,6 +33195,31 @@ fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeThreadMatch.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeWayDrop: FfiConverterRustBuffer {
+    typealias SwiftType = [WayDrop]
+
+    public static func write(_ value: [WayDrop], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWayDrop.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WayDrop] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WayDrop]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWayDrop.read(from: &buf))
         }
         return seq
     }

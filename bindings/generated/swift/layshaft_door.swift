@@ -2277,6 +2277,65 @@ public func FfiConverterTypeFitConsumer_lower(_ value: FitConsumer) -> RustBuffe
 
 
 /**
+ * Fits another flasher, other pilots, load resistors.
+ */
+public struct FitFlasher: Equatable, Hashable {
+    /**
+     * What is fitted; fields left out stay as they are.
+     */
+    public var indication: Indication
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is fitted; fields left out stay as they are.
+         */indication: Indication) {
+        self.indication = indication
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FitFlasher: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFitFlasher: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FitFlasher {
+        return
+            try FitFlasher(
+                indication: FfiConverterTypeIndication.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FitFlasher, into buf: inout [UInt8]) {
+        FfiConverterTypeIndication.write(value.indication, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFitFlasher_lift(_ buf: RustBuffer) throws -> FitFlasher {
+    return try FfiConverterTypeFitFlasher.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFitFlasher_lower(_ value: FitFlasher) -> RustBuffer {
+    return FfiConverterTypeFitFlasher.lower(value)
+}
+
+
+/**
  * Fits other sprockets.
  */
 public struct FitSprockets: Equatable, Hashable {
@@ -4276,6 +4335,75 @@ public func FfiConverterTypeRecordFluid_lower(_ value: RecordFluid) -> RustBuffe
 
 
 /**
+ * Records flasher, pilots and load resistors.
+ */
+public struct RecordIndication: Equatable, Hashable {
+    /**
+     * Which spec.
+     */
+    public var side: Side
+    /**
+     * Flasher, pilots and load resistors.
+     */
+    public var indication: Indication
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which spec.
+         */side: Side, 
+        /**
+         * Flasher, pilots and load resistors.
+         */indication: Indication) {
+        self.side = side
+        self.indication = indication
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RecordIndication: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRecordIndication: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RecordIndication {
+        return
+            try RecordIndication(
+                side: FfiConverterTypeSide.read(from: &buf), 
+                indication: FfiConverterTypeIndication.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RecordIndication, into buf: inout [UInt8]) {
+        FfiConverterTypeSide.write(value.side, into: &buf)
+        FfiConverterTypeIndication.write(value.indication, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRecordIndication_lift(_ buf: RustBuffer) throws -> RecordIndication {
+    return try FfiConverterTypeRecordIndication.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRecordIndication_lower(_ value: RecordIndication) -> RustBuffer {
+    return FfiConverterTypeRecordIndication.lower(value)
+}
+
+
+/**
  * Records a part.
  */
 public struct RecordPart: Equatable, Hashable {
@@ -5580,6 +5708,16 @@ public enum Command: Equatable, Hashable {
     case fitBrake(FitBrake
     )
     /**
+     * Records flasher, pilots and load resistors.
+     */
+    case recordIndication(RecordIndication
+    )
+    /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+    case fitFlasher(FitFlasher
+    )
+    /**
      * Adds a job.
      */
     case addJob(AddJob
@@ -5776,79 +5914,85 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 17: return .fitBrake(try FfiConverterTypeFitBrake.read(from: &buf)
         )
         
-        case 18: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
+        case 18: return .recordIndication(try FfiConverterTypeRecordIndication.read(from: &buf)
         )
         
-        case 19: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
+        case 19: return .fitFlasher(try FfiConverterTypeFitFlasher.read(from: &buf)
         )
         
-        case 20: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
+        case 20: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
         )
         
-        case 21: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
+        case 21: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
         )
         
-        case 22: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
+        case 22: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
         )
         
-        case 23: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
+        case 23: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
         )
         
-        case 24: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
+        case 24: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
         )
         
-        case 25: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
+        case 25: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
         )
         
-        case 26: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
+        case 26: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
         )
         
-        case 27: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
+        case 27: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
         )
         
-        case 28: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
+        case 28: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
         )
         
-        case 29: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
+        case 29: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
         )
         
-        case 30: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
+        case 30: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
         )
         
-        case 31: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
+        case 31: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
         )
         
-        case 32: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
+        case 32: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
         )
         
-        case 33: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
+        case 33: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
         )
         
-        case 34: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
+        case 34: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
         )
         
-        case 35: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 35: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
         )
         
-        case 36: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 36: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 37: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 37: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 38: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 38: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 39: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 39: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
         )
         
-        case 40: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 40: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
         )
         
-        case 41: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 41: return .undo(try FfiConverterTypeUndo.read(from: &buf)
         )
         
-        case 42: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 42: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        )
+        
+        case 43: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 44: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -5944,128 +6088,138 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeFitBrake.write(v1, into: &buf)
             
         
-        case let .addJob(v1):
+        case let .recordIndication(v1):
             writeInt(&buf, Int32(18))
+            FfiConverterTypeRecordIndication.write(v1, into: &buf)
+            
+        
+        case let .fitFlasher(v1):
+            writeInt(&buf, Int32(19))
+            FfiConverterTypeFitFlasher.write(v1, into: &buf)
+            
+        
+        case let .addJob(v1):
+            writeInt(&buf, Int32(20))
             FfiConverterTypeAddJob.write(v1, into: &buf)
             
         
         case let .addReadyMade(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeAddReadyMade.write(v1, into: &buf)
             
         
         case let .changeJob(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeChangeJob.write(v1, into: &buf)
             
         
         case let .putJobAway(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(23))
             FfiConverterTypePutJobAway.write(v1, into: &buf)
             
         
         case let .bringJobBack(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeBringJobBack.write(v1, into: &buf)
             
         
         case let .beginJob(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeBeginJob.write(v1, into: &buf)
             
         
         case let .tickStep(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeTickStep.write(v1, into: &buf)
             
         
         case let .finishJob(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeFinishJob.write(v1, into: &buf)
             
         
         case let .reopenJob(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(28))
             FfiConverterTypeReopenJob.write(v1, into: &buf)
             
         
         case let .recordPart(v1):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(29))
             FfiConverterTypeRecordPart.write(v1, into: &buf)
             
         
         case let .putPartAway(v1):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(30))
             FfiConverterTypePutPartAway.write(v1, into: &buf)
             
         
         case let .recordTightening(v1):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(31))
             FfiConverterTypeRecordTightening.write(v1, into: &buf)
             
         
         case let .putTighteningAway(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(32))
             FfiConverterTypePutTighteningAway.write(v1, into: &buf)
             
         
         case let .attachPhoto(v1):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(33))
             FfiConverterTypeAttachPhoto.write(v1, into: &buf)
             
         
         case let .putPhotoAway(v1):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(34))
             FfiConverterTypePutPhotoAway.write(v1, into: &buf)
             
         
         case let .startCure(v1):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(35))
             FfiConverterTypeStartCure.write(v1, into: &buf)
             
         
         case let .endCure(v1):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(36))
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
         case let .noteClimate(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(37))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(38))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(39))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(40))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(41))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(40))
+            writeInt(&buf, Int32(42))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(41))
+            writeInt(&buf, Int32(43))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(42))
+            writeInt(&buf, Int32(44))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -6174,6 +6328,16 @@ public enum Query: Equatable, Hashable {
      * A wire and its fuse: drop, rating, the smallest that serve.
      */
     case wire(WireAsk
+    )
+    /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+    case lamps(LampsAsk
+    )
+    /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+    case charging(ChargingAsk
     )
     /**
      * A cure.
@@ -6289,31 +6453,37 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 16: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
         )
         
-        case 17: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
+        case 17: return .lamps(try FfiConverterTypeLampsAsk.read(from: &buf)
         )
         
-        case 18: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 18: return .charging(try FfiConverterTypeChargingAsk.read(from: &buf)
         )
         
-        case 19: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 19: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 20: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 20: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 21: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 21: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 22: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 22: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 23: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 23: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 24: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 24: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 25: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 25: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        )
+        
+        case 26: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 27: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6404,48 +6574,58 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeWireAsk.write(v1, into: &buf)
             
         
-        case let .cure(v1):
+        case let .lamps(v1):
             writeInt(&buf, Int32(17))
+            FfiConverterTypeLampsAsk.write(v1, into: &buf)
+            
+        
+        case let .charging(v1):
+            writeInt(&buf, Int32(18))
+            FfiConverterTypeChargingAsk.write(v1, into: &buf)
+            
+        
+        case let .cure(v1):
+            writeInt(&buf, Int32(19))
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
         case let .products(v1):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
         case let .bike(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .history(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }

@@ -577,6 +577,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func changeJob(command: ChangeJob, moment: Moment?) throws  -> Outcome
     
     /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+    func charging(ask: ChargingAsk, moment: Moment?) throws  -> ChargingSheet
+    
+    /**
      * A cure.
      */
     func cure(ask: CureAsk, moment: Moment?) throws  -> CureSheet
@@ -622,6 +627,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func fitConsumer(command: FitConsumer, moment: Moment?) throws  -> Outcome
     
     /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+    func fitFlasher(command: FitFlasher, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Fits other sprockets.
      */
     func fitSprockets(command: FitSprockets, moment: Moment?) throws  -> Outcome
@@ -645,6 +655,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * One job at the bench.
      */
     func job(ask: MarkAsk, moment: Moment?) throws  -> JobSheet
+    
+    /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+    func lamps(ask: LampsAsk, moment: Moment?) throws  -> LampSheet
     
     /**
      * Electrical load against output.
@@ -750,6 +765,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Records a filling.
      */
     func recordFluid(command: RecordFluid, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Records flasher, pilots and load resistors.
+     */
+    func recordIndication(command: RecordIndication, moment: Moment?) throws  -> Outcome
     
     /**
      * Records a part.
@@ -1100,6 +1120,20 @@ open func changeJob(command: ChangeJob, moment: Moment? = nil)throws  -> Outcome
 }
     
     /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+open func charging(ask: ChargingAsk, moment: Moment? = nil)throws  -> ChargingSheet  {
+    return try  FfiConverterTypeChargingSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_charging(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeChargingAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * A cure.
      */
 open func cure(ask: CureAsk, moment: Moment? = nil)throws  -> CureSheet  {
@@ -1226,6 +1260,20 @@ open func fitConsumer(command: FitConsumer, moment: Moment? = nil)throws  -> Out
 }
     
     /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+open func fitFlasher(command: FitFlasher, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_fit_flasher(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeFitFlasher_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Fits other sprockets.
      */
 open func fitSprockets(command: FitSprockets, moment: Moment? = nil)throws  -> Outcome  {
@@ -1290,6 +1338,20 @@ open func job(ask: MarkAsk, moment: Moment? = nil)throws  -> JobSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_job(
             self.uniffiCloneHandle(),
         FfiConverterTypeMarkAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+open func lamps(ask: LampsAsk, moment: Moment? = nil)throws  -> LampSheet  {
+    return try  FfiConverterTypeLampSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_lamps(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeLampsAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1584,6 +1646,20 @@ open func recordFluid(command: RecordFluid, moment: Moment? = nil)throws  -> Out
     uniffi_layshaft_uniffi_fn_method_bench_record_fluid(
             self.uniffiCloneHandle(),
         FfiConverterTypeRecordFluid_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Records flasher, pilots and load resistors.
+     */
+open func recordIndication(command: RecordIndication, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_record_indication(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeRecordIndication_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2075,6 +2151,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 45004) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2102,6 +2181,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 19652) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 54461) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2115,6 +2197,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374) {
@@ -2178,6 +2263,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 53906) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 51176) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551) {

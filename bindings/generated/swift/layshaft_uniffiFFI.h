@@ -324,6 +324,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_chain_wear(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_change_job(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CHARGING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CHARGING
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_charging(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CURE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CURE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_cure(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -369,6 +374,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_brake(uint64_t ptr, RustBu
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_consumer(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_FLASHER
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_FLASHER
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_flasher(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_SPROCKETS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_SPROCKETS
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -392,6 +402,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_inspection(uint64_t ptr, RustB
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_JOB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_job(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAMPS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAMPS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_lamps(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD
@@ -497,6 +512,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_record_drive(uint64_t ptr, Rus
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_FLUID
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_FLUID
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_record_fluid(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_INDICATION
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_INDICATION
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_record_indication(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_PART
@@ -931,6 +951,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_change_job(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CHARGING
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CHARGING
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_charging(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CURE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CURE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_cure(void
@@ -985,6 +1011,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_FLASHER
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_FLASHER
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_SPROCKETS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_SPROCKETS
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets(void
@@ -1012,6 +1044,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_inspection(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_JOB
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_job(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LAMPS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LAMPS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_lamps(void
     
 );
 #endif
@@ -1138,6 +1176,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_record_drive(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_FLUID
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_FLUID
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_record_fluid(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_INDICATION
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECORD_INDICATION
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_record_indication(void
     
 );
 #endif

@@ -686,6 +686,11 @@ bundle: string,
 changes: number, };
 
 /**
+ * Whether a lamp goes into the holder of another.
+ */
+export type CapFit = "fits" | "doesNotFit" | "unknown";
+
+/**
  * How a chain fits.
  */
 export type ChainFit = { 
@@ -874,6 +879,102 @@ id: string,
 job: Job, };
 
 /**
+ * What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
+ */
+export type ChargingAsk = { 
+/**
+ * Voltage of the battery after hours of rest, volts.
+ */
+restedVolts?: number | null, 
+/**
+ * Voltage at idle, volts.
+ */
+idleVolts?: number | null, 
+/**
+ * Voltage at 5,000 rpm, volts.
+ */
+fastVolts?: number | null, 
+/**
+ * Specific gravity of each cell.
+ */
+gravities: Array<number>, 
+/**
+ * Temperature of the acid, °C; left out: 25.
+ */
+acidCelsius?: number | null, 
+/**
+ * Current from the battery with the key off, milliamperes.
+ */
+drainMilliamperes?: number | null, 
+/**
+ * Current of the charger, amperes; left out: a tenth of the capacity.
+ */
+chargerAmperes?: number | null, };
+
+/**
+ * What the outcomes mean together.
+ */
+export type ChargingPattern = "healthy" | "batteryOrDrain" | "notCharging" | "weakCharging" | "overcharging" | "notEnoughKnown";
+
+/**
+ * The charging page.
+ */
+export type ChargingSheet = { 
+/**
+ * System voltage, volts.
+ */
+systemVolts: number, 
+/**
+ * The tests, in their order.
+ */
+tests: Array<TestLine>, 
+/**
+ * What they mean together.
+ */
+pattern: ChargingPattern, 
+/**
+ * The same in words, and what to do next.
+ */
+means: string, 
+/**
+ * Charge from the rested voltage, per cent.
+ */
+chargeByVolts?: number | null, 
+/**
+ * Charge of the weakest cell from its specific gravity, per cent.
+ */
+chargeByGravity?: number | null, 
+/**
+ * Greatest difference of the cells' gravities.
+ */
+gravitySpread?: number | null, 
+/**
+ * Days until the drain has emptied the battery.
+ */
+daysToFlat?: number | null, 
+/**
+ * Current of the charger, amperes.
+ */
+chargerAmperes?: number | null, 
+/**
+ * Hours to fill it.
+ */
+rechargeHours?: number | null, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
+ * One of the tests.
+ */
+export type ChargingTest = "rested" | "idle" | "fast" | "drain";
+
+/**
  * Temperature and humidity where things cure, from a moment on.
  */
 export type Climate = { 
@@ -936,7 +1037,12 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+
+/**
+ * How a conductor is made.
+ */
+export type Conductor = "ideal" | "solid" | "flexible" | "tinned";
 
 /**
  * Something that draws current.
@@ -965,7 +1071,19 @@ source?: LightSource | null,
 /**
  * Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
  */
-testVolts?: number | null, };
+testVolts?: number | null, 
+/**
+ * Cap of the lamp.
+ */
+cap?: LampCap | null, 
+/**
+ * Light of one lamp at its test voltage, lumens.
+ */
+lumens?: number | null, 
+/**
+ * Whether it works only one way round, as many LED lamps do.
+ */
+polarised?: boolean | null, };
 
 /**
  * A reading at a test speed, now and with the corrector.
@@ -1862,6 +1980,15 @@ id: string,
 consumer: Consumer, };
 
 /**
+ * Fits another flasher, other pilots, load resistors.
+ */
+export type FitFlasher = { 
+/**
+ * What is fitted; fields left out stay as they are.
+ */
+indication: Indication, };
+
+/**
  * Fits other sprockets.
  */
 export type FitSprockets = { 
@@ -1877,6 +2004,63 @@ rearTeeth: number,
  * Links of the chain; left out: as in the ripple.
  */
 chainLinks?: number | null, };
+
+/**
+ * Flashes a minute, from and to. 0 stands for lamps that stay lit or dark.
+ */
+export type FlashBand = { 
+/**
+ * Least, flashes a minute.
+ */
+from: number, 
+/**
+ * Most, flashes a minute.
+ */
+to: number, };
+
+/**
+ * The indicators in one of the compared states.
+ */
+export type FlashColumn = { 
+/**
+ * Which.
+ */
+side: LampSide, 
+/**
+ * Load, rate, pilot.
+ */
+indicators: Indicators, 
+/**
+ * What will be seen, in a sentence or two.
+ */
+text: string, 
+/**
+ * What it takes, one line each: parts and work.
+ */
+takes: Array<string>, };
+
+/**
+ * Flashes counted over a time.
+ */
+export type FlashCount = { 
+/**
+ * Flashes.
+ */
+flashes: number, 
+/**
+ * Time that they took, seconds.
+ */
+seconds: number, };
+
+/**
+ * What makes the lamps flash.
+ */
+export type FlasherKind = "thermal" | "electronicTwo" | "electronicThree";
+
+/**
+ * What to expect of the flashing.
+ */
+export type Flashing = "right" | "stops" | "tooFast" | "count";
 
 /**
  * A filling.
@@ -2268,6 +2452,80 @@ hopedFor?: string | null,
 invented: boolean, };
 
 /**
+ * Flasher, pilots and load resistors of a bike. What is left out is not known.
+ */
+export type Indication = { 
+/**
+ * What makes the lamps flash.
+ */
+flasher?: FlasherKind | null, 
+/**
+ * Load of one side that the flasher is made for, watts; left out: that of the lamps as made.
+ */
+flasherWatts?: number | null, 
+/**
+ * Flashes a minute that an electronic flasher is made for, as its maker says.
+ */
+flashesMinute?: number | null, 
+/**
+ * How the rider is told.
+ */
+pilot?: PilotFitting | null, 
+/**
+ * One load resistor, ohms; left out: none is fitted.
+ */
+resistorOhms?: number | null, 
+/**
+ * Load resistors on each side.
+ */
+resistorsPerSide?: number | null, };
+
+/**
+ * The indicators of a spec.
+ */
+export type Indicators = { 
+/**
+ * Load of one side while lit, resistors and pilot with it, watts.
+ */
+sideWatts: number, 
+/**
+ * The same as current, amperes.
+ */
+sideAmperes: number, 
+/**
+ * Load that the flasher is made for, watts; none when not known.
+ */
+madeForWatts?: number | null, 
+/**
+ * What makes them flash; none when not known.
+ */
+flasher?: FlasherKind | null, 
+/**
+ * Flashes a minute to expect; none when the flasher or its load is not known.
+ */
+rate?: FlashBand | null, 
+/**
+ * What that means.
+ */
+flashing?: Flashing | null, 
+/**
+ * Flashes a minute with one lamp of the side out.
+ */
+oneOut?: FlashBand | null, 
+/**
+ * Whether the rider notices at the rate that a lamp is out.
+ */
+outageTells?: boolean | null, 
+/**
+ * How the rider is told; none when not known.
+ */
+pilot?: PilotFitting | null, 
+/**
+ * What pilot and other side do; none when pilot or lamps are not known.
+ */
+behaviour?: PilotBehaviour | null, };
+
+/**
  * Which pack.
  */
 export type InspectionAsk = { 
@@ -2548,6 +2806,182 @@ lost: string,
 stamp: string, };
 
 /**
+ * One lamp at work.
+ */
+export type LampAtWork = { 
+/**
+ * Voltage, volts.
+ */
+volts: number, 
+/**
+ * Watts of one lamp.
+ */
+watts: number, 
+/**
+ * Current of one lamp, amperes.
+ */
+amperes: number, 
+/**
+ * Light of one lamp, lumens, where it is known.
+ */
+lumens?: number | null, 
+/**
+ * Life against that at the test voltage; none for what is no filament.
+ */
+lifeShare?: number | null, 
+/**
+ * Warmth that holder and lens have to carry away, watts: what is not light.
+ */
+heatWatts: number, };
+
+/**
+ * Cap of a lamp.
+ */
+export type LampCap = "ba9s" | "ba15s" | "ba15d" | "bau15s" | "bay15d" | "ba20d" | "w2d" | "w3d" | "w3q" | "sv8" | "p43t" | "px43t" | "p45t" | "px13s" | "e10";
+
+/**
+ * A type of filament lamp.
+ */
+export type LampCard = { 
+/**
+ * Type as it stands on the box, second filament apart: `P21/5W 5`.
+ */
+lamp: string, 
+/**
+ * Cap.
+ */
+cap: LampCap, 
+/**
+ * Watts as marked, at 12 V.
+ */
+markedWatts: number, 
+/**
+ * Watts at the test voltage.
+ */
+watts: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, 
+/**
+ * Light at the test voltage, lumens.
+ */
+lumens: number, 
+/**
+ * Where the figures come from.
+ */
+source: Source, };
+
+/**
+ * One lamp in the comparison.
+ */
+export type LampColumn = { 
+/**
+ * Which.
+ */
+side: LampSide, 
+/**
+ * The lamp.
+ */
+consumer: Consumer, 
+/**
+ * One lamp at the battery's voltage, engine off.
+ */
+standing: LampAtWork, 
+/**
+ * One lamp at the regulated voltage.
+ */
+charging: LampAtWork, };
+
+/**
+ * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+ */
+export type LampLook = "off" | "glow" | "dim" | "full";
+
+/**
+ * The lamp page.
+ */
+export type LampSheet = { 
+/**
+ * Mark of the consumer.
+ */
+place: string, 
+/**
+ * Standard, fitted, proposed, as far as they are there.
+ */
+lamps: Array<LampColumn>, 
+/**
+ * Whether the lamp tried (or fitted) goes into the holder as made.
+ */
+fits: CapFit, 
+/**
+ * Why.
+ */
+fitsWhy: string, 
+/**
+ * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
+ */
+flashing: Array<FlashColumn>, 
+/**
+ * The load resistor beside each lamp, where the lamp tried takes less.
+ */
+resistor?: LoadResistor | null, 
+/**
+ * Fewest flashes a minute that the rules allow.
+ */
+leastPerMinute: number, 
+/**
+ * Most flashes a minute that the rules allow.
+ */
+mostPerMinute: number, 
+/**
+ * Flashes a minute as counted.
+ */
+countedPerMinute?: number | null, 
+/**
+ * How to count.
+ */
+howToCount: string, 
+/**
+ * Types of filament lamps to choose from.
+ */
+types: Array<LampCard>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
+ * Which of the lamps that are compared.
+ */
+export type LampSide = "standard" | "fitted" | "proposed" | "withResistors" | "withFlasher";
+
+/**
+ * What to look at. What is left out is taken from the fitted bike.
+ */
+export type LampsAsk = { 
+/**
+ * Mark of the consumer; left out: the indicators.
+ */
+place?: string | null, 
+/**
+ * Lamp to try there.
+ */
+proposed?: Consumer | null, 
+/**
+ * Flasher, pilots and resistors to try; fields left out are as fitted.
+ */
+indication?: Indication | null, 
+/**
+ * Flashes that were counted.
+ */
+counted?: FlashCount | null, };
+
+/**
  * What turns the current into light or work.
  */
 export type LightSource = "filament" | "led" | "motor" | "electronics";
@@ -2582,6 +3016,35 @@ engineRpm?: number | null, };
  * Puts the demo bike on the shelf and opens it.
  */
 export type LoadDemo = Record<symbol, never>;
+
+/**
+ * A load resistor beside one lamp.
+ */
+export type LoadResistor = { 
+/**
+ * Exact resistance, ohms.
+ */
+ohms: number, 
+/**
+ * Resistance to buy, ohms: the next lower of the E12 series, so that the load is not too small.
+ */
+buyOhms: number, 
+/**
+ * Watts while lit, with what is bought.
+ */
+peakWatts: number, 
+/**
+ * Watts on the mean of a flash, lit half of the time.
+ */
+meanWatts: number, 
+/**
+ * Rating to buy, watts: at least twice the peak, because a flasher may stick.
+ */
+ratingWatts: number, 
+/**
+ * Where it may be mounted.
+ */
+mounting: string, };
 
 /**
  * The load page.
@@ -3056,6 +3519,40 @@ photo: Photo,
 bytes: string, };
 
 /**
+ * What is seen while the left side is lit.
+ */
+export type PilotBehaviour = { 
+/**
+ * Light of the pilot against its rated one, per cent.
+ */
+pilotPercent: number, 
+/**
+ * What the pilot looks like.
+ */
+pilot: LampLook, 
+/**
+ * Light of the brighter lamp of the side that should be dark, per cent of its rated one.
+ */
+otherPercent: number, 
+/**
+ * What that side looks like.
+ */
+otherSide: LampLook, 
+/**
+ * Light of the dimmer lamp of the side that should be lit, per cent.
+ */
+ownPercent: number, 
+/**
+ * Current through the flasher, amperes.
+ */
+amperes: number, };
+
+/**
+ * How the rider is told.
+ */
+export type PilotFitting = "betweenSides" | "oneWithDiodes" | "oneEachSide";
+
+/**
  * Where the bike stands: temperature and dryness that cures run on when no reading is at hand.
  */
 export type Place = { 
@@ -3316,7 +3813,11 @@ end: End,
 /**
  * What would be fitted; fields left out are as fitted now.
  */
-brake: Brake, };
+brake: Brake, } | { "kind": "flasher", 
+/**
+ * What would be fitted; fields left out are as fitted now.
+ */
+indication: Indication, };
 
 /**
  * Puts a bike away; its facts stay.
@@ -3404,7 +3905,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The fold of all items.
@@ -3613,6 +4114,19 @@ id?: string | null,
  * The filling.
  */
 fluid: Fluid, };
+
+/**
+ * Records flasher, pilots and load resistors.
+ */
+export type RecordIndication = { 
+/**
+ * Which spec.
+ */
+side: Side, 
+/**
+ * Flasher, pilots and load resistors.
+ */
+indication: Indication, };
 
 /**
  * Records a part.
@@ -3979,7 +4493,11 @@ rearBrake: Brake,
 /**
  * Fillings by their mark.
  */
-fluids: Array<Filling>, };
+fluids: Array<Filling>, 
+/**
+ * Flasher, pilots and load resistors.
+ */
+indication: Indication, };
 
 /**
  * What drives the speedometer.
@@ -4961,7 +5479,111 @@ lossPercent: number,
 /**
  * Can, millilitres.
  */
-canMl: number, } | { "kind": "wantedRatio", 
+canMl: number, } | { "kind": "lampLight", 
+/**
+ * Light at the test voltage, lumens.
+ */
+lumens: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, 
+/**
+ * Voltage, volts.
+ */
+volts: number, } | { "kind": "thermalFlasher", 
+/**
+ * Load over rated load, per cent.
+ */
+loadPercent: number, 
+/**
+ * Closing over opening temperature rise of its contacts.
+ */
+contacts: number, 
+/**
+ * Flashes a minute at the rated load.
+ */
+flashesMinute: number, } | { "kind": "flashCount", 
+/**
+ * Flashes.
+ */
+flashes: number, 
+/**
+ * Seconds.
+ */
+seconds: number, } | { "kind": "loadResistor", 
+/**
+ * Voltage, volts.
+ */
+volts: number, 
+/**
+ * Watts of the old lamp at that voltage.
+ */
+oldWatts: number, 
+/**
+ * Watts of the new lamp at that voltage.
+ */
+newWatts: number, } | { "kind": "gravityCharge", 
+/**
+ * Specific gravity.
+ */
+gravity: number, 
+/**
+ * Temperature of the acid, °C.
+ */
+celsius: number, } | { "kind": "daysToFlat", 
+/**
+ * Capacity, ampere-hours.
+ */
+batteryAh: number, 
+/**
+ * Charge, per cent.
+ */
+chargePercent: number, 
+/**
+ * Drain, milliamperes.
+ */
+drainMilliamperes: number, } | { "kind": "rechargeHours", 
+/**
+ * Capacity, ampere-hours.
+ */
+batteryAh: number, 
+/**
+ * Charge, per cent.
+ */
+chargePercent: number, 
+/**
+ * Current of the charger, amperes.
+ */
+chargerAmperes: number, } | { "kind": "wireDrop", 
+/**
+ * Section, mm².
+ */
+sectionMm2: number, 
+/**
+ * How the conductor is made.
+ */
+conductor: Conductor, 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Current, amperes.
+ */
+amperes: number, 
+/**
+ * Length out, metres.
+ */
+outMetres: number, 
+/**
+ * Length back, metres.
+ */
+backMetres: number, } | { "kind": "wireGauge", 
+/**
+ * Gauge; 0 to -3 for 1/0 to 4/0.
+ */
+gauge: number, } | { "kind": "wantedRatio", 
 /**
  * Engine speed, revolutions a minute.
  */
@@ -5267,6 +5889,44 @@ rearTo: number,
  * Both ends behind are entered on the bike; else assumed.
  */
 rearKnown: boolean, };
+
+/**
+ * A test with its limits and its outcome.
+ */
+export type TestLine = { 
+/**
+ * Which.
+ */
+test: ChargingTest, 
+/**
+ * How to take it.
+ */
+how: string, 
+/**
+ * The reading, volts (milliamperes for the drain); none when not measured.
+ */
+reading?: number | null, 
+/**
+ * Least that is good.
+ */
+from?: number | null, 
+/**
+ * Most that is good.
+ */
+to?: number | null, 
+/**
+ * Outcome.
+ */
+verdict: TestVerdict, 
+/**
+ * A caution with it.
+ */
+caution?: string | null, };
+
+/**
+ * How a test came out.
+ */
+export type TestVerdict = "good" | "low" | "high" | "unknown";
 
 /**
  * Family of a thread.
@@ -5754,7 +6414,7 @@ batch: string, };
 /**
  * A unit that a number of the trade carries.
  */
-export type Unit = "none" | "percent" | "teeth" | "links" | "millimetre" | "inch" | "metre" | "foot" | "kilometreHour" | "mileHour" | "rpm" | "watt" | "kilowatt" | "metricHorsepower" | "volt" | "ampere" | "ampereHour" | "ohm" | "minute" | "hour" | "day" | "celsius" | "fahrenheit" | "kelvin" | "relativeHumidity" | "newton" | "newtonMetre" | "poundFoot" | "bar" | "psi" | "kilogram" | "pound" | "litre" | "millilitre" | "fluidOunce" | "flashesMinute" | "metreSecondSquared" | "year" | "second" | "degree" | "squareMillimetre" | "megapascal" | "turnsInch" | "micrometre" | "gram" | "squareMetre" | "squareMetreLitre" | "gramMillilitre" | "kilogramCubicMetre";
+export type Unit = "none" | "percent" | "teeth" | "links" | "millimetre" | "inch" | "metre" | "foot" | "kilometreHour" | "mileHour" | "rpm" | "watt" | "kilowatt" | "metricHorsepower" | "volt" | "ampere" | "milliampere" | "lumen" | "ampereHour" | "ohm" | "minute" | "hour" | "day" | "celsius" | "fahrenheit" | "kelvin" | "relativeHumidity" | "newton" | "newtonMetre" | "poundFoot" | "bar" | "psi" | "kilogram" | "pound" | "litre" | "millilitre" | "fluidOunce" | "flashesMinute" | "metreSecondSquared" | "year" | "second" | "degree" | "squareMillimetre" | "megapascal" | "turnsInch" | "micrometre" | "gram" | "squareMetre" | "squareMetreLitre" | "gramMillilitre" | "kilogramCubicMetre";
 
 /**
  * A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.
@@ -6092,6 +6752,8 @@ export interface QueryMap {
   filling: FillSheet;
   mixing: MixSheet;
   wire: WireSheet;
+  lamps: LampSheet;
+  charging: ChargingSheet;
   cure: CureSheet;
   products: ProductsSheet;
   inspection: InspectionSheet;
@@ -6122,6 +6784,8 @@ export type CommandName =
   | 'fitSprockets'
   | 'fitConsumer'
   | 'fitBrake'
+  | 'recordIndication'
+  | 'fitFlasher'
   | 'addJob'
   | 'addReadyMade'
   | 'changeJob'

@@ -3,11 +3,12 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Brake, Climate, Consumer, Drive, Filling, Fluid, Identity, Job, Part, Photo, Place, Reading, Slot, Spec, Supply,
-    Tightening, Wheel,
+    Brake, Climate, Consumer, Drive, Filling, Fluid, Identity, Indication, Job, Part, Photo, Place, Reading, Slot,
+    Spec, Supply, Tightening, Wheel,
 };
 use crate::changes::{Fields, Key, Ledger, Record, read};
 use crate::coating::Coat;
+use crate::harness::ElementChange;
 use crate::inspection::ItemAnswer;
 use crate::plan::BenchTime;
 
@@ -40,6 +41,8 @@ pub struct Bike {
     pub jobs: BTreeMap<String, Job>,
     /// Answers to inspection items, by `pack/item`.
     pub answers: BTreeMap<String, ItemAnswer>,
+    /// What the owner changed in circuits, by `circuit/element`.
+    pub circuits: BTreeMap<String, ElementChange>,
     /// The mechanic's hours.
     pub bench_time: BenchTime,
 }
@@ -63,6 +66,7 @@ pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
         photos: map(ledger, project),
         jobs: map(ledger, project),
         answers: map(ledger, project),
+        circuits: map(ledger, project),
         bench_time: single(ledger, project),
     }
 }
@@ -93,6 +97,7 @@ fn spec(ledger: &Ledger, project: &str, layers: &[&str]) -> Spec {
         front_brake: read::<Brake>(&one(Brake::KIND, "front")),
         rear_brake: read::<Brake>(&one(Brake::KIND, "rear")),
         fluids: slots(Fluid::KIND).into_iter().map(|(id, fields)| Filling { id, fluid: read(&fields) }).collect(),
+        indication: read::<Indication>(&one(Indication::KIND, "indication")),
     }
 }
 

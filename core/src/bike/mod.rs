@@ -5,6 +5,7 @@
 mod assemble;
 mod drive;
 mod identity;
+mod indication;
 mod job;
 mod part;
 mod photo;
@@ -16,6 +17,7 @@ pub use assemble::{Bike, assemble, key_of, laid_over, slot};
 pub(crate) use drive::in_order;
 pub use drive::{ChainJoint, ChainKind, ChainSize, Drive, PowerPoint, SpeedometerDrive};
 pub use identity::{Identity, Place};
+pub use indication::{FlasherKind, Indication, PilotFitting};
 pub use job::{Job, JobState, Stage, Step, Wait};
 pub use part::{Part, PartState};
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};

@@ -3,9 +3,11 @@
 use layshaft_wire::wire;
 
 use super::Drive;
+use super::Indication;
 use crate::bounds::{self, Bound};
 use crate::brakes::FluidGrade;
 use crate::changes::Record;
+use crate::electrical::LampCap;
 use crate::error::Refused;
 use crate::tyres::TyreSize;
 
@@ -109,6 +111,12 @@ pub struct Consumer {
     pub source: Option<LightSource>,
     /// Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
     pub test_volts: Option<f64>,
+    /// Cap of the lamp.
+    pub cap: Option<LampCap>,
+    /// Light of one lamp at its test voltage, lumens.
+    pub lumens: Option<f64>,
+    /// Whether it works only one way round, as many LED lamps do.
+    pub polarised: Option<bool>,
 }
 
 /// Kind of brake.
@@ -200,6 +208,8 @@ pub struct Spec {
     pub rear_brake: Brake,
     /// Fillings by their mark.
     pub fluids: Vec<Filling>,
+    /// Flasher, pilots and load resistors.
+    pub indication: Indication,
 }
 
 /// A consumer with its mark, the same mark on both sides of the bike.
@@ -272,6 +282,7 @@ impl Consumer {
         bounds::WATTS.check(self.watts)?;
         bounds::COUNT.check(f64::from(self.count))?;
         bounds::TEST_VOLTS.check_known(self.test_volts)?;
+        bounds::LUMENS.check_known(self.lumens)?;
         Ok(self)
     }
 }

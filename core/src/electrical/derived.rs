@@ -1,9 +1,10 @@
 //! What the electrical area adds to everything that is derived about a bike.
 
+use super::flashing::with_resistors;
 use super::load::RidingState;
 use super::sheet::{COMPARED_AT_RPM, StateLoad, balance, stationary};
-use super::{Volts, findings, indicating_watts, load_watts, sources};
-use crate::bike::{Bike, Slot, Spec};
+use super::{Volts, findings, indicating_watts, indication, indicators, load_watts, sources};
+use crate::bike::{Bike, FlasherKind, Slot, Spec};
 use crate::finding::{Finding, Source};
 use crate::ripple::{Judgement, Quantity};
 use crate::units::Unit;
@@ -23,6 +24,8 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
         return (Vec::new(), Vec::new());
     }
     let volts = Volts::of(&supply);
+    let spec = &Spec { consumers: consumers.clone(), supply: supply.clone(), ..spec.clone() };
+    let consumers = with_resistors(spec, &volts);
     let loads = RidingState::ALL.map(|state| {
         let watts = load_watts(&consumers, state, &volts);
         StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts: watts }
@@ -42,10 +45,16 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
         source: sources::peukert(),
     }));
     let as_made = indicating_watts(&bike.standard.consumers, &volts);
-    quantities.extend(indicating_watts(&consumers, &volts).map(|watts| indicator_quantity(watts, as_made)));
+    let minds_no_load = spec.indication.flasher == Some(FlasherKind::ElectronicThree);
+    quantities
+        .extend(indicating_watts(&consumers, &volts).map(|watts| indicator_quantity(watts, as_made, minds_no_load)));
+    let indicators = indicators(bike, spec);
+    quantities.extend(indicators.as_ref().map(indication::quantities).unwrap_or_default());
 
-    let findings = [findings::balance_never(&supply, &loads, &balances), findings::balance_above_idle(&balances)];
-    (quantities, findings.into_iter().flatten().collect())
+    let balance = [findings::balance_never(&supply, &loads, &balances), findings::balance_above_idle(&balances)];
+    let mut findings: Vec<Finding> = balance.into_iter().flatten().collect();
+    findings.extend(indicators.as_ref().map(indication::findings).unwrap_or_default());
+    (quantities, findings)
 }
 
 /// The consumers, or none when one of them holds a number that cannot be.
@@ -87,8 +96,9 @@ fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
     Some(quantity(id, label, from_rpm, Unit::Rpm, judged, sources::balance_limit()))
 }
 
-fn indicator_quantity(watts: f64, as_made: Option<f64>) -> Quantity {
+fn indicator_quantity(watts: f64, as_made: Option<f64>, minds_no_load: bool) -> Quantity {
     let judged = match as_made.filter(|made| *made > 0.0) {
+        _ if minds_no_load => (Judgement::Fine, Some("The electronic flasher does not mind the load.".to_owned())),
         None => (Judgement::Open, None),
         Some(made) if (FLASHER_FROM * made..=FLASHER_TO * made).contains(&watts) => {
             (Judgement::Fine, Some(format!("About the {made:.0} W as made, which the flasher was made for.")))
@@ -105,7 +115,7 @@ fn indicator_quantity(watts: f64, as_made: Option<f64>) -> Quantity {
     quantity("indicator.load-per-side", label, watts, Unit::Watt, judged, sources::flasher_load())
 }
 
-fn quantity(
+pub(super) fn quantity(
     id: &str,
     label: &str,
     value: f64,

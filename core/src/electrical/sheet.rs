@@ -91,7 +91,8 @@ pub struct LoadSheet {
 pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
     let engine_rpm = bounds::ENGINE_SPEED.check(ask.engine_rpm.unwrap_or(COMPARED_AT_RPM))?;
     let supply = bike.fitted.supply.clone().checked()?;
-    let tried = with_proposed(&bike.fitted.consumers, &ask.proposed)?;
+    let fitted = super::flashing::with_resistors(&bike.fitted, &Volts::of(&supply));
+    let tried = with_proposed(&fitted, &ask.proposed)?;
     if tried.is_empty() {
         return Err(Refused::Missing {
             field: "consumers".to_owned(),
@@ -102,7 +103,7 @@ pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
     let volts = Volts::of(&supply);
     let loads = RidingState::ALL.map(|state| {
         let watts = load_watts(&tried, state, &volts);
-        let fitted_watts = load_watts(&bike.fitted.consumers, state, &volts);
+        let fitted_watts = load_watts(&fitted, state, &volts);
         StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts }
     });
     let balances: Vec<Balance> = loads.iter().filter_map(|load| balance(&supply, load, &volts, engine_rpm)).collect();

@@ -6,7 +6,7 @@ use super::RidingState;
 use crate::bike::Supply;
 
 /// Nominal voltage that the figures below belong to, volts.
-const SIX_CELLS: f64 = 12.0;
+pub(super) const SIX_CELLS: f64 = 12.0;
 
 /// Voltages of the electrical system.
 #[derive(Clone, Copy, Debug, PartialEq)]

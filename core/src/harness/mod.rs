@@ -2,20 +2,27 @@
 //!
 //! Reading order: what a harness is made of (`element`, `colour`, `check`), the circuits of small motorcycles
 //! (`templates`), how a circuit is worked out (`law`, `netlist`, `network`, `newton`, `solve`), what comes out (`point`), and
-//! what goes wrong (`fault`, `places`, `symptom`).
+//! what goes wrong (`fault`, `places`, `symptom`). A bike's own circuits come from `of_bike` and `adapt`, their drawing from
+//! `nets`, `layout` and `diagram`; `sheet` is the answer of the page.
 
+mod adapt;
 mod check;
 mod colour;
+mod diagram;
 mod element;
 mod fault;
 #[cfg(test)]
 mod fault_tests;
 mod law;
+mod layout;
 mod netlist;
+mod nets;
 mod network;
 mod newton;
+mod of_bike;
 mod places;
 mod point;
+mod sheet;
 mod solve;
 #[cfg(test)]
 mod solve_tests;
@@ -23,16 +30,21 @@ mod sources;
 mod symptom;
 mod templates;
 
+pub use adapt::{ElementChange, adapted, apply, change_mark};
 pub use check::check_harness;
 pub use colour::{COLOUR_CODES, check_colour};
+pub use diagram::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot};
 pub use element::{
     Component, Condition, Element, Harness, OutputAt, Setting, SwitchCard, SwitchPosition, every_setting,
 };
 pub use fault::{Fault, with_fault};
 pub use law::Law;
+pub use layout::layout;
 pub use netlist::{Device, Netlist, netlist};
+pub use of_bike::bike_circuit;
 pub use places::fault_places;
 pub use point::{Flow, LampLook, LampState, NodeVolts, OperatingPoint, Overload};
+pub use sheet::{CircuitCard, FaultPlace, HarnessAsk, HarnessSheet, WayDrop, circuit_of, harness_sheet};
 pub use solve::{Unsolved, solve};
 pub use sources::harness_sources;
 pub use symptom::{Symptom, SymptomKind, look_spoken, symptoms};

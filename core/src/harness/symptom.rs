@@ -48,7 +48,7 @@ pub fn symptoms(harness: &Harness, fault: &Fault, setting: &Setting) -> Result<V
     Ok(difference(harness, &sound, &faulty))
 }
 
-fn difference(harness: &Harness, sound: &OperatingPoint, faulty: &OperatingPoint) -> Vec<Symptom> {
+pub(super) fn difference(harness: &Harness, sound: &OperatingPoint, faulty: &OperatingPoint) -> Vec<Symptom> {
     let label = |id: &str| harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
     let mut seen = Vec::new();
     for lamp in &sound.lamps {

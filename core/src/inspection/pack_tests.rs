@@ -143,6 +143,10 @@ fn the_numbers_that_decide_are_those_of_the_sources() {
             .iter()
             .filter_map(|item| match &item.measure {
                 Measure::Reading { unit, limit } => Some((item.id.as_str(), (*unit, limit.clone()))),
+                // Worked out where it follows from the bike, and limited all the same.
+                Measure::Derived { unit: Unit::FlashesMinute, limit, .. } => {
+                    Some((item.id.as_str(), (Unit::FlashesMinute, limit.clone())))
+                }
                 _ => None,
             })
             .collect();

@@ -5,6 +5,7 @@
 
 mod brakes;
 mod drive_sums;
+mod electrical_sums;
 mod fasteners;
 mod fluids;
 mod gears;
@@ -129,6 +130,15 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
             bounds::Bound { field: "volts", label: "Voltage", ..bounds::TEST_VOLTS }.check(*volts)?;
             vec![figure("watts", electrical::lamp_watts(*watts, *test_volts, *volts), Unit::Watt)]
         }
+        Sum::LampLight { .. }
+        | Sum::ThermalFlasher { .. }
+        | Sum::FlashCount { .. }
+        | Sum::LoadResistor { .. }
+        | Sum::GravityCharge { .. }
+        | Sum::DaysToFlat { .. }
+        | Sum::RechargeHours { .. }
+        | Sum::WireDrop { .. }
+        | Sum::WireGauge { .. } => electrical_sums::electrical(sum)?,
         Sum::DewPoint { celsius, humidity } => {
             bounds::TEMPERATURE.check(*celsius)?;
             bounds::HUMIDITY.check(*humidity)?;

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Brake, Consumer, Drive, End, Slot, Spec};
+use crate::bike::{Bike, Brake, Consumer, Drive, End, Indication, Slot, Spec};
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::{centre_distance, links_for, pitch};
@@ -33,6 +33,11 @@ pub enum Proposal {
         /// What would be fitted; fields left out are as fitted now.
         brake: Brake,
     },
+    /// Another flasher, other pilots, load resistors.
+    Flasher {
+        /// What would be fitted; fields left out are as fitted now.
+        indication: Indication,
+    },
 }
 
 /// The fitted spec with the proposals on it.
@@ -50,6 +55,9 @@ pub fn propose(bike: &Bike, proposals: &[Proposal]) -> Result<Spec, Refused> {
                     End::Rear => &mut spec.rear_brake,
                 };
                 *below = brake.clone().over(below).checked()?;
+            }
+            Proposal::Flasher { indication } => {
+                spec.indication = indication.clone().over(&spec.indication).checked()?;
             }
         }
     }

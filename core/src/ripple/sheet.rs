@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::{Derived, ItemShift, Judgement, Proposal, Quantity, RippleAsk, RippleSheet, Shift, derive, propose};
-use crate::bike::{Bike, Brake, End, Spec};
+use crate::bike::{Bike, Brake, End, FlasherKind, Indication, PilotFitting, Spec};
 use crate::error::Refused;
 use crate::finding::Finding;
 use crate::inspection::{judge_item, packs};
@@ -39,6 +39,7 @@ fn in_words(proposals: &[Proposal]) -> String {
             Proposal::Consumer { consumer, .. } => format!("{} of {} W", consumer.name, consumer.watts),
             Proposal::Brake { end: End::Front, brake } => format!("front brake with {}", brake_in_words(brake)),
             Proposal::Brake { end: End::Rear, brake } => format!("rear brake with {}", brake_in_words(brake)),
+            Proposal::Flasher { indication } => indication_in_words(indication),
         })
         .collect();
     words.join(", ")
@@ -49,6 +50,48 @@ fn brake_in_words(brake: &Brake) -> String {
     let master = brake.master_mm.map(|bore| format!("a {bore} mm master cylinder"));
     let words: Vec<String> = [caliper, master].into_iter().flatten().collect();
     if words.is_empty() { "other parts".to_owned() } else { words.join(" and ") }
+}
+
+fn indication_in_words(indication: &Indication) -> String {
+    let flasher = indication.flasher.map(|kind| match kind {
+        FlasherKind::Thermal => "a thermal flasher".to_owned(),
+        FlasherKind::ElectronicTwo => "an electronic flasher with two terminals".to_owned(),
+        FlasherKind::ElectronicThree => "an electronic flasher with three terminals".to_owned(),
+    });
+    let pilot = indication.pilot.map(|pilot| match pilot {
+        PilotFitting::BetweenSides => "one pilot between the sides".to_owned(),
+        PilotFitting::OneWithDiodes => "the pilot through two diodes".to_owned(),
+        PilotFitting::OneEachSide => "a pilot on each side".to_owned(),
+    });
+    let resistors = indication.resistor_ohms.map(|ohms| format!("load resistors of {ohms} Ω"));
+    let words: Vec<String> = [flasher, pilot, resistors].into_iter().flatten().collect();
+    if words.is_empty() { "the indicators as they are".to_owned() } else { words.join(" and ") }
+}
+
+/// Parts and jobs that follow from another flasher, pilot or resistor.
+fn indication_follows(was: &Indication, is: &Indication) -> Vec<String> {
+    let mut follows = Vec::new();
+    if was.flasher != is.flasher && is.flasher == Some(FlasherKind::ElectronicThree) {
+        follows.push("Part: electronic flasher with three terminals.".to_owned());
+        follows.push("Job: earth wire to the flasher's third terminal, battery off.".to_owned());
+    } else if was.flasher != is.flasher {
+        follows.push("Part: flasher.".to_owned());
+    }
+    if was.pilot != is.pilot && is.pilot == Some(PilotFitting::OneWithDiodes) {
+        follows.push("Part: two diodes of 1 A.".to_owned());
+        follows.push(
+            "Job: feed the pilot through the diodes and earth it, stripes towards the pilot, battery off.".to_owned(),
+        );
+    }
+    if (was.resistor_ohms, was.resistors_per_side) != (is.resistor_ohms, is.resistors_per_side) {
+        follows.extend(is.resistor_ohms.map(|ohms| {
+            format!(
+                "Part: {} load resistors of {ohms} Ω, screwed to bare metal: they get hot.",
+                2 * is.resistors_per_side.unwrap_or(1)
+            )
+        }));
+    }
+    follows
 }
 
 /// Quantities that differ: first those that cross a limit, then in the order of the derivation.
@@ -129,6 +172,7 @@ fn follows(old: &Spec, new: &Spec) -> Vec<String> {
             ));
         }
     }
+    follows.extend(indication_follows(&old.indication, &new.indication));
     for slot in &new.consumers {
         if old.consumers.iter().find(|known| known.id == slot.id).map(|known| &known.consumer) != Some(&slot.consumer) {
             follows.push(format!("Part: {}.", slot.consumer.name));

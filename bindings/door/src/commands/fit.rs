@@ -1,13 +1,13 @@
 //! Fitting what was tried: the proposal of a ripple becomes the fitted spec.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Side};
+use layshaft_core::bike::{Brake, Consumer, Drive, End, Indication, Side};
 use layshaft_core::error::Refusal;
 use layshaft_core::ripple::{Proposal, propose};
 
 use super::spec::{end_slot, recorded};
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
-use crate::command::{FitBrake, FitConsumer, FitSprockets};
+use crate::command::{FitBrake, FitConsumer, FitFlasher, FitSprockets};
 
 impl Act for FitSprockets {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
@@ -34,5 +34,13 @@ impl Act for FitBrake {
             End::Rear => proposed.rear_brake,
         };
         Ok(Writing::of(recorded::<Brake>(bench, Side::Fitted, end_slot(self.end), &brake)?))
+    }
+}
+
+impl Act for FitFlasher {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let proposal = Proposal::Flasher { indication: self.indication.clone() };
+        let proposed = propose(&bench.bike, &[proposal])?.indication;
+        Ok(Writing::of(recorded::<Indication>(bench, Side::Fitted, "indication", &proposed)?))
     }
 }

@@ -1,13 +1,13 @@
 //! Recording the standard and the fitted spec.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Side, Supply, Wheel};
+use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
 use layshaft_core::changes::{Edit, Record, edits, read};
 use layshaft_core::error::Refusal;
 
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
 use crate::command::{
-    RecordBrake, RecordConsumer, RecordDrive, RecordFluid, RecordSupply, RecordWheel, RemoveConsumer,
+    RecordBrake, RecordConsumer, RecordDrive, RecordFluid, RecordIndication, RecordSupply, RecordWheel, RemoveConsumer,
 };
 
 /// The record's mark: side and slot.
@@ -84,5 +84,12 @@ impl Act for RecordFluid {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let slot = self.id.as_deref().unwrap_or(call.id);
         Ok(Writing::making(slot, recorded::<Fluid>(bench, self.side, slot, &self.fluid.clone().checked()?)?))
+    }
+}
+
+impl Act for RecordIndication {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let indication = self.indication.clone().checked()?;
+        Ok(Writing::of(recorded::<Indication>(bench, self.side, "indication", &indication)?))
     }
 }

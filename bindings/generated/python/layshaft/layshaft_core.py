@@ -1356,167 +1356,177 @@ class UnitOfMeasure(enum.Enum):
     Amperes.
 """
     
-    AMPERE_HOUR = 16
+    MILLIAMPERE = 16
+    """
+    Milliamperes.
+"""
+    
+    LUMEN = 17
+    """
+    Lumens.
+"""
+    
+    AMPERE_HOUR = 18
     """
     Ampere-hours.
 """
     
-    OHM = 17
+    OHM = 19
     """
     Ohms.
 """
     
-    MINUTE = 18
+    MINUTE = 20
     """
     Minutes of time.
 """
     
-    HOUR = 19
+    HOUR = 21
     """
     Hours.
 """
     
-    DAY = 20
+    DAY = 22
     """
     Days.
 """
     
-    CELSIUS = 21
+    CELSIUS = 23
     """
     Degrees Celsius.
 """
     
-    FAHRENHEIT = 22
+    FAHRENHEIT = 24
     """
     Degrees Fahrenheit.
 """
     
-    KELVIN = 23
+    KELVIN = 25
     """
     Kelvin, as a difference.
 """
     
-    RELATIVE_HUMIDITY = 24
+    RELATIVE_HUMIDITY = 26
     """
     Relative humidity.
 """
     
-    NEWTON = 25
+    NEWTON = 27
     """
     Newtons.
 """
     
-    NEWTON_METRE = 26
+    NEWTON_METRE = 28
     """
     Newton metres.
 """
     
-    POUND_FOOT = 27
+    POUND_FOOT = 29
     """
     Pound-force feet.
 """
     
-    BAR = 28
+    BAR = 30
     """
     Bar.
 """
     
-    PSI = 29
+    PSI = 31
     """
     Pounds-force per square inch.
 """
     
-    KILOGRAM = 30
+    KILOGRAM = 32
     """
     Kilograms.
 """
     
-    POUND = 31
+    POUND = 33
     """
     Pounds.
 """
     
-    LITRE = 32
+    LITRE = 34
     """
     Litres.
 """
     
-    MILLILITRE = 33
+    MILLILITRE = 35
     """
     Millilitres.
 """
     
-    FLUID_OUNCE = 34
+    FLUID_OUNCE = 36
     """
     US fluid ounces.
 """
     
-    FLASHES_MINUTE = 35
+    FLASHES_MINUTE = 37
     """
     Flashes a minute.
 """
     
-    METRE_SECOND_SQUARED = 36
+    METRE_SECOND_SQUARED = 38
     """
     Metres per second squared.
 """
     
-    YEAR = 37
+    YEAR = 39
     """
     A calendar year.
 """
     
-    SECOND = 38
+    SECOND = 40
     """
     Seconds of time.
 """
     
-    DEGREE = 39
+    DEGREE = 41
     """
     Degrees of an angle.
 """
     
-    SQUARE_MILLIMETRE = 40
+    SQUARE_MILLIMETRE = 42
     """
     Square millimetres.
 """
     
-    MEGAPASCAL = 41
+    MEGAPASCAL = 43
     """
     Megapascals (newtons per square millimetre).
 """
     
-    TURNS_INCH = 42
+    TURNS_INCH = 44
     """
     Turns of a thread in an inch.
 """
     
-    MICROMETRE = 43
+    MICROMETRE = 45
     """
     Micrometres.
 """
     
-    GRAM = 44
+    GRAM = 46
     """
     Grams.
 """
     
-    SQUARE_METRE = 45
+    SQUARE_METRE = 47
     """
     Square metres.
 """
     
-    SQUARE_METRE_LITRE = 46
+    SQUARE_METRE_LITRE = 48
     """
     Square metres that a litre covers.
 """
     
-    GRAM_MILLILITRE = 47
+    GRAM_MILLILITRE = 49
     """
     Grams a millilitre.
 """
     
-    KILOGRAM_CUBIC_METRE = 48
+    KILOGRAM_CUBIC_METRE = 50
     """
     Kilograms in a cubic metre.
 """
@@ -1560,70 +1570,74 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
         if variant == 16:
             return UnitOfMeasure.AMPERE
         if variant == 17:
-            return UnitOfMeasure.AMPERE_HOUR
+            return UnitOfMeasure.MILLIAMPERE
         if variant == 18:
-            return UnitOfMeasure.OHM
+            return UnitOfMeasure.LUMEN
         if variant == 19:
-            return UnitOfMeasure.MINUTE
+            return UnitOfMeasure.AMPERE_HOUR
         if variant == 20:
-            return UnitOfMeasure.HOUR
+            return UnitOfMeasure.OHM
         if variant == 21:
-            return UnitOfMeasure.DAY
+            return UnitOfMeasure.MINUTE
         if variant == 22:
-            return UnitOfMeasure.CELSIUS
+            return UnitOfMeasure.HOUR
         if variant == 23:
-            return UnitOfMeasure.FAHRENHEIT
+            return UnitOfMeasure.DAY
         if variant == 24:
-            return UnitOfMeasure.KELVIN
+            return UnitOfMeasure.CELSIUS
         if variant == 25:
-            return UnitOfMeasure.RELATIVE_HUMIDITY
+            return UnitOfMeasure.FAHRENHEIT
         if variant == 26:
-            return UnitOfMeasure.NEWTON
+            return UnitOfMeasure.KELVIN
         if variant == 27:
-            return UnitOfMeasure.NEWTON_METRE
+            return UnitOfMeasure.RELATIVE_HUMIDITY
         if variant == 28:
-            return UnitOfMeasure.POUND_FOOT
+            return UnitOfMeasure.NEWTON
         if variant == 29:
-            return UnitOfMeasure.BAR
+            return UnitOfMeasure.NEWTON_METRE
         if variant == 30:
-            return UnitOfMeasure.PSI
+            return UnitOfMeasure.POUND_FOOT
         if variant == 31:
-            return UnitOfMeasure.KILOGRAM
+            return UnitOfMeasure.BAR
         if variant == 32:
-            return UnitOfMeasure.POUND
+            return UnitOfMeasure.PSI
         if variant == 33:
-            return UnitOfMeasure.LITRE
+            return UnitOfMeasure.KILOGRAM
         if variant == 34:
-            return UnitOfMeasure.MILLILITRE
+            return UnitOfMeasure.POUND
         if variant == 35:
-            return UnitOfMeasure.FLUID_OUNCE
+            return UnitOfMeasure.LITRE
         if variant == 36:
-            return UnitOfMeasure.FLASHES_MINUTE
+            return UnitOfMeasure.MILLILITRE
         if variant == 37:
-            return UnitOfMeasure.METRE_SECOND_SQUARED
+            return UnitOfMeasure.FLUID_OUNCE
         if variant == 38:
-            return UnitOfMeasure.YEAR
+            return UnitOfMeasure.FLASHES_MINUTE
         if variant == 39:
-            return UnitOfMeasure.SECOND
+            return UnitOfMeasure.METRE_SECOND_SQUARED
         if variant == 40:
-            return UnitOfMeasure.DEGREE
+            return UnitOfMeasure.YEAR
         if variant == 41:
-            return UnitOfMeasure.SQUARE_MILLIMETRE
+            return UnitOfMeasure.SECOND
         if variant == 42:
-            return UnitOfMeasure.MEGAPASCAL
+            return UnitOfMeasure.DEGREE
         if variant == 43:
-            return UnitOfMeasure.TURNS_INCH
+            return UnitOfMeasure.SQUARE_MILLIMETRE
         if variant == 44:
-            return UnitOfMeasure.MICROMETRE
+            return UnitOfMeasure.MEGAPASCAL
         if variant == 45:
-            return UnitOfMeasure.GRAM
+            return UnitOfMeasure.TURNS_INCH
         if variant == 46:
-            return UnitOfMeasure.SQUARE_METRE
+            return UnitOfMeasure.MICROMETRE
         if variant == 47:
-            return UnitOfMeasure.SQUARE_METRE_LITRE
+            return UnitOfMeasure.GRAM
         if variant == 48:
-            return UnitOfMeasure.GRAM_MILLILITRE
+            return UnitOfMeasure.SQUARE_METRE
         if variant == 49:
+            return UnitOfMeasure.SQUARE_METRE_LITRE
+        if variant == 50:
+            return UnitOfMeasure.GRAM_MILLILITRE
+        if variant == 51:
             return UnitOfMeasure.KILOGRAM_CUBIC_METRE
         raise InternalError("Raw enum value doesn't match any cases")
 
@@ -1660,6 +1674,10 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
         if value == UnitOfMeasure.VOLT:
             return
         if value == UnitOfMeasure.AMPERE:
+            return
+        if value == UnitOfMeasure.MILLIAMPERE:
+            return
+        if value == UnitOfMeasure.LUMEN:
             return
         if value == UnitOfMeasure.AMPERE_HOUR:
             return
@@ -1763,72 +1781,76 @@ class _UniffiFfiConverterTypeUnit(_UniffiConverterRustBuffer):
             buf.write_i32(15)
         if value == UnitOfMeasure.AMPERE:
             buf.write_i32(16)
-        if value == UnitOfMeasure.AMPERE_HOUR:
+        if value == UnitOfMeasure.MILLIAMPERE:
             buf.write_i32(17)
-        if value == UnitOfMeasure.OHM:
+        if value == UnitOfMeasure.LUMEN:
             buf.write_i32(18)
-        if value == UnitOfMeasure.MINUTE:
+        if value == UnitOfMeasure.AMPERE_HOUR:
             buf.write_i32(19)
-        if value == UnitOfMeasure.HOUR:
+        if value == UnitOfMeasure.OHM:
             buf.write_i32(20)
-        if value == UnitOfMeasure.DAY:
+        if value == UnitOfMeasure.MINUTE:
             buf.write_i32(21)
-        if value == UnitOfMeasure.CELSIUS:
+        if value == UnitOfMeasure.HOUR:
             buf.write_i32(22)
-        if value == UnitOfMeasure.FAHRENHEIT:
+        if value == UnitOfMeasure.DAY:
             buf.write_i32(23)
-        if value == UnitOfMeasure.KELVIN:
+        if value == UnitOfMeasure.CELSIUS:
             buf.write_i32(24)
-        if value == UnitOfMeasure.RELATIVE_HUMIDITY:
+        if value == UnitOfMeasure.FAHRENHEIT:
             buf.write_i32(25)
-        if value == UnitOfMeasure.NEWTON:
+        if value == UnitOfMeasure.KELVIN:
             buf.write_i32(26)
-        if value == UnitOfMeasure.NEWTON_METRE:
+        if value == UnitOfMeasure.RELATIVE_HUMIDITY:
             buf.write_i32(27)
-        if value == UnitOfMeasure.POUND_FOOT:
+        if value == UnitOfMeasure.NEWTON:
             buf.write_i32(28)
-        if value == UnitOfMeasure.BAR:
+        if value == UnitOfMeasure.NEWTON_METRE:
             buf.write_i32(29)
-        if value == UnitOfMeasure.PSI:
+        if value == UnitOfMeasure.POUND_FOOT:
             buf.write_i32(30)
-        if value == UnitOfMeasure.KILOGRAM:
+        if value == UnitOfMeasure.BAR:
             buf.write_i32(31)
-        if value == UnitOfMeasure.POUND:
+        if value == UnitOfMeasure.PSI:
             buf.write_i32(32)
-        if value == UnitOfMeasure.LITRE:
+        if value == UnitOfMeasure.KILOGRAM:
             buf.write_i32(33)
-        if value == UnitOfMeasure.MILLILITRE:
+        if value == UnitOfMeasure.POUND:
             buf.write_i32(34)
-        if value == UnitOfMeasure.FLUID_OUNCE:
+        if value == UnitOfMeasure.LITRE:
             buf.write_i32(35)
-        if value == UnitOfMeasure.FLASHES_MINUTE:
+        if value == UnitOfMeasure.MILLILITRE:
             buf.write_i32(36)
-        if value == UnitOfMeasure.METRE_SECOND_SQUARED:
+        if value == UnitOfMeasure.FLUID_OUNCE:
             buf.write_i32(37)
-        if value == UnitOfMeasure.YEAR:
+        if value == UnitOfMeasure.FLASHES_MINUTE:
             buf.write_i32(38)
-        if value == UnitOfMeasure.SECOND:
+        if value == UnitOfMeasure.METRE_SECOND_SQUARED:
             buf.write_i32(39)
-        if value == UnitOfMeasure.DEGREE:
+        if value == UnitOfMeasure.YEAR:
             buf.write_i32(40)
-        if value == UnitOfMeasure.SQUARE_MILLIMETRE:
+        if value == UnitOfMeasure.SECOND:
             buf.write_i32(41)
-        if value == UnitOfMeasure.MEGAPASCAL:
+        if value == UnitOfMeasure.DEGREE:
             buf.write_i32(42)
-        if value == UnitOfMeasure.TURNS_INCH:
+        if value == UnitOfMeasure.SQUARE_MILLIMETRE:
             buf.write_i32(43)
-        if value == UnitOfMeasure.MICROMETRE:
+        if value == UnitOfMeasure.MEGAPASCAL:
             buf.write_i32(44)
-        if value == UnitOfMeasure.GRAM:
+        if value == UnitOfMeasure.TURNS_INCH:
             buf.write_i32(45)
-        if value == UnitOfMeasure.SQUARE_METRE:
+        if value == UnitOfMeasure.MICROMETRE:
             buf.write_i32(46)
-        if value == UnitOfMeasure.SQUARE_METRE_LITRE:
+        if value == UnitOfMeasure.GRAM:
             buf.write_i32(47)
-        if value == UnitOfMeasure.GRAM_MILLILITRE:
+        if value == UnitOfMeasure.SQUARE_METRE:
             buf.write_i32(48)
-        if value == UnitOfMeasure.KILOGRAM_CUBIC_METRE:
+        if value == UnitOfMeasure.SQUARE_METRE_LITRE:
             buf.write_i32(49)
+        if value == UnitOfMeasure.GRAM_MILLILITRE:
+            buf.write_i32(50)
+        if value == UnitOfMeasure.KILOGRAM_CUBIC_METRE:
+            buf.write_i32(51)
 
 
 
@@ -4791,6 +4813,510 @@ class _UniffiFfiConverterTypeChainWearSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
+class ChargingAsk:
+    """
+    What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
+"""
+    def __init__(self, *, rested_volts:typing.Optional[float] = None, idle_volts:typing.Optional[float] = None, fast_volts:typing.Optional[float] = None, gravities:typing.List[float] = _DEFAULT, acid_celsius:typing.Optional[float] = None, drain_milliamperes:typing.Optional[float] = None, charger_amperes:typing.Optional[float] = None):
+        self.rested_volts = rested_volts
+        self.idle_volts = idle_volts
+        self.fast_volts = fast_volts
+        if gravities is _DEFAULT:
+            self.gravities = []
+        else:
+            self.gravities = gravities
+        self.acid_celsius = acid_celsius
+        self.drain_milliamperes = drain_milliamperes
+        self.charger_amperes = charger_amperes
+        
+        
+
+    
+    def __str__(self):
+        return "ChargingAsk(rested_volts={}, idle_volts={}, fast_volts={}, gravities={}, acid_celsius={}, drain_milliamperes={}, charger_amperes={})".format(self.rested_volts, self.idle_volts, self.fast_volts, self.gravities, self.acid_celsius, self.drain_milliamperes, self.charger_amperes)
+    def __eq__(self, other):
+        if self.rested_volts != other.rested_volts:
+            return False
+        if self.idle_volts != other.idle_volts:
+            return False
+        if self.fast_volts != other.fast_volts:
+            return False
+        if self.gravities != other.gravities:
+            return False
+        if self.acid_celsius != other.acid_celsius:
+            return False
+        if self.drain_milliamperes != other.drain_milliamperes:
+            return False
+        if self.charger_amperes != other.charger_amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChargingAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChargingAsk(
+            rested_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            idle_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            fast_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            gravities=_UniffiFfiConverterSequenceFloat64.read(buf),
+            acid_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            drain_milliamperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            charger_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rested_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.idle_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.fast_volts)
+        _UniffiFfiConverterSequenceFloat64.check_lower(value.gravities)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.acid_celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.drain_milliamperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charger_amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.rested_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.idle_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.fast_volts, buf)
+        _UniffiFfiConverterSequenceFloat64.write(value.gravities, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.acid_celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.drain_milliamperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charger_amperes, buf)
+
+
+
+
+
+
+class ChargingTest(enum.Enum):
+    """
+    One of the tests.
+"""
+    
+    RESTED = 0
+    """
+    Hours after the last ride or charge, everything off.
+"""
+    
+    IDLE = 1
+    """
+    Engine at idle, lights off.
+"""
+    
+    FAST = 2
+    """
+    Engine at 5,000 rpm, lights off.
+"""
+    
+    DRAIN = 3
+    """
+    Current from the battery with the key off.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChargingTest(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChargingTest.RESTED
+        if variant == 2:
+            return ChargingTest.IDLE
+        if variant == 3:
+            return ChargingTest.FAST
+        if variant == 4:
+            return ChargingTest.DRAIN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChargingTest.RESTED:
+            return
+        if value == ChargingTest.IDLE:
+            return
+        if value == ChargingTest.FAST:
+            return
+        if value == ChargingTest.DRAIN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChargingTest.RESTED:
+            buf.write_i32(1)
+        if value == ChargingTest.IDLE:
+            buf.write_i32(2)
+        if value == ChargingTest.FAST:
+            buf.write_i32(3)
+        if value == ChargingTest.DRAIN:
+            buf.write_i32(4)
+
+
+
+
+
+
+
+
+class TestVerdict(enum.Enum):
+    """
+    How a test came out.
+"""
+    
+    GOOD = 0
+    """
+    Inside its limits.
+"""
+    
+    LOW = 1
+    """
+    Below.
+"""
+    
+    HIGH = 2
+    """
+    Above.
+"""
+    
+    UNKNOWN = 3
+    """
+    Not measured: never a pass.
+"""
+    
+
+
+class _UniffiFfiConverterTypeTestVerdict(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return TestVerdict.GOOD
+        if variant == 2:
+            return TestVerdict.LOW
+        if variant == 3:
+            return TestVerdict.HIGH
+        if variant == 4:
+            return TestVerdict.UNKNOWN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == TestVerdict.GOOD:
+            return
+        if value == TestVerdict.LOW:
+            return
+        if value == TestVerdict.HIGH:
+            return
+        if value == TestVerdict.UNKNOWN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == TestVerdict.GOOD:
+            buf.write_i32(1)
+        if value == TestVerdict.LOW:
+            buf.write_i32(2)
+        if value == TestVerdict.HIGH:
+            buf.write_i32(3)
+        if value == TestVerdict.UNKNOWN:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class TestLine:
+    """
+    A test with its limits and its outcome.
+"""
+    def __init__(self, *, test:ChargingTest, how:str, reading:typing.Optional[float] = None, _from:typing.Optional[float] = None, to:typing.Optional[float] = None, verdict:TestVerdict, caution:typing.Optional[str] = None):
+        self.test = test
+        self.how = how
+        self.reading = reading
+        self._from = _from
+        self.to = to
+        self.verdict = verdict
+        self.caution = caution
+        
+        
+
+    
+    def __str__(self):
+        return "TestLine(test={}, how={}, reading={}, _from={}, to={}, verdict={}, caution={})".format(self.test, self.how, self.reading, self._from, self.to, self.verdict, self.caution)
+    def __eq__(self, other):
+        if self.test != other.test:
+            return False
+        if self.how != other.how:
+            return False
+        if self.reading != other.reading:
+            return False
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        if self.verdict != other.verdict:
+            return False
+        if self.caution != other.caution:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTestLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TestLine(
+            test=_UniffiFfiConverterTypeChargingTest.read(buf),
+            how=_UniffiFfiConverterString.read(buf),
+            reading=_UniffiFfiConverterOptionalFloat64.read(buf),
+            _from=_UniffiFfiConverterOptionalFloat64.read(buf),
+            to=_UniffiFfiConverterOptionalFloat64.read(buf),
+            verdict=_UniffiFfiConverterTypeTestVerdict.read(buf),
+            caution=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeChargingTest.check_lower(value.test)
+        _UniffiFfiConverterString.check_lower(value.how)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.reading)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value._from)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.to)
+        _UniffiFfiConverterTypeTestVerdict.check_lower(value.verdict)
+        _UniffiFfiConverterOptionalString.check_lower(value.caution)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeChargingTest.write(value.test, buf)
+        _UniffiFfiConverterString.write(value.how, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.reading, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value._from, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.to, buf)
+        _UniffiFfiConverterTypeTestVerdict.write(value.verdict, buf)
+        _UniffiFfiConverterOptionalString.write(value.caution, buf)
+
+class _UniffiFfiConverterSequenceTypeTestLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTestLine.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTestLine.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTestLine.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class ChargingPattern(enum.Enum):
+    """
+    What the outcomes mean together.
+"""
+    
+    HEALTHY = 0
+    """
+    Everything measured is good.
+"""
+    
+    BATTERY_OR_DRAIN = 1
+    """
+    Rested too low, charging good: the battery or a drain.
+"""
+    
+    NOT_CHARGING = 2
+    """
+    The voltage does not rise with the engine: nothing is charged.
+"""
+    
+    WEAK_CHARGING = 3
+    """
+    It rises, but not enough.
+"""
+    
+    OVERCHARGING = 4
+    """
+    Too high at speed: it overcharges.
+"""
+    
+    NOT_ENOUGH_KNOWN = 5
+    """
+    Too little was measured.
+"""
+    
+
+
+class _UniffiFfiConverterTypeChargingPattern(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ChargingPattern.HEALTHY
+        if variant == 2:
+            return ChargingPattern.BATTERY_OR_DRAIN
+        if variant == 3:
+            return ChargingPattern.NOT_CHARGING
+        if variant == 4:
+            return ChargingPattern.WEAK_CHARGING
+        if variant == 5:
+            return ChargingPattern.OVERCHARGING
+        if variant == 6:
+            return ChargingPattern.NOT_ENOUGH_KNOWN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ChargingPattern.HEALTHY:
+            return
+        if value == ChargingPattern.BATTERY_OR_DRAIN:
+            return
+        if value == ChargingPattern.NOT_CHARGING:
+            return
+        if value == ChargingPattern.WEAK_CHARGING:
+            return
+        if value == ChargingPattern.OVERCHARGING:
+            return
+        if value == ChargingPattern.NOT_ENOUGH_KNOWN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ChargingPattern.HEALTHY:
+            buf.write_i32(1)
+        if value == ChargingPattern.BATTERY_OR_DRAIN:
+            buf.write_i32(2)
+        if value == ChargingPattern.NOT_CHARGING:
+            buf.write_i32(3)
+        if value == ChargingPattern.WEAK_CHARGING:
+            buf.write_i32(4)
+        if value == ChargingPattern.OVERCHARGING:
+            buf.write_i32(5)
+        if value == ChargingPattern.NOT_ENOUGH_KNOWN:
+            buf.write_i32(6)
+
+
+
+@dataclass
+class ChargingSheet:
+    """
+    The charging page.
+"""
+    def __init__(self, *, system_volts:float, tests:typing.List[TestLine] = _DEFAULT, pattern:ChargingPattern, means:str, charge_by_volts:typing.Optional[float] = None, charge_by_gravity:typing.Optional[float] = None, gravity_spread:typing.Optional[float] = None, days_to_flat:typing.Optional[float] = None, charger_amperes:typing.Optional[float] = None, recharge_hours:typing.Optional[float] = None, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.system_volts = system_volts
+        if tests is _DEFAULT:
+            self.tests = []
+        else:
+            self.tests = tests
+        self.pattern = pattern
+        self.means = means
+        self.charge_by_volts = charge_by_volts
+        self.charge_by_gravity = charge_by_gravity
+        self.gravity_spread = gravity_spread
+        self.days_to_flat = days_to_flat
+        self.charger_amperes = charger_amperes
+        self.recharge_hours = recharge_hours
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "ChargingSheet(system_volts={}, tests={}, pattern={}, means={}, charge_by_volts={}, charge_by_gravity={}, gravity_spread={}, days_to_flat={}, charger_amperes={}, recharge_hours={}, findings={}, working={})".format(self.system_volts, self.tests, self.pattern, self.means, self.charge_by_volts, self.charge_by_gravity, self.gravity_spread, self.days_to_flat, self.charger_amperes, self.recharge_hours, self.findings, self.working)
+    def __eq__(self, other):
+        if self.system_volts != other.system_volts:
+            return False
+        if self.tests != other.tests:
+            return False
+        if self.pattern != other.pattern:
+            return False
+        if self.means != other.means:
+            return False
+        if self.charge_by_volts != other.charge_by_volts:
+            return False
+        if self.charge_by_gravity != other.charge_by_gravity:
+            return False
+        if self.gravity_spread != other.gravity_spread:
+            return False
+        if self.days_to_flat != other.days_to_flat:
+            return False
+        if self.charger_amperes != other.charger_amperes:
+            return False
+        if self.recharge_hours != other.recharge_hours:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChargingSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChargingSheet(
+            system_volts=_UniffiFfiConverterFloat64.read(buf),
+            tests=_UniffiFfiConverterSequenceTypeTestLine.read(buf),
+            pattern=_UniffiFfiConverterTypeChargingPattern.read(buf),
+            means=_UniffiFfiConverterString.read(buf),
+            charge_by_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            charge_by_gravity=_UniffiFfiConverterOptionalFloat64.read(buf),
+            gravity_spread=_UniffiFfiConverterOptionalFloat64.read(buf),
+            days_to_flat=_UniffiFfiConverterOptionalFloat64.read(buf),
+            charger_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            recharge_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.system_volts)
+        _UniffiFfiConverterSequenceTypeTestLine.check_lower(value.tests)
+        _UniffiFfiConverterTypeChargingPattern.check_lower(value.pattern)
+        _UniffiFfiConverterString.check_lower(value.means)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charge_by_volts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charge_by_gravity)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.gravity_spread)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.days_to_flat)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.charger_amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.recharge_hours)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.system_volts, buf)
+        _UniffiFfiConverterSequenceTypeTestLine.write(value.tests, buf)
+        _UniffiFfiConverterTypeChargingPattern.write(value.pattern, buf)
+        _UniffiFfiConverterString.write(value.means, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charge_by_volts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charge_by_gravity, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.gravity_spread, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.days_to_flat, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.charger_amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.recharge_hours, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+@dataclass
 class CheckOutcome:
     """
     One possible answer.
@@ -5060,6 +5586,51 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.caution, buf)
         _UniffiFfiConverterSequenceSequenceFloat64.write(value.likelihoods, buf)
         _UniffiFfiConverterOptionalTypeMetering.write(value.metering, buf)
+
+@dataclass
+class CircuitCard:
+    """
+    A circuit to choose.
+"""
+    def __init__(self, *, circuit:str, name:str, changed:int):
+        self.circuit = circuit
+        self.name = name
+        self.changed = changed
+        
+        
+
+    
+    def __str__(self):
+        return "CircuitCard(circuit={}, name={}, changed={})".format(self.circuit, self.name, self.changed)
+    def __eq__(self, other):
+        if self.circuit != other.circuit:
+            return False
+        if self.name != other.name:
+            return False
+        if self.changed != other.changed:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCircuitCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CircuitCard(
+            circuit=_UniffiFfiConverterString.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            changed=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.circuit)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterUInt32.check_lower(value.changed)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.circuit, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterUInt32.write(value.changed, buf)
 
 class _UniffiFfiConverterInt64(_UniffiConverterPrimitiveInt):
     CLASS_NAME = "i64"
@@ -5624,24 +6195,244 @@ class _UniffiFfiConverterOptionalTypeLightSource(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class LampCap(enum.Enum):
+    """
+    Cap of a lamp.
+"""
+    
+    BA9S = 0
+    """
+    9 mm bayonet, two pins opposite at the same height, one contact
+"""
+    
+    BA15S = 1
+    """
+    15 mm bayonet, two pins opposite at the same height, one contact
+"""
+    
+    BA15D = 2
+    """
+    15 mm bayonet, two pins opposite at the same height, two contacts
+"""
+    
+    BAU15S = 3
+    """
+    15 mm bayonet, pins 150 degrees apart, one contact
+"""
+    
+    BAY15D = 4
+    """
+    15 mm bayonet, pins opposite at different heights, two contacts
+"""
+    
+    BA20D = 5
+    """
+    20 mm bayonet, two contacts
+"""
+    
+    W2D = 6
+    """
+    glass wedge, 9.5 mm wide
+"""
+    
+    W3D = 7
+    """
+    glass wedge, 16 mm wide, one filament
+"""
+    
+    W3Q = 8
+    """
+    glass wedge, 16 mm wide, two filaments
+"""
+    
+    SV8 = 9
+    """
+    tubular lamp with a cone at each end
+"""
+    
+    P43T = 10
+    """
+    flange with three lugs, three blades
+"""
+    
+    PX43T = 11
+    """
+    flange with three lugs set otherwise than P43t, three blades
+"""
+    
+    P45T = 12
+    """
+    large round flange, three blades
+"""
+    
+    PX13S = 13
+    """
+    13.5 mm flange, one contact
+"""
+    
+    E10 = 14
+    """
+    10 mm screw thread
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampCap(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampCap.BA9S
+        if variant == 2:
+            return LampCap.BA15S
+        if variant == 3:
+            return LampCap.BA15D
+        if variant == 4:
+            return LampCap.BAU15S
+        if variant == 5:
+            return LampCap.BAY15D
+        if variant == 6:
+            return LampCap.BA20D
+        if variant == 7:
+            return LampCap.W2D
+        if variant == 8:
+            return LampCap.W3D
+        if variant == 9:
+            return LampCap.W3Q
+        if variant == 10:
+            return LampCap.SV8
+        if variant == 11:
+            return LampCap.P43T
+        if variant == 12:
+            return LampCap.PX43T
+        if variant == 13:
+            return LampCap.P45T
+        if variant == 14:
+            return LampCap.PX13S
+        if variant == 15:
+            return LampCap.E10
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampCap.BA9S:
+            return
+        if value == LampCap.BA15S:
+            return
+        if value == LampCap.BA15D:
+            return
+        if value == LampCap.BAU15S:
+            return
+        if value == LampCap.BAY15D:
+            return
+        if value == LampCap.BA20D:
+            return
+        if value == LampCap.W2D:
+            return
+        if value == LampCap.W3D:
+            return
+        if value == LampCap.W3Q:
+            return
+        if value == LampCap.SV8:
+            return
+        if value == LampCap.P43T:
+            return
+        if value == LampCap.PX43T:
+            return
+        if value == LampCap.P45T:
+            return
+        if value == LampCap.PX13S:
+            return
+        if value == LampCap.E10:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampCap.BA9S:
+            buf.write_i32(1)
+        if value == LampCap.BA15S:
+            buf.write_i32(2)
+        if value == LampCap.BA15D:
+            buf.write_i32(3)
+        if value == LampCap.BAU15S:
+            buf.write_i32(4)
+        if value == LampCap.BAY15D:
+            buf.write_i32(5)
+        if value == LampCap.BA20D:
+            buf.write_i32(6)
+        if value == LampCap.W2D:
+            buf.write_i32(7)
+        if value == LampCap.W3D:
+            buf.write_i32(8)
+        if value == LampCap.W3Q:
+            buf.write_i32(9)
+        if value == LampCap.SV8:
+            buf.write_i32(10)
+        if value == LampCap.P43T:
+            buf.write_i32(11)
+        if value == LampCap.PX43T:
+            buf.write_i32(12)
+        if value == LampCap.P45T:
+            buf.write_i32(13)
+        if value == LampCap.PX13S:
+            buf.write_i32(14)
+        if value == LampCap.E10:
+            buf.write_i32(15)
+
+
+
+class _UniffiFfiConverterOptionalTypeLampCap(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeLampCap.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeLampCap.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeLampCap.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Consumer:
     """
     Something that draws current.
 """
-    def __init__(self, *, name:str, watts:float, count:int, used:typing.Optional[Use] = None, source:typing.Optional[LightSource] = None, test_volts:typing.Optional[float] = None):
+    def __init__(self, *, name:str, watts:float, count:int, used:typing.Optional[Use] = None, source:typing.Optional[LightSource] = None, test_volts:typing.Optional[float] = None, cap:typing.Optional[LampCap] = None, lumens:typing.Optional[float] = None, polarised:typing.Optional[bool] = None):
         self.name = name
         self.watts = watts
         self.count = count
         self.used = used
         self.source = source
         self.test_volts = test_volts
+        self.cap = cap
+        self.lumens = lumens
+        self.polarised = polarised
         
         
 
     
     def __str__(self):
-        return "Consumer(name={}, watts={}, count={}, used={}, source={}, test_volts={})".format(self.name, self.watts, self.count, self.used, self.source, self.test_volts)
+        return "Consumer(name={}, watts={}, count={}, used={}, source={}, test_volts={}, cap={}, lumens={}, polarised={})".format(self.name, self.watts, self.count, self.used, self.source, self.test_volts, self.cap, self.lumens, self.polarised)
     def __eq__(self, other):
         if self.name != other.name:
             return False
@@ -5655,6 +6446,12 @@ class Consumer:
             return False
         if self.test_volts != other.test_volts:
             return False
+        if self.cap != other.cap:
+            return False
+        if self.lumens != other.lumens:
+            return False
+        if self.polarised != other.polarised:
+            return False
         return True
 
 class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
@@ -5667,6 +6464,9 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
             used=_UniffiFfiConverterOptionalTypeUse.read(buf),
             source=_UniffiFfiConverterOptionalTypeLightSource.read(buf),
             test_volts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            cap=_UniffiFfiConverterOptionalTypeLampCap.read(buf),
+            lumens=_UniffiFfiConverterOptionalFloat64.read(buf),
+            polarised=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -5677,6 +6477,9 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeUse.check_lower(value.used)
         _UniffiFfiConverterOptionalTypeLightSource.check_lower(value.source)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.test_volts)
+        _UniffiFfiConverterOptionalTypeLampCap.check_lower(value.cap)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.polarised)
 
     @staticmethod
     def write(value, buf):
@@ -5686,6 +6489,9 @@ class _UniffiFfiConverterTypeConsumer(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeUse.write(value.used, buf)
         _UniffiFfiConverterOptionalTypeLightSource.write(value.source, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.test_volts, buf)
+        _UniffiFfiConverterOptionalTypeLampCap.write(value.cap, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.polarised, buf)
 
 @dataclass
 class CorrectedReading:
@@ -6772,6 +7578,497 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterString.write(value.day, buf)
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
+
+@dataclass
+class DiagramBox:
+    """
+    A part: battery, fuse, switch contact, lamp.
+"""
+    def __init__(self, *, element:str, lines:typing.List[str] = _DEFAULT, layer:int, x:float, y:float, width:float, height:float):
+        self.element = element
+        if lines is _DEFAULT:
+            self.lines = []
+        else:
+            self.lines = lines
+        self.layer = layer
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+        
+        
+
+    
+    def __str__(self):
+        return "DiagramBox(element={}, lines={}, layer={}, x={}, y={}, width={}, height={})".format(self.element, self.lines, self.layer, self.x, self.y, self.width, self.height)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.lines != other.lines:
+            return False
+        if self.layer != other.layer:
+            return False
+        if self.x != other.x:
+            return False
+        if self.y != other.y:
+            return False
+        if self.width != other.width:
+            return False
+        if self.height != other.height:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagramBox(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DiagramBox(
+            element=_UniffiFfiConverterString.read(buf),
+            lines=_UniffiFfiConverterSequenceString.read(buf),
+            layer=_UniffiFfiConverterUInt32.read(buf),
+            x=_UniffiFfiConverterFloat64.read(buf),
+            y=_UniffiFfiConverterFloat64.read(buf),
+            width=_UniffiFfiConverterFloat64.read(buf),
+            height=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterSequenceString.check_lower(value.lines)
+        _UniffiFfiConverterUInt32.check_lower(value.layer)
+        _UniffiFfiConverterFloat64.check_lower(value.x)
+        _UniffiFfiConverterFloat64.check_lower(value.y)
+        _UniffiFfiConverterFloat64.check_lower(value.width)
+        _UniffiFfiConverterFloat64.check_lower(value.height)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterSequenceString.write(value.lines, buf)
+        _UniffiFfiConverterUInt32.write(value.layer, buf)
+        _UniffiFfiConverterFloat64.write(value.x, buf)
+        _UniffiFfiConverterFloat64.write(value.y, buf)
+        _UniffiFfiConverterFloat64.write(value.width, buf)
+        _UniffiFfiConverterFloat64.write(value.height, buf)
+
+class _UniffiFfiConverterSequenceTypeDiagramBox(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeDiagramBox.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeDiagramBox.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeDiagramBox.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class LineKind(enum.Enum):
+    """
+    What a line is.
+"""
+    
+    FEED = 0
+    """
+    From a trunk to a part.
+"""
+    
+    TRUNK = 1
+    """
+    Shared by several parts.
+"""
+    
+    TO_EARTH = 2
+    """
+    From a part to the earth.
+"""
+    
+    LINK = 3
+    """
+    From a part to one that is drawn elsewhere.
+"""
+    
+    EARTH = 4
+    """
+    The earth itself.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLineKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LineKind.FEED
+        if variant == 2:
+            return LineKind.TRUNK
+        if variant == 3:
+            return LineKind.TO_EARTH
+        if variant == 4:
+            return LineKind.LINK
+        if variant == 5:
+            return LineKind.EARTH
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LineKind.FEED:
+            return
+        if value == LineKind.TRUNK:
+            return
+        if value == LineKind.TO_EARTH:
+            return
+        if value == LineKind.LINK:
+            return
+        if value == LineKind.EARTH:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LineKind.FEED:
+            buf.write_i32(1)
+        if value == LineKind.TRUNK:
+            buf.write_i32(2)
+        if value == LineKind.TO_EARTH:
+            buf.write_i32(3)
+        if value == LineKind.LINK:
+            buf.write_i32(4)
+        if value == LineKind.EARTH:
+            buf.write_i32(5)
+
+
+
+@dataclass
+class Spot:
+    """
+    A point of the drawing, in units of which 390 fit on the width of a phone.
+"""
+    def __init__(self, *, x:float, y:float):
+        self.x = x
+        self.y = y
+        
+        
+
+    
+    def __str__(self):
+        return "Spot(x={}, y={})".format(self.x, self.y)
+    def __eq__(self, other):
+        if self.x != other.x:
+            return False
+        if self.y != other.y:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSpot(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Spot(
+            x=_UniffiFfiConverterFloat64.read(buf),
+            y=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.x)
+        _UniffiFfiConverterFloat64.check_lower(value.y)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.x, buf)
+        _UniffiFfiConverterFloat64.write(value.y, buf)
+
+class _UniffiFfiConverterSequenceTypeSpot(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSpot.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSpot.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSpot.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class DiagramLabel:
+    """
+    A text with the space that it takes.
+"""
+    def __init__(self, *, text:str, x:float, y:float, width:float, height:float):
+        self.text = text
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+        
+        
+
+    
+    def __str__(self):
+        return "DiagramLabel(text={}, x={}, y={}, width={}, height={})".format(self.text, self.x, self.y, self.width, self.height)
+    def __eq__(self, other):
+        if self.text != other.text:
+            return False
+        if self.x != other.x:
+            return False
+        if self.y != other.y:
+            return False
+        if self.width != other.width:
+            return False
+        if self.height != other.height:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagramLabel(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DiagramLabel(
+            text=_UniffiFfiConverterString.read(buf),
+            x=_UniffiFfiConverterFloat64.read(buf),
+            y=_UniffiFfiConverterFloat64.read(buf),
+            width=_UniffiFfiConverterFloat64.read(buf),
+            height=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterFloat64.check_lower(value.x)
+        _UniffiFfiConverterFloat64.check_lower(value.y)
+        _UniffiFfiConverterFloat64.check_lower(value.width)
+        _UniffiFfiConverterFloat64.check_lower(value.height)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterFloat64.write(value.x, buf)
+        _UniffiFfiConverterFloat64.write(value.y, buf)
+        _UniffiFfiConverterFloat64.write(value.width, buf)
+        _UniffiFfiConverterFloat64.write(value.height, buf)
+
+class _UniffiFfiConverterOptionalTypeDiagramLabel(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDiagramLabel.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDiagramLabel.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDiagramLabel.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class DiagramLine:
+    """
+    A run of wire with its joints, as an orthogonal line.
+"""
+    def __init__(self, *, kind:LineKind, elements:typing.List[str] = _DEFAULT, point:str, colour:typing.Optional[str] = None, corners:typing.List[Spot] = _DEFAULT, label:typing.Optional[DiagramLabel] = None):
+        self.kind = kind
+        if elements is _DEFAULT:
+            self.elements = []
+        else:
+            self.elements = elements
+        self.point = point
+        self.colour = colour
+        if corners is _DEFAULT:
+            self.corners = []
+        else:
+            self.corners = corners
+        self.label = label
+        
+        
+
+    
+    def __str__(self):
+        return "DiagramLine(kind={}, elements={}, point={}, colour={}, corners={}, label={})".format(self.kind, self.elements, self.point, self.colour, self.corners, self.label)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.elements != other.elements:
+            return False
+        if self.point != other.point:
+            return False
+        if self.colour != other.colour:
+            return False
+        if self.corners != other.corners:
+            return False
+        if self.label != other.label:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagramLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DiagramLine(
+            kind=_UniffiFfiConverterTypeLineKind.read(buf),
+            elements=_UniffiFfiConverterSequenceString.read(buf),
+            point=_UniffiFfiConverterString.read(buf),
+            colour=_UniffiFfiConverterOptionalString.read(buf),
+            corners=_UniffiFfiConverterSequenceTypeSpot.read(buf),
+            label=_UniffiFfiConverterOptionalTypeDiagramLabel.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLineKind.check_lower(value.kind)
+        _UniffiFfiConverterSequenceString.check_lower(value.elements)
+        _UniffiFfiConverterString.check_lower(value.point)
+        _UniffiFfiConverterOptionalString.check_lower(value.colour)
+        _UniffiFfiConverterSequenceTypeSpot.check_lower(value.corners)
+        _UniffiFfiConverterOptionalTypeDiagramLabel.check_lower(value.label)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLineKind.write(value.kind, buf)
+        _UniffiFfiConverterSequenceString.write(value.elements, buf)
+        _UniffiFfiConverterString.write(value.point, buf)
+        _UniffiFfiConverterOptionalString.write(value.colour, buf)
+        _UniffiFfiConverterSequenceTypeSpot.write(value.corners, buf)
+        _UniffiFfiConverterOptionalTypeDiagramLabel.write(value.label, buf)
+
+class _UniffiFfiConverterSequenceTypeDiagramLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeDiagramLine.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeDiagramLine.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeDiagramLine.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Diagram:
+    """
+    The drawing.
+"""
+    def __init__(self, *, width:float, height:float, letter:float, earth_y:float, boxes:typing.List[DiagramBox] = _DEFAULT, lines:typing.List[DiagramLine] = _DEFAULT, floating:typing.List[str] = _DEFAULT):
+        self.width = width
+        self.height = height
+        self.letter = letter
+        self.earth_y = earth_y
+        if boxes is _DEFAULT:
+            self.boxes = []
+        else:
+            self.boxes = boxes
+        if lines is _DEFAULT:
+            self.lines = []
+        else:
+            self.lines = lines
+        if floating is _DEFAULT:
+            self.floating = []
+        else:
+            self.floating = floating
+        
+        
+
+    
+    def __str__(self):
+        return "Diagram(width={}, height={}, letter={}, earth_y={}, boxes={}, lines={}, floating={})".format(self.width, self.height, self.letter, self.earth_y, self.boxes, self.lines, self.floating)
+    def __eq__(self, other):
+        if self.width != other.width:
+            return False
+        if self.height != other.height:
+            return False
+        if self.letter != other.letter:
+            return False
+        if self.earth_y != other.earth_y:
+            return False
+        if self.boxes != other.boxes:
+            return False
+        if self.lines != other.lines:
+            return False
+        if self.floating != other.floating:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagram(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Diagram(
+            width=_UniffiFfiConverterFloat64.read(buf),
+            height=_UniffiFfiConverterFloat64.read(buf),
+            letter=_UniffiFfiConverterFloat64.read(buf),
+            earth_y=_UniffiFfiConverterFloat64.read(buf),
+            boxes=_UniffiFfiConverterSequenceTypeDiagramBox.read(buf),
+            lines=_UniffiFfiConverterSequenceTypeDiagramLine.read(buf),
+            floating=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.width)
+        _UniffiFfiConverterFloat64.check_lower(value.height)
+        _UniffiFfiConverterFloat64.check_lower(value.letter)
+        _UniffiFfiConverterFloat64.check_lower(value.earth_y)
+        _UniffiFfiConverterSequenceTypeDiagramBox.check_lower(value.boxes)
+        _UniffiFfiConverterSequenceTypeDiagramLine.check_lower(value.lines)
+        _UniffiFfiConverterSequenceString.check_lower(value.floating)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.width, buf)
+        _UniffiFfiConverterFloat64.write(value.height, buf)
+        _UniffiFfiConverterFloat64.write(value.letter, buf)
+        _UniffiFfiConverterFloat64.write(value.earth_y, buf)
+        _UniffiFfiConverterSequenceTypeDiagramBox.write(value.boxes, buf)
+        _UniffiFfiConverterSequenceTypeDiagramLine.write(value.lines, buf)
+        _UniffiFfiConverterSequenceString.write(value.floating, buf)
 
 
 
@@ -8732,6 +10029,124 @@ class _UniffiFfiConverterTypeElement(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.colour, buf)
         _UniffiFfiConverterOptionalTypeCondition.write(value.condition, buf)
 
+class _UniffiFfiConverterOptionalTypeComponent(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeComponent.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeComponent.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeComponent.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class ElementChange:
+    """
+    A change to one element of a circuit, or an element that is added (then ends and component are needed).
+"""
+    def __init__(self, *, label:typing.Optional[str] = None, _from:typing.Optional[str] = None, to:typing.Optional[str] = None, component:typing.Optional[Component] = None, colour:typing.Optional[str] = None, section_mm2:typing.Optional[float] = None, length_metres:typing.Optional[float] = None, ohms:typing.Optional[float] = None, plug:typing.Optional[str] = None, rated_amperes:typing.Optional[float] = None, taken_off:typing.Optional[bool] = None):
+        self.label = label
+        self._from = _from
+        self.to = to
+        self.component = component
+        self.colour = colour
+        self.section_mm2 = section_mm2
+        self.length_metres = length_metres
+        self.ohms = ohms
+        self.plug = plug
+        self.rated_amperes = rated_amperes
+        self.taken_off = taken_off
+        
+        
+
+    
+    def __str__(self):
+        return "ElementChange(label={}, _from={}, to={}, component={}, colour={}, section_mm2={}, length_metres={}, ohms={}, plug={}, rated_amperes={}, taken_off={})".format(self.label, self._from, self.to, self.component, self.colour, self.section_mm2, self.length_metres, self.ohms, self.plug, self.rated_amperes, self.taken_off)
+    def __eq__(self, other):
+        if self.label != other.label:
+            return False
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        if self.component != other.component:
+            return False
+        if self.colour != other.colour:
+            return False
+        if self.section_mm2 != other.section_mm2:
+            return False
+        if self.length_metres != other.length_metres:
+            return False
+        if self.ohms != other.ohms:
+            return False
+        if self.plug != other.plug:
+            return False
+        if self.rated_amperes != other.rated_amperes:
+            return False
+        if self.taken_off != other.taken_off:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeElementChange(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ElementChange(
+            label=_UniffiFfiConverterOptionalString.read(buf),
+            _from=_UniffiFfiConverterOptionalString.read(buf),
+            to=_UniffiFfiConverterOptionalString.read(buf),
+            component=_UniffiFfiConverterOptionalTypeComponent.read(buf),
+            colour=_UniffiFfiConverterOptionalString.read(buf),
+            section_mm2=_UniffiFfiConverterOptionalFloat64.read(buf),
+            length_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            ohms=_UniffiFfiConverterOptionalFloat64.read(buf),
+            plug=_UniffiFfiConverterOptionalString.read(buf),
+            rated_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            taken_off=_UniffiFfiConverterOptionalBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.label)
+        _UniffiFfiConverterOptionalString.check_lower(value._from)
+        _UniffiFfiConverterOptionalString.check_lower(value.to)
+        _UniffiFfiConverterOptionalTypeComponent.check_lower(value.component)
+        _UniffiFfiConverterOptionalString.check_lower(value.colour)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.section_mm2)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.length_metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.ohms)
+        _UniffiFfiConverterOptionalString.check_lower(value.plug)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rated_amperes)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.taken_off)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.label, buf)
+        _UniffiFfiConverterOptionalString.write(value._from, buf)
+        _UniffiFfiConverterOptionalString.write(value.to, buf)
+        _UniffiFfiConverterOptionalTypeComponent.write(value.component, buf)
+        _UniffiFfiConverterOptionalString.write(value.colour, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.section_mm2, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.length_metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.ohms, buf)
+        _UniffiFfiConverterOptionalString.write(value.plug, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rated_amperes, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.taken_off, buf)
+
 
 
 
@@ -9966,6 +11381,591 @@ class _UniffiFfiConverterTypeFastenerSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+
+
+
+
+
+class Fault:
+    """
+    One fault.
+"""
+    def __init__(self):
+        raise RuntimeError("Fault cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class OPEN:
+        """
+        Broken, unplugged or burnt out.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.OPEN(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_OPEN():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class BAD_JOINT:
+        """
+        A corroded or loose joint in series.
+"""
+        
+        def __init__(self, element:str, ohms:float):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Its resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.BAD_JOINT(element={}, ohms={})".format(self.element, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_BAD_JOINT():
+                return False
+            if self.element != other.element:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class SHORT_TO_FRAME:
+        """
+        A point that touches the frame.
+"""
+        
+        def __init__(self, point:str):
+            self.point = point
+            
+            """
+        The point.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.SHORT_TO_FRAME(point={})".format(self.point)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_SHORT_TO_FRAME():
+                return False
+            if self.point != other.point:
+                return False
+            return True
+
+    @dataclass
+    class SWAPPED:
+        """
+        Two contacts of a plug exchanged.
+"""
+        
+        def __init__(self, one:str, other:str):
+            self.one = one
+            
+            """
+        Mark of the one contact.
+"""
+        
+            self.other = other
+            
+            """
+        Mark of the other.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.SWAPPED(one={}, other={})".format(self.one, self.other)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_SWAPPED():
+                return False
+            if self.one != other.one:
+                return False
+            if self.other != other.other:
+                return False
+            return True
+
+    @dataclass
+    class REVERSED:
+        """
+        Something with a polarity fitted the wrong way round.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.REVERSED(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_REVERSED():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class WRONG_LAMP:
+        """
+        A lamp of other watts.
+"""
+        
+        def __init__(self, element:str, watts:float):
+            self.element = element
+            
+            """
+        Mark of the lamp.
+"""
+        
+            self.watts = watts
+            
+            """
+        Watts of what was fitted.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.WRONG_LAMP(element={}, watts={})".format(self.element, self.watts)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_WRONG_LAMP():
+                return False
+            if self.element != other.element:
+                return False
+            if self.watts != other.watts:
+                return False
+            return True
+
+    @dataclass
+    class MISSING_EARTH:
+        """
+        An earth strap or earth point that makes no contact.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.MISSING_EARTH(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_MISSING_EARTH():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class STUCK_CONTACT:
+        """
+        A contact that is always made.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the contact.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.STUCK_CONTACT(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_STUCK_CONTACT():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class DEAD_CONTACT:
+        """
+        A contact that never makes.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the contact.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.DEAD_CONTACT(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_DEAD_CONTACT():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class WEAK_BATTERY:
+        """
+        A battery that is flat or worn out.
+"""
+        
+        def __init__(self, element:str, emf_volts:float, internal_ohms:float):
+            self.element = element
+            
+            """
+        Mark of the battery.
+"""
+        
+            self.emf_volts = emf_volts
+            
+            """
+        Voltage without load, volts.
+"""
+        
+            self.internal_ohms = internal_ohms
+            
+            """
+        Internal resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.WEAK_BATTERY(element={}, emf_volts={}, internal_ohms={})".format(self.element, self.emf_volts, self.internal_ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_WEAK_BATTERY():
+                return False
+            if self.element != other.element:
+                return False
+            if self.emf_volts != other.emf_volts:
+                return False
+            if self.internal_ohms != other.internal_ohms:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_OPEN(self) -> bool:
+        return isinstance(self, Fault.OPEN)
+    def is_open(self) -> bool:
+        return isinstance(self, Fault.OPEN)
+    def is_BAD_JOINT(self) -> bool:
+        return isinstance(self, Fault.BAD_JOINT)
+    def is_bad_joint(self) -> bool:
+        return isinstance(self, Fault.BAD_JOINT)
+    def is_SHORT_TO_FRAME(self) -> bool:
+        return isinstance(self, Fault.SHORT_TO_FRAME)
+    def is_short_to_frame(self) -> bool:
+        return isinstance(self, Fault.SHORT_TO_FRAME)
+    def is_SWAPPED(self) -> bool:
+        return isinstance(self, Fault.SWAPPED)
+    def is_swapped(self) -> bool:
+        return isinstance(self, Fault.SWAPPED)
+    def is_REVERSED(self) -> bool:
+        return isinstance(self, Fault.REVERSED)
+    def is_reversed(self) -> bool:
+        return isinstance(self, Fault.REVERSED)
+    def is_WRONG_LAMP(self) -> bool:
+        return isinstance(self, Fault.WRONG_LAMP)
+    def is_wrong_lamp(self) -> bool:
+        return isinstance(self, Fault.WRONG_LAMP)
+    def is_MISSING_EARTH(self) -> bool:
+        return isinstance(self, Fault.MISSING_EARTH)
+    def is_missing_earth(self) -> bool:
+        return isinstance(self, Fault.MISSING_EARTH)
+    def is_STUCK_CONTACT(self) -> bool:
+        return isinstance(self, Fault.STUCK_CONTACT)
+    def is_stuck_contact(self) -> bool:
+        return isinstance(self, Fault.STUCK_CONTACT)
+    def is_DEAD_CONTACT(self) -> bool:
+        return isinstance(self, Fault.DEAD_CONTACT)
+    def is_dead_contact(self) -> bool:
+        return isinstance(self, Fault.DEAD_CONTACT)
+    def is_WEAK_BATTERY(self) -> bool:
+        return isinstance(self, Fault.WEAK_BATTERY)
+    def is_weak_battery(self) -> bool:
+        return isinstance(self, Fault.WEAK_BATTERY)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Fault.OPEN = type("Fault.OPEN", (Fault.OPEN, Fault,), {})  # type: ignore
+Fault.BAD_JOINT = type("Fault.BAD_JOINT", (Fault.BAD_JOINT, Fault,), {})  # type: ignore
+Fault.SHORT_TO_FRAME = type("Fault.SHORT_TO_FRAME", (Fault.SHORT_TO_FRAME, Fault,), {})  # type: ignore
+Fault.SWAPPED = type("Fault.SWAPPED", (Fault.SWAPPED, Fault,), {})  # type: ignore
+Fault.REVERSED = type("Fault.REVERSED", (Fault.REVERSED, Fault,), {})  # type: ignore
+Fault.WRONG_LAMP = type("Fault.WRONG_LAMP", (Fault.WRONG_LAMP, Fault,), {})  # type: ignore
+Fault.MISSING_EARTH = type("Fault.MISSING_EARTH", (Fault.MISSING_EARTH, Fault,), {})  # type: ignore
+Fault.STUCK_CONTACT = type("Fault.STUCK_CONTACT", (Fault.STUCK_CONTACT, Fault,), {})  # type: ignore
+Fault.DEAD_CONTACT = type("Fault.DEAD_CONTACT", (Fault.DEAD_CONTACT, Fault,), {})  # type: ignore
+Fault.WEAK_BATTERY = type("Fault.WEAK_BATTERY", (Fault.WEAK_BATTERY, Fault,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeFault(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Fault.OPEN(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return Fault.BAD_JOINT(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 3:
+            return Fault.SHORT_TO_FRAME(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 4:
+            return Fault.SWAPPED(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 5:
+            return Fault.REVERSED(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 6:
+            return Fault.WRONG_LAMP(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 7:
+            return Fault.MISSING_EARTH(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 8:
+            return Fault.STUCK_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 9:
+            return Fault.DEAD_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 10:
+            return Fault.WEAK_BATTERY(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_OPEN():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_BAD_JOINT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_SHORT_TO_FRAME():
+            _UniffiFfiConverterString.check_lower(value.point)
+            return
+        if value.is_SWAPPED():
+            _UniffiFfiConverterString.check_lower(value.one)
+            _UniffiFfiConverterString.check_lower(value.other)
+            return
+        if value.is_REVERSED():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_WRONG_LAMP():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            return
+        if value.is_MISSING_EARTH():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_STUCK_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_DEAD_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_WEAK_BATTERY():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.emf_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.internal_ohms)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_OPEN():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_BAD_JOINT():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_SHORT_TO_FRAME():
+            buf.write_i32(3)
+            _UniffiFfiConverterString.write(value.point, buf)
+        if value.is_SWAPPED():
+            buf.write_i32(4)
+            _UniffiFfiConverterString.write(value.one, buf)
+            _UniffiFfiConverterString.write(value.other, buf)
+        if value.is_REVERSED():
+            buf.write_i32(5)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_WRONG_LAMP():
+            buf.write_i32(6)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+        if value.is_MISSING_EARTH():
+            buf.write_i32(7)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_STUCK_CONTACT():
+            buf.write_i32(8)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_DEAD_CONTACT():
+            buf.write_i32(9)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_WEAK_BATTERY():
+            buf.write_i32(10)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.emf_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.internal_ohms, buf)
+
+
+
+@dataclass
+class FaultPlace:
+    """
+    A fault that can be tried.
+"""
+    def __init__(self, *, fault:Fault, text:str):
+        self.fault = fault
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "FaultPlace(fault={}, text={})".format(self.fault, self.text)
+    def __eq__(self, other):
+        if self.fault != other.fault:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultPlace(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultPlace(
+            fault=_UniffiFfiConverterTypeFault.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeFault.check_lower(value.fault)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeFault.write(value.fault, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
 class _UniffiFfiConverterSequenceTypeBelief(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -10917,6 +12917,757 @@ class _UniffiFfiConverterTypeFilling(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
         _UniffiFfiConverterTypeFluid.write(value.fluid, buf)
+
+@dataclass
+class FlashBand:
+    """
+    Flashes a minute, from and to. 0 stands for lamps that stay lit or dark.
+"""
+    def __init__(self, *, _from:float, to:float):
+        self._from = _from
+        self.to = to
+        
+        
+
+    
+    def __str__(self):
+        return "FlashBand(_from={}, to={})".format(self._from, self.to)
+    def __eq__(self, other):
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlashBand(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FlashBand(
+            _from=_UniffiFfiConverterFloat64.read(buf),
+            to=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value._from)
+        _UniffiFfiConverterFloat64.check_lower(value.to)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value._from, buf)
+        _UniffiFfiConverterFloat64.write(value.to, buf)
+
+
+
+
+
+
+class LampSide(enum.Enum):
+    """
+    Which of the lamps that are compared.
+"""
+    
+    STANDARD = 0
+    """
+    As made.
+"""
+    
+    FITTED = 1
+    """
+    As fitted now.
+"""
+    
+    PROPOSED = 2
+    """
+    As proposed.
+"""
+    
+    WITH_RESISTORS = 3
+    """
+    As proposed, with a load resistor beside each lamp.
+"""
+    
+    WITH_FLASHER = 4
+    """
+    As proposed, with an electronic flasher of three terminals, and the pilot through two diodes.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampSide(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampSide.STANDARD
+        if variant == 2:
+            return LampSide.FITTED
+        if variant == 3:
+            return LampSide.PROPOSED
+        if variant == 4:
+            return LampSide.WITH_RESISTORS
+        if variant == 5:
+            return LampSide.WITH_FLASHER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampSide.STANDARD:
+            return
+        if value == LampSide.FITTED:
+            return
+        if value == LampSide.PROPOSED:
+            return
+        if value == LampSide.WITH_RESISTORS:
+            return
+        if value == LampSide.WITH_FLASHER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampSide.STANDARD:
+            buf.write_i32(1)
+        if value == LampSide.FITTED:
+            buf.write_i32(2)
+        if value == LampSide.PROPOSED:
+            buf.write_i32(3)
+        if value == LampSide.WITH_RESISTORS:
+            buf.write_i32(4)
+        if value == LampSide.WITH_FLASHER:
+            buf.write_i32(5)
+
+
+
+
+
+
+
+
+class FlasherKind(enum.Enum):
+    """
+    What makes the lamps flash.
+"""
+    
+    THERMAL = 0
+    """
+    A bimetal strip that the lamp current heats; two terminals. Its rate follows from the load.
+"""
+    
+    ELECTRONIC_TWO = 1
+    """
+    Electronic with two terminals, fed through the lamps: flashes about twice as fast when the load is too small.
+"""
+    
+    ELECTRONIC_THREE = 2
+    """
+    Electronic with an earth of its own, three terminals: minds no load.
+"""
+    
+
+
+class _UniffiFfiConverterTypeFlasherKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FlasherKind.THERMAL
+        if variant == 2:
+            return FlasherKind.ELECTRONIC_TWO
+        if variant == 3:
+            return FlasherKind.ELECTRONIC_THREE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == FlasherKind.THERMAL:
+            return
+        if value == FlasherKind.ELECTRONIC_TWO:
+            return
+        if value == FlasherKind.ELECTRONIC_THREE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == FlasherKind.THERMAL:
+            buf.write_i32(1)
+        if value == FlasherKind.ELECTRONIC_TWO:
+            buf.write_i32(2)
+        if value == FlasherKind.ELECTRONIC_THREE:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeFlasherKind(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlasherKind.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlasherKind.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlasherKind.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeFlashBand(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlashBand.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlashBand.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlashBand.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Flashing(enum.Enum):
+    """
+    What to expect of the flashing.
+"""
+    
+    RIGHT = 0
+    """
+    Inside 60 to 120, whatever the unknowns are.
+"""
+    
+    STOPS = 1
+    """
+    It does not flash.
+"""
+    
+    TOO_FAST = 2
+    """
+    Faster than 120.
+"""
+    
+    COUNT = 3
+    """
+    It may be right or not: count.
+"""
+    
+
+
+class _UniffiFfiConverterTypeFlashing(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Flashing.RIGHT
+        if variant == 2:
+            return Flashing.STOPS
+        if variant == 3:
+            return Flashing.TOO_FAST
+        if variant == 4:
+            return Flashing.COUNT
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Flashing.RIGHT:
+            return
+        if value == Flashing.STOPS:
+            return
+        if value == Flashing.TOO_FAST:
+            return
+        if value == Flashing.COUNT:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Flashing.RIGHT:
+            buf.write_i32(1)
+        if value == Flashing.STOPS:
+            buf.write_i32(2)
+        if value == Flashing.TOO_FAST:
+            buf.write_i32(3)
+        if value == Flashing.COUNT:
+            buf.write_i32(4)
+
+
+
+class _UniffiFfiConverterOptionalTypeFlashing(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlashing.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlashing.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlashing.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class PilotFitting(enum.Enum):
+    """
+    How the rider is told.
+"""
+    
+    BETWEEN_SIDES = 0
+    """
+    One pilot between the two circuits: it finds its earth through the lamps of the other side.
+"""
+    
+    ONE_WITH_DIODES = 1
+    """
+    One pilot to earth, fed from each side through a diode.
+"""
+    
+    ONE_EACH_SIDE = 2
+    """
+    One pilot to earth on each side.
+"""
+    
+
+
+class _UniffiFfiConverterTypePilotFitting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return PilotFitting.BETWEEN_SIDES
+        if variant == 2:
+            return PilotFitting.ONE_WITH_DIODES
+        if variant == 3:
+            return PilotFitting.ONE_EACH_SIDE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == PilotFitting.BETWEEN_SIDES:
+            return
+        if value == PilotFitting.ONE_WITH_DIODES:
+            return
+        if value == PilotFitting.ONE_EACH_SIDE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == PilotFitting.BETWEEN_SIDES:
+            buf.write_i32(1)
+        if value == PilotFitting.ONE_WITH_DIODES:
+            buf.write_i32(2)
+        if value == PilotFitting.ONE_EACH_SIDE:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypePilotFitting(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypePilotFitting.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypePilotFitting.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypePilotFitting.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class LampLook(enum.Enum):
+    """
+    What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
+"""
+    
+    OFF = 0
+    """
+    Dark, silent, still.
+"""
+    
+    GLOW = 1
+    """
+    A glow that is seen in the dark only; a horn that clicks.
+"""
+    
+    DIM = 2
+    """
+    Plainly too weak.
+"""
+    
+    FULL = 3
+    """
+    As it should be.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LampLook.OFF
+        if variant == 2:
+            return LampLook.GLOW
+        if variant == 3:
+            return LampLook.DIM
+        if variant == 4:
+            return LampLook.FULL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LampLook.OFF:
+            return
+        if value == LampLook.GLOW:
+            return
+        if value == LampLook.DIM:
+            return
+        if value == LampLook.FULL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LampLook.OFF:
+            buf.write_i32(1)
+        if value == LampLook.GLOW:
+            buf.write_i32(2)
+        if value == LampLook.DIM:
+            buf.write_i32(3)
+        if value == LampLook.FULL:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class PilotBehaviour:
+    """
+    What is seen while the left side is lit.
+"""
+    def __init__(self, *, pilot_percent:float, pilot:LampLook, other_percent:float, other_side:LampLook, own_percent:float, amperes:float):
+        self.pilot_percent = pilot_percent
+        self.pilot = pilot
+        self.other_percent = other_percent
+        self.other_side = other_side
+        self.own_percent = own_percent
+        self.amperes = amperes
+        
+        
+
+    
+    def __str__(self):
+        return "PilotBehaviour(pilot_percent={}, pilot={}, other_percent={}, other_side={}, own_percent={}, amperes={})".format(self.pilot_percent, self.pilot, self.other_percent, self.other_side, self.own_percent, self.amperes)
+    def __eq__(self, other):
+        if self.pilot_percent != other.pilot_percent:
+            return False
+        if self.pilot != other.pilot:
+            return False
+        if self.other_percent != other.other_percent:
+            return False
+        if self.other_side != other.other_side:
+            return False
+        if self.own_percent != other.own_percent:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePilotBehaviour(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PilotBehaviour(
+            pilot_percent=_UniffiFfiConverterFloat64.read(buf),
+            pilot=_UniffiFfiConverterTypeLampLook.read(buf),
+            other_percent=_UniffiFfiConverterFloat64.read(buf),
+            other_side=_UniffiFfiConverterTypeLampLook.read(buf),
+            own_percent=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.pilot_percent)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.pilot)
+        _UniffiFfiConverterFloat64.check_lower(value.other_percent)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.other_side)
+        _UniffiFfiConverterFloat64.check_lower(value.own_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.pilot_percent, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.pilot, buf)
+        _UniffiFfiConverterFloat64.write(value.other_percent, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.other_side, buf)
+        _UniffiFfiConverterFloat64.write(value.own_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+
+class _UniffiFfiConverterOptionalTypePilotBehaviour(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypePilotBehaviour.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypePilotBehaviour.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypePilotBehaviour.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Indicators:
+    """
+    The indicators of a spec.
+"""
+    def __init__(self, *, side_watts:float, side_amperes:float, made_for_watts:typing.Optional[float] = None, flasher:typing.Optional[FlasherKind] = None, rate:typing.Optional[FlashBand] = None, flashing:typing.Optional[Flashing] = None, one_out:typing.Optional[FlashBand] = None, outage_tells:typing.Optional[bool] = None, pilot:typing.Optional[PilotFitting] = None, behaviour:typing.Optional[PilotBehaviour] = None):
+        self.side_watts = side_watts
+        self.side_amperes = side_amperes
+        self.made_for_watts = made_for_watts
+        self.flasher = flasher
+        self.rate = rate
+        self.flashing = flashing
+        self.one_out = one_out
+        self.outage_tells = outage_tells
+        self.pilot = pilot
+        self.behaviour = behaviour
+        
+        
+
+    
+    def __str__(self):
+        return "Indicators(side_watts={}, side_amperes={}, made_for_watts={}, flasher={}, rate={}, flashing={}, one_out={}, outage_tells={}, pilot={}, behaviour={})".format(self.side_watts, self.side_amperes, self.made_for_watts, self.flasher, self.rate, self.flashing, self.one_out, self.outage_tells, self.pilot, self.behaviour)
+    def __eq__(self, other):
+        if self.side_watts != other.side_watts:
+            return False
+        if self.side_amperes != other.side_amperes:
+            return False
+        if self.made_for_watts != other.made_for_watts:
+            return False
+        if self.flasher != other.flasher:
+            return False
+        if self.rate != other.rate:
+            return False
+        if self.flashing != other.flashing:
+            return False
+        if self.one_out != other.one_out:
+            return False
+        if self.outage_tells != other.outage_tells:
+            return False
+        if self.pilot != other.pilot:
+            return False
+        if self.behaviour != other.behaviour:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeIndicators(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Indicators(
+            side_watts=_UniffiFfiConverterFloat64.read(buf),
+            side_amperes=_UniffiFfiConverterFloat64.read(buf),
+            made_for_watts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            flasher=_UniffiFfiConverterOptionalTypeFlasherKind.read(buf),
+            rate=_UniffiFfiConverterOptionalTypeFlashBand.read(buf),
+            flashing=_UniffiFfiConverterOptionalTypeFlashing.read(buf),
+            one_out=_UniffiFfiConverterOptionalTypeFlashBand.read(buf),
+            outage_tells=_UniffiFfiConverterOptionalBoolean.read(buf),
+            pilot=_UniffiFfiConverterOptionalTypePilotFitting.read(buf),
+            behaviour=_UniffiFfiConverterOptionalTypePilotBehaviour.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.side_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.side_amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.made_for_watts)
+        _UniffiFfiConverterOptionalTypeFlasherKind.check_lower(value.flasher)
+        _UniffiFfiConverterOptionalTypeFlashBand.check_lower(value.rate)
+        _UniffiFfiConverterOptionalTypeFlashing.check_lower(value.flashing)
+        _UniffiFfiConverterOptionalTypeFlashBand.check_lower(value.one_out)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.outage_tells)
+        _UniffiFfiConverterOptionalTypePilotFitting.check_lower(value.pilot)
+        _UniffiFfiConverterOptionalTypePilotBehaviour.check_lower(value.behaviour)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.side_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.side_amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.made_for_watts, buf)
+        _UniffiFfiConverterOptionalTypeFlasherKind.write(value.flasher, buf)
+        _UniffiFfiConverterOptionalTypeFlashBand.write(value.rate, buf)
+        _UniffiFfiConverterOptionalTypeFlashing.write(value.flashing, buf)
+        _UniffiFfiConverterOptionalTypeFlashBand.write(value.one_out, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.outage_tells, buf)
+        _UniffiFfiConverterOptionalTypePilotFitting.write(value.pilot, buf)
+        _UniffiFfiConverterOptionalTypePilotBehaviour.write(value.behaviour, buf)
+
+@dataclass
+class FlashColumn:
+    """
+    The indicators in one of the compared states.
+"""
+    def __init__(self, *, side:LampSide, indicators:Indicators, text:str, takes:typing.List[str] = _DEFAULT):
+        self.side = side
+        self.indicators = indicators
+        self.text = text
+        if takes is _DEFAULT:
+            self.takes = []
+        else:
+            self.takes = takes
+        
+        
+
+    
+    def __str__(self):
+        return "FlashColumn(side={}, indicators={}, text={}, takes={})".format(self.side, self.indicators, self.text, self.takes)
+    def __eq__(self, other):
+        if self.side != other.side:
+            return False
+        if self.indicators != other.indicators:
+            return False
+        if self.text != other.text:
+            return False
+        if self.takes != other.takes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlashColumn(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FlashColumn(
+            side=_UniffiFfiConverterTypeLampSide.read(buf),
+            indicators=_UniffiFfiConverterTypeIndicators.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+            takes=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLampSide.check_lower(value.side)
+        _UniffiFfiConverterTypeIndicators.check_lower(value.indicators)
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterSequenceString.check_lower(value.takes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLampSide.write(value.side, buf)
+        _UniffiFfiConverterTypeIndicators.write(value.indicators, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterSequenceString.write(value.takes, buf)
+
+@dataclass
+class FlashCount:
+    """
+    Flashes counted over a time.
+"""
+    def __init__(self, *, flashes:int, seconds:float):
+        self.flashes = flashes
+        self.seconds = seconds
+        
+        
+
+    
+    def __str__(self):
+        return "FlashCount(flashes={}, seconds={})".format(self.flashes, self.seconds)
+    def __eq__(self, other):
+        if self.flashes != other.flashes:
+            return False
+        if self.seconds != other.seconds:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFlashCount(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FlashCount(
+            flashes=_UniffiFfiConverterUInt32.read(buf),
+            seconds=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.flashes)
+        _UniffiFfiConverterFloat64.check_lower(value.seconds)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.flashes, buf)
+        _UniffiFfiConverterFloat64.write(value.seconds, buf)
 
 @dataclass
 class Flow:
@@ -12040,6 +14791,927 @@ class _UniffiFfiConverterTypeHarness(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeElement.write(value.elements, buf)
 
 @dataclass
+class SwitchPosition:
+    """
+    The position of one switch.
+"""
+    def __init__(self, *, switch:str, position:str):
+        self.switch = switch
+        self.position = position
+        
+        
+
+    
+    def __str__(self):
+        return "SwitchPosition(switch={}, position={})".format(self.switch, self.position)
+    def __eq__(self, other):
+        if self.switch != other.switch:
+            return False
+        if self.position != other.position:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSwitchPosition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SwitchPosition(
+            switch=_UniffiFfiConverterString.read(buf),
+            position=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.switch)
+        _UniffiFfiConverterString.check_lower(value.position)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.switch, buf)
+        _UniffiFfiConverterString.write(value.position, buf)
+
+class _UniffiFfiConverterSequenceTypeSwitchPosition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSwitchPosition.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSwitchPosition.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSwitchPosition.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Setting:
+    """
+    The positions of the switches. A switch that is not named rests in its first position.
+"""
+    def __init__(self, *, positions:typing.List[SwitchPosition] = _DEFAULT):
+        if positions is _DEFAULT:
+            self.positions = []
+        else:
+            self.positions = positions
+        
+        
+
+    
+    def __str__(self):
+        return "Setting(positions={})".format(self.positions)
+    def __eq__(self, other):
+        if self.positions != other.positions:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSetting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Setting(
+            positions=_UniffiFfiConverterSequenceTypeSwitchPosition.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeSwitchPosition.check_lower(value.positions)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeSwitchPosition.write(value.positions, buf)
+
+class _UniffiFfiConverterOptionalTypeFault(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFault.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFault.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFault.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class HarnessAsk:
+    """
+    Which circuit, in which position.
+"""
+    def __init__(self, *, circuit:typing.Optional[str] = None, setting:Setting, fault:typing.Optional[Fault] = None):
+        self.circuit = circuit
+        self.setting = setting
+        self.fault = fault
+        
+        
+
+    
+    def __str__(self):
+        return "HarnessAsk(circuit={}, setting={}, fault={})".format(self.circuit, self.setting, self.fault)
+    def __eq__(self, other):
+        if self.circuit != other.circuit:
+            return False
+        if self.setting != other.setting:
+            return False
+        if self.fault != other.fault:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHarnessAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HarnessAsk(
+            circuit=_UniffiFfiConverterOptionalString.read(buf),
+            setting=_UniffiFfiConverterTypeSetting.read(buf),
+            fault=_UniffiFfiConverterOptionalTypeFault.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.circuit)
+        _UniffiFfiConverterTypeSetting.check_lower(value.setting)
+        _UniffiFfiConverterOptionalTypeFault.check_lower(value.fault)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.circuit, buf)
+        _UniffiFfiConverterTypeSetting.write(value.setting, buf)
+        _UniffiFfiConverterOptionalTypeFault.write(value.fault, buf)
+
+class _UniffiFfiConverterSequenceTypeCircuitCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCircuitCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCircuitCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCircuitCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class NodeVolts:
+    """
+    Voltage of a point.
+"""
+    def __init__(self, *, node:str, volts:float):
+        self.node = node
+        self.volts = volts
+        
+        
+
+    
+    def __str__(self):
+        return "NodeVolts(node={}, volts={})".format(self.node, self.volts)
+    def __eq__(self, other):
+        if self.node != other.node:
+            return False
+        if self.volts != other.volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNodeVolts(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NodeVolts(
+            node=_UniffiFfiConverterString.read(buf),
+            volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.node)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.node, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+class _UniffiFfiConverterSequenceTypeNodeVolts(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeNodeVolts.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeNodeVolts.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeNodeVolts.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeFlow(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFlow.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFlow.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFlow.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class LampState:
+    """
+    The state of a lamp, horn, consumer or starter.
+"""
+    def __init__(self, *, element:str, label:str, share:float, look:LampLook):
+        self.element = element
+        self.label = label
+        self.share = share
+        self.look = look
+        
+        
+
+    
+    def __str__(self):
+        return "LampState(element={}, label={}, share={}, look={})".format(self.element, self.label, self.share, self.look)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.label != other.label:
+            return False
+        if self.share != other.share:
+            return False
+        if self.look != other.look:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampState(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampState(
+            element=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+            look=_UniffiFfiConverterTypeLampLook.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.look)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.look, buf)
+
+class _UniffiFfiConverterSequenceTypeLampState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampState.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampState.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampState.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Overload:
+    """
+    A wire that carries more than its list of currents allows.
+"""
+    def __init__(self, *, element:str, amperes:float, may_carry_amperes:float):
+        self.element = element
+        self.amperes = amperes
+        self.may_carry_amperes = may_carry_amperes
+        
+        
+
+    
+    def __str__(self):
+        return "Overload(element={}, amperes={}, may_carry_amperes={})".format(self.element, self.amperes, self.may_carry_amperes)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        if self.may_carry_amperes != other.may_carry_amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOverload(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Overload(
+            element=_UniffiFfiConverterString.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            may_carry_amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterFloat64.check_lower(value.may_carry_amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
+
+class _UniffiFfiConverterSequenceTypeOverload(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOverload.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOverload.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOverload.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class OperatingPoint:
+    """
+    Everything at an operating point.
+"""
+    def __init__(self, *, nodes:typing.List[NodeVolts] = _DEFAULT, flows:typing.List[Flow] = _DEFAULT, lamps:typing.List[LampState] = _DEFAULT, overloads:typing.List[Overload] = _DEFAULT, blown:typing.List[str] = _DEFAULT, pulled:typing.List[str] = _DEFAULT, chattering:typing.List[str] = _DEFAULT, not_flashing:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT):
+        if nodes is _DEFAULT:
+            self.nodes = []
+        else:
+            self.nodes = nodes
+        if flows is _DEFAULT:
+            self.flows = []
+        else:
+            self.flows = flows
+        if lamps is _DEFAULT:
+            self.lamps = []
+        else:
+            self.lamps = lamps
+        if overloads is _DEFAULT:
+            self.overloads = []
+        else:
+            self.overloads = overloads
+        if blown is _DEFAULT:
+            self.blown = []
+        else:
+            self.blown = blown
+        if pulled is _DEFAULT:
+            self.pulled = []
+        else:
+            self.pulled = pulled
+        if chattering is _DEFAULT:
+            self.chattering = []
+        else:
+            self.chattering = chattering
+        if not_flashing is _DEFAULT:
+            self.not_flashing = []
+        else:
+            self.not_flashing = not_flashing
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        
+        
+
+    
+    def __str__(self):
+        return "OperatingPoint(nodes={}, flows={}, lamps={}, overloads={}, blown={}, pulled={}, chattering={}, not_flashing={}, findings={})".format(self.nodes, self.flows, self.lamps, self.overloads, self.blown, self.pulled, self.chattering, self.not_flashing, self.findings)
+    def __eq__(self, other):
+        if self.nodes != other.nodes:
+            return False
+        if self.flows != other.flows:
+            return False
+        if self.lamps != other.lamps:
+            return False
+        if self.overloads != other.overloads:
+            return False
+        if self.blown != other.blown:
+            return False
+        if self.pulled != other.pulled:
+            return False
+        if self.chattering != other.chattering:
+            return False
+        if self.not_flashing != other.not_flashing:
+            return False
+        if self.findings != other.findings:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOperatingPoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OperatingPoint(
+            nodes=_UniffiFfiConverterSequenceTypeNodeVolts.read(buf),
+            flows=_UniffiFfiConverterSequenceTypeFlow.read(buf),
+            lamps=_UniffiFfiConverterSequenceTypeLampState.read(buf),
+            overloads=_UniffiFfiConverterSequenceTypeOverload.read(buf),
+            blown=_UniffiFfiConverterSequenceString.read(buf),
+            pulled=_UniffiFfiConverterSequenceString.read(buf),
+            chattering=_UniffiFfiConverterSequenceString.read(buf),
+            not_flashing=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeNodeVolts.check_lower(value.nodes)
+        _UniffiFfiConverterSequenceTypeFlow.check_lower(value.flows)
+        _UniffiFfiConverterSequenceTypeLampState.check_lower(value.lamps)
+        _UniffiFfiConverterSequenceTypeOverload.check_lower(value.overloads)
+        _UniffiFfiConverterSequenceString.check_lower(value.blown)
+        _UniffiFfiConverterSequenceString.check_lower(value.pulled)
+        _UniffiFfiConverterSequenceString.check_lower(value.chattering)
+        _UniffiFfiConverterSequenceString.check_lower(value.not_flashing)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeNodeVolts.write(value.nodes, buf)
+        _UniffiFfiConverterSequenceTypeFlow.write(value.flows, buf)
+        _UniffiFfiConverterSequenceTypeLampState.write(value.lamps, buf)
+        _UniffiFfiConverterSequenceTypeOverload.write(value.overloads, buf)
+        _UniffiFfiConverterSequenceString.write(value.blown, buf)
+        _UniffiFfiConverterSequenceString.write(value.pulled, buf)
+        _UniffiFfiConverterSequenceString.write(value.chattering, buf)
+        _UniffiFfiConverterSequenceString.write(value.not_flashing, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+
+class _UniffiFfiConverterOptionalTypeOperatingPoint(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeOperatingPoint.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeOperatingPoint.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeOperatingPoint.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class WayDrop:
+    """
+    Volts lost on the way to and from a part that takes current.
+"""
+    def __init__(self, *, element:str, label:str, feed_volts:float, earth_volts:float, accepted:bool):
+        self.element = element
+        self.label = label
+        self.feed_volts = feed_volts
+        self.earth_volts = earth_volts
+        self.accepted = accepted
+        
+        
+
+    
+    def __str__(self):
+        return "WayDrop(element={}, label={}, feed_volts={}, earth_volts={}, accepted={})".format(self.element, self.label, self.feed_volts, self.earth_volts, self.accepted)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.label != other.label:
+            return False
+        if self.feed_volts != other.feed_volts:
+            return False
+        if self.earth_volts != other.earth_volts:
+            return False
+        if self.accepted != other.accepted:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWayDrop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WayDrop(
+            element=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            feed_volts=_UniffiFfiConverterFloat64.read(buf),
+            earth_volts=_UniffiFfiConverterFloat64.read(buf),
+            accepted=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.feed_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.earth_volts)
+        _UniffiFfiConverterBoolean.check_lower(value.accepted)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.feed_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.earth_volts, buf)
+        _UniffiFfiConverterBoolean.write(value.accepted, buf)
+
+class _UniffiFfiConverterSequenceTypeWayDrop(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeWayDrop.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeWayDrop.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeWayDrop.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class SymptomKind(enum.Enum):
+    """
+    Kind of symptom.
+"""
+    
+    WEAKER = 0
+    """
+    A lamp, horn or starter does less than it should.
+"""
+    
+    STRONGER = 1
+    """
+    One does something although it should not, or more than it should.
+"""
+    
+    FUSE_BLOWS = 2
+    """
+    A fuse blows.
+"""
+    
+    CHATTERS = 3
+    """
+    A relay or solenoid chatters.
+"""
+    
+    NOT_FLASHING = 4
+    """
+    A flasher no longer flashes.
+"""
+    
+
+
+class _UniffiFfiConverterTypeSymptomKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return SymptomKind.WEAKER
+        if variant == 2:
+            return SymptomKind.STRONGER
+        if variant == 3:
+            return SymptomKind.FUSE_BLOWS
+        if variant == 4:
+            return SymptomKind.CHATTERS
+        if variant == 5:
+            return SymptomKind.NOT_FLASHING
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == SymptomKind.WEAKER:
+            return
+        if value == SymptomKind.STRONGER:
+            return
+        if value == SymptomKind.FUSE_BLOWS:
+            return
+        if value == SymptomKind.CHATTERS:
+            return
+        if value == SymptomKind.NOT_FLASHING:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == SymptomKind.WEAKER:
+            buf.write_i32(1)
+        if value == SymptomKind.STRONGER:
+            buf.write_i32(2)
+        if value == SymptomKind.FUSE_BLOWS:
+            buf.write_i32(3)
+        if value == SymptomKind.CHATTERS:
+            buf.write_i32(4)
+        if value == SymptomKind.NOT_FLASHING:
+            buf.write_i32(5)
+
+
+
+@dataclass
+class Symptom:
+    """
+    One thing that is seen or heard.
+"""
+    def __init__(self, *, kind:SymptomKind, element:str, text:str):
+        self.kind = kind
+        self.element = element
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "Symptom(kind={}, element={}, text={})".format(self.kind, self.element, self.text)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.element != other.element:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Symptom(
+            kind=_UniffiFfiConverterTypeSymptomKind.read(buf),
+            element=_UniffiFfiConverterString.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeSymptomKind.check_lower(value.kind)
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeSymptomKind.write(value.kind, buf)
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
+class _UniffiFfiConverterSequenceTypeSymptom(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSymptom.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSymptom.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSymptom.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeFaultPlace(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFaultPlace.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFaultPlace.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFaultPlace.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class HarnessSheet:
+    """
+    The wiring page.
+"""
+    def __init__(self, *, circuits:typing.List[CircuitCard] = _DEFAULT, circuit:str, harness:Harness, setting:Setting, point:typing.Optional[OperatingPoint] = None, drops:typing.List[WayDrop] = _DEFAULT, fault:typing.Optional[str] = None, symptoms:typing.List[Symptom] = _DEFAULT, places:typing.List[FaultPlace] = _DEFAULT, diagram:Diagram, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+        if circuits is _DEFAULT:
+            self.circuits = []
+        else:
+            self.circuits = circuits
+        self.circuit = circuit
+        self.harness = harness
+        self.setting = setting
+        self.point = point
+        if drops is _DEFAULT:
+            self.drops = []
+        else:
+            self.drops = drops
+        self.fault = fault
+        if symptoms is _DEFAULT:
+            self.symptoms = []
+        else:
+            self.symptoms = symptoms
+        if places is _DEFAULT:
+            self.places = []
+        else:
+            self.places = places
+        self.diagram = diagram
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        if sources is _DEFAULT:
+            self.sources = []
+        else:
+            self.sources = sources
+        
+        
+
+    
+    def __str__(self):
+        return "HarnessSheet(circuits={}, circuit={}, harness={}, setting={}, point={}, drops={}, fault={}, symptoms={}, places={}, diagram={}, findings={}, sources={})".format(self.circuits, self.circuit, self.harness, self.setting, self.point, self.drops, self.fault, self.symptoms, self.places, self.diagram, self.findings, self.sources)
+    def __eq__(self, other):
+        if self.circuits != other.circuits:
+            return False
+        if self.circuit != other.circuit:
+            return False
+        if self.harness != other.harness:
+            return False
+        if self.setting != other.setting:
+            return False
+        if self.point != other.point:
+            return False
+        if self.drops != other.drops:
+            return False
+        if self.fault != other.fault:
+            return False
+        if self.symptoms != other.symptoms:
+            return False
+        if self.places != other.places:
+            return False
+        if self.diagram != other.diagram:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.sources != other.sources:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHarnessSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HarnessSheet(
+            circuits=_UniffiFfiConverterSequenceTypeCircuitCard.read(buf),
+            circuit=_UniffiFfiConverterString.read(buf),
+            harness=_UniffiFfiConverterTypeHarness.read(buf),
+            setting=_UniffiFfiConverterTypeSetting.read(buf),
+            point=_UniffiFfiConverterOptionalTypeOperatingPoint.read(buf),
+            drops=_UniffiFfiConverterSequenceTypeWayDrop.read(buf),
+            fault=_UniffiFfiConverterOptionalString.read(buf),
+            symptoms=_UniffiFfiConverterSequenceTypeSymptom.read(buf),
+            places=_UniffiFfiConverterSequenceTypeFaultPlace.read(buf),
+            diagram=_UniffiFfiConverterTypeDiagram.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            sources=_UniffiFfiConverterSequenceTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeCircuitCard.check_lower(value.circuits)
+        _UniffiFfiConverterString.check_lower(value.circuit)
+        _UniffiFfiConverterTypeHarness.check_lower(value.harness)
+        _UniffiFfiConverterTypeSetting.check_lower(value.setting)
+        _UniffiFfiConverterOptionalTypeOperatingPoint.check_lower(value.point)
+        _UniffiFfiConverterSequenceTypeWayDrop.check_lower(value.drops)
+        _UniffiFfiConverterOptionalString.check_lower(value.fault)
+        _UniffiFfiConverterSequenceTypeSymptom.check_lower(value.symptoms)
+        _UniffiFfiConverterSequenceTypeFaultPlace.check_lower(value.places)
+        _UniffiFfiConverterTypeDiagram.check_lower(value.diagram)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterSequenceTypeSource.check_lower(value.sources)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeCircuitCard.write(value.circuits, buf)
+        _UniffiFfiConverterString.write(value.circuit, buf)
+        _UniffiFfiConverterTypeHarness.write(value.harness, buf)
+        _UniffiFfiConverterTypeSetting.write(value.setting, buf)
+        _UniffiFfiConverterOptionalTypeOperatingPoint.write(value.point, buf)
+        _UniffiFfiConverterSequenceTypeWayDrop.write(value.drops, buf)
+        _UniffiFfiConverterOptionalString.write(value.fault, buf)
+        _UniffiFfiConverterSequenceTypeSymptom.write(value.symptoms, buf)
+        _UniffiFfiConverterSequenceTypeFaultPlace.write(value.places, buf)
+        _UniffiFfiConverterTypeDiagram.write(value.diagram, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
+
+@dataclass
 class Hunting:
     """
     How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
@@ -12200,6 +15872,69 @@ class _UniffiFfiConverterTypeIdentity(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.pack, buf)
         _UniffiFfiConverterOptionalString.write(value.hoped_for, buf)
         _UniffiFfiConverterBoolean.write(value.invented, buf)
+
+@dataclass
+class Indication:
+    """
+    Flasher, pilots and load resistors of a bike. What is left out is not known.
+"""
+    def __init__(self, *, flasher:typing.Optional[FlasherKind] = None, flasher_watts:typing.Optional[float] = None, flashes_minute:typing.Optional[float] = None, pilot:typing.Optional[PilotFitting] = None, resistor_ohms:typing.Optional[float] = None, resistors_per_side:typing.Optional[int] = None):
+        self.flasher = flasher
+        self.flasher_watts = flasher_watts
+        self.flashes_minute = flashes_minute
+        self.pilot = pilot
+        self.resistor_ohms = resistor_ohms
+        self.resistors_per_side = resistors_per_side
+        
+        
+
+    
+    def __str__(self):
+        return "Indication(flasher={}, flasher_watts={}, flashes_minute={}, pilot={}, resistor_ohms={}, resistors_per_side={})".format(self.flasher, self.flasher_watts, self.flashes_minute, self.pilot, self.resistor_ohms, self.resistors_per_side)
+    def __eq__(self, other):
+        if self.flasher != other.flasher:
+            return False
+        if self.flasher_watts != other.flasher_watts:
+            return False
+        if self.flashes_minute != other.flashes_minute:
+            return False
+        if self.pilot != other.pilot:
+            return False
+        if self.resistor_ohms != other.resistor_ohms:
+            return False
+        if self.resistors_per_side != other.resistors_per_side:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeIndication(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Indication(
+            flasher=_UniffiFfiConverterOptionalTypeFlasherKind.read(buf),
+            flasher_watts=_UniffiFfiConverterOptionalFloat64.read(buf),
+            flashes_minute=_UniffiFfiConverterOptionalFloat64.read(buf),
+            pilot=_UniffiFfiConverterOptionalTypePilotFitting.read(buf),
+            resistor_ohms=_UniffiFfiConverterOptionalFloat64.read(buf),
+            resistors_per_side=_UniffiFfiConverterOptionalUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeFlasherKind.check_lower(value.flasher)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.flasher_watts)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.flashes_minute)
+        _UniffiFfiConverterOptionalTypePilotFitting.check_lower(value.pilot)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.resistor_ohms)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.resistors_per_side)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeFlasherKind.write(value.flasher, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.flasher_watts, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.flashes_minute, buf)
+        _UniffiFfiConverterOptionalTypePilotFitting.write(value.pilot, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.resistor_ohms, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.resistors_per_side, buf)
 
 @dataclass
 class InspectionAsk:
@@ -13559,127 +17294,648 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.done_ms, buf)
         _UniffiFfiConverterFloat64.write(value.rank, buf)
 
-
-
-
-
-
-class LampLook(enum.Enum):
-    """
-    What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
-"""
-    
-    OFF = 0
-    """
-    Dark, silent, still.
-"""
-    
-    GLOW = 1
-    """
-    A glow that is seen in the dark only; a horn that clicks.
-"""
-    
-    DIM = 2
-    """
-    Plainly too weak.
-"""
-    
-    FULL = 3
-    """
-    As it should be.
-"""
-    
-
-
-class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return LampLook.OFF
-        if variant == 2:
-            return LampLook.GLOW
-        if variant == 3:
-            return LampLook.DIM
-        if variant == 4:
-            return LampLook.FULL
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == LampLook.OFF:
-            return
-        if value == LampLook.GLOW:
-            return
-        if value == LampLook.DIM:
-            return
-        if value == LampLook.FULL:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == LampLook.OFF:
-            buf.write_i32(1)
-        if value == LampLook.GLOW:
-            buf.write_i32(2)
-        if value == LampLook.DIM:
-            buf.write_i32(3)
-        if value == LampLook.FULL:
-            buf.write_i32(4)
-
-
-
 @dataclass
-class LampState:
+class LampAtWork:
     """
-    The state of a lamp, horn, consumer or starter.
+    One lamp at work.
 """
-    def __init__(self, *, element:str, label:str, share:float, look:LampLook):
-        self.element = element
-        self.label = label
-        self.share = share
-        self.look = look
+    def __init__(self, *, volts:float, watts:float, amperes:float, lumens:typing.Optional[float] = None, life_share:typing.Optional[float] = None, heat_watts:float):
+        self.volts = volts
+        self.watts = watts
+        self.amperes = amperes
+        self.lumens = lumens
+        self.life_share = life_share
+        self.heat_watts = heat_watts
         
         
 
     
     def __str__(self):
-        return "LampState(element={}, label={}, share={}, look={})".format(self.element, self.label, self.share, self.look)
+        return "LampAtWork(volts={}, watts={}, amperes={}, lumens={}, life_share={}, heat_watts={})".format(self.volts, self.watts, self.amperes, self.lumens, self.life_share, self.heat_watts)
     def __eq__(self, other):
-        if self.element != other.element:
+        if self.volts != other.volts:
             return False
-        if self.label != other.label:
+        if self.watts != other.watts:
             return False
-        if self.share != other.share:
+        if self.amperes != other.amperes:
             return False
-        if self.look != other.look:
+        if self.lumens != other.lumens:
+            return False
+        if self.life_share != other.life_share:
+            return False
+        if self.heat_watts != other.heat_watts:
             return False
         return True
 
-class _UniffiFfiConverterTypeLampState(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeLampAtWork(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
-        return LampState(
-            element=_UniffiFfiConverterString.read(buf),
-            label=_UniffiFfiConverterString.read(buf),
-            share=_UniffiFfiConverterFloat64.read(buf),
-            look=_UniffiFfiConverterTypeLampLook.read(buf),
+        return LampAtWork(
+            volts=_UniffiFfiConverterFloat64.read(buf),
+            watts=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            lumens=_UniffiFfiConverterOptionalFloat64.read(buf),
+            life_share=_UniffiFfiConverterOptionalFloat64.read(buf),
+            heat_watts=_UniffiFfiConverterFloat64.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.element)
-        _UniffiFfiConverterString.check_lower(value.label)
-        _UniffiFfiConverterFloat64.check_lower(value.share)
-        _UniffiFfiConverterTypeLampLook.check_lower(value.look)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+        _UniffiFfiConverterFloat64.check_lower(value.watts)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.life_share)
+        _UniffiFfiConverterFloat64.check_lower(value.heat_watts)
 
     @staticmethod
     def write(value, buf):
-        _UniffiFfiConverterString.write(value.element, buf)
-        _UniffiFfiConverterString.write(value.label, buf)
-        _UniffiFfiConverterFloat64.write(value.share, buf)
-        _UniffiFfiConverterTypeLampLook.write(value.look, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+        _UniffiFfiConverterFloat64.write(value.watts, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.life_share, buf)
+        _UniffiFfiConverterFloat64.write(value.heat_watts, buf)
+
+@dataclass
+class LampCard:
+    """
+    A type of filament lamp.
+"""
+    def __init__(self, *, lamp:str, cap:LampCap, marked_watts:float, watts:float, test_volts:float, lumens:float, source:Source):
+        self.lamp = lamp
+        self.cap = cap
+        self.marked_watts = marked_watts
+        self.watts = watts
+        self.test_volts = test_volts
+        self.lumens = lumens
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "LampCard(lamp={}, cap={}, marked_watts={}, watts={}, test_volts={}, lumens={}, source={})".format(self.lamp, self.cap, self.marked_watts, self.watts, self.test_volts, self.lumens, self.source)
+    def __eq__(self, other):
+        if self.lamp != other.lamp:
+            return False
+        if self.cap != other.cap:
+            return False
+        if self.marked_watts != other.marked_watts:
+            return False
+        if self.watts != other.watts:
+            return False
+        if self.test_volts != other.test_volts:
+            return False
+        if self.lumens != other.lumens:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampCard(
+            lamp=_UniffiFfiConverterString.read(buf),
+            cap=_UniffiFfiConverterTypeLampCap.read(buf),
+            marked_watts=_UniffiFfiConverterFloat64.read(buf),
+            watts=_UniffiFfiConverterFloat64.read(buf),
+            test_volts=_UniffiFfiConverterFloat64.read(buf),
+            lumens=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.lamp)
+        _UniffiFfiConverterTypeLampCap.check_lower(value.cap)
+        _UniffiFfiConverterFloat64.check_lower(value.marked_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.watts)
+        _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.lamp, buf)
+        _UniffiFfiConverterTypeLampCap.write(value.cap, buf)
+        _UniffiFfiConverterFloat64.write(value.marked_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.watts, buf)
+        _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+@dataclass
+class LampColumn:
+    """
+    One lamp in the comparison.
+"""
+    def __init__(self, *, side:LampSide, consumer:Consumer, standing:LampAtWork, charging:LampAtWork):
+        self.side = side
+        self.consumer = consumer
+        self.standing = standing
+        self.charging = charging
+        
+        
+
+    
+    def __str__(self):
+        return "LampColumn(side={}, consumer={}, standing={}, charging={})".format(self.side, self.consumer, self.standing, self.charging)
+    def __eq__(self, other):
+        if self.side != other.side:
+            return False
+        if self.consumer != other.consumer:
+            return False
+        if self.standing != other.standing:
+            return False
+        if self.charging != other.charging:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampColumn(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampColumn(
+            side=_UniffiFfiConverterTypeLampSide.read(buf),
+            consumer=_UniffiFfiConverterTypeConsumer.read(buf),
+            standing=_UniffiFfiConverterTypeLampAtWork.read(buf),
+            charging=_UniffiFfiConverterTypeLampAtWork.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLampSide.check_lower(value.side)
+        _UniffiFfiConverterTypeConsumer.check_lower(value.consumer)
+        _UniffiFfiConverterTypeLampAtWork.check_lower(value.standing)
+        _UniffiFfiConverterTypeLampAtWork.check_lower(value.charging)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLampSide.write(value.side, buf)
+        _UniffiFfiConverterTypeConsumer.write(value.consumer, buf)
+        _UniffiFfiConverterTypeLampAtWork.write(value.standing, buf)
+        _UniffiFfiConverterTypeLampAtWork.write(value.charging, buf)
+
+class _UniffiFfiConverterSequenceTypeLampColumn(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampColumn.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampColumn.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampColumn.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class CapFit(enum.Enum):
+    """
+    Whether a lamp goes into the holder of another.
+"""
+    
+    FITS = 0
+    """
+    The same cap.
+"""
+    
+    DOES_NOT_FIT = 1
+    """
+    Another cap: it does not go in, or must not.
+"""
+    
+    UNKNOWN = 2
+    """
+    One of the two caps is not known: look before you buy.
+"""
+    
+
+
+class _UniffiFfiConverterTypeCapFit(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return CapFit.FITS
+        if variant == 2:
+            return CapFit.DOES_NOT_FIT
+        if variant == 3:
+            return CapFit.UNKNOWN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == CapFit.FITS:
+            return
+        if value == CapFit.DOES_NOT_FIT:
+            return
+        if value == CapFit.UNKNOWN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == CapFit.FITS:
+            buf.write_i32(1)
+        if value == CapFit.DOES_NOT_FIT:
+            buf.write_i32(2)
+        if value == CapFit.UNKNOWN:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterSequenceTypeFlashColumn(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFlashColumn.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFlashColumn.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFlashColumn.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class LoadResistor:
+    """
+    A load resistor beside one lamp.
+"""
+    def __init__(self, *, ohms:float, buy_ohms:float, peak_watts:float, mean_watts:float, rating_watts:float, mounting:str):
+        self.ohms = ohms
+        self.buy_ohms = buy_ohms
+        self.peak_watts = peak_watts
+        self.mean_watts = mean_watts
+        self.rating_watts = rating_watts
+        self.mounting = mounting
+        
+        
+
+    
+    def __str__(self):
+        return "LoadResistor(ohms={}, buy_ohms={}, peak_watts={}, mean_watts={}, rating_watts={}, mounting={})".format(self.ohms, self.buy_ohms, self.peak_watts, self.mean_watts, self.rating_watts, self.mounting)
+    def __eq__(self, other):
+        if self.ohms != other.ohms:
+            return False
+        if self.buy_ohms != other.buy_ohms:
+            return False
+        if self.peak_watts != other.peak_watts:
+            return False
+        if self.mean_watts != other.mean_watts:
+            return False
+        if self.rating_watts != other.rating_watts:
+            return False
+        if self.mounting != other.mounting:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLoadResistor(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LoadResistor(
+            ohms=_UniffiFfiConverterFloat64.read(buf),
+            buy_ohms=_UniffiFfiConverterFloat64.read(buf),
+            peak_watts=_UniffiFfiConverterFloat64.read(buf),
+            mean_watts=_UniffiFfiConverterFloat64.read(buf),
+            rating_watts=_UniffiFfiConverterFloat64.read(buf),
+            mounting=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.ohms)
+        _UniffiFfiConverterFloat64.check_lower(value.buy_ohms)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.mean_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.rating_watts)
+        _UniffiFfiConverterString.check_lower(value.mounting)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        _UniffiFfiConverterFloat64.write(value.buy_ohms, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.mean_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.rating_watts, buf)
+        _UniffiFfiConverterString.write(value.mounting, buf)
+
+class _UniffiFfiConverterOptionalTypeLoadResistor(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeLoadResistor.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeLoadResistor.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeLoadResistor.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeLampCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class LampSheet:
+    """
+    The lamp page.
+"""
+    def __init__(self, *, place:str, lamps:typing.List[LampColumn] = _DEFAULT, fits:CapFit, fits_why:str, flashing:typing.List[FlashColumn] = _DEFAULT, resistor:typing.Optional[LoadResistor] = None, least_per_minute:float, most_per_minute:float, counted_per_minute:typing.Optional[float] = None, how_to_count:str, types:typing.List[LampCard] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.place = place
+        if lamps is _DEFAULT:
+            self.lamps = []
+        else:
+            self.lamps = lamps
+        self.fits = fits
+        self.fits_why = fits_why
+        if flashing is _DEFAULT:
+            self.flashing = []
+        else:
+            self.flashing = flashing
+        self.resistor = resistor
+        self.least_per_minute = least_per_minute
+        self.most_per_minute = most_per_minute
+        self.counted_per_minute = counted_per_minute
+        self.how_to_count = how_to_count
+        if types is _DEFAULT:
+            self.types = []
+        else:
+            self.types = types
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "LampSheet(place={}, lamps={}, fits={}, fits_why={}, flashing={}, resistor={}, least_per_minute={}, most_per_minute={}, counted_per_minute={}, how_to_count={}, types={}, findings={}, working={})".format(self.place, self.lamps, self.fits, self.fits_why, self.flashing, self.resistor, self.least_per_minute, self.most_per_minute, self.counted_per_minute, self.how_to_count, self.types, self.findings, self.working)
+    def __eq__(self, other):
+        if self.place != other.place:
+            return False
+        if self.lamps != other.lamps:
+            return False
+        if self.fits != other.fits:
+            return False
+        if self.fits_why != other.fits_why:
+            return False
+        if self.flashing != other.flashing:
+            return False
+        if self.resistor != other.resistor:
+            return False
+        if self.least_per_minute != other.least_per_minute:
+            return False
+        if self.most_per_minute != other.most_per_minute:
+            return False
+        if self.counted_per_minute != other.counted_per_minute:
+            return False
+        if self.how_to_count != other.how_to_count:
+            return False
+        if self.types != other.types:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampSheet(
+            place=_UniffiFfiConverterString.read(buf),
+            lamps=_UniffiFfiConverterSequenceTypeLampColumn.read(buf),
+            fits=_UniffiFfiConverterTypeCapFit.read(buf),
+            fits_why=_UniffiFfiConverterString.read(buf),
+            flashing=_UniffiFfiConverterSequenceTypeFlashColumn.read(buf),
+            resistor=_UniffiFfiConverterOptionalTypeLoadResistor.read(buf),
+            least_per_minute=_UniffiFfiConverterFloat64.read(buf),
+            most_per_minute=_UniffiFfiConverterFloat64.read(buf),
+            counted_per_minute=_UniffiFfiConverterOptionalFloat64.read(buf),
+            how_to_count=_UniffiFfiConverterString.read(buf),
+            types=_UniffiFfiConverterSequenceTypeLampCard.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.place)
+        _UniffiFfiConverterSequenceTypeLampColumn.check_lower(value.lamps)
+        _UniffiFfiConverterTypeCapFit.check_lower(value.fits)
+        _UniffiFfiConverterString.check_lower(value.fits_why)
+        _UniffiFfiConverterSequenceTypeFlashColumn.check_lower(value.flashing)
+        _UniffiFfiConverterOptionalTypeLoadResistor.check_lower(value.resistor)
+        _UniffiFfiConverterFloat64.check_lower(value.least_per_minute)
+        _UniffiFfiConverterFloat64.check_lower(value.most_per_minute)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.counted_per_minute)
+        _UniffiFfiConverterString.check_lower(value.how_to_count)
+        _UniffiFfiConverterSequenceTypeLampCard.check_lower(value.types)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.place, buf)
+        _UniffiFfiConverterSequenceTypeLampColumn.write(value.lamps, buf)
+        _UniffiFfiConverterTypeCapFit.write(value.fits, buf)
+        _UniffiFfiConverterString.write(value.fits_why, buf)
+        _UniffiFfiConverterSequenceTypeFlashColumn.write(value.flashing, buf)
+        _UniffiFfiConverterOptionalTypeLoadResistor.write(value.resistor, buf)
+        _UniffiFfiConverterFloat64.write(value.least_per_minute, buf)
+        _UniffiFfiConverterFloat64.write(value.most_per_minute, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.counted_per_minute, buf)
+        _UniffiFfiConverterString.write(value.how_to_count, buf)
+        _UniffiFfiConverterSequenceTypeLampCard.write(value.types, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+class _UniffiFfiConverterOptionalTypeConsumer(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeConsumer.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeConsumer.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeConsumer.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeIndication(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeIndication.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeIndication.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeIndication.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeFlashCount(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFlashCount.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFlashCount.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFlashCount.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class LampsAsk:
+    """
+    What to look at. What is left out is taken from the fitted bike.
+"""
+    def __init__(self, *, place:typing.Optional[str] = None, proposed:typing.Optional[Consumer] = None, indication:typing.Optional[Indication] = None, counted:typing.Optional[FlashCount] = None):
+        self.place = place
+        self.proposed = proposed
+        self.indication = indication
+        self.counted = counted
+        
+        
+
+    
+    def __str__(self):
+        return "LampsAsk(place={}, proposed={}, indication={}, counted={})".format(self.place, self.proposed, self.indication, self.counted)
+    def __eq__(self, other):
+        if self.place != other.place:
+            return False
+        if self.proposed != other.proposed:
+            return False
+        if self.indication != other.indication:
+            return False
+        if self.counted != other.counted:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampsAsk(
+            place=_UniffiFfiConverterOptionalString.read(buf),
+            proposed=_UniffiFfiConverterOptionalTypeConsumer.read(buf),
+            indication=_UniffiFfiConverterOptionalTypeIndication.read(buf),
+            counted=_UniffiFfiConverterOptionalTypeFlashCount.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
+        _UniffiFfiConverterOptionalTypeConsumer.check_lower(value.proposed)
+        _UniffiFfiConverterOptionalTypeIndication.check_lower(value.indication)
+        _UniffiFfiConverterOptionalTypeFlashCount.check_lower(value.counted)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
+        _UniffiFfiConverterOptionalTypeConsumer.write(value.proposed, buf)
+        _UniffiFfiConverterOptionalTypeIndication.write(value.indication, buf)
+        _UniffiFfiConverterOptionalTypeFlashCount.write(value.counted, buf)
 
 @dataclass
 class Slot:
@@ -14915,290 +19171,6 @@ class _UniffiFfiConverterTypeNextJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.why, buf)
         _UniffiFfiConverterUInt32.write(value.frees, buf)
         _UniffiFfiConverterBoolean.write(value.critical, buf)
-
-@dataclass
-class NodeVolts:
-    """
-    Voltage of a point.
-"""
-    def __init__(self, *, node:str, volts:float):
-        self.node = node
-        self.volts = volts
-        
-        
-
-    
-    def __str__(self):
-        return "NodeVolts(node={}, volts={})".format(self.node, self.volts)
-    def __eq__(self, other):
-        if self.node != other.node:
-            return False
-        if self.volts != other.volts:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeNodeVolts(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return NodeVolts(
-            node=_UniffiFfiConverterString.read(buf),
-            volts=_UniffiFfiConverterFloat64.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.node)
-        _UniffiFfiConverterFloat64.check_lower(value.volts)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.node, buf)
-        _UniffiFfiConverterFloat64.write(value.volts, buf)
-
-class _UniffiFfiConverterSequenceTypeNodeVolts(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeNodeVolts.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeNodeVolts.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeNodeVolts.read(buf) for i in range(count)
-        ]
-
-class _UniffiFfiConverterSequenceTypeFlow(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeFlow.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeFlow.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeFlow.read(buf) for i in range(count)
-        ]
-
-class _UniffiFfiConverterSequenceTypeLampState(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeLampState.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeLampState.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeLampState.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class Overload:
-    """
-    A wire that carries more than its list of currents allows.
-"""
-    def __init__(self, *, element:str, amperes:float, may_carry_amperes:float):
-        self.element = element
-        self.amperes = amperes
-        self.may_carry_amperes = may_carry_amperes
-        
-        
-
-    
-    def __str__(self):
-        return "Overload(element={}, amperes={}, may_carry_amperes={})".format(self.element, self.amperes, self.may_carry_amperes)
-    def __eq__(self, other):
-        if self.element != other.element:
-            return False
-        if self.amperes != other.amperes:
-            return False
-        if self.may_carry_amperes != other.may_carry_amperes:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeOverload(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Overload(
-            element=_UniffiFfiConverterString.read(buf),
-            amperes=_UniffiFfiConverterFloat64.read(buf),
-            may_carry_amperes=_UniffiFfiConverterFloat64.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.element)
-        _UniffiFfiConverterFloat64.check_lower(value.amperes)
-        _UniffiFfiConverterFloat64.check_lower(value.may_carry_amperes)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.element, buf)
-        _UniffiFfiConverterFloat64.write(value.amperes, buf)
-        _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
-
-class _UniffiFfiConverterSequenceTypeOverload(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeOverload.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeOverload.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeOverload.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class OperatingPoint:
-    """
-    Everything at an operating point.
-"""
-    def __init__(self, *, nodes:typing.List[NodeVolts] = _DEFAULT, flows:typing.List[Flow] = _DEFAULT, lamps:typing.List[LampState] = _DEFAULT, overloads:typing.List[Overload] = _DEFAULT, blown:typing.List[str] = _DEFAULT, pulled:typing.List[str] = _DEFAULT, chattering:typing.List[str] = _DEFAULT, not_flashing:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT):
-        if nodes is _DEFAULT:
-            self.nodes = []
-        else:
-            self.nodes = nodes
-        if flows is _DEFAULT:
-            self.flows = []
-        else:
-            self.flows = flows
-        if lamps is _DEFAULT:
-            self.lamps = []
-        else:
-            self.lamps = lamps
-        if overloads is _DEFAULT:
-            self.overloads = []
-        else:
-            self.overloads = overloads
-        if blown is _DEFAULT:
-            self.blown = []
-        else:
-            self.blown = blown
-        if pulled is _DEFAULT:
-            self.pulled = []
-        else:
-            self.pulled = pulled
-        if chattering is _DEFAULT:
-            self.chattering = []
-        else:
-            self.chattering = chattering
-        if not_flashing is _DEFAULT:
-            self.not_flashing = []
-        else:
-            self.not_flashing = not_flashing
-        if findings is _DEFAULT:
-            self.findings = []
-        else:
-            self.findings = findings
-        
-        
-
-    
-    def __str__(self):
-        return "OperatingPoint(nodes={}, flows={}, lamps={}, overloads={}, blown={}, pulled={}, chattering={}, not_flashing={}, findings={})".format(self.nodes, self.flows, self.lamps, self.overloads, self.blown, self.pulled, self.chattering, self.not_flashing, self.findings)
-    def __eq__(self, other):
-        if self.nodes != other.nodes:
-            return False
-        if self.flows != other.flows:
-            return False
-        if self.lamps != other.lamps:
-            return False
-        if self.overloads != other.overloads:
-            return False
-        if self.blown != other.blown:
-            return False
-        if self.pulled != other.pulled:
-            return False
-        if self.chattering != other.chattering:
-            return False
-        if self.not_flashing != other.not_flashing:
-            return False
-        if self.findings != other.findings:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeOperatingPoint(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return OperatingPoint(
-            nodes=_UniffiFfiConverterSequenceTypeNodeVolts.read(buf),
-            flows=_UniffiFfiConverterSequenceTypeFlow.read(buf),
-            lamps=_UniffiFfiConverterSequenceTypeLampState.read(buf),
-            overloads=_UniffiFfiConverterSequenceTypeOverload.read(buf),
-            blown=_UniffiFfiConverterSequenceString.read(buf),
-            pulled=_UniffiFfiConverterSequenceString.read(buf),
-            chattering=_UniffiFfiConverterSequenceString.read(buf),
-            not_flashing=_UniffiFfiConverterSequenceString.read(buf),
-            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterSequenceTypeNodeVolts.check_lower(value.nodes)
-        _UniffiFfiConverterSequenceTypeFlow.check_lower(value.flows)
-        _UniffiFfiConverterSequenceTypeLampState.check_lower(value.lamps)
-        _UniffiFfiConverterSequenceTypeOverload.check_lower(value.overloads)
-        _UniffiFfiConverterSequenceString.check_lower(value.blown)
-        _UniffiFfiConverterSequenceString.check_lower(value.pulled)
-        _UniffiFfiConverterSequenceString.check_lower(value.chattering)
-        _UniffiFfiConverterSequenceString.check_lower(value.not_flashing)
-        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterSequenceTypeNodeVolts.write(value.nodes, buf)
-        _UniffiFfiConverterSequenceTypeFlow.write(value.flows, buf)
-        _UniffiFfiConverterSequenceTypeLampState.write(value.lamps, buf)
-        _UniffiFfiConverterSequenceTypeOverload.write(value.overloads, buf)
-        _UniffiFfiConverterSequenceString.write(value.blown, buf)
-        _UniffiFfiConverterSequenceString.write(value.pulled, buf)
-        _UniffiFfiConverterSequenceString.write(value.chattering, buf)
-        _UniffiFfiConverterSequenceString.write(value.not_flashing, buf)
-        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
 
 @dataclass
 class OtherUnit:
@@ -16576,6 +20548,36 @@ class Proposal:
                 return False
             return True
 
+    @dataclass
+    class FLASHER:
+        """
+        Another flasher, other pilots, load resistors.
+"""
+        
+        def __init__(self, indication:Indication):
+            self.indication = indication
+            
+            """
+        What would be fitted; fields left out are as fitted now.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Proposal.FLASHER(indication={})".format(self.indication)
+        def __eq__(self, other):
+            if not isinstance(other, Proposal):
+                return NotImplemented
+            if not other.is_FLASHER():
+                return False
+            if self.indication != other.indication:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -16592,6 +20594,10 @@ class Proposal:
         return isinstance(self, Proposal.BRAKE)
     def is_brake(self) -> bool:
         return isinstance(self, Proposal.BRAKE)
+    def is_FLASHER(self) -> bool:
+        return isinstance(self, Proposal.FLASHER)
+    def is_flasher(self) -> bool:
+        return isinstance(self, Proposal.FLASHER)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -16600,6 +20606,7 @@ class Proposal:
 Proposal.SPROCKETS = type("Proposal.SPROCKETS", (Proposal.SPROCKETS, Proposal,), {})  # type: ignore
 Proposal.CONSUMER = type("Proposal.CONSUMER", (Proposal.CONSUMER, Proposal,), {})  # type: ignore
 Proposal.BRAKE = type("Proposal.BRAKE", (Proposal.BRAKE, Proposal,), {})  # type: ignore
+Proposal.FLASHER = type("Proposal.FLASHER", (Proposal.FLASHER, Proposal,), {})  # type: ignore
 
 
 
@@ -16624,6 +20631,10 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeEnd.read(buf),
                 _UniffiFfiConverterTypeBrake.read(buf),
             )
+        if variant == 4:
+            return Proposal.FLASHER(
+                _UniffiFfiConverterTypeIndication.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -16640,6 +20651,9 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
         if value.is_BRAKE():
             _UniffiFfiConverterTypeEnd.check_lower(value.end)
             _UniffiFfiConverterTypeBrake.check_lower(value.brake)
+            return
+        if value.is_FLASHER():
+            _UniffiFfiConverterTypeIndication.check_lower(value.indication)
             return
         raise ValueError(value)
 
@@ -16658,6 +20672,9 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
             buf.write_i32(3)
             _UniffiFfiConverterTypeEnd.write(value.end, buf)
             _UniffiFfiConverterTypeBrake.write(value.brake, buf)
+        if value.is_FLASHER():
+            buf.write_i32(4)
+            _UniffiFfiConverterTypeIndication.write(value.indication, buf)
 
 
 
@@ -16893,104 +20910,6 @@ class _UniffiFfiConverterTypeRippleSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.follows, buf)
 
 @dataclass
-class SwitchPosition:
-    """
-    The position of one switch.
-"""
-    def __init__(self, *, switch:str, position:str):
-        self.switch = switch
-        self.position = position
-        
-        
-
-    
-    def __str__(self):
-        return "SwitchPosition(switch={}, position={})".format(self.switch, self.position)
-    def __eq__(self, other):
-        if self.switch != other.switch:
-            return False
-        if self.position != other.position:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSwitchPosition(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return SwitchPosition(
-            switch=_UniffiFfiConverterString.read(buf),
-            position=_UniffiFfiConverterString.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.switch)
-        _UniffiFfiConverterString.check_lower(value.position)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.switch, buf)
-        _UniffiFfiConverterString.write(value.position, buf)
-
-class _UniffiFfiConverterSequenceTypeSwitchPosition(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeSwitchPosition.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeSwitchPosition.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeSwitchPosition.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class Setting:
-    """
-    The positions of the switches. A switch that is not named rests in its first position.
-"""
-    def __init__(self, *, positions:typing.List[SwitchPosition] = _DEFAULT):
-        if positions is _DEFAULT:
-            self.positions = []
-        else:
-            self.positions = positions
-        
-        
-
-    
-    def __str__(self):
-        return "Setting(positions={})".format(self.positions)
-    def __eq__(self, other):
-        if self.positions != other.positions:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSetting(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Setting(
-            positions=_UniffiFfiConverterSequenceTypeSwitchPosition.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterSequenceTypeSwitchPosition.check_lower(value.positions)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterSequenceTypeSwitchPosition.write(value.positions, buf)
-
-@dataclass
 class Wheel:
     """
     A wheel with its tyre.
@@ -17135,7 +21054,7 @@ class Spec:
     """
     One side of the bike.
 """
-    def __init__(self, *, drive:Drive, front_wheel:Wheel, rear_wheel:Wheel, supply:Supply, consumers:typing.List[Slot] = _DEFAULT, front_brake:Brake, rear_brake:Brake, fluids:typing.List[Filling] = _DEFAULT):
+    def __init__(self, *, drive:Drive, front_wheel:Wheel, rear_wheel:Wheel, supply:Supply, consumers:typing.List[Slot] = _DEFAULT, front_brake:Brake, rear_brake:Brake, fluids:typing.List[Filling] = _DEFAULT, indication:Indication):
         self.drive = drive
         self.front_wheel = front_wheel
         self.rear_wheel = rear_wheel
@@ -17150,12 +21069,13 @@ class Spec:
             self.fluids = []
         else:
             self.fluids = fluids
+        self.indication = indication
         
         
 
     
     def __str__(self):
-        return "Spec(drive={}, front_wheel={}, rear_wheel={}, supply={}, consumers={}, front_brake={}, rear_brake={}, fluids={})".format(self.drive, self.front_wheel, self.rear_wheel, self.supply, self.consumers, self.front_brake, self.rear_brake, self.fluids)
+        return "Spec(drive={}, front_wheel={}, rear_wheel={}, supply={}, consumers={}, front_brake={}, rear_brake={}, fluids={}, indication={})".format(self.drive, self.front_wheel, self.rear_wheel, self.supply, self.consumers, self.front_brake, self.rear_brake, self.fluids, self.indication)
     def __eq__(self, other):
         if self.drive != other.drive:
             return False
@@ -17173,6 +21093,8 @@ class Spec:
             return False
         if self.fluids != other.fluids:
             return False
+        if self.indication != other.indication:
+            return False
         return True
 
 class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
@@ -17187,6 +21109,7 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
             front_brake=_UniffiFfiConverterTypeBrake.read(buf),
             rear_brake=_UniffiFfiConverterTypeBrake.read(buf),
             fluids=_UniffiFfiConverterSequenceTypeFilling.read(buf),
+            indication=_UniffiFfiConverterTypeIndication.read(buf),
         )
 
     @staticmethod
@@ -17199,6 +21122,7 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeBrake.check_lower(value.front_brake)
         _UniffiFfiConverterTypeBrake.check_lower(value.rear_brake)
         _UniffiFfiConverterSequenceTypeFilling.check_lower(value.fluids)
+        _UniffiFfiConverterTypeIndication.check_lower(value.indication)
 
     @staticmethod
     def write(value, buf):
@@ -17210,6 +21134,7 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeBrake.write(value.front_brake, buf)
         _UniffiFfiConverterTypeBrake.write(value.rear_brake, buf)
         _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
+        _UniffiFfiConverterTypeIndication.write(value.indication, buf)
 
 
 
@@ -17915,133 +21840,6 @@ class _UniffiFfiConverterTypeSuspect(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.weight, buf)
         _UniffiFfiConverterString.write(value.cure, buf)
         _UniffiFfiConverterFloat64.write(value.try_minutes, buf)
-
-
-
-
-
-
-class SymptomKind(enum.Enum):
-    """
-    Kind of symptom.
-"""
-    
-    WEAKER = 0
-    """
-    A lamp, horn or starter does less than it should.
-"""
-    
-    STRONGER = 1
-    """
-    One does something although it should not, or more than it should.
-"""
-    
-    FUSE_BLOWS = 2
-    """
-    A fuse blows.
-"""
-    
-    CHATTERS = 3
-    """
-    A relay or solenoid chatters.
-"""
-    
-    NOT_FLASHING = 4
-    """
-    A flasher no longer flashes.
-"""
-    
-
-
-class _UniffiFfiConverterTypeSymptomKind(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return SymptomKind.WEAKER
-        if variant == 2:
-            return SymptomKind.STRONGER
-        if variant == 3:
-            return SymptomKind.FUSE_BLOWS
-        if variant == 4:
-            return SymptomKind.CHATTERS
-        if variant == 5:
-            return SymptomKind.NOT_FLASHING
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == SymptomKind.WEAKER:
-            return
-        if value == SymptomKind.STRONGER:
-            return
-        if value == SymptomKind.FUSE_BLOWS:
-            return
-        if value == SymptomKind.CHATTERS:
-            return
-        if value == SymptomKind.NOT_FLASHING:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == SymptomKind.WEAKER:
-            buf.write_i32(1)
-        if value == SymptomKind.STRONGER:
-            buf.write_i32(2)
-        if value == SymptomKind.FUSE_BLOWS:
-            buf.write_i32(3)
-        if value == SymptomKind.CHATTERS:
-            buf.write_i32(4)
-        if value == SymptomKind.NOT_FLASHING:
-            buf.write_i32(5)
-
-
-
-@dataclass
-class Symptom:
-    """
-    One thing that is seen or heard.
-"""
-    def __init__(self, *, kind:SymptomKind, element:str, text:str):
-        self.kind = kind
-        self.element = element
-        self.text = text
-        
-        
-
-    
-    def __str__(self):
-        return "Symptom(kind={}, element={}, text={})".format(self.kind, self.element, self.text)
-    def __eq__(self, other):
-        if self.kind != other.kind:
-            return False
-        if self.element != other.element:
-            return False
-        if self.text != other.text:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Symptom(
-            kind=_UniffiFfiConverterTypeSymptomKind.read(buf),
-            element=_UniffiFfiConverterString.read(buf),
-            text=_UniffiFfiConverterString.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterTypeSymptomKind.check_lower(value.kind)
-        _UniffiFfiConverterString.check_lower(value.element)
-        _UniffiFfiConverterString.check_lower(value.text)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterTypeSymptomKind.write(value.kind, buf)
-        _UniffiFfiConverterString.write(value.element, buf)
-        _UniffiFfiConverterString.write(value.text, buf)
 
 @dataclass
 class ThrustAsk:
@@ -19961,552 +23759,6 @@ class _UniffiFfiConverterTypeEvidence(_UniffiConverterRustBuffer):
             buf.write_i32(2)
             _UniffiFfiConverterString.write(value.check, buf)
             _UniffiFfiConverterFloat64.write(value.volts, buf)
-
-
-
-
-
-
-
-
-class Fault:
-    """
-    One fault.
-"""
-    def __init__(self):
-        raise RuntimeError("Fault cannot be instantiated directly")
-
-    # Each enum variant is a nested class of the enum itself.
-    @dataclass
-    class OPEN:
-        """
-        Broken, unplugged or burnt out.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.OPEN(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_OPEN():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class BAD_JOINT:
-        """
-        A corroded or loose joint in series.
-"""
-        
-        def __init__(self, element:str, ohms:float):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            self.ohms = ohms
-            
-            """
-        Its resistance, ohms.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.BAD_JOINT(element={}, ohms={})".format(self.element, self.ohms)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_BAD_JOINT():
-                return False
-            if self.element != other.element:
-                return False
-            if self.ohms != other.ohms:
-                return False
-            return True
-
-    @dataclass
-    class SHORT_TO_FRAME:
-        """
-        A point that touches the frame.
-"""
-        
-        def __init__(self, point:str):
-            self.point = point
-            
-            """
-        The point.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.SHORT_TO_FRAME(point={})".format(self.point)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_SHORT_TO_FRAME():
-                return False
-            if self.point != other.point:
-                return False
-            return True
-
-    @dataclass
-    class SWAPPED:
-        """
-        Two contacts of a plug exchanged.
-"""
-        
-        def __init__(self, one:str, other:str):
-            self.one = one
-            
-            """
-        Mark of the one contact.
-"""
-        
-            self.other = other
-            
-            """
-        Mark of the other.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.SWAPPED(one={}, other={})".format(self.one, self.other)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_SWAPPED():
-                return False
-            if self.one != other.one:
-                return False
-            if self.other != other.other:
-                return False
-            return True
-
-    @dataclass
-    class REVERSED:
-        """
-        Something with a polarity fitted the wrong way round.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.REVERSED(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_REVERSED():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class WRONG_LAMP:
-        """
-        A lamp of other watts.
-"""
-        
-        def __init__(self, element:str, watts:float):
-            self.element = element
-            
-            """
-        Mark of the lamp.
-"""
-        
-            self.watts = watts
-            
-            """
-        Watts of what was fitted.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.WRONG_LAMP(element={}, watts={})".format(self.element, self.watts)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_WRONG_LAMP():
-                return False
-            if self.element != other.element:
-                return False
-            if self.watts != other.watts:
-                return False
-            return True
-
-    @dataclass
-    class MISSING_EARTH:
-        """
-        An earth strap or earth point that makes no contact.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.MISSING_EARTH(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_MISSING_EARTH():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class STUCK_CONTACT:
-        """
-        A contact that is always made.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the contact.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.STUCK_CONTACT(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_STUCK_CONTACT():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class DEAD_CONTACT:
-        """
-        A contact that never makes.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the contact.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.DEAD_CONTACT(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_DEAD_CONTACT():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class WEAK_BATTERY:
-        """
-        A battery that is flat or worn out.
-"""
-        
-        def __init__(self, element:str, emf_volts:float, internal_ohms:float):
-            self.element = element
-            
-            """
-        Mark of the battery.
-"""
-        
-            self.emf_volts = emf_volts
-            
-            """
-        Voltage without load, volts.
-"""
-        
-            self.internal_ohms = internal_ohms
-            
-            """
-        Internal resistance, ohms.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.WEAK_BATTERY(element={}, emf_volts={}, internal_ohms={})".format(self.element, self.emf_volts, self.internal_ohms)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_WEAK_BATTERY():
-                return False
-            if self.element != other.element:
-                return False
-            if self.emf_volts != other.emf_volts:
-                return False
-            if self.internal_ohms != other.internal_ohms:
-                return False
-            return True
-
-    
-
-    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
-    # whether an instance is that variant.
-    def is_OPEN(self) -> bool:
-        return isinstance(self, Fault.OPEN)
-    def is_open(self) -> bool:
-        return isinstance(self, Fault.OPEN)
-    def is_BAD_JOINT(self) -> bool:
-        return isinstance(self, Fault.BAD_JOINT)
-    def is_bad_joint(self) -> bool:
-        return isinstance(self, Fault.BAD_JOINT)
-    def is_SHORT_TO_FRAME(self) -> bool:
-        return isinstance(self, Fault.SHORT_TO_FRAME)
-    def is_short_to_frame(self) -> bool:
-        return isinstance(self, Fault.SHORT_TO_FRAME)
-    def is_SWAPPED(self) -> bool:
-        return isinstance(self, Fault.SWAPPED)
-    def is_swapped(self) -> bool:
-        return isinstance(self, Fault.SWAPPED)
-    def is_REVERSED(self) -> bool:
-        return isinstance(self, Fault.REVERSED)
-    def is_reversed(self) -> bool:
-        return isinstance(self, Fault.REVERSED)
-    def is_WRONG_LAMP(self) -> bool:
-        return isinstance(self, Fault.WRONG_LAMP)
-    def is_wrong_lamp(self) -> bool:
-        return isinstance(self, Fault.WRONG_LAMP)
-    def is_MISSING_EARTH(self) -> bool:
-        return isinstance(self, Fault.MISSING_EARTH)
-    def is_missing_earth(self) -> bool:
-        return isinstance(self, Fault.MISSING_EARTH)
-    def is_STUCK_CONTACT(self) -> bool:
-        return isinstance(self, Fault.STUCK_CONTACT)
-    def is_stuck_contact(self) -> bool:
-        return isinstance(self, Fault.STUCK_CONTACT)
-    def is_DEAD_CONTACT(self) -> bool:
-        return isinstance(self, Fault.DEAD_CONTACT)
-    def is_dead_contact(self) -> bool:
-        return isinstance(self, Fault.DEAD_CONTACT)
-    def is_WEAK_BATTERY(self) -> bool:
-        return isinstance(self, Fault.WEAK_BATTERY)
-    def is_weak_battery(self) -> bool:
-        return isinstance(self, Fault.WEAK_BATTERY)
-    
-
-# Now, a little trick - we make each nested variant class be a subclass of the main
-# enum class, so that method calls and instance checks etc will work intuitively.
-# We might be able to do this a little more neatly with a metaclass, but this'll do.
-Fault.OPEN = type("Fault.OPEN", (Fault.OPEN, Fault,), {})  # type: ignore
-Fault.BAD_JOINT = type("Fault.BAD_JOINT", (Fault.BAD_JOINT, Fault,), {})  # type: ignore
-Fault.SHORT_TO_FRAME = type("Fault.SHORT_TO_FRAME", (Fault.SHORT_TO_FRAME, Fault,), {})  # type: ignore
-Fault.SWAPPED = type("Fault.SWAPPED", (Fault.SWAPPED, Fault,), {})  # type: ignore
-Fault.REVERSED = type("Fault.REVERSED", (Fault.REVERSED, Fault,), {})  # type: ignore
-Fault.WRONG_LAMP = type("Fault.WRONG_LAMP", (Fault.WRONG_LAMP, Fault,), {})  # type: ignore
-Fault.MISSING_EARTH = type("Fault.MISSING_EARTH", (Fault.MISSING_EARTH, Fault,), {})  # type: ignore
-Fault.STUCK_CONTACT = type("Fault.STUCK_CONTACT", (Fault.STUCK_CONTACT, Fault,), {})  # type: ignore
-Fault.DEAD_CONTACT = type("Fault.DEAD_CONTACT", (Fault.DEAD_CONTACT, Fault,), {})  # type: ignore
-Fault.WEAK_BATTERY = type("Fault.WEAK_BATTERY", (Fault.WEAK_BATTERY, Fault,), {})  # type: ignore
-
-
-
-
-class _UniffiFfiConverterTypeFault(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Fault.OPEN(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 2:
-            return Fault.BAD_JOINT(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 3:
-            return Fault.SHORT_TO_FRAME(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 4:
-            return Fault.SWAPPED(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 5:
-            return Fault.REVERSED(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 6:
-            return Fault.WRONG_LAMP(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 7:
-            return Fault.MISSING_EARTH(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 8:
-            return Fault.STUCK_CONTACT(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 9:
-            return Fault.DEAD_CONTACT(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 10:
-            return Fault.WEAK_BATTERY(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value.is_OPEN():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_BAD_JOINT():
-            _UniffiFfiConverterString.check_lower(value.element)
-            _UniffiFfiConverterFloat64.check_lower(value.ohms)
-            return
-        if value.is_SHORT_TO_FRAME():
-            _UniffiFfiConverterString.check_lower(value.point)
-            return
-        if value.is_SWAPPED():
-            _UniffiFfiConverterString.check_lower(value.one)
-            _UniffiFfiConverterString.check_lower(value.other)
-            return
-        if value.is_REVERSED():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_WRONG_LAMP():
-            _UniffiFfiConverterString.check_lower(value.element)
-            _UniffiFfiConverterFloat64.check_lower(value.watts)
-            return
-        if value.is_MISSING_EARTH():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_STUCK_CONTACT():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_DEAD_CONTACT():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_WEAK_BATTERY():
-            _UniffiFfiConverterString.check_lower(value.element)
-            _UniffiFfiConverterFloat64.check_lower(value.emf_volts)
-            _UniffiFfiConverterFloat64.check_lower(value.internal_ohms)
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value.is_OPEN():
-            buf.write_i32(1)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_BAD_JOINT():
-            buf.write_i32(2)
-            _UniffiFfiConverterString.write(value.element, buf)
-            _UniffiFfiConverterFloat64.write(value.ohms, buf)
-        if value.is_SHORT_TO_FRAME():
-            buf.write_i32(3)
-            _UniffiFfiConverterString.write(value.point, buf)
-        if value.is_SWAPPED():
-            buf.write_i32(4)
-            _UniffiFfiConverterString.write(value.one, buf)
-            _UniffiFfiConverterString.write(value.other, buf)
-        if value.is_REVERSED():
-            buf.write_i32(5)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_WRONG_LAMP():
-            buf.write_i32(6)
-            _UniffiFfiConverterString.write(value.element, buf)
-            _UniffiFfiConverterFloat64.write(value.watts, buf)
-        if value.is_MISSING_EARTH():
-            buf.write_i32(7)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_STUCK_CONTACT():
-            buf.write_i32(8)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_DEAD_CONTACT():
-            buf.write_i32(9)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_WEAK_BATTERY():
-            buf.write_i32(10)
-            _UniffiFfiConverterString.write(value.element, buf)
-            _UniffiFfiConverterFloat64.write(value.emf_volts, buf)
-            _UniffiFfiConverterFloat64.write(value.internal_ohms, buf)
 
 
 
@@ -23039,6 +26291,412 @@ class Sum:
             return True
 
     @dataclass
+    class LAMP_LIGHT:
+        """
+        Light of a filament lamp off its test voltage.
+"""
+        
+        def __init__(self, lumens:float, test_volts:float, volts:float):
+            self.lumens = lumens
+            
+            """
+        Light at the test voltage, lumens.
+"""
+        
+            self.test_volts = test_volts
+            
+            """
+        Test voltage, volts.
+"""
+        
+            self.volts = volts
+            
+            """
+        Voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LAMP_LIGHT(lumens={}, test_volts={}, volts={})".format(self.lumens, self.test_volts, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LAMP_LIGHT():
+                return False
+            if self.lumens != other.lumens:
+                return False
+            if self.test_volts != other.test_volts:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    @dataclass
+    class THERMAL_FLASHER:
+        """
+        Flashes a minute of a thermal flasher.
+"""
+        
+        def __init__(self, load_percent:float, contacts:float, flashes_minute:float):
+            self.load_percent = load_percent
+            
+            """
+        Load over rated load, per cent.
+"""
+        
+            self.contacts = contacts
+            
+            """
+        Closing over opening temperature rise of its contacts.
+"""
+        
+            self.flashes_minute = flashes_minute
+            
+            """
+        Flashes a minute at the rated load.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THERMAL_FLASHER(load_percent={}, contacts={}, flashes_minute={})".format(self.load_percent, self.contacts, self.flashes_minute)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THERMAL_FLASHER():
+                return False
+            if self.load_percent != other.load_percent:
+                return False
+            if self.contacts != other.contacts:
+                return False
+            if self.flashes_minute != other.flashes_minute:
+                return False
+            return True
+
+    @dataclass
+    class FLASH_COUNT:
+        """
+        Flashes a minute from a count.
+"""
+        
+        def __init__(self, flashes:int, seconds:float):
+            self.flashes = flashes
+            
+            """
+        Flashes.
+"""
+        
+            self.seconds = seconds
+            
+            """
+        Seconds.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.FLASH_COUNT(flashes={}, seconds={})".format(self.flashes, self.seconds)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_FLASH_COUNT():
+                return False
+            if self.flashes != other.flashes:
+                return False
+            if self.seconds != other.seconds:
+                return False
+            return True
+
+    @dataclass
+    class LOAD_RESISTOR:
+        """
+        Load resistor beside an LED lamp.
+"""
+        
+        def __init__(self, volts:float, old_watts:float, new_watts:float):
+            self.volts = volts
+            
+            """
+        Voltage, volts.
+"""
+        
+            self.old_watts = old_watts
+            
+            """
+        Watts of the old lamp at that voltage.
+"""
+        
+            self.new_watts = new_watts
+            
+            """
+        Watts of the new lamp at that voltage.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LOAD_RESISTOR(volts={}, old_watts={}, new_watts={})".format(self.volts, self.old_watts, self.new_watts)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LOAD_RESISTOR():
+                return False
+            if self.volts != other.volts:
+                return False
+            if self.old_watts != other.old_watts:
+                return False
+            if self.new_watts != other.new_watts:
+                return False
+            return True
+
+    @dataclass
+    class GRAVITY_CHARGE:
+        """
+        Charge from specific gravity.
+"""
+        
+        def __init__(self, gravity:float, celsius:float):
+            self.gravity = gravity
+            
+            """
+        Specific gravity.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature of the acid, °C.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.GRAVITY_CHARGE(gravity={}, celsius={})".format(self.gravity, self.celsius)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_GRAVITY_CHARGE():
+                return False
+            if self.gravity != other.gravity:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            return True
+
+    @dataclass
+    class DAYS_TO_FLAT:
+        """
+        Days until a drain has emptied a battery.
+"""
+        
+        def __init__(self, battery_ah:float, charge_percent:float, drain_milliamperes:float):
+            self.battery_ah = battery_ah
+            
+            """
+        Capacity, ampere-hours.
+"""
+        
+            self.charge_percent = charge_percent
+            
+            """
+        Charge, per cent.
+"""
+        
+            self.drain_milliamperes = drain_milliamperes
+            
+            """
+        Drain, milliamperes.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.DAYS_TO_FLAT(battery_ah={}, charge_percent={}, drain_milliamperes={})".format(self.battery_ah, self.charge_percent, self.drain_milliamperes)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_DAYS_TO_FLAT():
+                return False
+            if self.battery_ah != other.battery_ah:
+                return False
+            if self.charge_percent != other.charge_percent:
+                return False
+            if self.drain_milliamperes != other.drain_milliamperes:
+                return False
+            return True
+
+    @dataclass
+    class RECHARGE_HOURS:
+        """
+        Hours to charge a battery.
+"""
+        
+        def __init__(self, battery_ah:float, charge_percent:float, charger_amperes:float):
+            self.battery_ah = battery_ah
+            
+            """
+        Capacity, ampere-hours.
+"""
+        
+            self.charge_percent = charge_percent
+            
+            """
+        Charge, per cent.
+"""
+        
+            self.charger_amperes = charger_amperes
+            
+            """
+        Current of the charger, amperes.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.RECHARGE_HOURS(battery_ah={}, charge_percent={}, charger_amperes={})".format(self.battery_ah, self.charge_percent, self.charger_amperes)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_RECHARGE_HOURS():
+                return False
+            if self.battery_ah != other.battery_ah:
+                return False
+            if self.charge_percent != other.charge_percent:
+                return False
+            if self.charger_amperes != other.charger_amperes:
+                return False
+            return True
+
+    @dataclass
+    class WIRE_DROP:
+        """
+        Resistance of a metre of wire and what it loses.
+"""
+        
+        def __init__(self, section_mm2:float, conductor:Conductor, celsius:float, amperes:float, out_metres:float, back_metres:float):
+            self.section_mm2 = section_mm2
+            
+            """
+        Section, mm².
+"""
+        
+            self.conductor = conductor
+            
+            """
+        How the conductor is made.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature, °C.
+"""
+        
+            self.amperes = amperes
+            
+            """
+        Current, amperes.
+"""
+        
+            self.out_metres = out_metres
+            
+            """
+        Length out, metres.
+"""
+        
+            self.back_metres = back_metres
+            
+            """
+        Length back, metres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WIRE_DROP(section_mm2={}, conductor={}, celsius={}, amperes={}, out_metres={}, back_metres={})".format(self.section_mm2, self.conductor, self.celsius, self.amperes, self.out_metres, self.back_metres)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WIRE_DROP():
+                return False
+            if self.section_mm2 != other.section_mm2:
+                return False
+            if self.conductor != other.conductor:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.amperes != other.amperes:
+                return False
+            if self.out_metres != other.out_metres:
+                return False
+            if self.back_metres != other.back_metres:
+                return False
+            return True
+
+    @dataclass
+    class WIRE_GAUGE:
+        """
+        Diameter and section of a wire of the American gauge.
+"""
+        
+        def __init__(self, gauge:int):
+            self.gauge = gauge
+            
+            """
+        Gauge; 0 to -3 for 1/0 to 4/0.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WIRE_GAUGE(gauge={})".format(self.gauge)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WIRE_GAUGE():
+                return False
+            if self.gauge != other.gauge:
+                return False
+            return True
+
+    @dataclass
     class WANTED_RATIO:
         """
         Final drive ratio that gives a road speed at an engine speed.
@@ -23994,6 +27652,42 @@ class Sum:
         return isinstance(self, Sum.PAINT_NEEDED)
     def is_paint_needed(self) -> bool:
         return isinstance(self, Sum.PAINT_NEEDED)
+    def is_LAMP_LIGHT(self) -> bool:
+        return isinstance(self, Sum.LAMP_LIGHT)
+    def is_lamp_light(self) -> bool:
+        return isinstance(self, Sum.LAMP_LIGHT)
+    def is_THERMAL_FLASHER(self) -> bool:
+        return isinstance(self, Sum.THERMAL_FLASHER)
+    def is_thermal_flasher(self) -> bool:
+        return isinstance(self, Sum.THERMAL_FLASHER)
+    def is_FLASH_COUNT(self) -> bool:
+        return isinstance(self, Sum.FLASH_COUNT)
+    def is_flash_count(self) -> bool:
+        return isinstance(self, Sum.FLASH_COUNT)
+    def is_LOAD_RESISTOR(self) -> bool:
+        return isinstance(self, Sum.LOAD_RESISTOR)
+    def is_load_resistor(self) -> bool:
+        return isinstance(self, Sum.LOAD_RESISTOR)
+    def is_GRAVITY_CHARGE(self) -> bool:
+        return isinstance(self, Sum.GRAVITY_CHARGE)
+    def is_gravity_charge(self) -> bool:
+        return isinstance(self, Sum.GRAVITY_CHARGE)
+    def is_DAYS_TO_FLAT(self) -> bool:
+        return isinstance(self, Sum.DAYS_TO_FLAT)
+    def is_days_to_flat(self) -> bool:
+        return isinstance(self, Sum.DAYS_TO_FLAT)
+    def is_RECHARGE_HOURS(self) -> bool:
+        return isinstance(self, Sum.RECHARGE_HOURS)
+    def is_recharge_hours(self) -> bool:
+        return isinstance(self, Sum.RECHARGE_HOURS)
+    def is_WIRE_DROP(self) -> bool:
+        return isinstance(self, Sum.WIRE_DROP)
+    def is_wire_drop(self) -> bool:
+        return isinstance(self, Sum.WIRE_DROP)
+    def is_WIRE_GAUGE(self) -> bool:
+        return isinstance(self, Sum.WIRE_GAUGE)
+    def is_wire_gauge(self) -> bool:
+        return isinstance(self, Sum.WIRE_GAUGE)
     def is_WANTED_RATIO(self) -> bool:
         return isinstance(self, Sum.WANTED_RATIO)
     def is_wanted_ratio(self) -> bool:
@@ -24105,6 +27799,15 @@ Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
 Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
 Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
 Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
+Sum.LAMP_LIGHT = type("Sum.LAMP_LIGHT", (Sum.LAMP_LIGHT, Sum,), {})  # type: ignore
+Sum.THERMAL_FLASHER = type("Sum.THERMAL_FLASHER", (Sum.THERMAL_FLASHER, Sum,), {})  # type: ignore
+Sum.FLASH_COUNT = type("Sum.FLASH_COUNT", (Sum.FLASH_COUNT, Sum,), {})  # type: ignore
+Sum.LOAD_RESISTOR = type("Sum.LOAD_RESISTOR", (Sum.LOAD_RESISTOR, Sum,), {})  # type: ignore
+Sum.GRAVITY_CHARGE = type("Sum.GRAVITY_CHARGE", (Sum.GRAVITY_CHARGE, Sum,), {})  # type: ignore
+Sum.DAYS_TO_FLAT = type("Sum.DAYS_TO_FLAT", (Sum.DAYS_TO_FLAT, Sum,), {})  # type: ignore
+Sum.RECHARGE_HOURS = type("Sum.RECHARGE_HOURS", (Sum.RECHARGE_HOURS, Sum,), {})  # type: ignore
+Sum.WIRE_DROP = type("Sum.WIRE_DROP", (Sum.WIRE_DROP, Sum,), {})  # type: ignore
+Sum.WIRE_GAUGE = type("Sum.WIRE_GAUGE", (Sum.WIRE_GAUGE, Sum,), {})  # type: ignore
 Sum.WANTED_RATIO = type("Sum.WANTED_RATIO", (Sum.WANTED_RATIO, Sum,), {})  # type: ignore
 Sum.HUNTING = type("Sum.HUNTING", (Sum.HUNTING, Sum,), {})  # type: ignore
 Sum.CHAIN_DIMENSIONS = type("Sum.CHAIN_DIMENSIONS", (Sum.CHAIN_DIMENSIONS, Sum,), {})  # type: ignore
@@ -24400,6 +28103,59 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
             )
         if variant == 43:
+            return Sum.LAMP_LIGHT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 44:
+            return Sum.THERMAL_FLASHER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 45:
+            return Sum.FLASH_COUNT(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 46:
+            return Sum.LOAD_RESISTOR(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 47:
+            return Sum.GRAVITY_CHARGE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 48:
+            return Sum.DAYS_TO_FLAT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 49:
+            return Sum.RECHARGE_HOURS(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 50:
+            return Sum.WIRE_DROP(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterTypeConductor.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 51:
+            return Sum.WIRE_GAUGE(
+                _UniffiFfiConverterInt32.read(buf),
+            )
+        if variant == 52:
             return Sum.WANTED_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -24407,33 +28163,33 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 44:
+        if variant == 53:
             return Sum.HUNTING(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
             )
-        if variant == 45:
+        if variant == 54:
             return Sum.CHAIN_DIMENSIONS(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 46:
+        if variant == 55:
             return Sum.CHAIN_ON_SPROCKET(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 47:
+        if variant == 56:
             return Sum.CHAIN_ELONGATION(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 48:
+        if variant == 57:
             return Sum.WORN_LENGTH(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 49:
+        if variant == 58:
             return Sum.WORN_CENTRE_DISTANCE(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
@@ -24441,26 +28197,26 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 50:
+        if variant == 59:
             return Sum.CORRECTOR_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 51:
+        if variant == 60:
             return Sum.GEAR_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 52:
+        if variant == 61:
             return Sum.STANDARD_AIR(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 53:
+        if variant == 62:
             return Sum.ROLLING_COEFFICIENT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 54:
+        if variant == 63:
             return Sum.ROAD_LOAD(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -24470,7 +28226,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 55:
+        if variant == 64:
             return Sum.POWER_SPEED(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -24480,20 +28236,20 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 56:
+        if variant == 65:
             return Sum.THRUST(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 57:
+        if variant == 66:
             return Sum.CUBIC_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 58:
+        if variant == 67:
             return Sum.PEAKS_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -24732,6 +28488,50 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
             _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
             _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+            return
+        if value.is_LAMP_LIGHT():
+            _UniffiFfiConverterFloat64.check_lower(value.lumens)
+            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        if value.is_THERMAL_FLASHER():
+            _UniffiFfiConverterFloat64.check_lower(value.load_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.contacts)
+            _UniffiFfiConverterFloat64.check_lower(value.flashes_minute)
+            return
+        if value.is_FLASH_COUNT():
+            _UniffiFfiConverterUInt32.check_lower(value.flashes)
+            _UniffiFfiConverterFloat64.check_lower(value.seconds)
+            return
+        if value.is_LOAD_RESISTOR():
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            _UniffiFfiConverterFloat64.check_lower(value.old_watts)
+            _UniffiFfiConverterFloat64.check_lower(value.new_watts)
+            return
+        if value.is_GRAVITY_CHARGE():
+            _UniffiFfiConverterFloat64.check_lower(value.gravity)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            return
+        if value.is_DAYS_TO_FLAT():
+            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.drain_milliamperes)
+            return
+        if value.is_RECHARGE_HOURS():
+            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.charger_amperes)
+            return
+        if value.is_WIRE_DROP():
+            _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
+            _UniffiFfiConverterTypeConductor.check_lower(value.conductor)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.out_metres)
+            _UniffiFfiConverterFloat64.check_lower(value.back_metres)
+            return
+        if value.is_WIRE_GAUGE():
+            _UniffiFfiConverterInt32.check_lower(value.gauge)
             return
         if value.is_WANTED_RATIO():
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
@@ -25051,58 +28851,102 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
             _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
             _UniffiFfiConverterFloat64.write(value.can_ml, buf)
-        if value.is_WANTED_RATIO():
+        if value.is_LAMP_LIGHT():
             buf.write_i32(43)
+            _UniffiFfiConverterFloat64.write(value.lumens, buf)
+            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+        if value.is_THERMAL_FLASHER():
+            buf.write_i32(44)
+            _UniffiFfiConverterFloat64.write(value.load_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.contacts, buf)
+            _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
+        if value.is_FLASH_COUNT():
+            buf.write_i32(45)
+            _UniffiFfiConverterUInt32.write(value.flashes, buf)
+            _UniffiFfiConverterFloat64.write(value.seconds, buf)
+        if value.is_LOAD_RESISTOR():
+            buf.write_i32(46)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+            _UniffiFfiConverterFloat64.write(value.old_watts, buf)
+            _UniffiFfiConverterFloat64.write(value.new_watts, buf)
+        if value.is_GRAVITY_CHARGE():
+            buf.write_i32(47)
+            _UniffiFfiConverterFloat64.write(value.gravity, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        if value.is_DAYS_TO_FLAT():
+            buf.write_i32(48)
+            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
+        if value.is_RECHARGE_HOURS():
+            buf.write_i32(49)
+            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
+        if value.is_WIRE_DROP():
+            buf.write_i32(50)
+            _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
+            _UniffiFfiConverterTypeConductor.write(value.conductor, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.out_metres, buf)
+            _UniffiFfiConverterFloat64.write(value.back_metres, buf)
+        if value.is_WIRE_GAUGE():
+            buf.write_i32(51)
+            _UniffiFfiConverterInt32.write(value.gauge, buf)
+        if value.is_WANTED_RATIO():
+            buf.write_i32(52)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
         if value.is_HUNTING():
-            buf.write_i32(44)
+            buf.write_i32(53)
             _UniffiFfiConverterUInt32.write(value.teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
         if value.is_CHAIN_DIMENSIONS():
-            buf.write_i32(45)
+            buf.write_i32(54)
             _UniffiFfiConverterString.write(value.chain_size, buf)
         if value.is_CHAIN_ON_SPROCKET():
-            buf.write_i32(46)
+            buf.write_i32(55)
             _UniffiFfiConverterString.write(value.chain_size, buf)
             _UniffiFfiConverterString.write(value.sprocket_size, buf)
         if value.is_CHAIN_ELONGATION():
-            buf.write_i32(47)
+            buf.write_i32(56)
             _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
         if value.is_WORN_LENGTH():
-            buf.write_i32(48)
+            buf.write_i32(57)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_WORN_CENTRE_DISTANCE():
-            buf.write_i32(49)
+            buf.write_i32(58)
             _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_CORRECTOR_RATIO():
-            buf.write_i32(50)
+            buf.write_i32(59)
             _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
         if value.is_GEAR_DROP():
-            buf.write_i32(51)
+            buf.write_i32(60)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
         if value.is_STANDARD_AIR():
-            buf.write_i32(52)
+            buf.write_i32(61)
             _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
         if value.is_ROLLING_COEFFICIENT():
-            buf.write_i32(53)
+            buf.write_i32(62)
             _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
         if value.is_ROAD_LOAD():
-            buf.write_i32(54)
+            buf.write_i32(63)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -25111,7 +28955,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_POWER_SPEED():
-            buf.write_i32(55)
+            buf.write_i32(64)
             _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -25120,18 +28964,18 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_THRUST():
-            buf.write_i32(56)
+            buf.write_i32(65)
             _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
             _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
             _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
         if value.is_CUBIC_POWER():
-            buf.write_i32(57)
+            buf.write_i32(66)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
         if value.is_PEAKS_POWER():
-            buf.write_i32(58)
+            buf.write_i32(67)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
@@ -25153,11 +28997,16 @@ __all__ = [
     "Weight",
     "WearRule",
     "ChainSize",
+    "ChargingTest",
+    "TestVerdict",
+    "ChargingPattern",
     "ProductKind",
     "Use",
     "LightSource",
+    "LampCap",
     "PutOn",
     "CureState",
+    "LineKind",
     "SpeedometerDrive",
     "ChainKind",
     "ChainJoint",
@@ -25167,28 +29016,33 @@ __all__ = [
     "Lubrication",
     "ScrewPlace",
     "ThreadFamily",
+    "Fault",
     "FillKind",
+    "LampSide",
+    "FlasherKind",
+    "Flashing",
+    "PilotFitting",
+    "LampLook",
     "HeldBy",
     "GearingVerdict",
+    "SymptomKind",
     "Measure",
     "Verdict",
     "AnswerWord",
     "Stage",
     "JobState",
-    "LampLook",
+    "CapFit",
     "Mix",
     "PartState",
     "Code",
     "Proposal",
     "SprocketGoal",
-    "SymptomKind",
     "PowerSource",
     "RollingLaw",
     "CurrentList",
     "Binding",
     "Conductor",
     "Evidence",
-    "Fault",
     "Law",
     "Side",
     "Sum",
@@ -25223,9 +29077,13 @@ __all__ = [
     "WearMark",
     "TightSpot",
     "ChainWearSheet",
+    "ChargingAsk",
+    "TestLine",
+    "ChargingSheet",
     "CheckOutcome",
     "Metering",
     "Check",
+    "CircuitCard",
     "Climate",
     "Product",
     "Coat",
@@ -25242,10 +29100,16 @@ __all__ = [
     "CureSheet",
     "CurvePoint",
     "DayMark",
+    "DiagramBox",
+    "Spot",
+    "DiagramLabel",
+    "DiagramLine",
+    "Diagram",
     "PowerPoint",
     "Drive",
     "OutputAt",
     "Element",
+    "ElementChange",
     "EngagementAdvice",
     "MakerTorque",
     "FastenerAsk",
@@ -25255,6 +29119,7 @@ __all__ = [
     "TorqueBand",
     "SubstituteRule",
     "FastenerSheet",
+    "FaultPlace",
     "NextCheck",
     "Meaning",
     "SettledOn",
@@ -25267,6 +29132,11 @@ __all__ = [
     "FillSheet",
     "Fluid",
     "Filling",
+    "FlashBand",
+    "PilotBehaviour",
+    "Indicators",
+    "FlashColumn",
+    "FlashCount",
     "Flow",
     "Resistance",
     "TopSpeed",
@@ -25280,8 +29150,19 @@ __all__ = [
     "GearingSheet",
     "SwitchCard",
     "Harness",
+    "SwitchPosition",
+    "Setting",
+    "HarnessAsk",
+    "NodeVolts",
+    "LampState",
+    "Overload",
+    "OperatingPoint",
+    "WayDrop",
+    "Symptom",
+    "HarnessSheet",
     "Hunting",
     "Identity",
+    "Indication",
     "InspectionAsk",
     "PackCard",
     "Limit",
@@ -25294,7 +29175,12 @@ __all__ = [
     "Step",
     "Wait",
     "Job",
-    "LampState",
+    "LampAtWork",
+    "LampCard",
+    "LampColumn",
+    "LoadResistor",
+    "LampSheet",
+    "LampsAsk",
     "Slot",
     "LoadAsk",
     "StateLoad",
@@ -25310,9 +29196,6 @@ __all__ = [
     "Zone",
     "Moment",
     "NextJob",
-    "NodeVolts",
-    "Overload",
-    "OperatingPoint",
     "OtherUnit",
     "Pack",
     "Part",
@@ -25331,8 +29214,6 @@ __all__ = [
     "RippleAsk",
     "Shift",
     "RippleSheet",
-    "SwitchPosition",
-    "Setting",
     "Wheel",
     "Supply",
     "Spec",
@@ -25341,7 +29222,6 @@ __all__ = [
     "SprocketPair",
     "SprocketChoiceSheet",
     "Suspect",
-    "Symptom",
     "ThrustAsk",
     "ThrustSheet",
     "Tightening",

@@ -1331,6 +1331,80 @@ class _UniffiFfiConverterTypeFitBrake(_UniffiConverterRustBuffer):
 
 
 @dataclass
+class RecordIndication:
+    """
+    Records flasher, pilots and load resistors.
+"""
+    def __init__(self, *, side:layshaft_core.Side, indication:layshaft_core.Indication):
+        self.side = side
+        self.indication = indication
+        
+        
+
+    
+    def __str__(self):
+        return "RecordIndication(side={}, indication={})".format(self.side, self.indication)
+    def __eq__(self, other):
+        if self.side != other.side:
+            return False
+        if self.indication != other.indication:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRecordIndication(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RecordIndication(
+            side=layshaft_core._UniffiFfiConverterTypeSide.read(buf),
+            indication=layshaft_core._UniffiFfiConverterTypeIndication.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        layshaft_core._UniffiFfiConverterTypeSide.check_lower(value.side)
+        layshaft_core._UniffiFfiConverterTypeIndication.check_lower(value.indication)
+
+    @staticmethod
+    def write(value, buf):
+        layshaft_core._UniffiFfiConverterTypeSide.write(value.side, buf)
+        layshaft_core._UniffiFfiConverterTypeIndication.write(value.indication, buf)
+
+@dataclass
+class FitFlasher:
+    """
+    Fits another flasher, other pilots, load resistors.
+"""
+    def __init__(self, *, indication:layshaft_core.Indication):
+        self.indication = indication
+        
+        
+
+    
+    def __str__(self):
+        return "FitFlasher(indication={})".format(self.indication)
+    def __eq__(self, other):
+        if self.indication != other.indication:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFitFlasher(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FitFlasher(
+            indication=layshaft_core._UniffiFfiConverterTypeIndication.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        layshaft_core._UniffiFfiConverterTypeIndication.check_lower(value.indication)
+
+    @staticmethod
+    def write(value, buf):
+        layshaft_core._UniffiFfiConverterTypeIndication.write(value.indication, buf)
+
+
+
+@dataclass
 class AddJob:
     """
     Adds a job.
@@ -2836,6 +2910,62 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class RECORD_INDICATION:
+        """
+        Records flasher, pilots and load resistors.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.RECORD_INDICATION{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_RECORD_INDICATION():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class FIT_FLASHER:
+        """
+        Fits another flasher, other pilots, load resistors.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.FIT_FLASHER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_FIT_FLASHER():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class ADD_JOB:
         """
         Adds a job.
@@ -3607,6 +3737,14 @@ class Command:
         return isinstance(self, Command.FIT_BRAKE)
     def is_fit_brake(self) -> bool:
         return isinstance(self, Command.FIT_BRAKE)
+    def is_RECORD_INDICATION(self) -> bool:
+        return isinstance(self, Command.RECORD_INDICATION)
+    def is_record_indication(self) -> bool:
+        return isinstance(self, Command.RECORD_INDICATION)
+    def is_FIT_FLASHER(self) -> bool:
+        return isinstance(self, Command.FIT_FLASHER)
+    def is_fit_flasher(self) -> bool:
+        return isinstance(self, Command.FIT_FLASHER)
     def is_ADD_JOB(self) -> bool:
         return isinstance(self, Command.ADD_JOB)
     def is_add_job(self) -> bool:
@@ -3729,6 +3867,8 @@ Command.RECORD_FLUID = type("Command.RECORD_FLUID", (Command.RECORD_FLUID, Comma
 Command.FIT_SPROCKETS = type("Command.FIT_SPROCKETS", (Command.FIT_SPROCKETS, Command,), {})  # type: ignore
 Command.FIT_CONSUMER = type("Command.FIT_CONSUMER", (Command.FIT_CONSUMER, Command,), {})  # type: ignore
 Command.FIT_BRAKE = type("Command.FIT_BRAKE", (Command.FIT_BRAKE, Command,), {})  # type: ignore
+Command.RECORD_INDICATION = type("Command.RECORD_INDICATION", (Command.RECORD_INDICATION, Command,), {})  # type: ignore
+Command.FIT_FLASHER = type("Command.FIT_FLASHER", (Command.FIT_FLASHER, Command,), {})  # type: ignore
 Command.ADD_JOB = type("Command.ADD_JOB", (Command.ADD_JOB, Command,), {})  # type: ignore
 Command.ADD_READY_MADE = type("Command.ADD_READY_MADE", (Command.ADD_READY_MADE, Command,), {})  # type: ignore
 Command.CHANGE_JOB = type("Command.CHANGE_JOB", (Command.CHANGE_JOB, Command,), {})  # type: ignore
@@ -3831,102 +3971,110 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeFitBrake.read(buf),
             )
         if variant == 18:
+            return Command.RECORD_INDICATION(
+                _UniffiFfiConverterTypeRecordIndication.read(buf),
+            )
+        if variant == 19:
+            return Command.FIT_FLASHER(
+                _UniffiFfiConverterTypeFitFlasher.read(buf),
+            )
+        if variant == 20:
             return Command.ADD_JOB(
                 _UniffiFfiConverterTypeAddJob.read(buf),
             )
-        if variant == 19:
+        if variant == 21:
             return Command.ADD_READY_MADE(
                 _UniffiFfiConverterTypeAddReadyMade.read(buf),
             )
-        if variant == 20:
+        if variant == 22:
             return Command.CHANGE_JOB(
                 _UniffiFfiConverterTypeChangeJob.read(buf),
             )
-        if variant == 21:
+        if variant == 23:
             return Command.PUT_JOB_AWAY(
                 _UniffiFfiConverterTypePutJobAway.read(buf),
             )
-        if variant == 22:
+        if variant == 24:
             return Command.BRING_JOB_BACK(
                 _UniffiFfiConverterTypeBringJobBack.read(buf),
             )
-        if variant == 23:
+        if variant == 25:
             return Command.BEGIN_JOB(
                 _UniffiFfiConverterTypeBeginJob.read(buf),
             )
-        if variant == 24:
+        if variant == 26:
             return Command.TICK_STEP(
                 _UniffiFfiConverterTypeTickStep.read(buf),
             )
-        if variant == 25:
+        if variant == 27:
             return Command.FINISH_JOB(
                 _UniffiFfiConverterTypeFinishJob.read(buf),
             )
-        if variant == 26:
+        if variant == 28:
             return Command.REOPEN_JOB(
                 _UniffiFfiConverterTypeReopenJob.read(buf),
             )
-        if variant == 27:
+        if variant == 29:
             return Command.RECORD_PART(
                 _UniffiFfiConverterTypeRecordPart.read(buf),
             )
-        if variant == 28:
+        if variant == 30:
             return Command.PUT_PART_AWAY(
                 _UniffiFfiConverterTypePutPartAway.read(buf),
             )
-        if variant == 29:
+        if variant == 31:
             return Command.RECORD_TIGHTENING(
                 _UniffiFfiConverterTypeRecordTightening.read(buf),
             )
-        if variant == 30:
+        if variant == 32:
             return Command.PUT_TIGHTENING_AWAY(
                 _UniffiFfiConverterTypePutTighteningAway.read(buf),
             )
-        if variant == 31:
+        if variant == 33:
             return Command.ATTACH_PHOTO(
                 _UniffiFfiConverterTypeAttachPhoto.read(buf),
             )
-        if variant == 32:
+        if variant == 34:
             return Command.PUT_PHOTO_AWAY(
                 _UniffiFfiConverterTypePutPhotoAway.read(buf),
             )
-        if variant == 33:
+        if variant == 35:
             return Command.START_CURE(
                 _UniffiFfiConverterTypeStartCure.read(buf),
             )
-        if variant == 34:
+        if variant == 36:
             return Command.END_CURE(
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
-        if variant == 35:
+        if variant == 37:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 36:
+        if variant == 38:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 37:
+        if variant == 39:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 38:
+        if variant == 40:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 39:
+        if variant == 41:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 40:
+        if variant == 42:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 41:
+        if variant == 43:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 42:
+        if variant == 44:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -3984,6 +4132,12 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_FIT_BRAKE():
             _UniffiFfiConverterTypeFitBrake.check_lower(value._values[0])
+            return
+        if value.is_RECORD_INDICATION():
+            _UniffiFfiConverterTypeRecordIndication.check_lower(value._values[0])
+            return
+        if value.is_FIT_FLASHER():
+            _UniffiFfiConverterTypeFitFlasher.check_lower(value._values[0])
             return
         if value.is_ADD_JOB():
             _UniffiFfiConverterTypeAddJob.check_lower(value._values[0])
@@ -4115,80 +4269,86 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_FIT_BRAKE():
             buf.write_i32(17)
             _UniffiFfiConverterTypeFitBrake.write(value._values[0], buf)
-        if value.is_ADD_JOB():
+        if value.is_RECORD_INDICATION():
             buf.write_i32(18)
+            _UniffiFfiConverterTypeRecordIndication.write(value._values[0], buf)
+        if value.is_FIT_FLASHER():
+            buf.write_i32(19)
+            _UniffiFfiConverterTypeFitFlasher.write(value._values[0], buf)
+        if value.is_ADD_JOB():
+            buf.write_i32(20)
             _UniffiFfiConverterTypeAddJob.write(value._values[0], buf)
         if value.is_ADD_READY_MADE():
-            buf.write_i32(19)
+            buf.write_i32(21)
             _UniffiFfiConverterTypeAddReadyMade.write(value._values[0], buf)
         if value.is_CHANGE_JOB():
-            buf.write_i32(20)
+            buf.write_i32(22)
             _UniffiFfiConverterTypeChangeJob.write(value._values[0], buf)
         if value.is_PUT_JOB_AWAY():
-            buf.write_i32(21)
+            buf.write_i32(23)
             _UniffiFfiConverterTypePutJobAway.write(value._values[0], buf)
         if value.is_BRING_JOB_BACK():
-            buf.write_i32(22)
+            buf.write_i32(24)
             _UniffiFfiConverterTypeBringJobBack.write(value._values[0], buf)
         if value.is_BEGIN_JOB():
-            buf.write_i32(23)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeBeginJob.write(value._values[0], buf)
         if value.is_TICK_STEP():
-            buf.write_i32(24)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeTickStep.write(value._values[0], buf)
         if value.is_FINISH_JOB():
-            buf.write_i32(25)
+            buf.write_i32(27)
             _UniffiFfiConverterTypeFinishJob.write(value._values[0], buf)
         if value.is_REOPEN_JOB():
-            buf.write_i32(26)
+            buf.write_i32(28)
             _UniffiFfiConverterTypeReopenJob.write(value._values[0], buf)
         if value.is_RECORD_PART():
-            buf.write_i32(27)
+            buf.write_i32(29)
             _UniffiFfiConverterTypeRecordPart.write(value._values[0], buf)
         if value.is_PUT_PART_AWAY():
-            buf.write_i32(28)
+            buf.write_i32(30)
             _UniffiFfiConverterTypePutPartAway.write(value._values[0], buf)
         if value.is_RECORD_TIGHTENING():
-            buf.write_i32(29)
+            buf.write_i32(31)
             _UniffiFfiConverterTypeRecordTightening.write(value._values[0], buf)
         if value.is_PUT_TIGHTENING_AWAY():
-            buf.write_i32(30)
+            buf.write_i32(32)
             _UniffiFfiConverterTypePutTighteningAway.write(value._values[0], buf)
         if value.is_ATTACH_PHOTO():
-            buf.write_i32(31)
+            buf.write_i32(33)
             _UniffiFfiConverterTypeAttachPhoto.write(value._values[0], buf)
         if value.is_PUT_PHOTO_AWAY():
-            buf.write_i32(32)
+            buf.write_i32(34)
             _UniffiFfiConverterTypePutPhotoAway.write(value._values[0], buf)
         if value.is_START_CURE():
-            buf.write_i32(33)
+            buf.write_i32(35)
             _UniffiFfiConverterTypeStartCure.write(value._values[0], buf)
         if value.is_END_CURE():
-            buf.write_i32(34)
+            buf.write_i32(36)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
         if value.is_NOTE_CLIMATE():
-            buf.write_i32(35)
+            buf.write_i32(37)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(36)
+            buf.write_i32(38)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(37)
+            buf.write_i32(39)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(38)
+            buf.write_i32(40)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(39)
+            buf.write_i32(41)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(40)
+            buf.write_i32(42)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(41)
+            buf.write_i32(43)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(42)
+            buf.write_i32(44)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -4303,6 +4463,10 @@ class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
+
+
+
+
 
 
 
@@ -4866,6 +5030,62 @@ class Query:
             return self._values == other._values
 
     @dataclass
+    class LAMPS:
+        """
+        A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.LAMPS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_LAMPS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CHARGING:
+        """
+        The charging tests: rested, idle, at speed; drain, charge and time to flat.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.CHARGING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_CHARGING():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class CURE:
         """
         A cure.
@@ -5185,6 +5405,14 @@ class Query:
         return isinstance(self, Query.WIRE)
     def is_wire(self) -> bool:
         return isinstance(self, Query.WIRE)
+    def is_LAMPS(self) -> bool:
+        return isinstance(self, Query.LAMPS)
+    def is_lamps(self) -> bool:
+        return isinstance(self, Query.LAMPS)
+    def is_CHARGING(self) -> bool:
+        return isinstance(self, Query.CHARGING)
+    def is_charging(self) -> bool:
+        return isinstance(self, Query.CHARGING)
     def is_CURE(self) -> bool:
         return isinstance(self, Query.CURE)
     def is_cure(self) -> bool:
@@ -5242,6 +5470,8 @@ Query.FASTENERS = type("Query.FASTENERS", (Query.FASTENERS, Query,), {})  # type
 Query.FILLING = type("Query.FILLING", (Query.FILLING, Query,), {})  # type: ignore
 Query.MIXING = type("Query.MIXING", (Query.MIXING, Query,), {})  # type: ignore
 Query.WIRE = type("Query.WIRE", (Query.WIRE, Query,), {})  # type: ignore
+Query.LAMPS = type("Query.LAMPS", (Query.LAMPS, Query,), {})  # type: ignore
+Query.CHARGING = type("Query.CHARGING", (Query.CHARGING, Query,), {})  # type: ignore
 Query.CURE = type("Query.CURE", (Query.CURE, Query,), {})  # type: ignore
 Query.PRODUCTS = type("Query.PRODUCTS", (Query.PRODUCTS, Query,), {})  # type: ignore
 Query.INSPECTION = type("Query.INSPECTION", (Query.INSPECTION, Query,), {})  # type: ignore
@@ -5324,38 +5554,46 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 layshaft_core._UniffiFfiConverterTypeWireAsk.read(buf),
             )
         if variant == 17:
+            return Query.LAMPS(
+                layshaft_core._UniffiFfiConverterTypeLampsAsk.read(buf),
+            )
+        if variant == 18:
+            return Query.CHARGING(
+                layshaft_core._UniffiFfiConverterTypeChargingAsk.read(buf),
+            )
+        if variant == 19:
             return Query.CURE(
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
-        if variant == 18:
+        if variant == 20:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 19:
+        if variant == 21:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 20:
+        if variant == 22:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 21:
+        if variant == 23:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 22:
+        if variant == 24:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 23:
+        if variant == 25:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 24:
+        if variant == 26:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 25:
+        if variant == 27:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -5410,6 +5648,12 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             return
         if value.is_WIRE():
             layshaft_core._UniffiFfiConverterTypeWireAsk.check_lower(value._values[0])
+            return
+        if value.is_LAMPS():
+            layshaft_core._UniffiFfiConverterTypeLampsAsk.check_lower(value._values[0])
+            return
+        if value.is_CHARGING():
+            layshaft_core._UniffiFfiConverterTypeChargingAsk.check_lower(value._values[0])
             return
         if value.is_CURE():
             layshaft_core._UniffiFfiConverterTypeCureAsk.check_lower(value._values[0])
@@ -5490,32 +5734,38 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_WIRE():
             buf.write_i32(16)
             layshaft_core._UniffiFfiConverterTypeWireAsk.write(value._values[0], buf)
-        if value.is_CURE():
+        if value.is_LAMPS():
             buf.write_i32(17)
+            layshaft_core._UniffiFfiConverterTypeLampsAsk.write(value._values[0], buf)
+        if value.is_CHARGING():
+            buf.write_i32(18)
+            layshaft_core._UniffiFfiConverterTypeChargingAsk.write(value._values[0], buf)
+        if value.is_CURE():
+            buf.write_i32(19)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
         if value.is_PRODUCTS():
-            buf.write_i32(18)
+            buf.write_i32(20)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_INSPECTION():
-            buf.write_i32(19)
+            buf.write_i32(21)
             layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
         if value.is_RIPPLE():
-            buf.write_i32(20)
+            buf.write_i32(22)
             layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
         if value.is_BIKE():
-            buf.write_i32(21)
+            buf.write_i32(23)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_HISTORY():
-            buf.write_i32(22)
+            buf.write_i32(24)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(23)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(24)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(25)
+            buf.write_i32(27)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -7060,6 +7310,8 @@ __all__ = [
     "FitSprockets",
     "FitConsumer",
     "FitBrake",
+    "RecordIndication",
+    "FitFlasher",
     "AddJob",
     "AddReadyMade",
     "ChangeJob",

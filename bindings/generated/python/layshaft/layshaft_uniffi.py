@@ -550,6 +550,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 45004:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() != 23936:
@@ -568,6 +570,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 19652:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 54461:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897:
@@ -577,6 +581,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 38207:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -619,6 +625,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 4749:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 53906:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 51176:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -729,6 +737,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_change_job.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_change_job.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_charging.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_charging.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_cure.restype = ctypes.c_uint16
@@ -756,6 +767,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake.restype = ctyp
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets.restype = ctypes.c_uint16
@@ -771,6 +785,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_inspection.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_job.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_job.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lamps.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lamps.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.restype = ctypes.c_uint16
@@ -834,6 +851,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive.restype = c
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_part.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_part.restype = ctypes.c_uint16
@@ -984,6 +1004,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_change_job.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_change_job.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_charging.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_charging.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_cure.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1047,6 +1074,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_consumer.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_consumer.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_flasher.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_flasher.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1082,6 +1116,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_job.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_job.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lamps.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lamps.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_load.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1229,6 +1270,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_fluid.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_fluid.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_indication.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_indication.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_part.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1663,6 +1711,18 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
+
+
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -1728,6 +1788,11 @@ class BenchProtocol(typing.Protocol):
         Changes a job.
 """
         raise NotImplementedError
+    def charging(self, ask: layshaft_core.ChargingAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ChargingSheet:
+        """
+        The charging tests: rested, idle, at speed; drain, charge and time to flat.
+"""
+        raise NotImplementedError
     def cure(self, ask: layshaft_core.CureAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.CureSheet:
         """
         A cure.
@@ -1773,6 +1838,11 @@ class BenchProtocol(typing.Protocol):
         Fits another consumer.
 """
         raise NotImplementedError
+    def fit_flasher(self, command: layshaft_door.FitFlasher,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Fits another flasher, other pilots, load resistors.
+"""
+        raise NotImplementedError
     def fit_sprockets(self, command: layshaft_door.FitSprockets,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Fits other sprockets.
@@ -1796,6 +1866,11 @@ class BenchProtocol(typing.Protocol):
     def job(self, ask: layshaft_door.MarkAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.JobSheet:
         """
         One job at the bench.
+"""
+        raise NotImplementedError
+    def lamps(self, ask: layshaft_core.LampsAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LampSheet:
+        """
+        A lamp, flasher and pilot: standard, fitted, proposed and the cures.
 """
         raise NotImplementedError
     def load(self, ask: layshaft_core.LoadAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LoadSheet:
@@ -1901,6 +1976,11 @@ class BenchProtocol(typing.Protocol):
     def record_fluid(self, command: layshaft_door.RecordFluid,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Records a filling.
+"""
+        raise NotImplementedError
+    def record_indication(self, command: layshaft_door.RecordIndication,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Records flasher, pilots and load resistors.
 """
         raise NotImplementedError
     def record_part(self, command: layshaft_door.RecordPart,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -2340,6 +2420,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def charging(self, ask: layshaft_core.ChargingAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ChargingSheet:
+        """
+        The charging tests: rested, idle, at speed; drain, charge and time to flat.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeChargingAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeChargingAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeChargingSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_charging,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def cure(self, ask: layshaft_core.CureAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.CureSheet:
         """
         A cure.
@@ -2547,6 +2650,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def fit_flasher(self, command: layshaft_door.FitFlasher,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Fits another flasher, other pilots, load resistors.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeFitFlasher.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeFitFlasher.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_flasher,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def fit_sprockets(self, command: layshaft_door.FitSprockets,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Fits other sprockets.
@@ -2659,6 +2785,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_job,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def lamps(self, ask: layshaft_core.LampsAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LampSheet:
+        """
+        A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeLampsAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeLampsAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeLampSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lamps,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3142,6 +3291,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_fluid,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def record_indication(self, command: layshaft_door.RecordIndication,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Records flasher, pilots and load resistors.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeRecordIndication.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeRecordIndication.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_indication,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

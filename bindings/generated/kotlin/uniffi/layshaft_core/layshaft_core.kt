@@ -2638,6 +2638,220 @@ public object FfiConverterTypeChainWearSheet: FfiConverterRustBuffer<ChainWearSh
 
 
 /**
+ * What was measured. What is left out is unknown; the rested voltage is taken from the bike's readings when left out.
+ */
+data class ChargingAsk (
+    /**
+     * Voltage of the battery after hours of rest, volts.
+     */
+    var `restedVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * Voltage at idle, volts.
+     */
+    var `idleVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * Voltage at 5,000 rpm, volts.
+     */
+    var `fastVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * Specific gravity of each cell.
+     */
+    var `gravities`: List<kotlin.Double> = listOf() 
+    , 
+    /**
+     * Temperature of the acid, °C; left out: 25.
+     */
+    var `acidCelsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Current from the battery with the key off, milliamperes.
+     */
+    var `drainMilliamperes`: kotlin.Double? = null 
+    , 
+    /**
+     * Current of the charger, amperes; left out: a tenth of the capacity.
+     */
+    var `chargerAmperes`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChargingAsk: FfiConverterRustBuffer<ChargingAsk> {
+    override fun read(buf: ByteBuffer): ChargingAsk {
+        return ChargingAsk(
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChargingAsk) = (
+            FfiConverterOptionalDouble.allocationSize(value.`restedVolts`) +
+            FfiConverterOptionalDouble.allocationSize(value.`idleVolts`) +
+            FfiConverterOptionalDouble.allocationSize(value.`fastVolts`) +
+            FfiConverterSequenceDouble.allocationSize(value.`gravities`) +
+            FfiConverterOptionalDouble.allocationSize(value.`acidCelsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`drainMilliamperes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chargerAmperes`)
+    )
+
+    override fun write(value: ChargingAsk, buf: ByteBuffer) {
+            FfiConverterOptionalDouble.write(value.`restedVolts`, buf)
+            FfiConverterOptionalDouble.write(value.`idleVolts`, buf)
+            FfiConverterOptionalDouble.write(value.`fastVolts`, buf)
+            FfiConverterSequenceDouble.write(value.`gravities`, buf)
+            FfiConverterOptionalDouble.write(value.`acidCelsius`, buf)
+            FfiConverterOptionalDouble.write(value.`drainMilliamperes`, buf)
+            FfiConverterOptionalDouble.write(value.`chargerAmperes`, buf)
+    }
+}
+
+
+
+/**
+ * The charging page.
+ */
+data class ChargingSheet (
+    /**
+     * System voltage, volts.
+     */
+    var `systemVolts`: kotlin.Double
+    , 
+    /**
+     * The tests, in their order.
+     */
+    var `tests`: List<TestLine> = listOf() 
+    , 
+    /**
+     * What they mean together.
+     */
+    var `pattern`: ChargingPattern
+    , 
+    /**
+     * The same in words, and what to do next.
+     */
+    var `means`: kotlin.String
+    , 
+    /**
+     * Charge from the rested voltage, per cent.
+     */
+    var `chargeByVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * Charge of the weakest cell from its specific gravity, per cent.
+     */
+    var `chargeByGravity`: kotlin.Double? = null 
+    , 
+    /**
+     * Greatest difference of the cells' gravities.
+     */
+    var `gravitySpread`: kotlin.Double? = null 
+    , 
+    /**
+     * Days until the drain has emptied the battery.
+     */
+    var `daysToFlat`: kotlin.Double? = null 
+    , 
+    /**
+     * Current of the charger, amperes.
+     */
+    var `chargerAmperes`: kotlin.Double? = null 
+    , 
+    /**
+     * Hours to fill it.
+     */
+    var `rechargeHours`: kotlin.Double? = null 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChargingSheet: FfiConverterRustBuffer<ChargingSheet> {
+    override fun read(buf: ByteBuffer): ChargingSheet {
+        return ChargingSheet(
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeTestLine.read(buf),
+            FfiConverterTypeChargingPattern.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChargingSheet) = (
+            FfiConverterDouble.allocationSize(value.`systemVolts`) +
+            FfiConverterSequenceTypeTestLine.allocationSize(value.`tests`) +
+            FfiConverterTypeChargingPattern.allocationSize(value.`pattern`) +
+            FfiConverterString.allocationSize(value.`means`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chargeByVolts`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chargeByGravity`) +
+            FfiConverterOptionalDouble.allocationSize(value.`gravitySpread`) +
+            FfiConverterOptionalDouble.allocationSize(value.`daysToFlat`) +
+            FfiConverterOptionalDouble.allocationSize(value.`chargerAmperes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`rechargeHours`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: ChargingSheet, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`systemVolts`, buf)
+            FfiConverterSequenceTypeTestLine.write(value.`tests`, buf)
+            FfiConverterTypeChargingPattern.write(value.`pattern`, buf)
+            FfiConverterString.write(value.`means`, buf)
+            FfiConverterOptionalDouble.write(value.`chargeByVolts`, buf)
+            FfiConverterOptionalDouble.write(value.`chargeByGravity`, buf)
+            FfiConverterOptionalDouble.write(value.`gravitySpread`, buf)
+            FfiConverterOptionalDouble.write(value.`daysToFlat`, buf)
+            FfiConverterOptionalDouble.write(value.`chargerAmperes`, buf)
+            FfiConverterOptionalDouble.write(value.`rechargeHours`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
  * Something to look at, try or measure.
  */
 data class Check (
@@ -2790,6 +3004,61 @@ public object FfiConverterTypeCheckOutcome: FfiConverterRustBuffer<CheckOutcome>
     override fun write(value: CheckOutcome, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`label`, buf)
+    }
+}
+
+
+
+/**
+ * A circuit to choose.
+ */
+data class CircuitCard (
+    /**
+     * Its mark.
+     */
+    var `circuit`: kotlin.String
+    , 
+    /**
+     * What it is.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Elements that the owner changed.
+     */
+    var `changed`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCircuitCard: FfiConverterRustBuffer<CircuitCard> {
+    override fun read(buf: ByteBuffer): CircuitCard {
+        return CircuitCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CircuitCard) = (
+            FfiConverterString.allocationSize(value.`circuit`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterUInt.allocationSize(value.`changed`)
+    )
+
+    override fun write(value: CircuitCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`circuit`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterUInt.write(value.`changed`, buf)
     }
 }
 
@@ -2954,6 +3223,21 @@ data class Consumer (
      * Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
      */
     var `testVolts`: kotlin.Double? = null 
+    , 
+    /**
+     * Cap of the lamp.
+     */
+    var `cap`: LampCap? = null 
+    , 
+    /**
+     * Light of one lamp at its test voltage, lumens.
+     */
+    var `lumens`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether it works only one way round, as many LED lamps do.
+     */
+    var `polarised`: kotlin.Boolean? = null 
     
 ){
     
@@ -2976,6 +3260,9 @@ public object FfiConverterTypeConsumer: FfiConverterRustBuffer<Consumer> {
             FfiConverterOptionalTypeUse.read(buf),
             FfiConverterOptionalTypeLightSource.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeLampCap.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -2985,7 +3272,10 @@ public object FfiConverterTypeConsumer: FfiConverterRustBuffer<Consumer> {
             FfiConverterUInt.allocationSize(value.`count`) +
             FfiConverterOptionalTypeUse.allocationSize(value.`used`) +
             FfiConverterOptionalTypeLightSource.allocationSize(value.`source`) +
-            FfiConverterOptionalDouble.allocationSize(value.`testVolts`)
+            FfiConverterOptionalDouble.allocationSize(value.`testVolts`) +
+            FfiConverterOptionalTypeLampCap.allocationSize(value.`cap`) +
+            FfiConverterOptionalDouble.allocationSize(value.`lumens`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`polarised`)
     )
 
     override fun write(value: Consumer, buf: ByteBuffer) {
@@ -2995,6 +3285,9 @@ public object FfiConverterTypeConsumer: FfiConverterRustBuffer<Consumer> {
             FfiConverterOptionalTypeUse.write(value.`used`, buf)
             FfiConverterOptionalTypeLightSource.write(value.`source`, buf)
             FfiConverterOptionalDouble.write(value.`testVolts`, buf)
+            FfiConverterOptionalTypeLampCap.write(value.`cap`, buf)
+            FfiConverterOptionalDouble.write(value.`lumens`, buf)
+            FfiConverterOptionalBoolean.write(value.`polarised`, buf)
     }
 }
 
@@ -3957,6 +4250,330 @@ public object FfiConverterTypeDayOff: FfiConverterRustBuffer<DayOff> {
 
 
 /**
+ * The drawing.
+ */
+data class Diagram (
+    /**
+     * Width, 390.
+     */
+    var `width`: kotlin.Double
+    , 
+    /**
+     * Height.
+     */
+    var `height`: kotlin.Double
+    , 
+    /**
+     * Height of letters in boxes.
+     */
+    var `letter`: kotlin.Double
+    , 
+    /**
+     * Height of the earth bar from the top.
+     */
+    var `earthY`: kotlin.Double
+    , 
+    /**
+     * The parts.
+     */
+    var `boxes`: List<DiagramBox> = listOf() 
+    , 
+    /**
+     * The lines.
+     */
+    var `lines`: List<DiagramLine> = listOf() 
+    , 
+    /**
+     * Marks of parts that hang on nothing that leads to the battery.
+     */
+    var `floating`: List<kotlin.String> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagram: FfiConverterRustBuffer<Diagram> {
+    override fun read(buf: ByteBuffer): Diagram {
+        return Diagram(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeDiagramBox.read(buf),
+            FfiConverterSequenceTypeDiagramLine.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Diagram) = (
+            FfiConverterDouble.allocationSize(value.`width`) +
+            FfiConverterDouble.allocationSize(value.`height`) +
+            FfiConverterDouble.allocationSize(value.`letter`) +
+            FfiConverterDouble.allocationSize(value.`earthY`) +
+            FfiConverterSequenceTypeDiagramBox.allocationSize(value.`boxes`) +
+            FfiConverterSequenceTypeDiagramLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceString.allocationSize(value.`floating`)
+    )
+
+    override fun write(value: Diagram, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`width`, buf)
+            FfiConverterDouble.write(value.`height`, buf)
+            FfiConverterDouble.write(value.`letter`, buf)
+            FfiConverterDouble.write(value.`earthY`, buf)
+            FfiConverterSequenceTypeDiagramBox.write(value.`boxes`, buf)
+            FfiConverterSequenceTypeDiagramLine.write(value.`lines`, buf)
+            FfiConverterSequenceString.write(value.`floating`, buf)
+    }
+}
+
+
+
+/**
+ * A part: battery, fuse, switch contact, lamp.
+ */
+data class DiagramBox (
+    /**
+     * Mark of its element.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * Its name in lines that fit.
+     */
+    var `lines`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Layer: how many parts lie between it and the battery.
+     */
+    var `layer`: kotlin.UInt
+    , 
+    /**
+     * Left edge.
+     */
+    var `x`: kotlin.Double
+    , 
+    /**
+     * Upper edge.
+     */
+    var `y`: kotlin.Double
+    , 
+    /**
+     * Width.
+     */
+    var `width`: kotlin.Double
+    , 
+    /**
+     * Height.
+     */
+    var `height`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagramBox: FfiConverterRustBuffer<DiagramBox> {
+    override fun read(buf: ByteBuffer): DiagramBox {
+        return DiagramBox(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DiagramBox) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterSequenceString.allocationSize(value.`lines`) +
+            FfiConverterUInt.allocationSize(value.`layer`) +
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`) +
+            FfiConverterDouble.allocationSize(value.`width`) +
+            FfiConverterDouble.allocationSize(value.`height`)
+    )
+
+    override fun write(value: DiagramBox, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterSequenceString.write(value.`lines`, buf)
+            FfiConverterUInt.write(value.`layer`, buf)
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
+            FfiConverterDouble.write(value.`width`, buf)
+            FfiConverterDouble.write(value.`height`, buf)
+    }
+}
+
+
+
+/**
+ * A text with the space that it takes.
+ */
+data class DiagramLabel (
+    /**
+     * The text.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * Left edge.
+     */
+    var `x`: kotlin.Double
+    , 
+    /**
+     * Upper edge.
+     */
+    var `y`: kotlin.Double
+    , 
+    /**
+     * Width.
+     */
+    var `width`: kotlin.Double
+    , 
+    /**
+     * Height.
+     */
+    var `height`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagramLabel: FfiConverterRustBuffer<DiagramLabel> {
+    override fun read(buf: ByteBuffer): DiagramLabel {
+        return DiagramLabel(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DiagramLabel) = (
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`) +
+            FfiConverterDouble.allocationSize(value.`width`) +
+            FfiConverterDouble.allocationSize(value.`height`)
+    )
+
+    override fun write(value: DiagramLabel, buf: ByteBuffer) {
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
+            FfiConverterDouble.write(value.`width`, buf)
+            FfiConverterDouble.write(value.`height`, buf)
+    }
+}
+
+
+
+/**
+ * A run of wire with its joints, as an orthogonal line.
+ */
+data class DiagramLine (
+    /**
+     * What it is.
+     */
+    var `kind`: LineKind
+    , 
+    /**
+     * Marks of the wires, joints and straps that it stands for.
+     */
+    var `elements`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Point of the harness whose voltage it has.
+     */
+    var `point`: kotlin.String
+    , 
+    /**
+     * Colour code, where a wire has one.
+     */
+    var `colour`: kotlin.String? = null 
+    , 
+    /**
+     * Its corners.
+     */
+    var `corners`: List<Spot> = listOf() 
+    , 
+    /**
+     * Colour and section; none where there is no wire.
+     */
+    var `label`: DiagramLabel? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagramLine: FfiConverterRustBuffer<DiagramLine> {
+    override fun read(buf: ByteBuffer): DiagramLine {
+        return DiagramLine(
+            FfiConverterTypeLineKind.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterSequenceTypeSpot.read(buf),
+            FfiConverterOptionalTypeDiagramLabel.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DiagramLine) = (
+            FfiConverterTypeLineKind.allocationSize(value.`kind`) +
+            FfiConverterSequenceString.allocationSize(value.`elements`) +
+            FfiConverterString.allocationSize(value.`point`) +
+            FfiConverterOptionalString.allocationSize(value.`colour`) +
+            FfiConverterSequenceTypeSpot.allocationSize(value.`corners`) +
+            FfiConverterOptionalTypeDiagramLabel.allocationSize(value.`label`)
+    )
+
+    override fun write(value: DiagramLine, buf: ByteBuffer) {
+            FfiConverterTypeLineKind.write(value.`kind`, buf)
+            FfiConverterSequenceString.write(value.`elements`, buf)
+            FfiConverterString.write(value.`point`, buf)
+            FfiConverterOptionalString.write(value.`colour`, buf)
+            FfiConverterSequenceTypeSpot.write(value.`corners`, buf)
+            FfiConverterOptionalTypeDiagramLabel.write(value.`label`, buf)
+    }
+}
+
+
+
+/**
  * The drive train from crankshaft to wheel.
  */
 data class Drive (
@@ -4418,6 +5035,125 @@ public object FfiConverterTypeElement: FfiConverterRustBuffer<Element> {
 
 
 /**
+ * A change to one element of a circuit, or an element that is added (then ends and component are needed).
+ */
+data class ElementChange (
+    /**
+     * What it is called.
+     */
+    var `label`: kotlin.String? = null 
+    , 
+    /**
+     * The point it begins at.
+     */
+    var `from`: kotlin.String? = null 
+    , 
+    /**
+     * The point it ends at.
+     */
+    var `to`: kotlin.String? = null 
+    , 
+    /**
+     * What it is.
+     */
+    var `component`: Component? = null 
+    , 
+    /**
+     * Colour code of a wire.
+     */
+    var `colour`: kotlin.String? = null 
+    , 
+    /**
+     * Section of a wire, mm².
+     */
+    var `sectionMm2`: kotlin.Double? = null 
+    , 
+    /**
+     * Length of a wire, metres.
+     */
+    var `lengthMetres`: kotlin.Double? = null 
+    , 
+    /**
+     * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+     */
+    var `ohms`: kotlin.Double? = null 
+    , 
+    /**
+     * Plug that a joint belongs to.
+     */
+    var `plug`: kotlin.String? = null 
+    , 
+    /**
+     * Rating of a fuse, amperes.
+     */
+    var `ratedAmperes`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether it is not there on this bike.
+     */
+    var `takenOff`: kotlin.Boolean? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeElementChange: FfiConverterRustBuffer<ElementChange> {
+    override fun read(buf: ByteBuffer): ElementChange {
+        return ElementChange(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeComponent.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ElementChange) = (
+            FfiConverterOptionalString.allocationSize(value.`label`) +
+            FfiConverterOptionalString.allocationSize(value.`from`) +
+            FfiConverterOptionalString.allocationSize(value.`to`) +
+            FfiConverterOptionalTypeComponent.allocationSize(value.`component`) +
+            FfiConverterOptionalString.allocationSize(value.`colour`) +
+            FfiConverterOptionalDouble.allocationSize(value.`sectionMm2`) +
+            FfiConverterOptionalDouble.allocationSize(value.`lengthMetres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`ohms`) +
+            FfiConverterOptionalString.allocationSize(value.`plug`) +
+            FfiConverterOptionalDouble.allocationSize(value.`ratedAmperes`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`takenOff`)
+    )
+
+    override fun write(value: ElementChange, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`label`, buf)
+            FfiConverterOptionalString.write(value.`from`, buf)
+            FfiConverterOptionalString.write(value.`to`, buf)
+            FfiConverterOptionalTypeComponent.write(value.`component`, buf)
+            FfiConverterOptionalString.write(value.`colour`, buf)
+            FfiConverterOptionalDouble.write(value.`sectionMm2`, buf)
+            FfiConverterOptionalDouble.write(value.`lengthMetres`, buf)
+            FfiConverterOptionalDouble.write(value.`ohms`, buf)
+            FfiConverterOptionalString.write(value.`plug`, buf)
+            FfiConverterOptionalDouble.write(value.`ratedAmperes`, buf)
+            FfiConverterOptionalBoolean.write(value.`takenOff`, buf)
+    }
+}
+
+
+
+/**
  * How far it must go in.
  */
 data class EngagementAdvice (
@@ -4761,6 +5497,53 @@ public object FfiConverterTypeFastenerSheet: FfiConverterRustBuffer<FastenerShee
             FfiConverterSequenceTypeSubstituteRule.write(value.`substitutes`, buf)
             FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
             FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * A fault that can be tried.
+ */
+data class FaultPlace (
+    /**
+     * The fault.
+     */
+    var `fault`: Fault
+    , 
+    /**
+     * In words.
+     */
+    var `text`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultPlace: FfiConverterRustBuffer<FaultPlace> {
+    override fun read(buf: ByteBuffer): FaultPlace {
+        return FaultPlace(
+            FfiConverterTypeFault.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultPlace) = (
+            FfiConverterTypeFault.allocationSize(value.`fault`) +
+            FfiConverterString.allocationSize(value.`text`)
+    )
+
+    override fun write(value: FaultPlace, buf: ByteBuffer) {
+            FfiConverterTypeFault.write(value.`fault`, buf)
+            FfiConverterString.write(value.`text`, buf)
     }
 }
 
@@ -5281,6 +6064,163 @@ public object FfiConverterTypeFinding: FfiConverterRustBuffer<Finding> {
             FfiConverterString.write(value.`code`, buf)
             FfiConverterTypeWeight.write(value.`weight`, buf)
             FfiConverterString.write(value.`text`, buf)
+    }
+}
+
+
+
+/**
+ * Flashes a minute, from and to. 0 stands for lamps that stay lit or dark.
+ */
+data class FlashBand (
+    /**
+     * Least, flashes a minute.
+     */
+    var `from`: kotlin.Double
+    , 
+    /**
+     * Most, flashes a minute.
+     */
+    var `to`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFlashBand: FfiConverterRustBuffer<FlashBand> {
+    override fun read(buf: ByteBuffer): FlashBand {
+        return FlashBand(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FlashBand) = (
+            FfiConverterDouble.allocationSize(value.`from`) +
+            FfiConverterDouble.allocationSize(value.`to`)
+    )
+
+    override fun write(value: FlashBand, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`from`, buf)
+            FfiConverterDouble.write(value.`to`, buf)
+    }
+}
+
+
+
+/**
+ * The indicators in one of the compared states.
+ */
+data class FlashColumn (
+    /**
+     * Which.
+     */
+    var `side`: LampSide
+    , 
+    /**
+     * Load, rate, pilot.
+     */
+    var `indicators`: Indicators
+    , 
+    /**
+     * What will be seen, in a sentence or two.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * What it takes, one line each: parts and work.
+     */
+    var `takes`: List<kotlin.String> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFlashColumn: FfiConverterRustBuffer<FlashColumn> {
+    override fun read(buf: ByteBuffer): FlashColumn {
+        return FlashColumn(
+            FfiConverterTypeLampSide.read(buf),
+            FfiConverterTypeIndicators.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FlashColumn) = (
+            FfiConverterTypeLampSide.allocationSize(value.`side`) +
+            FfiConverterTypeIndicators.allocationSize(value.`indicators`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterSequenceString.allocationSize(value.`takes`)
+    )
+
+    override fun write(value: FlashColumn, buf: ByteBuffer) {
+            FfiConverterTypeLampSide.write(value.`side`, buf)
+            FfiConverterTypeIndicators.write(value.`indicators`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterSequenceString.write(value.`takes`, buf)
+    }
+}
+
+
+
+/**
+ * Flashes counted over a time.
+ */
+data class FlashCount (
+    /**
+     * Flashes.
+     */
+    var `flashes`: kotlin.UInt
+    , 
+    /**
+     * Time that they took, seconds.
+     */
+    var `seconds`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFlashCount: FfiConverterRustBuffer<FlashCount> {
+    override fun read(buf: ByteBuffer): FlashCount {
+        return FlashCount(
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FlashCount) = (
+            FfiConverterUInt.allocationSize(value.`flashes`) +
+            FfiConverterDouble.allocationSize(value.`seconds`)
+    )
+
+    override fun write(value: FlashCount, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`flashes`, buf)
+            FfiConverterDouble.write(value.`seconds`, buf)
     }
 }
 
@@ -6171,6 +7111,188 @@ public object FfiConverterTypeHarness: FfiConverterRustBuffer<Harness> {
 
 
 /**
+ * Which circuit, in which position.
+ */
+data class HarnessAsk (
+    /**
+     * Mark of the circuit; left out: the whole machine.
+     */
+    var `circuit`: kotlin.String? = null 
+    , 
+    /**
+     * Switch positions that are not the resting ones.
+     */
+    var `setting`: Setting
+    , 
+    /**
+     * A fault to try.
+     */
+    var `fault`: Fault? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHarnessAsk: FfiConverterRustBuffer<HarnessAsk> {
+    override fun read(buf: ByteBuffer): HarnessAsk {
+        return HarnessAsk(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterTypeSetting.read(buf),
+            FfiConverterOptionalTypeFault.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HarnessAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`circuit`) +
+            FfiConverterTypeSetting.allocationSize(value.`setting`) +
+            FfiConverterOptionalTypeFault.allocationSize(value.`fault`)
+    )
+
+    override fun write(value: HarnessAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`circuit`, buf)
+            FfiConverterTypeSetting.write(value.`setting`, buf)
+            FfiConverterOptionalTypeFault.write(value.`fault`, buf)
+    }
+}
+
+
+
+/**
+ * The wiring page.
+ */
+data class HarnessSheet (
+    /**
+     * The circuits to choose from.
+     */
+    var `circuits`: List<CircuitCard> = listOf() 
+    , 
+    /**
+     * Mark of this one.
+     */
+    var `circuit`: kotlin.String
+    , 
+    /**
+     * The circuit with the owner's changes and the bike's lamps; sound.
+     */
+    var `harness`: Harness
+    , 
+    /**
+     * The setting.
+     */
+    var `setting`: Setting
+    , 
+    /**
+     * What it does; none when it did not settle.
+     */
+    var `point`: OperatingPoint? = null 
+    , 
+    /**
+     * Volts lost on the way to each part that takes current.
+     */
+    var `drops`: List<WayDrop> = listOf() 
+    , 
+    /**
+     * The fault that is tried, in words.
+     */
+    var `fault`: kotlin.String? = null 
+    , 
+    /**
+     * What the fault shows in this position; empty: it hides.
+     */
+    var `symptoms`: List<Symptom> = listOf() 
+    , 
+    /**
+     * The faults that can be tried.
+     */
+    var `places`: List<FaultPlace> = listOf() 
+    , 
+    /**
+     * The drawing.
+     */
+    var `diagram`: Diagram
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * Where it comes from.
+     */
+    var `sources`: List<Source> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHarnessSheet: FfiConverterRustBuffer<HarnessSheet> {
+    override fun read(buf: ByteBuffer): HarnessSheet {
+        return HarnessSheet(
+            FfiConverterSequenceTypeCircuitCard.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeHarness.read(buf),
+            FfiConverterTypeSetting.read(buf),
+            FfiConverterOptionalTypeOperatingPoint.read(buf),
+            FfiConverterSequenceTypeWayDrop.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterSequenceTypeSymptom.read(buf),
+            FfiConverterSequenceTypeFaultPlace.read(buf),
+            FfiConverterTypeDiagram.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HarnessSheet) = (
+            FfiConverterSequenceTypeCircuitCard.allocationSize(value.`circuits`) +
+            FfiConverterString.allocationSize(value.`circuit`) +
+            FfiConverterTypeHarness.allocationSize(value.`harness`) +
+            FfiConverterTypeSetting.allocationSize(value.`setting`) +
+            FfiConverterOptionalTypeOperatingPoint.allocationSize(value.`point`) +
+            FfiConverterSequenceTypeWayDrop.allocationSize(value.`drops`) +
+            FfiConverterOptionalString.allocationSize(value.`fault`) +
+            FfiConverterSequenceTypeSymptom.allocationSize(value.`symptoms`) +
+            FfiConverterSequenceTypeFaultPlace.allocationSize(value.`places`) +
+            FfiConverterTypeDiagram.allocationSize(value.`diagram`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+    )
+
+    override fun write(value: HarnessSheet, buf: ByteBuffer) {
+            FfiConverterSequenceTypeCircuitCard.write(value.`circuits`, buf)
+            FfiConverterString.write(value.`circuit`, buf)
+            FfiConverterTypeHarness.write(value.`harness`, buf)
+            FfiConverterTypeSetting.write(value.`setting`, buf)
+            FfiConverterOptionalTypeOperatingPoint.write(value.`point`, buf)
+            FfiConverterSequenceTypeWayDrop.write(value.`drops`, buf)
+            FfiConverterOptionalString.write(value.`fault`, buf)
+            FfiConverterSequenceTypeSymptom.write(value.`symptoms`, buf)
+            FfiConverterSequenceTypeFaultPlace.write(value.`places`, buf)
+            FfiConverterTypeDiagram.write(value.`diagram`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
+    }
+}
+
+
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 data class Hunting (
@@ -6371,6 +7493,196 @@ public object FfiConverterTypeIdentity: FfiConverterRustBuffer<Identity> {
             FfiConverterOptionalString.write(value.`pack`, buf)
             FfiConverterOptionalString.write(value.`hopedFor`, buf)
             FfiConverterBoolean.write(value.`invented`, buf)
+    }
+}
+
+
+
+/**
+ * Flasher, pilots and load resistors of a bike. What is left out is not known.
+ */
+data class Indication (
+    /**
+     * What makes the lamps flash.
+     */
+    var `flasher`: FlasherKind? = null 
+    , 
+    /**
+     * Load of one side that the flasher is made for, watts; left out: that of the lamps as made.
+     */
+    var `flasherWatts`: kotlin.Double? = null 
+    , 
+    /**
+     * Flashes a minute that an electronic flasher is made for, as its maker says.
+     */
+    var `flashesMinute`: kotlin.Double? = null 
+    , 
+    /**
+     * How the rider is told.
+     */
+    var `pilot`: PilotFitting? = null 
+    , 
+    /**
+     * One load resistor, ohms; left out: none is fitted.
+     */
+    var `resistorOhms`: kotlin.Double? = null 
+    , 
+    /**
+     * Load resistors on each side.
+     */
+    var `resistorsPerSide`: kotlin.UInt? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeIndication: FfiConverterRustBuffer<Indication> {
+    override fun read(buf: ByteBuffer): Indication {
+        return Indication(
+            FfiConverterOptionalTypeFlasherKind.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypePilotFitting.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Indication) = (
+            FfiConverterOptionalTypeFlasherKind.allocationSize(value.`flasher`) +
+            FfiConverterOptionalDouble.allocationSize(value.`flasherWatts`) +
+            FfiConverterOptionalDouble.allocationSize(value.`flashesMinute`) +
+            FfiConverterOptionalTypePilotFitting.allocationSize(value.`pilot`) +
+            FfiConverterOptionalDouble.allocationSize(value.`resistorOhms`) +
+            FfiConverterOptionalUInt.allocationSize(value.`resistorsPerSide`)
+    )
+
+    override fun write(value: Indication, buf: ByteBuffer) {
+            FfiConverterOptionalTypeFlasherKind.write(value.`flasher`, buf)
+            FfiConverterOptionalDouble.write(value.`flasherWatts`, buf)
+            FfiConverterOptionalDouble.write(value.`flashesMinute`, buf)
+            FfiConverterOptionalTypePilotFitting.write(value.`pilot`, buf)
+            FfiConverterOptionalDouble.write(value.`resistorOhms`, buf)
+            FfiConverterOptionalUInt.write(value.`resistorsPerSide`, buf)
+    }
+}
+
+
+
+/**
+ * The indicators of a spec.
+ */
+data class Indicators (
+    /**
+     * Load of one side while lit, resistors and pilot with it, watts.
+     */
+    var `sideWatts`: kotlin.Double
+    , 
+    /**
+     * The same as current, amperes.
+     */
+    var `sideAmperes`: kotlin.Double
+    , 
+    /**
+     * Load that the flasher is made for, watts; none when not known.
+     */
+    var `madeForWatts`: kotlin.Double? = null 
+    , 
+    /**
+     * What makes them flash; none when not known.
+     */
+    var `flasher`: FlasherKind? = null 
+    , 
+    /**
+     * Flashes a minute to expect; none when the flasher or its load is not known.
+     */
+    var `rate`: FlashBand? = null 
+    , 
+    /**
+     * What that means.
+     */
+    var `flashing`: Flashing? = null 
+    , 
+    /**
+     * Flashes a minute with one lamp of the side out.
+     */
+    var `oneOut`: FlashBand? = null 
+    , 
+    /**
+     * Whether the rider notices at the rate that a lamp is out.
+     */
+    var `outageTells`: kotlin.Boolean? = null 
+    , 
+    /**
+     * How the rider is told; none when not known.
+     */
+    var `pilot`: PilotFitting? = null 
+    , 
+    /**
+     * What pilot and other side do; none when pilot or lamps are not known.
+     */
+    var `behaviour`: PilotBehaviour? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeIndicators: FfiConverterRustBuffer<Indicators> {
+    override fun read(buf: ByteBuffer): Indicators {
+        return Indicators(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeFlasherKind.read(buf),
+            FfiConverterOptionalTypeFlashBand.read(buf),
+            FfiConverterOptionalTypeFlashing.read(buf),
+            FfiConverterOptionalTypeFlashBand.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalTypePilotFitting.read(buf),
+            FfiConverterOptionalTypePilotBehaviour.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Indicators) = (
+            FfiConverterDouble.allocationSize(value.`sideWatts`) +
+            FfiConverterDouble.allocationSize(value.`sideAmperes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`madeForWatts`) +
+            FfiConverterOptionalTypeFlasherKind.allocationSize(value.`flasher`) +
+            FfiConverterOptionalTypeFlashBand.allocationSize(value.`rate`) +
+            FfiConverterOptionalTypeFlashing.allocationSize(value.`flashing`) +
+            FfiConverterOptionalTypeFlashBand.allocationSize(value.`oneOut`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`outageTells`) +
+            FfiConverterOptionalTypePilotFitting.allocationSize(value.`pilot`) +
+            FfiConverterOptionalTypePilotBehaviour.allocationSize(value.`behaviour`)
+    )
+
+    override fun write(value: Indicators, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`sideWatts`, buf)
+            FfiConverterDouble.write(value.`sideAmperes`, buf)
+            FfiConverterOptionalDouble.write(value.`madeForWatts`, buf)
+            FfiConverterOptionalTypeFlasherKind.write(value.`flasher`, buf)
+            FfiConverterOptionalTypeFlashBand.write(value.`rate`, buf)
+            FfiConverterOptionalTypeFlashing.write(value.`flashing`, buf)
+            FfiConverterOptionalTypeFlashBand.write(value.`oneOut`, buf)
+            FfiConverterOptionalBoolean.write(value.`outageTells`, buf)
+            FfiConverterOptionalTypePilotFitting.write(value.`pilot`, buf)
+            FfiConverterOptionalTypePilotBehaviour.write(value.`behaviour`, buf)
     }
 }
 
@@ -6963,6 +8275,370 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
 
 
 /**
+ * One lamp at work.
+ */
+data class LampAtWork (
+    /**
+     * Voltage, volts.
+     */
+    var `volts`: kotlin.Double
+    , 
+    /**
+     * Watts of one lamp.
+     */
+    var `watts`: kotlin.Double
+    , 
+    /**
+     * Current of one lamp, amperes.
+     */
+    var `amperes`: kotlin.Double
+    , 
+    /**
+     * Light of one lamp, lumens, where it is known.
+     */
+    var `lumens`: kotlin.Double? = null 
+    , 
+    /**
+     * Life against that at the test voltage; none for what is no filament.
+     */
+    var `lifeShare`: kotlin.Double? = null 
+    , 
+    /**
+     * Warmth that holder and lens have to carry away, watts: what is not light.
+     */
+    var `heatWatts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampAtWork: FfiConverterRustBuffer<LampAtWork> {
+    override fun read(buf: ByteBuffer): LampAtWork {
+        return LampAtWork(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampAtWork) = (
+            FfiConverterDouble.allocationSize(value.`volts`) +
+            FfiConverterDouble.allocationSize(value.`watts`) +
+            FfiConverterDouble.allocationSize(value.`amperes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`lumens`) +
+            FfiConverterOptionalDouble.allocationSize(value.`lifeShare`) +
+            FfiConverterDouble.allocationSize(value.`heatWatts`)
+    )
+
+    override fun write(value: LampAtWork, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`volts`, buf)
+            FfiConverterDouble.write(value.`watts`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
+            FfiConverterOptionalDouble.write(value.`lumens`, buf)
+            FfiConverterOptionalDouble.write(value.`lifeShare`, buf)
+            FfiConverterDouble.write(value.`heatWatts`, buf)
+    }
+}
+
+
+
+/**
+ * A type of filament lamp.
+ */
+data class LampCard (
+    /**
+     * Type as it stands on the box, second filament apart: `P21/5W 5`.
+     */
+    var `lamp`: kotlin.String
+    , 
+    /**
+     * Cap.
+     */
+    var `cap`: LampCap
+    , 
+    /**
+     * Watts as marked, at 12 V.
+     */
+    var `markedWatts`: kotlin.Double
+    , 
+    /**
+     * Watts at the test voltage.
+     */
+    var `watts`: kotlin.Double
+    , 
+    /**
+     * Test voltage, volts.
+     */
+    var `testVolts`: kotlin.Double
+    , 
+    /**
+     * Light at the test voltage, lumens.
+     */
+    var `lumens`: kotlin.Double
+    , 
+    /**
+     * Where the figures come from.
+     */
+    var `source`: Source
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampCard: FfiConverterRustBuffer<LampCard> {
+    override fun read(buf: ByteBuffer): LampCard {
+        return LampCard(
+            FfiConverterString.read(buf),
+            FfiConverterTypeLampCap.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampCard) = (
+            FfiConverterString.allocationSize(value.`lamp`) +
+            FfiConverterTypeLampCap.allocationSize(value.`cap`) +
+            FfiConverterDouble.allocationSize(value.`markedWatts`) +
+            FfiConverterDouble.allocationSize(value.`watts`) +
+            FfiConverterDouble.allocationSize(value.`testVolts`) +
+            FfiConverterDouble.allocationSize(value.`lumens`) +
+            FfiConverterTypeSource.allocationSize(value.`source`)
+    )
+
+    override fun write(value: LampCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`lamp`, buf)
+            FfiConverterTypeLampCap.write(value.`cap`, buf)
+            FfiConverterDouble.write(value.`markedWatts`, buf)
+            FfiConverterDouble.write(value.`watts`, buf)
+            FfiConverterDouble.write(value.`testVolts`, buf)
+            FfiConverterDouble.write(value.`lumens`, buf)
+            FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * One lamp in the comparison.
+ */
+data class LampColumn (
+    /**
+     * Which.
+     */
+    var `side`: LampSide
+    , 
+    /**
+     * The lamp.
+     */
+    var `consumer`: Consumer
+    , 
+    /**
+     * One lamp at the battery's voltage, engine off.
+     */
+    var `standing`: LampAtWork
+    , 
+    /**
+     * One lamp at the regulated voltage.
+     */
+    var `charging`: LampAtWork
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampColumn: FfiConverterRustBuffer<LampColumn> {
+    override fun read(buf: ByteBuffer): LampColumn {
+        return LampColumn(
+            FfiConverterTypeLampSide.read(buf),
+            FfiConverterTypeConsumer.read(buf),
+            FfiConverterTypeLampAtWork.read(buf),
+            FfiConverterTypeLampAtWork.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampColumn) = (
+            FfiConverterTypeLampSide.allocationSize(value.`side`) +
+            FfiConverterTypeConsumer.allocationSize(value.`consumer`) +
+            FfiConverterTypeLampAtWork.allocationSize(value.`standing`) +
+            FfiConverterTypeLampAtWork.allocationSize(value.`charging`)
+    )
+
+    override fun write(value: LampColumn, buf: ByteBuffer) {
+            FfiConverterTypeLampSide.write(value.`side`, buf)
+            FfiConverterTypeConsumer.write(value.`consumer`, buf)
+            FfiConverterTypeLampAtWork.write(value.`standing`, buf)
+            FfiConverterTypeLampAtWork.write(value.`charging`, buf)
+    }
+}
+
+
+
+/**
+ * The lamp page.
+ */
+data class LampSheet (
+    /**
+     * Mark of the consumer.
+     */
+    var `place`: kotlin.String
+    , 
+    /**
+     * Standard, fitted, proposed, as far as they are there.
+     */
+    var `lamps`: List<LampColumn> = listOf() 
+    , 
+    /**
+     * Whether the lamp tried (or fitted) goes into the holder as made.
+     */
+    var `fits`: CapFit
+    , 
+    /**
+     * Why.
+     */
+    var `fitsWhy`: kotlin.String
+    , 
+    /**
+     * For indicators: standard, fitted, proposed and both cures; empty for other lamps.
+     */
+    var `flashing`: List<FlashColumn> = listOf() 
+    , 
+    /**
+     * The load resistor beside each lamp, where the lamp tried takes less.
+     */
+    var `resistor`: LoadResistor? = null 
+    , 
+    /**
+     * Fewest flashes a minute that the rules allow.
+     */
+    var `leastPerMinute`: kotlin.Double
+    , 
+    /**
+     * Most flashes a minute that the rules allow.
+     */
+    var `mostPerMinute`: kotlin.Double
+    , 
+    /**
+     * Flashes a minute as counted.
+     */
+    var `countedPerMinute`: kotlin.Double? = null 
+    , 
+    /**
+     * How to count.
+     */
+    var `howToCount`: kotlin.String
+    , 
+    /**
+     * Types of filament lamps to choose from.
+     */
+    var `types`: List<LampCard> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampSheet: FfiConverterRustBuffer<LampSheet> {
+    override fun read(buf: ByteBuffer): LampSheet {
+        return LampSheet(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLampColumn.read(buf),
+            FfiConverterTypeCapFit.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeFlashColumn.read(buf),
+            FfiConverterOptionalTypeLoadResistor.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeLampCard.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampSheet) = (
+            FfiConverterString.allocationSize(value.`place`) +
+            FfiConverterSequenceTypeLampColumn.allocationSize(value.`lamps`) +
+            FfiConverterTypeCapFit.allocationSize(value.`fits`) +
+            FfiConverterString.allocationSize(value.`fitsWhy`) +
+            FfiConverterSequenceTypeFlashColumn.allocationSize(value.`flashing`) +
+            FfiConverterOptionalTypeLoadResistor.allocationSize(value.`resistor`) +
+            FfiConverterDouble.allocationSize(value.`leastPerMinute`) +
+            FfiConverterDouble.allocationSize(value.`mostPerMinute`) +
+            FfiConverterOptionalDouble.allocationSize(value.`countedPerMinute`) +
+            FfiConverterString.allocationSize(value.`howToCount`) +
+            FfiConverterSequenceTypeLampCard.allocationSize(value.`types`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: LampSheet, buf: ByteBuffer) {
+            FfiConverterString.write(value.`place`, buf)
+            FfiConverterSequenceTypeLampColumn.write(value.`lamps`, buf)
+            FfiConverterTypeCapFit.write(value.`fits`, buf)
+            FfiConverterString.write(value.`fitsWhy`, buf)
+            FfiConverterSequenceTypeFlashColumn.write(value.`flashing`, buf)
+            FfiConverterOptionalTypeLoadResistor.write(value.`resistor`, buf)
+            FfiConverterDouble.write(value.`leastPerMinute`, buf)
+            FfiConverterDouble.write(value.`mostPerMinute`, buf)
+            FfiConverterOptionalDouble.write(value.`countedPerMinute`, buf)
+            FfiConverterString.write(value.`howToCount`, buf)
+            FfiConverterSequenceTypeLampCard.write(value.`types`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
  * The state of a lamp, horn, consumer or starter.
  */
 data class LampState (
@@ -7020,6 +8696,69 @@ public object FfiConverterTypeLampState: FfiConverterRustBuffer<LampState> {
             FfiConverterString.write(value.`label`, buf)
             FfiConverterDouble.write(value.`share`, buf)
             FfiConverterTypeLampLook.write(value.`look`, buf)
+    }
+}
+
+
+
+/**
+ * What to look at. What is left out is taken from the fitted bike.
+ */
+data class LampsAsk (
+    /**
+     * Mark of the consumer; left out: the indicators.
+     */
+    var `place`: kotlin.String? = null 
+    , 
+    /**
+     * Lamp to try there.
+     */
+    var `proposed`: Consumer? = null 
+    , 
+    /**
+     * Flasher, pilots and resistors to try; fields left out are as fitted.
+     */
+    var `indication`: Indication? = null 
+    , 
+    /**
+     * Flashes that were counted.
+     */
+    var `counted`: FlashCount? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
+    override fun read(buf: ByteBuffer): LampsAsk {
+        return LampsAsk(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeConsumer.read(buf),
+            FfiConverterOptionalTypeIndication.read(buf),
+            FfiConverterOptionalTypeFlashCount.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampsAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`place`) +
+            FfiConverterOptionalTypeConsumer.allocationSize(value.`proposed`) +
+            FfiConverterOptionalTypeIndication.allocationSize(value.`indication`) +
+            FfiConverterOptionalTypeFlashCount.allocationSize(value.`counted`)
+    )
+
+    override fun write(value: LampsAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`place`, buf)
+            FfiConverterOptionalTypeConsumer.write(value.`proposed`, buf)
+            FfiConverterOptionalTypeIndication.write(value.`indication`, buf)
+            FfiConverterOptionalTypeFlashCount.write(value.`counted`, buf)
     }
 }
 
@@ -7114,6 +8853,85 @@ public object FfiConverterTypeLoadAsk: FfiConverterRustBuffer<LoadAsk> {
     override fun write(value: LoadAsk, buf: ByteBuffer) {
             FfiConverterSequenceTypeSlot.write(value.`proposed`, buf)
             FfiConverterOptionalDouble.write(value.`engineRpm`, buf)
+    }
+}
+
+
+
+/**
+ * A load resistor beside one lamp.
+ */
+data class LoadResistor (
+    /**
+     * Exact resistance, ohms.
+     */
+    var `ohms`: kotlin.Double
+    , 
+    /**
+     * Resistance to buy, ohms: the next lower of the E12 series, so that the load is not too small.
+     */
+    var `buyOhms`: kotlin.Double
+    , 
+    /**
+     * Watts while lit, with what is bought.
+     */
+    var `peakWatts`: kotlin.Double
+    , 
+    /**
+     * Watts on the mean of a flash, lit half of the time.
+     */
+    var `meanWatts`: kotlin.Double
+    , 
+    /**
+     * Rating to buy, watts: at least twice the peak, because a flasher may stick.
+     */
+    var `ratingWatts`: kotlin.Double
+    , 
+    /**
+     * Where it may be mounted.
+     */
+    var `mounting`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLoadResistor: FfiConverterRustBuffer<LoadResistor> {
+    override fun read(buf: ByteBuffer): LoadResistor {
+        return LoadResistor(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LoadResistor) = (
+            FfiConverterDouble.allocationSize(value.`ohms`) +
+            FfiConverterDouble.allocationSize(value.`buyOhms`) +
+            FfiConverterDouble.allocationSize(value.`peakWatts`) +
+            FfiConverterDouble.allocationSize(value.`meanWatts`) +
+            FfiConverterDouble.allocationSize(value.`ratingWatts`) +
+            FfiConverterString.allocationSize(value.`mounting`)
+    )
+
+    override fun write(value: LoadResistor, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`ohms`, buf)
+            FfiConverterDouble.write(value.`buyOhms`, buf)
+            FfiConverterDouble.write(value.`peakWatts`, buf)
+            FfiConverterDouble.write(value.`meanWatts`, buf)
+            FfiConverterDouble.write(value.`ratingWatts`, buf)
+            FfiConverterString.write(value.`mounting`, buf)
     }
 }
 
@@ -8531,6 +10349,85 @@ public object FfiConverterTypePhoto: FfiConverterRustBuffer<Photo> {
             FfiConverterString.write(value.`media`, buf)
             FfiConverterOptionalString.write(value.`caption`, buf)
             FfiConverterLong.write(value.`takenMs`, buf)
+    }
+}
+
+
+
+/**
+ * What is seen while the left side is lit.
+ */
+data class PilotBehaviour (
+    /**
+     * Light of the pilot against its rated one, per cent.
+     */
+    var `pilotPercent`: kotlin.Double
+    , 
+    /**
+     * What the pilot looks like.
+     */
+    var `pilot`: LampLook
+    , 
+    /**
+     * Light of the brighter lamp of the side that should be dark, per cent of its rated one.
+     */
+    var `otherPercent`: kotlin.Double
+    , 
+    /**
+     * What that side looks like.
+     */
+    var `otherSide`: LampLook
+    , 
+    /**
+     * Light of the dimmer lamp of the side that should be lit, per cent.
+     */
+    var `ownPercent`: kotlin.Double
+    , 
+    /**
+     * Current through the flasher, amperes.
+     */
+    var `amperes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePilotBehaviour: FfiConverterRustBuffer<PilotBehaviour> {
+    override fun read(buf: ByteBuffer): PilotBehaviour {
+        return PilotBehaviour(
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeLampLook.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeLampLook.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PilotBehaviour) = (
+            FfiConverterDouble.allocationSize(value.`pilotPercent`) +
+            FfiConverterTypeLampLook.allocationSize(value.`pilot`) +
+            FfiConverterDouble.allocationSize(value.`otherPercent`) +
+            FfiConverterTypeLampLook.allocationSize(value.`otherSide`) +
+            FfiConverterDouble.allocationSize(value.`ownPercent`) +
+            FfiConverterDouble.allocationSize(value.`amperes`)
+    )
+
+    override fun write(value: PilotBehaviour, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`pilotPercent`, buf)
+            FfiConverterTypeLampLook.write(value.`pilot`, buf)
+            FfiConverterDouble.write(value.`otherPercent`, buf)
+            FfiConverterTypeLampLook.write(value.`otherSide`, buf)
+            FfiConverterDouble.write(value.`ownPercent`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
     }
 }
 
@@ -10116,6 +12013,11 @@ data class Spec (
      * Fillings by their mark.
      */
     var `fluids`: List<Filling> = listOf() 
+    , 
+    /**
+     * Flasher, pilots and load resistors.
+     */
+    var `indication`: Indication
     
 ){
     
@@ -10140,6 +12042,7 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterTypeBrake.read(buf),
             FfiConverterTypeBrake.read(buf),
             FfiConverterSequenceTypeFilling.read(buf),
+            FfiConverterTypeIndication.read(buf),
         )
     }
 
@@ -10151,7 +12054,8 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterSequenceTypeSlot.allocationSize(value.`consumers`) +
             FfiConverterTypeBrake.allocationSize(value.`frontBrake`) +
             FfiConverterTypeBrake.allocationSize(value.`rearBrake`) +
-            FfiConverterSequenceTypeFilling.allocationSize(value.`fluids`)
+            FfiConverterSequenceTypeFilling.allocationSize(value.`fluids`) +
+            FfiConverterTypeIndication.allocationSize(value.`indication`)
     )
 
     override fun write(value: Spec, buf: ByteBuffer) {
@@ -10163,6 +12067,7 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterTypeBrake.write(value.`frontBrake`, buf)
             FfiConverterTypeBrake.write(value.`rearBrake`, buf)
             FfiConverterSequenceTypeFilling.write(value.`fluids`, buf)
+            FfiConverterTypeIndication.write(value.`indication`, buf)
     }
 }
 
@@ -10250,6 +12155,53 @@ public object FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer<Speedomet
             FfiConverterDouble.write(value.`allowedFromAt80Kmh`, buf)
             FfiConverterDouble.write(value.`allowedToAt80Kmh`, buf)
             FfiConverterOptionalBoolean.write(value.`inBand`, buf)
+    }
+}
+
+
+
+/**
+ * A point of the drawing, in units of which 390 fit on the width of a phone.
+ */
+data class Spot (
+    /**
+     * From the left.
+     */
+    var `x`: kotlin.Double
+    , 
+    /**
+     * From the top.
+     */
+    var `y`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
+    override fun read(buf: ByteBuffer): Spot {
+        return Spot(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Spot) = (
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`)
+    )
+
+    override fun write(value: Spot, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
     }
 }
 
@@ -11411,6 +13363,93 @@ public object FfiConverterTypeTeethLimits: FfiConverterRustBuffer<TeethLimits> {
             FfiConverterUInt.write(value.`rearFrom`, buf)
             FfiConverterUInt.write(value.`rearTo`, buf)
             FfiConverterBoolean.write(value.`rearKnown`, buf)
+    }
+}
+
+
+
+/**
+ * A test with its limits and its outcome.
+ */
+data class TestLine (
+    /**
+     * Which.
+     */
+    var `test`: ChargingTest
+    , 
+    /**
+     * How to take it.
+     */
+    var `how`: kotlin.String
+    , 
+    /**
+     * The reading, volts (milliamperes for the drain); none when not measured.
+     */
+    var `reading`: kotlin.Double? = null 
+    , 
+    /**
+     * Least that is good.
+     */
+    var `from`: kotlin.Double? = null 
+    , 
+    /**
+     * Most that is good.
+     */
+    var `to`: kotlin.Double? = null 
+    , 
+    /**
+     * Outcome.
+     */
+    var `verdict`: TestVerdict
+    , 
+    /**
+     * A caution with it.
+     */
+    var `caution`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTestLine: FfiConverterRustBuffer<TestLine> {
+    override fun read(buf: ByteBuffer): TestLine {
+        return TestLine(
+            FfiConverterTypeChargingTest.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterTypeTestVerdict.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TestLine) = (
+            FfiConverterTypeChargingTest.allocationSize(value.`test`) +
+            FfiConverterString.allocationSize(value.`how`) +
+            FfiConverterOptionalDouble.allocationSize(value.`reading`) +
+            FfiConverterOptionalDouble.allocationSize(value.`from`) +
+            FfiConverterOptionalDouble.allocationSize(value.`to`) +
+            FfiConverterTypeTestVerdict.allocationSize(value.`verdict`) +
+            FfiConverterOptionalString.allocationSize(value.`caution`)
+    )
+
+    override fun write(value: TestLine, buf: ByteBuffer) {
+            FfiConverterTypeChargingTest.write(value.`test`, buf)
+            FfiConverterString.write(value.`how`, buf)
+            FfiConverterOptionalDouble.write(value.`reading`, buf)
+            FfiConverterOptionalDouble.write(value.`from`, buf)
+            FfiConverterOptionalDouble.write(value.`to`, buf)
+            FfiConverterTypeTestVerdict.write(value.`verdict`, buf)
+            FfiConverterOptionalString.write(value.`caution`, buf)
     }
 }
 
@@ -12833,6 +14872,77 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
 
 
 /**
+ * Volts lost on the way to and from a part that takes current.
+ */
+data class WayDrop (
+    /**
+     * Mark of the part.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Lost between battery and part, volts.
+     */
+    var `feedVolts`: kotlin.Double
+    , 
+    /**
+     * Lost between part and the battery's negative terminal, volts.
+     */
+    var `earthVolts`: kotlin.Double
+    , 
+    /**
+     * Whether both are within what is accepted.
+     */
+    var `accepted`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWayDrop: FfiConverterRustBuffer<WayDrop> {
+    override fun read(buf: ByteBuffer): WayDrop {
+        return WayDrop(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WayDrop) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`feedVolts`) +
+            FfiConverterDouble.allocationSize(value.`earthVolts`) +
+            FfiConverterBoolean.allocationSize(value.`accepted`)
+    )
+
+    override fun write(value: WayDrop, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`feedVolts`, buf)
+            FfiConverterDouble.write(value.`earthVolts`, buf)
+            FfiConverterBoolean.write(value.`accepted`, buf)
+    }
+}
+
+
+
+/**
  * A limit of wear.
  */
 data class WearLimit (
@@ -13837,6 +15947,53 @@ public object FfiConverterTypeBrakeKind: FfiConverterRustBuffer<BrakeKind> {
 
 
 /**
+ * Whether a lamp goes into the holder of another.
+ */
+
+enum class CapFit {
+    
+    /**
+     * The same cap.
+     */
+    FITS,
+    /**
+     * Another cap: it does not go in, or must not.
+     */
+    DOES_NOT_FIT,
+    /**
+     * One of the two caps is not known: look before you buy.
+     */
+    UNKNOWN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCapFit: FfiConverterRustBuffer<CapFit> {
+    override fun read(buf: ByteBuffer) = try {
+        CapFit.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: CapFit) = 4UL
+
+    override fun write(value: CapFit, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * How the two ends of a chain are joined.
  */
 
@@ -13985,6 +16142,116 @@ public object FfiConverterTypeChainSize: FfiConverterRustBuffer<ChainSize> {
     override fun allocationSize(value: ChainSize) = 4UL
 
     override fun write(value: ChainSize, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What the outcomes mean together.
+ */
+
+enum class ChargingPattern {
+    
+    /**
+     * Everything measured is good.
+     */
+    HEALTHY,
+    /**
+     * Rested too low, charging good: the battery or a drain.
+     */
+    BATTERY_OR_DRAIN,
+    /**
+     * The voltage does not rise with the engine: nothing is charged.
+     */
+    NOT_CHARGING,
+    /**
+     * It rises, but not enough.
+     */
+    WEAK_CHARGING,
+    /**
+     * Too high at speed: it overcharges.
+     */
+    OVERCHARGING,
+    /**
+     * Too little was measured.
+     */
+    NOT_ENOUGH_KNOWN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChargingPattern: FfiConverterRustBuffer<ChargingPattern> {
+    override fun read(buf: ByteBuffer) = try {
+        ChargingPattern.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ChargingPattern) = 4UL
+
+    override fun write(value: ChargingPattern, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * One of the tests.
+ */
+
+enum class ChargingTest {
+    
+    /**
+     * Hours after the last ride or charge, everything off.
+     */
+    RESTED,
+    /**
+     * Engine at idle, lights off.
+     */
+    IDLE,
+    /**
+     * Engine at 5,000 rpm, lights off.
+     */
+    FAST,
+    /**
+     * Current from the battery with the key off.
+     */
+    DRAIN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChargingTest: FfiConverterRustBuffer<ChargingTest> {
+    override fun read(buf: ByteBuffer) = try {
+        ChargingTest.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ChargingTest) = 4UL
+
+    override fun write(value: ChargingTest, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -15682,6 +17949,104 @@ public object FfiConverterTypeFillKind: FfiConverterRustBuffer<FillKind> {
 
 
 /**
+ * What makes the lamps flash.
+ */
+
+enum class FlasherKind {
+    
+    /**
+     * A bimetal strip that the lamp current heats; two terminals. Its rate follows from the load.
+     */
+    THERMAL,
+    /**
+     * Electronic with two terminals, fed through the lamps: flashes about twice as fast when the load is too small.
+     */
+    ELECTRONIC_TWO,
+    /**
+     * Electronic with an earth of its own, three terminals: minds no load.
+     */
+    ELECTRONIC_THREE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFlasherKind: FfiConverterRustBuffer<FlasherKind> {
+    override fun read(buf: ByteBuffer) = try {
+        FlasherKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: FlasherKind) = 4UL
+
+    override fun write(value: FlasherKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What to expect of the flashing.
+ */
+
+enum class Flashing {
+    
+    /**
+     * Inside 60 to 120, whatever the unknowns are.
+     */
+    RIGHT,
+    /**
+     * It does not flash.
+     */
+    STOPS,
+    /**
+     * Faster than 120.
+     */
+    TOO_FAST,
+    /**
+     * It may be right or not: count.
+     */
+    COUNT;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFlashing: FfiConverterRustBuffer<Flashing> {
+    override fun read(buf: ByteBuffer) = try {
+        Flashing.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Flashing) = 4UL
+
+    override fun write(value: Flashing, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Grades of brake fluid.
  */
 
@@ -15921,6 +18286,101 @@ public object FfiConverterTypeJudgement: FfiConverterRustBuffer<Judgement> {
 
 
 /**
+ * Cap of a lamp.
+ */
+
+enum class LampCap {
+    
+    /**
+     * 9 mm bayonet, two pins opposite at the same height, one contact
+     */
+    BA9S,
+    /**
+     * 15 mm bayonet, two pins opposite at the same height, one contact
+     */
+    BA15S,
+    /**
+     * 15 mm bayonet, two pins opposite at the same height, two contacts
+     */
+    BA15D,
+    /**
+     * 15 mm bayonet, pins 150 degrees apart, one contact
+     */
+    BAU15S,
+    /**
+     * 15 mm bayonet, pins opposite at different heights, two contacts
+     */
+    BAY15D,
+    /**
+     * 20 mm bayonet, two contacts
+     */
+    BA20D,
+    /**
+     * glass wedge, 9.5 mm wide
+     */
+    W2D,
+    /**
+     * glass wedge, 16 mm wide, one filament
+     */
+    W3D,
+    /**
+     * glass wedge, 16 mm wide, two filaments
+     */
+    W3Q,
+    /**
+     * tubular lamp with a cone at each end
+     */
+    SV8,
+    /**
+     * flange with three lugs, three blades
+     */
+    P43T,
+    /**
+     * flange with three lugs set otherwise than P43t, three blades
+     */
+    PX43T,
+    /**
+     * large round flange, three blades
+     */
+    P45T,
+    /**
+     * 13.5 mm flange, one contact
+     */
+    PX13S,
+    /**
+     * 10 mm screw thread
+     */
+    E10;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampCap: FfiConverterRustBuffer<LampCap> {
+    override fun read(buf: ByteBuffer) = try {
+        LampCap.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: LampCap) = 4UL
+
+    override fun write(value: LampCap, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
  */
 
@@ -15963,6 +18423,61 @@ public object FfiConverterTypeLampLook: FfiConverterRustBuffer<LampLook> {
     override fun allocationSize(value: LampLook) = 4UL
 
     override fun write(value: LampLook, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Which of the lamps that are compared.
+ */
+
+enum class LampSide {
+    
+    /**
+     * As made.
+     */
+    STANDARD,
+    /**
+     * As fitted now.
+     */
+    FITTED,
+    /**
+     * As proposed.
+     */
+    PROPOSED,
+    /**
+     * As proposed, with a load resistor beside each lamp.
+     */
+    WITH_RESISTORS,
+    /**
+     * As proposed, with an electronic flasher of three terminals, and the pilot through two diodes.
+     */
+    WITH_FLASHER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampSide: FfiConverterRustBuffer<LampSide> {
+    override fun read(buf: ByteBuffer) = try {
+        LampSide.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: LampSide) = 4UL
+
+    override fun write(value: LampSide, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -16283,6 +18798,61 @@ public object FfiConverterTypeLightSource: FfiConverterRustBuffer<LightSource> {
     override fun allocationSize(value: LightSource) = 4UL
 
     override fun write(value: LightSource, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What a line is.
+ */
+
+enum class LineKind {
+    
+    /**
+     * From a trunk to a part.
+     */
+    FEED,
+    /**
+     * Shared by several parts.
+     */
+    TRUNK,
+    /**
+     * From a part to the earth.
+     */
+    TO_EARTH,
+    /**
+     * From a part to one that is drawn elsewhere.
+     */
+    LINK,
+    /**
+     * The earth itself.
+     */
+    EARTH;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLineKind: FfiConverterRustBuffer<LineKind> {
+    override fun read(buf: ByteBuffer) = try {
+        LineKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: LineKind) = 4UL
+
+    override fun write(value: LineKind, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -16749,6 +19319,53 @@ public object FfiConverterTypePartState: FfiConverterRustBuffer<PartState> {
 
 
 /**
+ * How the rider is told.
+ */
+
+enum class PilotFitting {
+    
+    /**
+     * One pilot between the two circuits: it finds its earth through the lamps of the other side.
+     */
+    BETWEEN_SIDES,
+    /**
+     * One pilot to earth, fed from each side through a diode.
+     */
+    ONE_WITH_DIODES,
+    /**
+     * One pilot to earth on each side.
+     */
+    ONE_EACH_SIDE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePilotFitting: FfiConverterRustBuffer<PilotFitting> {
+    override fun read(buf: ByteBuffer) = try {
+        PilotFitting.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: PilotFitting) = 4UL
+
+    override fun write(value: PilotFitting, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Where the engine's power comes from.
  */
 
@@ -16928,6 +19545,21 @@ sealed class Proposal {
         companion object
     }
     
+    /**
+     * Another flasher, other pilots, load resistors.
+     */
+    data class Flasher(
+        /**
+         * What would be fitted; fields left out are as fitted now.
+         */
+        val `indication`: uniffi.layshaft_core.Indication) : Proposal()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -16956,6 +19588,9 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
             3 -> Proposal.Brake(
                 FfiConverterTypeEnd.read(buf),
                 FfiConverterTypeBrake.read(buf),
+                )
+            4 -> Proposal.Flasher(
+                FfiConverterTypeIndication.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
         }
@@ -16987,6 +19622,13 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 + FfiConverterTypeBrake.allocationSize(value.`brake`)
             )
         }
+        is Proposal.Flasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeIndication.allocationSize(value.`indication`)
+            )
+        }
     }
 
     override fun write(value: Proposal, buf: ByteBuffer) {
@@ -17008,6 +19650,11 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 buf.putInt(3)
                 FfiConverterTypeEnd.write(value.`end`, buf)
                 FfiConverterTypeBrake.write(value.`brake`, buf)
+                Unit
+            }
+            is Proposal.Flasher -> {
+                buf.putInt(4)
+                FfiConverterTypeIndication.write(value.`indication`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
@@ -18666,6 +21313,209 @@ sealed class Sum {
     }
     
     /**
+     * Light of a filament lamp off its test voltage.
+     */
+    data class LampLight(
+        /**
+         * Light at the test voltage, lumens.
+         */
+        val `lumens`: kotlin.Double, 
+        /**
+         * Test voltage, volts.
+         */
+        val `testVolts`: kotlin.Double, 
+        /**
+         * Voltage, volts.
+         */
+        val `volts`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Flashes a minute of a thermal flasher.
+     */
+    data class ThermalFlasher(
+        /**
+         * Load over rated load, per cent.
+         */
+        val `loadPercent`: kotlin.Double, 
+        /**
+         * Closing over opening temperature rise of its contacts.
+         */
+        val `contacts`: kotlin.Double, 
+        /**
+         * Flashes a minute at the rated load.
+         */
+        val `flashesMinute`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Flashes a minute from a count.
+     */
+    data class FlashCount(
+        /**
+         * Flashes.
+         */
+        val `flashes`: kotlin.UInt, 
+        /**
+         * Seconds.
+         */
+        val `seconds`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Load resistor beside an LED lamp.
+     */
+    data class LoadResistor(
+        /**
+         * Voltage, volts.
+         */
+        val `volts`: kotlin.Double, 
+        /**
+         * Watts of the old lamp at that voltage.
+         */
+        val `oldWatts`: kotlin.Double, 
+        /**
+         * Watts of the new lamp at that voltage.
+         */
+        val `newWatts`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Charge from specific gravity.
+     */
+    data class GravityCharge(
+        /**
+         * Specific gravity.
+         */
+        val `gravity`: kotlin.Double, 
+        /**
+         * Temperature of the acid, °C.
+         */
+        val `celsius`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Days until a drain has emptied a battery.
+     */
+    data class DaysToFlat(
+        /**
+         * Capacity, ampere-hours.
+         */
+        val `batteryAh`: kotlin.Double, 
+        /**
+         * Charge, per cent.
+         */
+        val `chargePercent`: kotlin.Double, 
+        /**
+         * Drain, milliamperes.
+         */
+        val `drainMilliamperes`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Hours to charge a battery.
+     */
+    data class RechargeHours(
+        /**
+         * Capacity, ampere-hours.
+         */
+        val `batteryAh`: kotlin.Double, 
+        /**
+         * Charge, per cent.
+         */
+        val `chargePercent`: kotlin.Double, 
+        /**
+         * Current of the charger, amperes.
+         */
+        val `chargerAmperes`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Resistance of a metre of wire and what it loses.
+     */
+    data class WireDrop(
+        /**
+         * Section, mm².
+         */
+        val `sectionMm2`: kotlin.Double, 
+        /**
+         * How the conductor is made.
+         */
+        val `conductor`: uniffi.layshaft_core.Conductor, 
+        /**
+         * Temperature, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Current, amperes.
+         */
+        val `amperes`: kotlin.Double, 
+        /**
+         * Length out, metres.
+         */
+        val `outMetres`: kotlin.Double, 
+        /**
+         * Length back, metres.
+         */
+        val `backMetres`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Diameter and section of a wire of the American gauge.
+     */
+    data class WireGauge(
+        /**
+         * Gauge; 0 to -3 for 1/0 to 4/0.
+         */
+        val `gauge`: kotlin.Int) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     data class WantedRatio(
@@ -19301,66 +22151,101 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            43 -> Sum.WantedRatio(
+            43 -> Sum.LampLight(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            44 -> Sum.ThermalFlasher(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            45 -> Sum.FlashCount(
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            46 -> Sum.LoadResistor(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            47 -> Sum.GravityCharge(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            48 -> Sum.DaysToFlat(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            49 -> Sum.RechargeHours(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            50 -> Sum.WireDrop(
+                FfiConverterDouble.read(buf),
+                FfiConverterTypeConductor.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            51 -> Sum.WireGauge(
+                FfiConverterInt.read(buf),
+                )
+            52 -> Sum.WantedRatio(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            44 -> Sum.Hunting(
+            53 -> Sum.Hunting(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 )
-            45 -> Sum.ChainDimensions(
+            54 -> Sum.ChainDimensions(
                 FfiConverterString.read(buf),
                 )
-            46 -> Sum.ChainOnSprocket(
+            55 -> Sum.ChainOnSprocket(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            47 -> Sum.ChainElongation(
+            56 -> Sum.ChainElongation(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            48 -> Sum.WornLength(
+            57 -> Sum.WornLength(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            49 -> Sum.WornCentreDistance(
+            58 -> Sum.WornCentreDistance(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            50 -> Sum.CorrectorRatio(
+            59 -> Sum.CorrectorRatio(
                 FfiConverterDouble.read(buf),
                 )
-            51 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            52 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            53 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            54 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
+            60 -> Sum.GearDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            55 -> Sum.PowerSpeed(
+            61 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            62 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            63 -> Sum.RoadLoad(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -19369,18 +22254,27 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            56 -> Sum.Thrust(
+            64 -> Sum.PowerSpeed(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            57 -> Sum.CubicPower(
+            65 -> Sum.Thrust(
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            58 -> Sum.PeaksPower(
+            66 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            67 -> Sum.PeaksPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -19786,6 +22680,86 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
                 + FfiConverterDouble.allocationSize(value.`lossPercent`)
                 + FfiConverterDouble.allocationSize(value.`canMl`)
+            )
+        }
+        is Sum.LampLight -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`lumens`)
+                + FfiConverterDouble.allocationSize(value.`testVolts`)
+                + FfiConverterDouble.allocationSize(value.`volts`)
+            )
+        }
+        is Sum.ThermalFlasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`loadPercent`)
+                + FfiConverterDouble.allocationSize(value.`contacts`)
+                + FfiConverterDouble.allocationSize(value.`flashesMinute`)
+            )
+        }
+        is Sum.FlashCount -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`flashes`)
+                + FfiConverterDouble.allocationSize(value.`seconds`)
+            )
+        }
+        is Sum.LoadResistor -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`volts`)
+                + FfiConverterDouble.allocationSize(value.`oldWatts`)
+                + FfiConverterDouble.allocationSize(value.`newWatts`)
+            )
+        }
+        is Sum.GravityCharge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`gravity`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+            )
+        }
+        is Sum.DaysToFlat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`batteryAh`)
+                + FfiConverterDouble.allocationSize(value.`chargePercent`)
+                + FfiConverterDouble.allocationSize(value.`drainMilliamperes`)
+            )
+        }
+        is Sum.RechargeHours -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`batteryAh`)
+                + FfiConverterDouble.allocationSize(value.`chargePercent`)
+                + FfiConverterDouble.allocationSize(value.`chargerAmperes`)
+            )
+        }
+        is Sum.WireDrop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`sectionMm2`)
+                + FfiConverterTypeConductor.allocationSize(value.`conductor`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`amperes`)
+                + FfiConverterDouble.allocationSize(value.`outMetres`)
+                + FfiConverterDouble.allocationSize(value.`backMetres`)
+            )
+        }
+        is Sum.WireGauge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterInt.allocationSize(value.`gauge`)
             )
         }
         is Sum.WantedRatio -> {
@@ -20254,8 +23228,70 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`canMl`, buf)
                 Unit
             }
-            is Sum.WantedRatio -> {
+            is Sum.LampLight -> {
                 buf.putInt(43)
+                FfiConverterDouble.write(value.`lumens`, buf)
+                FfiConverterDouble.write(value.`testVolts`, buf)
+                FfiConverterDouble.write(value.`volts`, buf)
+                Unit
+            }
+            is Sum.ThermalFlasher -> {
+                buf.putInt(44)
+                FfiConverterDouble.write(value.`loadPercent`, buf)
+                FfiConverterDouble.write(value.`contacts`, buf)
+                FfiConverterDouble.write(value.`flashesMinute`, buf)
+                Unit
+            }
+            is Sum.FlashCount -> {
+                buf.putInt(45)
+                FfiConverterUInt.write(value.`flashes`, buf)
+                FfiConverterDouble.write(value.`seconds`, buf)
+                Unit
+            }
+            is Sum.LoadResistor -> {
+                buf.putInt(46)
+                FfiConverterDouble.write(value.`volts`, buf)
+                FfiConverterDouble.write(value.`oldWatts`, buf)
+                FfiConverterDouble.write(value.`newWatts`, buf)
+                Unit
+            }
+            is Sum.GravityCharge -> {
+                buf.putInt(47)
+                FfiConverterDouble.write(value.`gravity`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                Unit
+            }
+            is Sum.DaysToFlat -> {
+                buf.putInt(48)
+                FfiConverterDouble.write(value.`batteryAh`, buf)
+                FfiConverterDouble.write(value.`chargePercent`, buf)
+                FfiConverterDouble.write(value.`drainMilliamperes`, buf)
+                Unit
+            }
+            is Sum.RechargeHours -> {
+                buf.putInt(49)
+                FfiConverterDouble.write(value.`batteryAh`, buf)
+                FfiConverterDouble.write(value.`chargePercent`, buf)
+                FfiConverterDouble.write(value.`chargerAmperes`, buf)
+                Unit
+            }
+            is Sum.WireDrop -> {
+                buf.putInt(50)
+                FfiConverterDouble.write(value.`sectionMm2`, buf)
+                FfiConverterTypeConductor.write(value.`conductor`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`amperes`, buf)
+                FfiConverterDouble.write(value.`outMetres`, buf)
+                FfiConverterDouble.write(value.`backMetres`, buf)
+                Unit
+            }
+            is Sum.WireGauge -> {
+                buf.putInt(51)
+                FfiConverterInt.write(value.`gauge`, buf)
+                Unit
+            }
+            is Sum.WantedRatio -> {
+                buf.putInt(52)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`primaryRatio`, buf)
@@ -20264,38 +23300,38 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Hunting -> {
-                buf.putInt(44)
+                buf.putInt(53)
                 FfiConverterUInt.write(value.`teeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
                 Unit
             }
             is Sum.ChainDimensions -> {
-                buf.putInt(45)
+                buf.putInt(54)
                 FfiConverterString.write(value.`chainSize`, buf)
                 Unit
             }
             is Sum.ChainOnSprocket -> {
-                buf.putInt(46)
+                buf.putInt(55)
                 FfiConverterString.write(value.`chainSize`, buf)
                 FfiConverterString.write(value.`sprocketSize`, buf)
                 Unit
             }
             is Sum.ChainElongation -> {
-                buf.putInt(47)
+                buf.putInt(56)
                 FfiConverterDouble.write(value.`measuredMm`, buf)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.WornLength -> {
-                buf.putInt(48)
+                buf.putInt(57)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`elongationPercent`, buf)
                 Unit
             }
             is Sum.WornCentreDistance -> {
-                buf.putInt(49)
+                buf.putInt(58)
                 FfiConverterUInt.write(value.`frontTeeth`, buf)
                 FfiConverterUInt.write(value.`rearTeeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
@@ -20304,30 +23340,30 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CorrectorRatio -> {
-                buf.putInt(50)
+                buf.putInt(59)
                 FfiConverterDouble.write(value.`readingFactor`, buf)
                 Unit
             }
             is Sum.GearDrop -> {
-                buf.putInt(51)
+                buf.putInt(60)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`gearRatio`, buf)
                 FfiConverterDouble.write(value.`nextGearRatio`, buf)
                 Unit
             }
             is Sum.StandardAir -> {
-                buf.putInt(52)
+                buf.putInt(61)
                 FfiConverterDouble.write(value.`altitudeMetres`, buf)
                 Unit
             }
             is Sum.RollingCoefficient -> {
-                buf.putInt(53)
+                buf.putInt(62)
                 FfiConverterDouble.write(value.`tyreBar`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.RoadLoad -> {
-                buf.putInt(54)
+                buf.putInt(63)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -20338,7 +23374,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PowerSpeed -> {
-                buf.putInt(55)
+                buf.putInt(64)
                 FfiConverterDouble.write(value.`wheelKw`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -20349,7 +23385,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Thrust -> {
-                buf.putInt(56)
+                buf.putInt(65)
                 FfiConverterDouble.write(value.`crankNm`, buf)
                 FfiConverterDouble.write(value.`overallRatio`, buf)
                 FfiConverterDouble.write(value.`driveEfficiency`, buf)
@@ -20357,14 +23393,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CubicPower -> {
-                buf.putInt(57)
+                buf.putInt(66)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
             is Sum.PeaksPower -> {
-                buf.putInt(58)
+                buf.putInt(67)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
@@ -20478,6 +23514,57 @@ public object FfiConverterTypeTappedInto: FfiConverterRustBuffer<TappedInto> {
     override fun allocationSize(value: TappedInto) = 4UL
 
     override fun write(value: TappedInto, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * How a test came out.
+ */
+
+enum class TestVerdict {
+    
+    /**
+     * Inside its limits.
+     */
+    GOOD,
+    /**
+     * Below.
+     */
+    LOW,
+    /**
+     * Above.
+     */
+    HIGH,
+    /**
+     * Not measured: never a pass.
+     */
+    UNKNOWN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTestVerdict: FfiConverterRustBuffer<TestVerdict> {
+    override fun read(buf: ByteBuffer) = try {
+        TestVerdict.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: TestVerdict) = 4UL
+
+    override fun write(value: TestVerdict, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -20623,6 +23710,14 @@ enum class UnitOfMeasure {
      * Amperes.
      */
     AMPERE,
+    /**
+     * Milliamperes.
+     */
+    MILLIAMPERE,
+    /**
+     * Lumens.
+     */
+    LUMEN,
     /**
      * Ampere-hours.
      */
@@ -21408,6 +24503,38 @@ public object FfiConverterOptionalTypeChainFit: FfiConverterRustBuffer<ChainFit?
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeConsumer: FfiConverterRustBuffer<Consumer?> {
+    override fun read(buf: ByteBuffer): Consumer? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeConsumer.read(buf)
+    }
+
+    override fun allocationSize(value: Consumer?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeConsumer.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Consumer?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeConsumer.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeCorrector: FfiConverterRustBuffer<Corrector?> {
     override fun read(buf: ByteBuffer): Corrector? {
         if (buf.get().toInt() == 0) {
@@ -21462,6 +24589,38 @@ public object FfiConverterOptionalTypeCoverNeed: FfiConverterRustBuffer<CoverNee
         } else {
             buf.put(1)
             FfiConverterTypeCoverNeed.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeDiagramLabel: FfiConverterRustBuffer<DiagramLabel?> {
+    override fun read(buf: ByteBuffer): DiagramLabel? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDiagramLabel.read(buf)
+    }
+
+    override fun allocationSize(value: DiagramLabel?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDiagramLabel.allocationSize(value)
+        }
+    }
+
+    override fun write(value: DiagramLabel?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDiagramLabel.write(value, buf)
         }
     }
 }
@@ -21558,6 +24717,70 @@ public object FfiConverterOptionalTypeFillChoice: FfiConverterRustBuffer<FillCho
         } else {
             buf.put(1)
             FfiConverterTypeFillChoice.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFlashBand: FfiConverterRustBuffer<FlashBand?> {
+    override fun read(buf: ByteBuffer): FlashBand? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFlashBand.read(buf)
+    }
+
+    override fun allocationSize(value: FlashBand?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFlashBand.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FlashBand?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFlashBand.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFlashCount: FfiConverterRustBuffer<FlashCount?> {
+    override fun read(buf: ByteBuffer): FlashCount? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFlashCount.read(buf)
+    }
+
+    override fun allocationSize(value: FlashCount?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFlashCount.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FlashCount?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFlashCount.write(value, buf)
         }
     }
 }
@@ -21696,6 +24919,38 @@ public object FfiConverterOptionalTypeHunting: FfiConverterRustBuffer<Hunting?> 
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeIndication: FfiConverterRustBuffer<Indication?> {
+    override fun read(buf: ByteBuffer): Indication? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeIndication.read(buf)
+    }
+
+    override fun allocationSize(value: Indication?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeIndication.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Indication?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeIndication.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeItemAnswer: FfiConverterRustBuffer<ItemAnswer?> {
     override fun read(buf: ByteBuffer): ItemAnswer? {
         if (buf.get().toInt() == 0) {
@@ -21718,6 +24973,38 @@ public object FfiConverterOptionalTypeItemAnswer: FfiConverterRustBuffer<ItemAns
         } else {
             buf.put(1)
             FfiConverterTypeItemAnswer.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeLoadResistor: FfiConverterRustBuffer<LoadResistor?> {
+    override fun read(buf: ByteBuffer): LoadResistor? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeLoadResistor.read(buf)
+    }
+
+    override fun allocationSize(value: LoadResistor?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeLoadResistor.allocationSize(value)
+        }
+    }
+
+    override fun write(value: LoadResistor?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeLoadResistor.write(value, buf)
         }
     }
 }
@@ -21824,6 +25111,38 @@ public object FfiConverterOptionalTypeNextCheck: FfiConverterRustBuffer<NextChec
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeOperatingPoint: FfiConverterRustBuffer<OperatingPoint?> {
+    override fun read(buf: ByteBuffer): OperatingPoint? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeOperatingPoint.read(buf)
+    }
+
+    override fun allocationSize(value: OperatingPoint?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeOperatingPoint.allocationSize(value)
+        }
+    }
+
+    override fun write(value: OperatingPoint?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeOperatingPoint.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeOtherReading: FfiConverterRustBuffer<OtherReading?> {
     override fun read(buf: ByteBuffer): OtherReading? {
         if (buf.get().toInt() == 0) {
@@ -21878,6 +25197,38 @@ public object FfiConverterOptionalTypeOtherUnit: FfiConverterRustBuffer<OtherUni
         } else {
             buf.put(1)
             FfiConverterTypeOtherUnit.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypePilotBehaviour: FfiConverterRustBuffer<PilotBehaviour?> {
+    override fun read(buf: ByteBuffer): PilotBehaviour? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypePilotBehaviour.read(buf)
+    }
+
+    override fun allocationSize(value: PilotBehaviour?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypePilotBehaviour.allocationSize(value)
+        }
+    }
+
+    override fun write(value: PilotBehaviour?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypePilotBehaviour.write(value, buf)
         }
     }
 }
@@ -22368,6 +25719,38 @@ public object FfiConverterOptionalTypeChainSize: FfiConverterRustBuffer<ChainSiz
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeComponent: FfiConverterRustBuffer<Component?> {
+    override fun read(buf: ByteBuffer): Component? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeComponent.read(buf)
+    }
+
+    override fun allocationSize(value: Component?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeComponent.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Component?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeComponent.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeCondition: FfiConverterRustBuffer<Condition?> {
     override fun read(buf: ByteBuffer): Condition? {
         if (buf.get().toInt() == 0) {
@@ -22464,6 +25847,38 @@ public object FfiConverterOptionalTypeEnd: FfiConverterRustBuffer<End?> {
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeFault: FfiConverterRustBuffer<Fault?> {
+    override fun read(buf: ByteBuffer): Fault? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFault.read(buf)
+    }
+
+    override fun allocationSize(value: Fault?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFault.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Fault?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFault.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeFillKind: FfiConverterRustBuffer<FillKind?> {
     override fun read(buf: ByteBuffer): FillKind? {
         if (buf.get().toInt() == 0) {
@@ -22496,6 +25911,70 @@ public object FfiConverterOptionalTypeFillKind: FfiConverterRustBuffer<FillKind?
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeFlasherKind: FfiConverterRustBuffer<FlasherKind?> {
+    override fun read(buf: ByteBuffer): FlasherKind? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFlasherKind.read(buf)
+    }
+
+    override fun allocationSize(value: FlasherKind?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFlasherKind.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FlasherKind?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFlasherKind.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFlashing: FfiConverterRustBuffer<Flashing?> {
+    override fun read(buf: ByteBuffer): Flashing? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFlashing.read(buf)
+    }
+
+    override fun allocationSize(value: Flashing?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFlashing.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Flashing?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFlashing.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeFluidGrade: FfiConverterRustBuffer<FluidGrade?> {
     override fun read(buf: ByteBuffer): FluidGrade? {
         if (buf.get().toInt() == 0) {
@@ -22518,6 +25997,38 @@ public object FfiConverterOptionalTypeFluidGrade: FfiConverterRustBuffer<FluidGr
         } else {
             buf.put(1)
             FfiConverterTypeFluidGrade.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeLampCap: FfiConverterRustBuffer<LampCap?> {
+    override fun read(buf: ByteBuffer): LampCap? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeLampCap.read(buf)
+    }
+
+    override fun allocationSize(value: LampCap?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeLampCap.allocationSize(value)
+        }
+    }
+
+    override fun write(value: LampCap?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeLampCap.write(value, buf)
         }
     }
 }
@@ -22614,6 +26125,38 @@ public object FfiConverterOptionalTypeMeeting: FfiConverterRustBuffer<Meeting?> 
         } else {
             buf.put(1)
             FfiConverterTypeMeeting.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypePilotFitting: FfiConverterRustBuffer<PilotFitting?> {
+    override fun read(buf: ByteBuffer): PilotFitting? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypePilotFitting.read(buf)
+    }
+
+    override fun allocationSize(value: PilotFitting?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypePilotFitting.allocationSize(value)
+        }
+    }
+
+    override fun write(value: PilotFitting?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypePilotFitting.write(value, buf)
         }
     }
 }
@@ -23104,6 +26647,34 @@ public object FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer<List<
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeCircuitCard: FfiConverterRustBuffer<List<CircuitCard>> {
+    override fun read(buf: ByteBuffer): List<CircuitCard> {
+        val len = buf.getInt()
+        return List<CircuitCard>(len) {
+            FfiConverterTypeCircuitCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<CircuitCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCircuitCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<CircuitCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCircuitCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeCorrectedReading: FfiConverterRustBuffer<List<CorrectedReading>> {
     override fun read(buf: ByteBuffer): List<CorrectedReading> {
         val len = buf.getInt()
@@ -23328,6 +26899,62 @@ public object FfiConverterSequenceTypeDayOff: FfiConverterRustBuffer<List<DayOff
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeDiagramBox: FfiConverterRustBuffer<List<DiagramBox>> {
+    override fun read(buf: ByteBuffer): List<DiagramBox> {
+        val len = buf.getInt()
+        return List<DiagramBox>(len) {
+            FfiConverterTypeDiagramBox.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<DiagramBox>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDiagramBox.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<DiagramBox>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDiagramBox.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeDiagramLine: FfiConverterRustBuffer<List<DiagramLine>> {
+    override fun read(buf: ByteBuffer): List<DiagramLine> {
+        val len = buf.getInt()
+        return List<DiagramLine>(len) {
+            FfiConverterTypeDiagramLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<DiagramLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDiagramLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<DiagramLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDiagramLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Element>> {
     override fun read(buf: ByteBuffer): List<Element> {
         val len = buf.getInt()
@@ -23346,6 +26973,34 @@ public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Eleme
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeElement.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFaultPlace: FfiConverterRustBuffer<List<FaultPlace>> {
+    override fun read(buf: ByteBuffer): List<FaultPlace> {
+        val len = buf.getInt()
+        return List<FaultPlace>(len) {
+            FfiConverterTypeFaultPlace.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FaultPlace>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFaultPlace.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FaultPlace>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFaultPlace.write(it, buf)
         }
     }
 }
@@ -23458,6 +27113,34 @@ public object FfiConverterSequenceTypeFinding: FfiConverterRustBuffer<List<Findi
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFinding.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFlashColumn: FfiConverterRustBuffer<List<FlashColumn>> {
+    override fun read(buf: ByteBuffer): List<FlashColumn> {
+        val len = buf.getInt()
+        return List<FlashColumn>(len) {
+            FfiConverterTypeFlashColumn.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FlashColumn>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFlashColumn.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FlashColumn>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFlashColumn.write(it, buf)
         }
     }
 }
@@ -23682,6 +27365,62 @@ public object FfiConverterSequenceTypeItemVerdict: FfiConverterRustBuffer<List<I
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeItemVerdict.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeLampCard: FfiConverterRustBuffer<List<LampCard>> {
+    override fun read(buf: ByteBuffer): List<LampCard> {
+        val len = buf.getInt()
+        return List<LampCard>(len) {
+            FfiConverterTypeLampCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<LampCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeLampCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<LampCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeLampCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeLampColumn: FfiConverterRustBuffer<List<LampColumn>> {
+    override fun read(buf: ByteBuffer): List<LampColumn> {
+        val len = buf.getInt()
+        return List<LampColumn>(len) {
+            FfiConverterTypeLampColumn.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<LampColumn>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeLampColumn.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<LampColumn>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeLampColumn.write(it, buf)
         }
     }
 }
@@ -24280,6 +28019,34 @@ public object FfiConverterSequenceTypeSpan: FfiConverterRustBuffer<List<Span>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
+    override fun read(buf: ByteBuffer): List<Spot> {
+        val len = buf.getInt()
+        return List<Spot>(len) {
+            FfiConverterTypeSpot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Spot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSpot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Spot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSpot.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeSprocketPair: FfiConverterRustBuffer<List<SprocketPair>> {
     override fun read(buf: ByteBuffer): List<SprocketPair> {
         val len = buf.getInt()
@@ -24532,6 +28299,62 @@ public object FfiConverterSequenceTypeSwitchPosition: FfiConverterRustBuffer<Lis
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSymptom: FfiConverterRustBuffer<List<Symptom>> {
+    override fun read(buf: ByteBuffer): List<Symptom> {
+        val len = buf.getInt()
+        return List<Symptom>(len) {
+            FfiConverterTypeSymptom.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Symptom>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSymptom.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Symptom>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSymptom.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTestLine: FfiConverterRustBuffer<List<TestLine>> {
+    override fun read(buf: ByteBuffer): List<TestLine> {
+        val len = buf.getInt()
+        return List<TestLine>(len) {
+            FfiConverterTypeTestLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TestLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTestLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TestLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTestLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<ThreadMatch>> {
     override fun read(buf: ByteBuffer): List<ThreadMatch> {
         val len = buf.getInt()
@@ -24550,6 +28373,34 @@ public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<T
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeThreadMatch.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWayDrop: FfiConverterRustBuffer<List<WayDrop>> {
+    override fun read(buf: ByteBuffer): List<WayDrop> {
+        val len = buf.getInt()
+        return List<WayDrop>(len) {
+            FfiConverterTypeWayDrop.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WayDrop>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWayDrop.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WayDrop>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWayDrop.write(it, buf)
         }
     }
 }

@@ -35,6 +35,7 @@ import uniffi.layshaft_core.BoundCard
 import uniffi.layshaft_core.Brake
 import uniffi.layshaft_core.BrakeAsk
 import uniffi.layshaft_core.ChainWearAsk
+import uniffi.layshaft_core.ChargingAsk
 import uniffi.layshaft_core.Climate
 import uniffi.layshaft_core.Coat
 import uniffi.layshaft_core.Consumer
@@ -48,6 +49,7 @@ import uniffi.layshaft_core.FfiConverterTypeBoundCard
 import uniffi.layshaft_core.FfiConverterTypeBrake
 import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
 import uniffi.layshaft_core.FfiConverterTypeChainWearAsk
+import uniffi.layshaft_core.FfiConverterTypeChargingAsk
 import uniffi.layshaft_core.FfiConverterTypeClimate
 import uniffi.layshaft_core.FfiConverterTypeCoat
 import uniffi.layshaft_core.FfiConverterTypeConsumer
@@ -60,9 +62,11 @@ import uniffi.layshaft_core.FfiConverterTypeFillAsk
 import uniffi.layshaft_core.FfiConverterTypeFluid
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeIdentity
+import uniffi.layshaft_core.FfiConverterTypeIndication
 import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
 import uniffi.layshaft_core.FfiConverterTypeItemAnswer
 import uniffi.layshaft_core.FfiConverterTypeJob
+import uniffi.layshaft_core.FfiConverterTypeLampsAsk
 import uniffi.layshaft_core.FfiConverterTypeLoadAsk
 import uniffi.layshaft_core.FfiConverterTypeMixAsk
 import uniffi.layshaft_core.FfiConverterTypeMoment
@@ -90,9 +94,11 @@ import uniffi.layshaft_core.FillAsk
 import uniffi.layshaft_core.Fluid
 import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.Identity
+import uniffi.layshaft_core.Indication
 import uniffi.layshaft_core.InspectionAsk
 import uniffi.layshaft_core.ItemAnswer
 import uniffi.layshaft_core.Job
+import uniffi.layshaft_core.LampsAsk
 import uniffi.layshaft_core.LoadAsk
 import uniffi.layshaft_core.MixAsk
 import uniffi.layshaft_core.Moment
@@ -121,6 +127,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferBoundCard
 import uniffi.layshaft_core.RustBuffer as RustBufferBrake
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferChainWearAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferChargingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferClimate
 import uniffi.layshaft_core.RustBuffer as RustBufferCoat
 import uniffi.layshaft_core.RustBuffer as RustBufferConsumer
@@ -133,9 +140,11 @@ import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFluid
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferIdentity
+import uniffi.layshaft_core.RustBuffer as RustBufferIndication
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferItemAnswer
 import uniffi.layshaft_core.RustBuffer as RustBufferJob
+import uniffi.layshaft_core.RustBuffer as RustBufferLampsAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMixAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMoment
@@ -2364,6 +2373,45 @@ public object FfiConverterTypeFitConsumer: FfiConverterRustBuffer<FitConsumer> {
 
 
 /**
+ * Fits another flasher, other pilots, load resistors.
+ */
+data class FitFlasher (
+    /**
+     * What is fitted; fields left out stay as they are.
+     */
+    var `indication`: Indication
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFitFlasher: FfiConverterRustBuffer<FitFlasher> {
+    override fun read(buf: ByteBuffer): FitFlasher {
+        return FitFlasher(
+            FfiConverterTypeIndication.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FitFlasher) = (
+            FfiConverterTypeIndication.allocationSize(value.`indication`)
+    )
+
+    override fun write(value: FitFlasher, buf: ByteBuffer) {
+            FfiConverterTypeIndication.write(value.`indication`, buf)
+    }
+}
+
+
+
+/**
  * Fits other sprockets.
  */
 data class FitSprockets (
@@ -3727,6 +3775,53 @@ public object FfiConverterTypeRecordFluid: FfiConverterRustBuffer<RecordFluid> {
 
 
 /**
+ * Records flasher, pilots and load resistors.
+ */
+data class RecordIndication (
+    /**
+     * Which spec.
+     */
+    var `side`: Side
+    , 
+    /**
+     * Flasher, pilots and load resistors.
+     */
+    var `indication`: Indication
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRecordIndication: FfiConverterRustBuffer<RecordIndication> {
+    override fun read(buf: ByteBuffer): RecordIndication {
+        return RecordIndication(
+            FfiConverterTypeSide.read(buf),
+            FfiConverterTypeIndication.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RecordIndication) = (
+            FfiConverterTypeSide.allocationSize(value.`side`) +
+            FfiConverterTypeIndication.allocationSize(value.`indication`)
+    )
+
+    override fun write(value: RecordIndication, buf: ByteBuffer) {
+            FfiConverterTypeSide.write(value.`side`, buf)
+            FfiConverterTypeIndication.write(value.`indication`, buf)
+    }
+}
+
+
+
+/**
  * Records a part.
  */
 data class RecordPart (
@@ -4767,6 +4862,30 @@ sealed class Command {
     }
     
     /**
+     * Records flasher, pilots and load resistors.
+     */
+    data class RecordIndication(
+        val v1: uniffi.layshaft_door.RecordIndication) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+    data class FitFlasher(
+        val v1: uniffi.layshaft_door.FitFlasher) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Adds a job.
      */
     data class AddJob(
@@ -5133,79 +5252,85 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             17 -> Command.FitBrake(
                 FfiConverterTypeFitBrake.read(buf),
                 )
-            18 -> Command.AddJob(
+            18 -> Command.RecordIndication(
+                FfiConverterTypeRecordIndication.read(buf),
+                )
+            19 -> Command.FitFlasher(
+                FfiConverterTypeFitFlasher.read(buf),
+                )
+            20 -> Command.AddJob(
                 FfiConverterTypeAddJob.read(buf),
                 )
-            19 -> Command.AddReadyMade(
+            21 -> Command.AddReadyMade(
                 FfiConverterTypeAddReadyMade.read(buf),
                 )
-            20 -> Command.ChangeJob(
+            22 -> Command.ChangeJob(
                 FfiConverterTypeChangeJob.read(buf),
                 )
-            21 -> Command.PutJobAway(
+            23 -> Command.PutJobAway(
                 FfiConverterTypePutJobAway.read(buf),
                 )
-            22 -> Command.BringJobBack(
+            24 -> Command.BringJobBack(
                 FfiConverterTypeBringJobBack.read(buf),
                 )
-            23 -> Command.BeginJob(
+            25 -> Command.BeginJob(
                 FfiConverterTypeBeginJob.read(buf),
                 )
-            24 -> Command.TickStep(
+            26 -> Command.TickStep(
                 FfiConverterTypeTickStep.read(buf),
                 )
-            25 -> Command.FinishJob(
+            27 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            26 -> Command.ReopenJob(
+            28 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            27 -> Command.RecordPart(
+            29 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            28 -> Command.PutPartAway(
+            30 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            29 -> Command.RecordTightening(
+            31 -> Command.RecordTightening(
                 FfiConverterTypeRecordTightening.read(buf),
                 )
-            30 -> Command.PutTighteningAway(
+            32 -> Command.PutTighteningAway(
                 FfiConverterTypePutTighteningAway.read(buf),
                 )
-            31 -> Command.AttachPhoto(
+            33 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            32 -> Command.PutPhotoAway(
+            34 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            33 -> Command.StartCure(
+            35 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            34 -> Command.EndCure(
+            36 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            35 -> Command.NoteClimate(
+            37 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            36 -> Command.TakeReading(
+            38 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            37 -> Command.AnswerItem(
+            39 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            38 -> Command.SetBenchTime(
+            40 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            39 -> Command.Undo(
+            41 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            40 -> Command.Settle(
+            42 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            41 -> Command.NoteExport(
+            43 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            42 -> Command.ReceiveBundle(
+            44 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5330,6 +5455,20 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFitBrake.allocationSize(value.v1)
+            )
+        }
+        is Command.RecordIndication -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRecordIndication.allocationSize(value.v1)
+            )
+        }
+        is Command.FitFlasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFitFlasher.allocationSize(value.v1)
             )
         }
         is Command.AddJob -> {
@@ -5596,128 +5735,138 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFitBrake.write(value.v1, buf)
                 Unit
             }
-            is Command.AddJob -> {
+            is Command.RecordIndication -> {
                 buf.putInt(18)
+                FfiConverterTypeRecordIndication.write(value.v1, buf)
+                Unit
+            }
+            is Command.FitFlasher -> {
+                buf.putInt(19)
+                FfiConverterTypeFitFlasher.write(value.v1, buf)
+                Unit
+            }
+            is Command.AddJob -> {
+                buf.putInt(20)
                 FfiConverterTypeAddJob.write(value.v1, buf)
                 Unit
             }
             is Command.AddReadyMade -> {
-                buf.putInt(19)
+                buf.putInt(21)
                 FfiConverterTypeAddReadyMade.write(value.v1, buf)
                 Unit
             }
             is Command.ChangeJob -> {
-                buf.putInt(20)
+                buf.putInt(22)
                 FfiConverterTypeChangeJob.write(value.v1, buf)
                 Unit
             }
             is Command.PutJobAway -> {
-                buf.putInt(21)
+                buf.putInt(23)
                 FfiConverterTypePutJobAway.write(value.v1, buf)
                 Unit
             }
             is Command.BringJobBack -> {
-                buf.putInt(22)
+                buf.putInt(24)
                 FfiConverterTypeBringJobBack.write(value.v1, buf)
                 Unit
             }
             is Command.BeginJob -> {
-                buf.putInt(23)
+                buf.putInt(25)
                 FfiConverterTypeBeginJob.write(value.v1, buf)
                 Unit
             }
             is Command.TickStep -> {
-                buf.putInt(24)
+                buf.putInt(26)
                 FfiConverterTypeTickStep.write(value.v1, buf)
                 Unit
             }
             is Command.FinishJob -> {
-                buf.putInt(25)
+                buf.putInt(27)
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
             is Command.ReopenJob -> {
-                buf.putInt(26)
+                buf.putInt(28)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(27)
+                buf.putInt(29)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(28)
+                buf.putInt(30)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.RecordTightening -> {
-                buf.putInt(29)
+                buf.putInt(31)
                 FfiConverterTypeRecordTightening.write(value.v1, buf)
                 Unit
             }
             is Command.PutTighteningAway -> {
-                buf.putInt(30)
+                buf.putInt(32)
                 FfiConverterTypePutTighteningAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(31)
+                buf.putInt(33)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(32)
+                buf.putInt(34)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(33)
+                buf.putInt(35)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(34)
+                buf.putInt(36)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(35)
+                buf.putInt(37)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(36)
+                buf.putInt(38)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(37)
+                buf.putInt(39)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(38)
+                buf.putInt(40)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(39)
+                buf.putInt(41)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(40)
+                buf.putInt(42)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(41)
+                buf.putInt(43)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(42)
+                buf.putInt(44)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -5927,6 +6076,30 @@ sealed class Query {
     }
     
     /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+    data class Lamps(
+        val v1: uniffi.layshaft_core.LampsAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+    data class Charging(
+        val v1: uniffi.layshaft_core.ChargingAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * A cure.
      */
     data class Cure(
@@ -6098,31 +6271,37 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             16 -> Query.Wire(
                 FfiConverterTypeWireAsk.read(buf),
                 )
-            17 -> Query.Cure(
+            17 -> Query.Lamps(
+                FfiConverterTypeLampsAsk.read(buf),
+                )
+            18 -> Query.Charging(
+                FfiConverterTypeChargingAsk.read(buf),
+                )
+            19 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            18 -> Query.Products(
+            20 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            19 -> Query.Inspection(
+            21 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            20 -> Query.Ripple(
+            22 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            21 -> Query.Bike(
+            23 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            22 -> Query.History(
+            24 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            23 -> Query.Photo(
+            25 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            24 -> Query.Reckon(
+            26 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            25 -> Query.Bundle(
+            27 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6240,6 +6419,20 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeWireAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Lamps -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLampsAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Charging -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChargingAsk.allocationSize(value.v1)
             )
         }
         is Query.Cure -> {
@@ -6389,48 +6582,58 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeWireAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Cure -> {
+            is Query.Lamps -> {
                 buf.putInt(17)
+                FfiConverterTypeLampsAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Charging -> {
+                buf.putInt(18)
+                FfiConverterTypeChargingAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Cure -> {
+                buf.putInt(19)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(18)
+                buf.putInt(20)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(19)
+                buf.putInt(21)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(20)
+                buf.putInt(22)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bike -> {
-                buf.putInt(21)
+                buf.putInt(23)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(22)
+                buf.putInt(24)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(23)
+                buf.putInt(25)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(24)
+                buf.putInt(26)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(25)
+                buf.putInt(27)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -7051,6 +7254,12 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
+
+
+
+
 
 
 

@@ -35,6 +35,8 @@ import uniffi.layshaft_core.BrakeAsk
 import uniffi.layshaft_core.BrakeSheet
 import uniffi.layshaft_core.ChainWearAsk
 import uniffi.layshaft_core.ChainWearSheet
+import uniffi.layshaft_core.ChargingAsk
+import uniffi.layshaft_core.ChargingSheet
 import uniffi.layshaft_core.CureAsk
 import uniffi.layshaft_core.CureSheet
 import uniffi.layshaft_core.FastenerAsk
@@ -43,6 +45,8 @@ import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
 import uniffi.layshaft_core.FfiConverterTypeBrakeSheet
 import uniffi.layshaft_core.FfiConverterTypeChainWearAsk
 import uniffi.layshaft_core.FfiConverterTypeChainWearSheet
+import uniffi.layshaft_core.FfiConverterTypeChargingAsk
+import uniffi.layshaft_core.FfiConverterTypeChargingSheet
 import uniffi.layshaft_core.FfiConverterTypeCureAsk
 import uniffi.layshaft_core.FfiConverterTypeCureSheet
 import uniffi.layshaft_core.FfiConverterTypeFastenerAsk
@@ -54,6 +58,8 @@ import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeGearingSheet
 import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
 import uniffi.layshaft_core.FfiConverterTypeInspectionSheet
+import uniffi.layshaft_core.FfiConverterTypeLampSheet
+import uniffi.layshaft_core.FfiConverterTypeLampsAsk
 import uniffi.layshaft_core.FfiConverterTypeLoadAsk
 import uniffi.layshaft_core.FfiConverterTypeLoadSheet
 import uniffi.layshaft_core.FfiConverterTypeMixAsk
@@ -79,6 +85,8 @@ import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.GearingSheet
 import uniffi.layshaft_core.InspectionAsk
 import uniffi.layshaft_core.InspectionSheet
+import uniffi.layshaft_core.LampSheet
+import uniffi.layshaft_core.LampsAsk
 import uniffi.layshaft_core.LoadAsk
 import uniffi.layshaft_core.LoadSheet
 import uniffi.layshaft_core.MixAsk
@@ -128,6 +136,7 @@ import uniffi.layshaft_door.FfiConverterTypeEndCure
 import uniffi.layshaft_door.FfiConverterTypeFinishJob
 import uniffi.layshaft_door.FfiConverterTypeFitBrake
 import uniffi.layshaft_door.FfiConverterTypeFitConsumer
+import uniffi.layshaft_door.FfiConverterTypeFitFlasher
 import uniffi.layshaft_door.FfiConverterTypeFitSprockets
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
 import uniffi.layshaft_door.FfiConverterTypeHistorySheet
@@ -152,6 +161,7 @@ import uniffi.layshaft_door.FfiConverterTypeRecordBrake
 import uniffi.layshaft_door.FfiConverterTypeRecordConsumer
 import uniffi.layshaft_door.FfiConverterTypeRecordDrive
 import uniffi.layshaft_door.FfiConverterTypeRecordFluid
+import uniffi.layshaft_door.FfiConverterTypeRecordIndication
 import uniffi.layshaft_door.FfiConverterTypeRecordPart
 import uniffi.layshaft_door.FfiConverterTypeRecordSupply
 import uniffi.layshaft_door.FfiConverterTypeRecordTightening
@@ -170,6 +180,7 @@ import uniffi.layshaft_door.FfiConverterTypeUndo
 import uniffi.layshaft_door.FinishJob
 import uniffi.layshaft_door.FitBrake
 import uniffi.layshaft_door.FitConsumer
+import uniffi.layshaft_door.FitFlasher
 import uniffi.layshaft_door.FitSprockets
 import uniffi.layshaft_door.HistoryAsk
 import uniffi.layshaft_door.HistorySheet
@@ -194,6 +205,7 @@ import uniffi.layshaft_door.RecordBrake
 import uniffi.layshaft_door.RecordConsumer
 import uniffi.layshaft_door.RecordDrive
 import uniffi.layshaft_door.RecordFluid
+import uniffi.layshaft_door.RecordIndication
 import uniffi.layshaft_door.RecordPart
 import uniffi.layshaft_door.RecordSupply
 import uniffi.layshaft_door.RecordTightening
@@ -213,6 +225,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferChainWearAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferChainWearSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferChargingAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferChargingSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferCureAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferCureSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferFastenerAsk
@@ -224,6 +238,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferLampSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferLampsAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferLoadSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferMixAsk
@@ -259,6 +275,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferEndCure
 import uniffi.layshaft_door.RustBuffer as RustBufferFinishJob
 import uniffi.layshaft_door.RustBuffer as RustBufferFitBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferFitConsumer
+import uniffi.layshaft_door.RustBuffer as RustBufferFitFlasher
 import uniffi.layshaft_door.RustBuffer as RustBufferFitSprockets
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferHistorySheet
@@ -283,6 +300,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferRecordBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordDrive
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordFluid
+import uniffi.layshaft_door.RustBuffer as RustBufferRecordIndication
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordPart
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordSupply
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordTightening
@@ -966,6 +984,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_change_job(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_charging(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_cure(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_describe_bike(
@@ -984,6 +1004,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_gearing(
@@ -993,6 +1015,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_inspection(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_job(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_lamps(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_load(
     ): Int
@@ -1035,6 +1059,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_drive(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_fluid(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_record_indication(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_part(
     ): Int
@@ -1134,6 +1160,8 @@ internal object UniffiLib {
     ): RustBufferChainWearSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_change_job(`ptr`: Long,`command`: RustBufferChangeJob.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_charging(`ptr`: Long,`ask`: RustBufferChargingAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferChargingSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_cure(`ptr`: Long,`ask`: RustBufferCureAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferCureSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_describe_bike(`ptr`: Long,`command`: RustBufferDescribeBike.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1152,6 +1180,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fit_consumer(`ptr`: Long,`command`: RustBufferFitConsumer.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_fit_flasher(`ptr`: Long,`command`: RustBufferFitFlasher.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets(`ptr`: Long,`command`: RustBufferFitSprockets.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_gearing(`ptr`: Long,`ask`: RustBufferGearingAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1162,6 +1192,8 @@ internal object UniffiLib {
     ): RustBufferInspectionSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_job(`ptr`: Long,`ask`: RustBufferMarkAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferJobSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_lamps(`ptr`: Long,`ask`: RustBufferLampsAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferLampSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_load(`ptr`: Long,`ask`: RustBufferLoadAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferLoadSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_load_demo(`ptr`: Long,`command`: RustBufferLoadDemo.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1203,6 +1235,8 @@ internal object UniffiLib {
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_drive(`ptr`: Long,`command`: RustBufferRecordDrive.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_fluid(`ptr`: Long,`command`: RustBufferRecordFluid.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_record_indication(`ptr`: Long,`command`: RustBufferRecordIndication.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_part(`ptr`: Long,`command`: RustBufferRecordPart.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
@@ -1399,6 +1433,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() and 0xFFFF) != 45004) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() and 0xFFFF) != 51385) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() and 0xFFFF) != 11896) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1426,6 +1463,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() and 0xFFFF) != 19652) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() and 0xFFFF) != 54461) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() and 0xFFFF) != 46232) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1439,6 +1479,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_job() and 0xFFFF) != 34548) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() and 0xFFFF) != 49816) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load() and 0xFFFF) != 60374) {
@@ -1502,6 +1545,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() and 0xFFFF) != 53906) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() and 0xFFFF) != 51176) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() and 0xFFFF) != 9551) {
@@ -1946,6 +1992,11 @@ public interface BenchInterface {
     fun `changeJob`(`command`: ChangeJob, `moment`: Moment? = null): Outcome
     
     /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+    fun `charging`(`ask`: ChargingAsk, `moment`: Moment? = null): ChargingSheet
+    
+    /**
      * A cure.
      */
     fun `cure`(`ask`: CureAsk, `moment`: Moment? = null): CureSheet
@@ -1991,6 +2042,11 @@ public interface BenchInterface {
     fun `fitConsumer`(`command`: FitConsumer, `moment`: Moment? = null): Outcome
     
     /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+    fun `fitFlasher`(`command`: FitFlasher, `moment`: Moment? = null): Outcome
+    
+    /**
      * Fits other sprockets.
      */
     fun `fitSprockets`(`command`: FitSprockets, `moment`: Moment? = null): Outcome
@@ -2014,6 +2070,11 @@ public interface BenchInterface {
      * One job at the bench.
      */
     fun `job`(`ask`: MarkAsk, `moment`: Moment? = null): JobSheet
+    
+    /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+    fun `lamps`(`ask`: LampsAsk, `moment`: Moment? = null): LampSheet
     
     /**
      * Electrical load against output.
@@ -2119,6 +2180,11 @@ public interface BenchInterface {
      * Records a filling.
      */
     fun `recordFluid`(`command`: RecordFluid, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Records flasher, pilots and load resistors.
+     */
+    fun `recordIndication`(`command`: RecordIndication, `moment`: Moment? = null): Outcome
     
     /**
      * Records a part.
@@ -2557,6 +2623,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * The charging tests: rested, idle, at speed; drain, charge and time to flat.
+     */
+    @Throws(BenchException::class)override fun `charging`(`ask`: ChargingAsk, `moment`: Moment?): ChargingSheet {
+            return FfiConverterTypeChargingSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_charging(
+        it,
+        
+        FfiConverterTypeChargingAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * A cure.
      */
     @Throws(BenchException::class)override fun `cure`(`ask`: CureAsk, `moment`: Moment?): CureSheet {
@@ -2728,6 +2813,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Fits another flasher, other pilots, load resistors.
+     */
+    @Throws(BenchException::class)override fun `fitFlasher`(`command`: FitFlasher, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_flasher(
+        it,
+        
+        FfiConverterTypeFitFlasher.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Fits other sprockets.
      */
     @Throws(BenchException::class)override fun `fitSprockets`(`command`: FitSprockets, `moment`: Moment?): Outcome {
@@ -2814,6 +2918,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeMarkAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
+     */
+    @Throws(BenchException::class)override fun `lamps`(`ask`: LampsAsk, `moment`: Moment?): LampSheet {
+            return FfiConverterTypeLampSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lamps(
+        it,
+        
+        FfiConverterTypeLampsAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3213,6 +3336,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeRecordFluid.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Records flasher, pilots and load resistors.
+     */
+    @Throws(BenchException::class)override fun `recordIndication`(`command`: RecordIndication, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_indication(
+        it,
+        
+        FfiConverterTypeRecordIndication.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3769,6 +3911,18 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
+
+
 
 
 
