@@ -10,10 +10,12 @@
 //!   Of the technical spec, `record` says side and place, as `fitted/front`.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, Part, Photo, Place, Reading, Supply, Tightening, Wheel,
+    Brake, Climate, Consumer, Drive, Fluid, Identity, Indication, Job, Part, Photo, Place, Reading, Supply, Tightening,
+    Wheel,
 };
 use layshaft_core::changes::Record;
 use layshaft_core::coating::Coat;
+use layshaft_core::harness::ElementChange;
 use layshaft_core::inspection::ItemAnswer;
 use layshaft_core::plan::BenchTime;
 use rusqlite::{Connection, OptionalExtension};
@@ -59,6 +61,8 @@ fn all() -> Vec<(String, String)> {
         of::<Consumer>(),
         of::<Brake>(),
         of::<Fluid>(),
+        of::<Indication>(),
+        of::<ElementChange>(),
         of::<Part>(),
         of::<Tightening>(),
         of::<Photo>(),

@@ -48,6 +48,12 @@ export const PAGES = [
   ['mixing-two-part', '#/numbers/mixing?mix=twoPart'],
   ['mixing-thinner', '#/numbers/mixing?mix=thinning'],
   ['mixing-area', '#/numbers/mixing?mix=cover'],
+  ['lamps', '#/numbers/lamps'],
+  ['lamps-led', '#/numbers/lamps', tryLed],
+  ['lamps-cures', '#/numbers/lamps', (page) => tryLed(page).then(() => page.getByRole('heading', { name: 'Tried, with an electronic flasher' }).scrollIntoViewIfNeeded())],
+  ['lamps-counted', '#/numbers/lamps?flashes=20&seconds=15', (page) => page.getByRole('heading', { name: 'Count it' }).scrollIntoViewIfNeeded()],
+  ['charging', '#/numbers/charging'],
+  ['charging-weak', '#/numbers/charging?restedVolts=12.2&idleVolts=12.4&fastVolts=13.1&drainMilliamperes=40'],
   ['wire', '#/numbers/wire'],
   ['wire-too-thin', '#/numbers/wire?amperes=9&outMetres=3&sectionMm2=0.75'],
   ['cure', '#/numbers/cure'],
@@ -131,4 +137,15 @@ async function tryTogether(page) {
   }
   await goTo(page, '#/numbers');
   await page.getByRole('button', { name: /^Tried together/ }).click();
+}
+
+/** Tries LED indicators of 1.5 W. */
+export async function tryLed(page) {
+  await page.getByRole('button', { name: /^Lamp/ }).click();
+  const sheet = page.getByRole('dialog').first();
+  await sheet.getByRole('button', { name: /^Power of one/ }).click();
+  await typeOnPad(page, '1.5');
+  await sheet.getByRole('button', { name: /^Kind/ }).click();
+  await page.getByRole('dialog').last().getByRole('button', { name: 'LED' }).click();
+  await sheet.getByRole('button', { name: 'Work it out' }).click();
 }

@@ -23,6 +23,8 @@ const KINDS: &[(&str, &str)] = &[
     ("consumer", "consumer"),
     ("brake", "brake"),
     ("fluid", "fluid"),
+    ("indication", "indication"),
+    ("circuitElement", "circuit_element"),
     ("part", "part"),
     ("tightening", "tightening"),
     ("photo", "photo"),

@@ -74,6 +74,8 @@ const PAGES: Entry[] = [
   ['numbers/threads', from(numbers, 'Threads')],
   ['numbers/filling', from(numbers, 'Filling')],
   ['numbers/mixing', from(numbers, 'Mixing')],
+  ['numbers/lamps', from(numbers, 'Lamps')],
+  ['numbers/charging', from(numbers, 'Charging')],
   ['numbers/wire', from(numbers, 'Wire')],
   ['numbers/cure', from(numbers, 'Cure')],
   ['numbers/cure/:coat', from(numbers, 'CureClock')],

@@ -3,16 +3,23 @@ import type {
   AnswerWord,
   Binding,
   BrakeKind,
+  CapFit,
   ChainSize,
+  ChargingPattern,
+  ChargingTest,
   CureState,
   CurrentList,
   End,
   FillKind,
+  FlasherKind,
   FluidGrade,
   JobState,
+  LampCap,
+  LampLook,
   LightSource,
   Lubrication,
   PartState,
+  PilotFitting,
   ProductKind,
   PutOn,
   RidingState,
@@ -21,6 +28,7 @@ import type {
   Stage,
   Standing,
   TappedInto,
+  TestVerdict,
   Use,
   Verdict,
   Weight,
@@ -136,4 +144,43 @@ export const binding: Record<Binding, string> = {
   drop: 'the next thinner one loses too much voltage',
   current: 'the next thinner one may not carry the current',
   fuse: 'no fuse carries the load and still protects the next thinner one',
+};
+export const flasherKind: Record<FlasherKind, string> = {
+  thermal: 'thermal, two terminals',
+  electronicTwo: 'electronic, two terminals',
+  electronicThree: 'electronic with its own earth, three',
+};
+export const pilotFitting: Record<PilotFitting, string> = {
+  betweenSides: 'one, between the two sides',
+  oneWithDiodes: 'one to earth, through two diodes',
+  oneEachSide: 'one on each side',
+};
+export const lampLook: Record<LampLook, string> = { off: 'dark', glow: 'glows', dim: 'dim', full: 'bright' };
+export const lampCap: Record<LampCap, string> = {
+  ba9s: 'BA9s, 9 mm bayonet',
+  ba15s: 'BA15s, 15 mm bayonet, one contact',
+  ba15d: 'BA15d, 15 mm bayonet, two contacts',
+  bau15s: 'BAU15s, pins 150° apart',
+  bay15d: 'BAY15d, pins at two heights',
+  ba20d: 'BA20d, 20 mm bayonet',
+  w2d: 'W2.1x9.5d, glass wedge',
+  w3d: 'W3x16d, wide glass wedge',
+  w3q: 'W3x16q, wide wedge, two filaments',
+  sv8: 'SV8.5, tube with two cones',
+  p43t: 'P43t, three blades',
+  px43t: 'PX43t, three blades, other lugs',
+  p45t: 'P45t, large round flange',
+  px13s: 'PX13.5s, small flange',
+  e10: 'E10, screw',
+};
+export const capFit: Record<CapFit, string> = { fits: 'It fits the holder', doesNotFit: 'It does not fit the holder', unknown: 'Whether it fits is not known' };
+export const chargingTest: Record<ChargingTest, string> = { rested: 'Rested', idle: 'At idle', fast: 'At 5,000 rpm', drain: 'Key off, current' };
+export const testVerdict: Record<TestVerdict, string> = { good: 'good', low: 'too low', high: 'too high', unknown: 'not measured' };
+export const chargingPattern: Record<ChargingPattern, string> = {
+  healthy: 'charges',
+  batteryOrDrain: 'battery or drain',
+  notCharging: 'does not charge',
+  weakCharging: 'charges weakly',
+  overcharging: 'charges too much',
+  notEnoughKnown: 'not enough measured',
 };

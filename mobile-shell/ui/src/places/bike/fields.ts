@@ -131,6 +131,22 @@ export const SECTIONS: SpecSection[] = [
     read: (spec) => ({ ...blankBrake(), ...spec.rearBrake }),
     record: (side, value) => ({ kind: 'recordBrake', side, end: 'rear', brake: value }),
   },
+  {
+    id: 'indication',
+    title: words.spec.indication,
+    kind: 'indication',
+    slot: 'indication',
+    fields: [
+      { key: 'flasher', entry: { kind: 'pick', options: words.flasherKind } },
+      number('flasherWatts', 'watt', undefined, 0),
+      number('flashesMinute', 'flashesMinute', undefined, 0),
+      { key: 'pilot', entry: { kind: 'pick', options: words.pilotFitting } },
+      number('resistorOhms', 'ohm', undefined, 1),
+      number('resistorsPerSide', 'none', undefined, 0),
+    ],
+    read: (spec) => ({ ...spec.indication }),
+    record: (side, indication) => ({ kind: 'recordIndication', side, indication }),
+  },
 ];
 
 export function label(field: Field): string {

@@ -8,4 +8,6 @@ export { default as Brakes } from './Brakes.svelte';
 export { default as Threads } from './Threads.svelte';
 export { default as Filling } from './Filling.svelte';
 export { default as Mixing } from './Mixing.svelte';
+export { default as Lamps } from './Lamps.svelte';
+export { default as Charging } from './Charging.svelte';
 export { default as Wire } from './Wire.svelte';
