@@ -677,6 +677,95 @@ public func FfiConverterTypeAdjusterSpan_lower(_ value: AdjusterSpan) -> RustBuf
 
 
 /**
+ * One answer that was given.
+ */
+public struct AnsweredCheck: Equatable, Hashable {
+    /**
+     * Mark of the check.
+     */
+    public var check: String
+    /**
+     * The check in words.
+     */
+    public var label: String
+    /**
+     * The answer in words.
+     */
+    public var answer: String
+    /**
+     * Whether it fits none of what was suspected then: to be checked again.
+     */
+    public var surprising: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * The check in words.
+         */label: String, 
+        /**
+         * The answer in words.
+         */answer: String, 
+        /**
+         * Whether it fits none of what was suspected then: to be checked again.
+         */surprising: Bool) {
+        self.check = check
+        self.label = label
+        self.answer = answer
+        self.surprising = surprising
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AnsweredCheck: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAnsweredCheck: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AnsweredCheck {
+        return
+            try AnsweredCheck(
+                check: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                answer: FfiConverterString.read(from: &buf), 
+                surprising: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AnsweredCheck, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.check, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.answer, into: &buf)
+        FfiConverterBool.write(value.surprising, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAnsweredCheck_lift(_ buf: RustBuffer) throws -> AnsweredCheck {
+    return try FfiConverterTypeAnsweredCheck.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAnsweredCheck_lower(_ value: AnsweredCheck) -> RustBuffer {
+    return FfiConverterTypeAnsweredCheck.lower(value)
+}
+
+
+/**
  * Output against load in one riding state.
  */
 public struct Balance: Equatable, Hashable {
@@ -3015,6 +3104,14 @@ public struct Check: Equatable, Hashable {
      */
     public var label: String
     /**
+     * Where it is done.
+     */
+    public var place: String?
+    /**
+     * Switch positions for it.
+     */
+    public var position: String?
+    /**
      * Its possible answers.
      */
     public var outcomes: [CheckOutcome]
@@ -3057,6 +3154,12 @@ public struct Check: Equatable, Hashable {
          * The question or instruction.
          */label: String, 
         /**
+         * Where it is done.
+         */place: String? = nil, 
+        /**
+         * Switch positions for it.
+         */position: String? = nil, 
+        /**
          * Its possible answers.
          */outcomes: [CheckOutcome] = [], 
         /**
@@ -3082,6 +3185,8 @@ public struct Check: Equatable, Hashable {
          */metering: Metering? = nil) {
         self.id = id
         self.label = label
+        self.place = place
+        self.position = position
         self.outcomes = outcomes
         self.minutes = minutes
         self.dangerMinutes = dangerMinutes
@@ -3110,6 +3215,8 @@ public struct FfiConverterTypeCheck: FfiConverterRustBuffer {
             try Check(
                 id: FfiConverterString.read(from: &buf), 
                 label: FfiConverterString.read(from: &buf), 
+                place: FfiConverterOptionString.read(from: &buf), 
+                position: FfiConverterOptionString.read(from: &buf), 
                 outcomes: FfiConverterSequenceTypeCheckOutcome.read(from: &buf), 
                 minutes: FfiConverterDouble.read(from: &buf), 
                 dangerMinutes: FfiConverterDouble.read(from: &buf), 
@@ -3124,6 +3231,8 @@ public struct FfiConverterTypeCheck: FfiConverterRustBuffer {
     public static func write(_ value: Check, into buf: inout [UInt8]) {
         FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.label, into: &buf)
+        FfiConverterOptionString.write(value.place, into: &buf)
+        FfiConverterOptionString.write(value.position, into: &buf)
         FfiConverterSequenceTypeCheckOutcome.write(value.outcomes, into: &buf)
         FfiConverterDouble.write(value.minutes, into: &buf)
         FfiConverterDouble.write(value.dangerMinutes, into: &buf)
@@ -6614,6 +6723,65 @@ public func FfiConverterTypeFastenerSheet_lower(_ value: FastenerSheet) -> RustB
 
 
 /**
+ * Which search; left out: the newest that is open.
+ */
+public struct FaultAsk: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var search: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */search: String? = nil) {
+        self.search = search
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultAsk {
+        return
+            try FaultAsk(
+                search: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.search, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultAsk_lift(_ buf: RustBuffer) throws -> FaultAsk {
+    return try FfiConverterTypeFaultAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultAsk_lower(_ value: FaultAsk) -> RustBuffer {
+    return FfiConverterTypeFaultAsk.lower(value)
+}
+
+
+/**
  * A fault that can be tried.
  */
 public struct FaultPlace: Equatable, Hashable {
@@ -6683,77 +6851,144 @@ public func FfiConverterTypeFaultPlace_lower(_ value: FaultPlace) -> RustBuffer 
 
 
 /**
- * The page of the search.
+ * A search. What is left out is not known.
  */
-public struct FaultSheet: Equatable, Hashable {
+public struct FaultSearch: Equatable, Hashable {
     /**
-     * The suspects, most likely first.
+     * What is wrong.
      */
-    public var beliefs: [Belief]
+    public var trouble: Trouble?
     /**
-     * The next check; none when settled or when no check tells more.
+     * When it began, milliseconds since 1970 (UTC).
      */
-    public var next: NextCheck?
+    public var startedMs: Int64
     /**
-     * What its answers would mean.
+     * The answers, oldest first.
      */
-    public var meanings: [Meaning]
+    public var evidence: [Evidence]
     /**
-     * What it is, once one cure holds 95 %.
+     * When it ended, milliseconds since 1970 (UTC).
      */
-    public var settled: SettledOn?
+    public var closedMs: Int64?
     /**
-     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     * How it ended.
      */
-    public var tryInOrder: [String]
-    /**
-     * Trouble so far, minutes.
-     */
-    public var spentMinutes: Double
-    /**
-     * What is worth saying.
-     */
-    public var findings: [Finding]
-    /**
-     * Where method and weights come from.
-     */
-    public var sources: [Source]
+    public var closing: FaultClosing?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
-         * The suspects, most likely first.
-         */beliefs: [Belief] = [], 
+         * What is wrong.
+         */trouble: Trouble? = nil, 
         /**
-         * The next check; none when settled or when no check tells more.
-         */next: NextCheck? = nil, 
+         * When it began, milliseconds since 1970 (UTC).
+         */startedMs: Int64, 
         /**
-         * What its answers would mean.
-         */meanings: [Meaning] = [], 
+         * The answers, oldest first.
+         */evidence: [Evidence] = [], 
         /**
-         * What it is, once one cure holds 95 %.
-         */settled: SettledOn? = nil, 
+         * When it ended, milliseconds since 1970 (UTC).
+         */closedMs: Int64? = nil, 
         /**
-         * When no check tells more and nothing is settled: the cures in the order in which to try them.
-         */tryInOrder: [String] = [], 
+         * How it ended.
+         */closing: FaultClosing? = nil) {
+        self.trouble = trouble
+        self.startedMs = startedMs
+        self.evidence = evidence
+        self.closedMs = closedMs
+        self.closing = closing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultSearch: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultSearch: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultSearch {
+        return
+            try FaultSearch(
+                trouble: FfiConverterOptionTypeTrouble.read(from: &buf), 
+                startedMs: FfiConverterInt64.read(from: &buf), 
+                evidence: FfiConverterSequenceTypeEvidence.read(from: &buf), 
+                closedMs: FfiConverterOptionInt64.read(from: &buf), 
+                closing: FfiConverterOptionTypeFaultClosing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultSearch, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeTrouble.write(value.trouble, into: &buf)
+        FfiConverterInt64.write(value.startedMs, into: &buf)
+        FfiConverterSequenceTypeEvidence.write(value.evidence, into: &buf)
+        FfiConverterOptionInt64.write(value.closedMs, into: &buf)
+        FfiConverterOptionTypeFaultClosing.write(value.closing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultSearch_lift(_ buf: RustBuffer) throws -> FaultSearch {
+    return try FfiConverterTypeFaultSearch.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultSearch_lower(_ value: FaultSearch) -> RustBuffer {
+    return FfiConverterTypeFaultSearch.lower(value)
+}
+
+
+/**
+ * The page of the search.
+ */
+public struct FaultSheet: Equatable, Hashable {
+    /**
+     * What can be searched.
+     */
+    public var offers: [TroubleOffer]
+    /**
+     * The searches, newest first.
+     */
+    public var searches: [SearchCard]
+    /**
+     * Mark of the one that is shown.
+     */
+    public var search: String?
+    /**
+     * Where it stands; none when no search is open.
+     */
+    public var state: SearchState?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
         /**
-         * Trouble so far, minutes.
-         */spentMinutes: Double, 
+         * What can be searched.
+         */offers: [TroubleOffer] = [], 
         /**
-         * What is worth saying.
-         */findings: [Finding] = [], 
+         * The searches, newest first.
+         */searches: [SearchCard] = [], 
         /**
-         * Where method and weights come from.
-         */sources: [Source] = []) {
-        self.beliefs = beliefs
-        self.next = next
-        self.meanings = meanings
-        self.settled = settled
-        self.tryInOrder = tryInOrder
-        self.spentMinutes = spentMinutes
-        self.findings = findings
-        self.sources = sources
+         * Mark of the one that is shown.
+         */search: String? = nil, 
+        /**
+         * Where it stands; none when no search is open.
+         */state: SearchState? = nil) {
+        self.offers = offers
+        self.searches = searches
+        self.search = search
+        self.state = state
     }
 
     
@@ -6772,26 +7007,18 @@ public struct FfiConverterTypeFaultSheet: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultSheet {
         return
             try FaultSheet(
-                beliefs: FfiConverterSequenceTypeBelief.read(from: &buf), 
-                next: FfiConverterOptionTypeNextCheck.read(from: &buf), 
-                meanings: FfiConverterSequenceTypeMeaning.read(from: &buf), 
-                settled: FfiConverterOptionTypeSettledOn.read(from: &buf), 
-                tryInOrder: FfiConverterSequenceString.read(from: &buf), 
-                spentMinutes: FfiConverterDouble.read(from: &buf), 
-                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
-                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+                offers: FfiConverterSequenceTypeTroubleOffer.read(from: &buf), 
+                searches: FfiConverterSequenceTypeSearchCard.read(from: &buf), 
+                search: FfiConverterOptionString.read(from: &buf), 
+                state: FfiConverterOptionTypeSearchState.read(from: &buf)
         )
     }
 
     public static func write(_ value: FaultSheet, into buf: inout [UInt8]) {
-        FfiConverterSequenceTypeBelief.write(value.beliefs, into: &buf)
-        FfiConverterOptionTypeNextCheck.write(value.next, into: &buf)
-        FfiConverterSequenceTypeMeaning.write(value.meanings, into: &buf)
-        FfiConverterOptionTypeSettledOn.write(value.settled, into: &buf)
-        FfiConverterSequenceString.write(value.tryInOrder, into: &buf)
-        FfiConverterDouble.write(value.spentMinutes, into: &buf)
-        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
-        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+        FfiConverterSequenceTypeTroubleOffer.write(value.offers, into: &buf)
+        FfiConverterSequenceTypeSearchCard.write(value.searches, into: &buf)
+        FfiConverterOptionString.write(value.search, into: &buf)
+        FfiConverterOptionTypeSearchState.write(value.state, into: &buf)
     }
 }
 
@@ -14115,6 +14342,10 @@ public struct Probe: Equatable, Hashable {
      * Minutes to measure there.
      */
     public var minutes: Double
+    /**
+     * Where it is.
+     */
+    public var place: String?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -14127,10 +14358,14 @@ public struct Probe: Equatable, Hashable {
          */covers: [String] = [], 
         /**
          * Minutes to measure there.
-         */minutes: Double) {
+         */minutes: Double, 
+        /**
+         * Where it is.
+         */place: String? = nil) {
         self.point = point
         self.covers = covers
         self.minutes = minutes
+        self.place = place
     }
 
     
@@ -14151,7 +14386,8 @@ public struct FfiConverterTypeProbe: FfiConverterRustBuffer {
             try Probe(
                 point: FfiConverterString.read(from: &buf), 
                 covers: FfiConverterSequenceString.read(from: &buf), 
-                minutes: FfiConverterDouble.read(from: &buf)
+                minutes: FfiConverterDouble.read(from: &buf), 
+                place: FfiConverterOptionString.read(from: &buf)
         )
     }
 
@@ -14159,6 +14395,7 @@ public struct FfiConverterTypeProbe: FfiConverterRustBuffer {
         FfiConverterString.write(value.point, into: &buf)
         FfiConverterSequenceString.write(value.covers, into: &buf)
         FfiConverterDouble.write(value.minutes, into: &buf)
+        FfiConverterOptionString.write(value.place, into: &buf)
     }
 }
 
@@ -14473,6 +14710,155 @@ public func FfiConverterTypeQuantity_lift(_ buf: RustBuffer) throws -> Quantity 
 #endif
 public func FfiConverterTypeQuantity_lower(_ value: Quantity) -> RustBuffer {
     return FfiConverterTypeQuantity.lower(value)
+}
+
+
+/**
+ * The check to do now, ready to be read out at the bench.
+ */
+public struct Question: Equatable, Hashable {
+    /**
+     * Mark of the check.
+     */
+    public var check: String
+    /**
+     * The question or instruction.
+     */
+    public var label: String
+    /**
+     * Where it is done.
+     */
+    public var place: String?
+    /**
+     * Switch positions for it.
+     */
+    public var position: String?
+    /**
+     * Whether it takes a reading in volts beside the answers to choose from.
+     */
+    public var takesReading: Bool
+    /**
+     * What must come off first, in words.
+     */
+    public var takeOff: [String]
+    /**
+     * Hands-on minutes once everything is in reach.
+     */
+    public var minutes: Double
+    /**
+     * Minutes to take off what is in the way and put it back.
+     */
+    public var accessMinutes: Double
+    /**
+     * What each answer would mean, in one sentence.
+     */
+    public var why: String
+    /**
+     * A caution at this step.
+     */
+    public var caution: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * The question or instruction.
+         */label: String, 
+        /**
+         * Where it is done.
+         */place: String? = nil, 
+        /**
+         * Switch positions for it.
+         */position: String? = nil, 
+        /**
+         * Whether it takes a reading in volts beside the answers to choose from.
+         */takesReading: Bool, 
+        /**
+         * What must come off first, in words.
+         */takeOff: [String] = [], 
+        /**
+         * Hands-on minutes once everything is in reach.
+         */minutes: Double, 
+        /**
+         * Minutes to take off what is in the way and put it back.
+         */accessMinutes: Double, 
+        /**
+         * What each answer would mean, in one sentence.
+         */why: String, 
+        /**
+         * A caution at this step.
+         */caution: String? = nil) {
+        self.check = check
+        self.label = label
+        self.place = place
+        self.position = position
+        self.takesReading = takesReading
+        self.takeOff = takeOff
+        self.minutes = minutes
+        self.accessMinutes = accessMinutes
+        self.why = why
+        self.caution = caution
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Question: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeQuestion: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Question {
+        return
+            try Question(
+                check: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                place: FfiConverterOptionString.read(from: &buf), 
+                position: FfiConverterOptionString.read(from: &buf), 
+                takesReading: FfiConverterBool.read(from: &buf), 
+                takeOff: FfiConverterSequenceString.read(from: &buf), 
+                minutes: FfiConverterDouble.read(from: &buf), 
+                accessMinutes: FfiConverterDouble.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf), 
+                caution: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Question, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.check, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterOptionString.write(value.place, into: &buf)
+        FfiConverterOptionString.write(value.position, into: &buf)
+        FfiConverterBool.write(value.takesReading, into: &buf)
+        FfiConverterSequenceString.write(value.takeOff, into: &buf)
+        FfiConverterDouble.write(value.minutes, into: &buf)
+        FfiConverterDouble.write(value.accessMinutes, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+        FfiConverterOptionString.write(value.caution, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeQuestion_lift(_ buf: RustBuffer) throws -> Question {
+    return try FfiConverterTypeQuestion.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeQuestion_lower(_ value: Question) -> RustBuffer {
+    return FfiConverterTypeQuestion.lower(value)
 }
 
 
@@ -15195,6 +15581,274 @@ public func FfiConverterTypeScrewStrength_lift(_ buf: RustBuffer) throws -> Scre
 #endif
 public func FfiConverterTypeScrewStrength_lower(_ value: ScrewStrength) -> RustBuffer {
     return FfiConverterTypeScrewStrength.lower(value)
+}
+
+
+/**
+ * A search in a list.
+ */
+public struct SearchCard: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var search: String
+    /**
+     * What is wrong, in words.
+     */
+    public var name: String
+    /**
+     * Answers so far.
+     */
+    public var answers: UInt32
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    public var startedMs: Int64
+    /**
+     * How it ended; none while it is open.
+     */
+    public var closing: FaultClosing?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */search: String, 
+        /**
+         * What is wrong, in words.
+         */name: String, 
+        /**
+         * Answers so far.
+         */answers: UInt32, 
+        /**
+         * When it began, milliseconds since 1970 (UTC).
+         */startedMs: Int64, 
+        /**
+         * How it ended; none while it is open.
+         */closing: FaultClosing? = nil) {
+        self.search = search
+        self.name = name
+        self.answers = answers
+        self.startedMs = startedMs
+        self.closing = closing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SearchCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSearchCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SearchCard {
+        return
+            try SearchCard(
+                search: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                answers: FfiConverterUInt32.read(from: &buf), 
+                startedMs: FfiConverterInt64.read(from: &buf), 
+                closing: FfiConverterOptionTypeFaultClosing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SearchCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.search, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterUInt32.write(value.answers, into: &buf)
+        FfiConverterInt64.write(value.startedMs, into: &buf)
+        FfiConverterOptionTypeFaultClosing.write(value.closing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchCard_lift(_ buf: RustBuffer) throws -> SearchCard {
+    return try FfiConverterTypeSearchCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchCard_lower(_ value: SearchCard) -> RustBuffer {
+    return FfiConverterTypeSearchCard.lower(value)
+}
+
+
+/**
+ * Where a search stands.
+ */
+public struct SearchState: Equatable, Hashable {
+    /**
+     * What is wrong, in words.
+     */
+    public var name: String
+    /**
+     * Whether it goes on.
+     */
+    public var stop: SearchStop
+    /**
+     * The check to do now.
+     */
+    public var question: Question?
+    /**
+     * The answers so far, oldest first.
+     */
+    public var answers: [AnsweredCheck]
+    /**
+     * The suspects, most likely first.
+     */
+    public var beliefs: [Belief]
+    /**
+     * The next check; none when settled or when no check tells more.
+     */
+    public var next: NextCheck?
+    /**
+     * What its answers would mean.
+     */
+    public var meanings: [Meaning]
+    /**
+     * What it is, once one cure holds 95 %.
+     */
+    public var settled: SettledOn?
+    /**
+     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     */
+    public var tryInOrder: [String]
+    /**
+     * Trouble so far, minutes.
+     */
+    public var spentMinutes: Double
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * Where method and weights come from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is wrong, in words.
+         */name: String, 
+        /**
+         * Whether it goes on.
+         */stop: SearchStop, 
+        /**
+         * The check to do now.
+         */question: Question? = nil, 
+        /**
+         * The answers so far, oldest first.
+         */answers: [AnsweredCheck] = [], 
+        /**
+         * The suspects, most likely first.
+         */beliefs: [Belief] = [], 
+        /**
+         * The next check; none when settled or when no check tells more.
+         */next: NextCheck? = nil, 
+        /**
+         * What its answers would mean.
+         */meanings: [Meaning] = [], 
+        /**
+         * What it is, once one cure holds 95 %.
+         */settled: SettledOn? = nil, 
+        /**
+         * When no check tells more and nothing is settled: the cures in the order in which to try them.
+         */tryInOrder: [String] = [], 
+        /**
+         * Trouble so far, minutes.
+         */spentMinutes: Double, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * Where method and weights come from.
+         */sources: [Source] = []) {
+        self.name = name
+        self.stop = stop
+        self.question = question
+        self.answers = answers
+        self.beliefs = beliefs
+        self.next = next
+        self.meanings = meanings
+        self.settled = settled
+        self.tryInOrder = tryInOrder
+        self.spentMinutes = spentMinutes
+        self.findings = findings
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SearchState: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSearchState: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SearchState {
+        return
+            try SearchState(
+                name: FfiConverterString.read(from: &buf), 
+                stop: FfiConverterTypeSearchStop.read(from: &buf), 
+                question: FfiConverterOptionTypeQuestion.read(from: &buf), 
+                answers: FfiConverterSequenceTypeAnsweredCheck.read(from: &buf), 
+                beliefs: FfiConverterSequenceTypeBelief.read(from: &buf), 
+                next: FfiConverterOptionTypeNextCheck.read(from: &buf), 
+                meanings: FfiConverterSequenceTypeMeaning.read(from: &buf), 
+                settled: FfiConverterOptionTypeSettledOn.read(from: &buf), 
+                tryInOrder: FfiConverterSequenceString.read(from: &buf), 
+                spentMinutes: FfiConverterDouble.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SearchState, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterTypeSearchStop.write(value.stop, into: &buf)
+        FfiConverterOptionTypeQuestion.write(value.question, into: &buf)
+        FfiConverterSequenceTypeAnsweredCheck.write(value.answers, into: &buf)
+        FfiConverterSequenceTypeBelief.write(value.beliefs, into: &buf)
+        FfiConverterOptionTypeNextCheck.write(value.next, into: &buf)
+        FfiConverterSequenceTypeMeaning.write(value.meanings, into: &buf)
+        FfiConverterOptionTypeSettledOn.write(value.settled, into: &buf)
+        FfiConverterSequenceString.write(value.tryInOrder, into: &buf)
+        FfiConverterDouble.write(value.spentMinutes, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchState_lift(_ buf: RustBuffer) throws -> SearchState {
+    return try FfiConverterTypeSearchState.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchState_lower(_ value: SearchState) -> RustBuffer {
+    return FfiConverterTypeSearchState.lower(value)
 }
 
 
@@ -19232,6 +19886,75 @@ public func FfiConverterTypeTroubleCase_lower(_ value: TroubleCase) -> RustBuffe
 
 
 /**
+ * Trouble that can be searched.
+ */
+public struct TroubleOffer: Equatable, Hashable {
+    /**
+     * The trouble.
+     */
+    public var trouble: Trouble
+    /**
+     * In words.
+     */
+    public var name: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The trouble.
+         */trouble: Trouble, 
+        /**
+         * In words.
+         */name: String) {
+        self.trouble = trouble
+        self.name = name
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TroubleOffer: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTroubleOffer: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TroubleOffer {
+        return
+            try TroubleOffer(
+                trouble: FfiConverterTypeTrouble.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TroubleOffer, into buf: inout [UInt8]) {
+        FfiConverterTypeTrouble.write(value.trouble, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTroubleOffer_lift(_ buf: RustBuffer) throws -> TroubleOffer {
+    return try FfiConverterTypeTroubleOffer.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTroubleOffer_lower(_ value: TroubleOffer) -> RustBuffer {
+    return FfiConverterTypeTroubleOffer.lower(value)
+}
+
+
+/**
  * Something to try.
  */
 public struct TryOut: Equatable, Hashable {
@@ -23226,6 +23949,87 @@ public func FfiConverterTypeFault_lower(_ value: Fault) -> RustBuffer {
 
 
 /**
+ * How a search ended.
+ */
+
+public enum FaultClosing: Equatable, Hashable {
+    
+    /**
+     * This put it right.
+     */
+    case cured(
+        /**
+         * What put it right.
+         */cure: String
+    )
+    /**
+     * Left as it is.
+     */
+    case givenUp
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension FaultClosing: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultClosing: FfiConverterRustBuffer {
+    typealias SwiftType = FaultClosing
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultClosing {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .cured(cure: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 2: return .givenUp
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FaultClosing, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .cured(cure):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(cure, into: &buf)
+            
+        
+        case .givenUp:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultClosing_lift(_ buf: RustBuffer) throws -> FaultClosing {
+    return try FfiConverterTypeFaultClosing.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultClosing_lower(_ value: FaultClosing) -> RustBuffer {
+    return FfiConverterTypeFaultClosing.lower(value)
+}
+
+
+
+/**
  * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
  */
 
@@ -26075,6 +26879,91 @@ public func FfiConverterTypeScrewPlace_lower(_ value: ScrewPlace) -> RustBuffer 
 
 
 /**
+ * Why a search asks no more.
+ */
+
+public enum SearchStop: Equatable, Hashable {
+    
+    /**
+     * It goes on: there is a next check.
+     */
+    case goesOn
+    /**
+     * One cure holds 95 %.
+     */
+    case settled
+    /**
+     * No check tells more: try the cures in their order.
+     */
+    case tryInOrder
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension SearchStop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSearchStop: FfiConverterRustBuffer {
+    typealias SwiftType = SearchStop
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SearchStop {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .goesOn
+        
+        case 2: return .settled
+        
+        case 3: return .tryInOrder
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: SearchStop, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .goesOn:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .settled:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .tryInOrder:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchStop_lift(_ buf: RustBuffer) throws -> SearchStop {
+    return try FfiConverterTypeSearchStop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchStop_lower(_ value: SearchStop) -> RustBuffer {
+    return FfiConverterTypeSearchStop.lower(value)
+}
+
+
+
+/**
  * Which spec.
  */
 
@@ -28755,6 +29644,97 @@ public func FfiConverterTypeThreadFamily_lower(_ value: ThreadFamily) -> RustBuf
 
 
 /**
+ * What is wrong.
+ */
+
+public enum Trouble: Equatable, Hashable {
+    
+    /**
+     * Something in a circuit of the bike.
+     */
+    case wiring(
+        /**
+         * Mark of the circuit.
+         */circuit: String, 
+        /**
+         * Whether somebody has worked on the wiring lately.
+         */reworked: Bool?
+    )
+    /**
+     * Trouble that a table of experience describes.
+     */
+    case table(
+        /**
+         * Mark of the table.
+         */table: String
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Trouble: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTrouble: FfiConverterRustBuffer {
+    typealias SwiftType = Trouble
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Trouble {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .wiring(circuit: try FfiConverterString.read(from: &buf), reworked: try FfiConverterOptionBool.read(from: &buf)
+        )
+        
+        case 2: return .table(table: try FfiConverterString.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Trouble, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .wiring(circuit,reworked):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(circuit, into: &buf)
+            FfiConverterOptionBool.write(reworked, into: &buf)
+            
+        
+        case let .table(table):
+            writeInt(&buf, Int32(2))
+            FfiConverterString.write(table, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTrouble_lift(_ buf: RustBuffer) throws -> Trouble {
+    return try FfiConverterTypeTrouble.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTrouble_lower(_ value: Trouble) -> RustBuffer {
+    return FfiConverterTypeTrouble.lower(value)
+}
+
+
+
+/**
  * A unit that a number of the trade carries.
  */
 
@@ -30589,6 +31569,30 @@ fileprivate struct FfiConverterOptionTypeProduct: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeQuestion: FfiConverterRustBuffer {
+    typealias SwiftType = Question?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeQuestion.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeQuestion.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeScrewStrength: FfiConverterRustBuffer {
     typealias SwiftType = ScrewStrength?
 
@@ -30605,6 +31609,30 @@ fileprivate struct FfiConverterOptionTypeScrewStrength: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeScrewStrength.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSearchState: FfiConverterRustBuffer {
+    typealias SwiftType = SearchState?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSearchState.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSearchState.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -31045,6 +32073,30 @@ fileprivate struct FfiConverterOptionTypeFault: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeFaultClosing: FfiConverterRustBuffer {
+    typealias SwiftType = FaultClosing?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFaultClosing.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFaultClosing.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeFillKind: FfiConverterRustBuffer {
     typealias SwiftType = FillKind?
 
@@ -31381,6 +32433,30 @@ fileprivate struct FfiConverterOptionTypeTappedInto: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeTrouble: FfiConverterRustBuffer {
+    typealias SwiftType = Trouble?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTrouble.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTrouble.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeUnitOfMeasure: FfiConverterRustBuffer {
     typealias SwiftType = UnitOfMeasure?
 
@@ -31520,6 +32596,31 @@ fileprivate struct FfiConverterSequenceString: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterString.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeAnsweredCheck: FfiConverterRustBuffer {
+    typealias SwiftType = [AnsweredCheck]
+
+    public static func write(_ value: [AnsweredCheck], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeAnsweredCheck.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [AnsweredCheck] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [AnsweredCheck]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeAnsweredCheck.read(from: &buf))
         }
         return seq
     }
@@ -32753,6 +33854,31 @@ fileprivate struct FfiConverterSequenceTypeResistance: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeSearchCard: FfiConverterRustBuffer {
+    typealias SwiftType = [SearchCard]
+
+    public static func write(_ value: [SearchCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSearchCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SearchCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SearchCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSearchCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeSetting: FfiConverterRustBuffer {
     typealias SwiftType = [Setting]
 
@@ -33203,6 +34329,31 @@ fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeTroubleOffer: FfiConverterRustBuffer {
+    typealias SwiftType = [TroubleOffer]
+
+    public static func write(_ value: [TroubleOffer], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTroubleOffer.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TroubleOffer] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TroubleOffer]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTroubleOffer.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeWayDrop: FfiConverterRustBuffer {
     typealias SwiftType = [WayDrop]
 
@@ -33345,6 +34496,31 @@ fileprivate struct FfiConverterSequenceTypeZoneShift: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeZoneShift.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeEvidence: FfiConverterRustBuffer {
+    typealias SwiftType = [Evidence]
+
+    public static func write(_ value: [Evidence], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeEvidence.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Evidence] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Evidence]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeEvidence.read(from: &buf))
         }
         return seq
     }

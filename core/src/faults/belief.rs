@@ -148,6 +148,8 @@ mod tests {
         Check {
             id: "t".to_owned(),
             label: "Test".to_owned(),
+            place: None,
+            position: None,
             outcomes: vec![outcome("1"), outcome("0")],
             minutes: 1.0,
             danger_minutes: 0.0,

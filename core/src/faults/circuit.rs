@@ -26,6 +26,8 @@ pub struct Probe {
     pub covers: Vec<String>,
     /// Minutes to measure there.
     pub minutes: f64,
+    /// Where it is.
+    pub place: Option<String>,
 }
 
 /// What to make a case from.
@@ -153,12 +155,14 @@ fn lamp_check(predicted: &[Predicted], which: usize, setting: &Setting, id: &str
     Some(Check {
         id: format!("look {id} / {}", setting.spoken()),
         label: format!("With {}: {label}, what does it do?", setting.spoken()),
+        place: None,
+        position: Some(setting.spoken()),
         outcomes: seen.iter().map(outcome).collect(),
         minutes: 0.5,
         danger_minutes: 0.0,
         covers: Vec::new(),
         free_look: true,
-        caution: None,
+        caution: caution(setting, None),
         likelihoods: lines.collect(),
         metering: None,
     })
@@ -187,15 +191,41 @@ fn voltage_check(
     Some(Check {
         id: format!("volts {} / {}", probe.point, setting.spoken()),
         label: format!("With {}: measure from “{}” to “{earth}”", setting.spoken(), probe.point),
+        place: probe.place.clone(),
+        position: Some(setting.spoken()),
         outcomes: groups.iter().enumerate().map(outcome).collect(),
         minutes: probe.minutes,
         danger_minutes: 0.0,
         covers: probe.covers.clone(),
         free_look: false,
-        caution: None,
+        caution: caution(setting, Some(&probe.point)),
         likelihoods: predicted_volts.iter().map(|volts| line(groups.len(), volts.and_then(group))).collect(),
         metering: Some(Metering { predicted_volts, range_volts: METER_RANGE }),
     })
+}
+
+/// What can hurt in a position, or at a point.
+fn caution(setting: &Setting, point: Option<&str>) -> Option<String> {
+    let at = |switch: &str, positions: &[&str]| {
+        setting.positions.iter().any(|at| at.switch == switch && positions.contains(&at.position.as_str()))
+    };
+    let mut said = Vec::new();
+    if at("start button", &["pressed"]) {
+        said.push("The starter turns: stand on its stand, hands and sleeves clear of wheel and chain.");
+    }
+    if at("engine speed", &["idle", "fast"]) {
+        said.push("Engine running: fresh air, and clear of chain, wheel and hot pipe.");
+    }
+    match point {
+        Some("battery +" | "fuse in" | "solenoid in") => {
+            said.push(
+                "No fuse guards this point: a slip of the probe to the frame welds and burns. Sleeve it to its tip.",
+            );
+        }
+        Some(_) => said.push("Sleeve the probe to its tip: a slip to the frame blows the fuse."),
+        None => {}
+    }
+    (!said.is_empty()).then(|| said.join(" "))
 }
 
 /// The likelihoods of the outcomes when one is predicted; all alike when none is.

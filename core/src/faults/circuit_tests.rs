@@ -18,7 +18,7 @@ fn ask(mark: &str, settings: &[&[(&str, &str)]]) -> WiringAsk {
         } else {
             Vec::new()
         };
-        Probe { point: point.to_owned(), covers: behind, minutes: 2.0 }
+        Probe { point: point.to_owned(), covers: behind, minutes: 2.0, place: None }
     };
     let probes = harness.nodes().into_iter().filter(|node| *node != harness.earth).map(probe).collect();
     WiringAsk {
@@ -60,7 +60,7 @@ fn find(ask: &WiringAsk, case: &TroubleCase, fault: &Fault) -> usize {
     let planted = fault.spoken(&ask.harness);
     let mut evidence = Vec::new();
     let sheet = loop {
-        let sheet = fault_sheet(case, &evidence).unwrap();
+        let sheet = standing(case, &evidence).unwrap();
         assert!(sheet.findings.iter().all(|finding| finding.code != "faults.recheck"), "{planted}: {evidence:?}");
         let Some(next) = &sheet.next else { break sheet };
         evidence.push(answer(case, case.check(&next.check).unwrap(), &ask.settings, &points, &ask.harness));
@@ -112,7 +112,7 @@ fn a_case_of_a_harness_is_sound_and_names_what_each_answer_means() {
     let ask = ask("horn", &[&[("key", "on"), ("horn button", "pressed")], &[("key", "on")]]);
     let case = wiring_case(&ask).unwrap();
     check_case(&case).unwrap();
-    let sheet = fault_sheet(&case, &[]).unwrap();
+    let sheet = standing(&case, &[]).unwrap();
     assert!(!sheet.meanings.is_empty() && sheet.meanings.iter().any(|meaning| !meaning.points_at.is_empty()));
     let total: f64 = sheet.beliefs.iter().map(|belief| belief.probability).sum();
     assert!((total - 1.0).abs() < 1e-9);
@@ -122,12 +122,12 @@ fn a_case_of_a_harness_is_sound_and_names_what_each_answer_means() {
 fn the_last_answer_taken_back_gives_the_page_before_it() {
     let ask = ask("horn", &[&[("key", "on"), ("horn button", "pressed")]]);
     let case = wiring_case(&ask).unwrap();
-    let before = fault_sheet(&case, &[]).unwrap();
+    let before = standing(&case, &[]).unwrap();
     let check = before.next.clone().unwrap().check;
     let outcome = case.check(&check).unwrap().outcomes[0].id.clone();
     let evidence = vec![Evidence::Seen { check, outcome }];
-    assert_ne!(fault_sheet(&case, &evidence).unwrap(), before);
-    assert_eq!(fault_sheet(&case, &evidence[..0]).unwrap(), before);
+    assert_ne!(standing(&case, &evidence).unwrap(), before);
+    assert_eq!(standing(&case, &evidence[..0]).unwrap(), before);
 }
 
 #[test]

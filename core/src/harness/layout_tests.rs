@@ -1,8 +1,13 @@
 //! Every template is drawn without two labels or boxes meeting, and no element is lost.
 
-use super::super::diagram::overlap;
 use super::super::templates::{TEMPLATES, template};
 use super::*;
+
+/// Whether two rectangles (left, top, width, height) share any space.
+fn overlap(one: [f64; 4], other: [f64; 4]) -> bool {
+    let ([ax, ay, aw, ah], [bx, by, bw, bh]) = (one, other);
+    ax < bx + bw && bx < ax + aw && ay < by + bh && by < ay + ah
+}
 
 fn sound() -> impl Iterator<Item = (&'static str, Harness, Diagram)> {
     TEMPLATES.iter().map(|card| {

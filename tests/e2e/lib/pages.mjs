@@ -134,6 +134,7 @@ async function tryTogether(page) {
     await goTo(page, address);
     await press(page, 'Try on the bike');
     await press(page, 'Try more changes with it');
+      await page.locator(".toast").getByRole('button').last().click();
   }
   await goTo(page, '#/numbers');
   await page.getByRole('button', { name: /^Tried together/ }).click();

@@ -642,6 +642,110 @@ class _UniffiFfiConverterTypeAdjusterSpan(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.to_mm, buf)
         _UniffiFfiConverterFloat64.write(value.present_mm, buf)
 
+class _UniffiFfiConverterString:
+    @staticmethod
+    def check_lower(value):
+        if not isinstance(value, str):
+            raise TypeError("argument must be str, not {}".format(type(value).__name__))
+        return value
+
+    @staticmethod
+    def read(buf):
+        size = buf.read_i32()
+        if size < 0:
+            raise InternalError("Unexpected negative string length")
+        utf8_bytes = buf.read(size)
+        return utf8_bytes.decode("utf-8")
+
+    @staticmethod
+    def write(value, buf):
+        utf8_bytes = value.encode("utf-8")
+        buf.write_i32(len(utf8_bytes))
+        buf.write(utf8_bytes)
+
+    @staticmethod
+    def lift(buf):
+        with buf.consume_with_stream() as stream:
+            return stream.read(stream.remaining()).decode("utf-8")
+
+    @staticmethod
+    def lower(value):
+        with _UniffiRustBuffer.alloc_with_builder() as builder:
+            builder.write(value.encode("utf-8"))
+            return builder.finalize()
+
+class _UniffiFfiConverterBoolean:
+    @classmethod
+    def check_lower(cls, value):
+        return not not value
+
+    @classmethod
+    def lower(cls, value):
+        return 1 if value else 0
+
+    @staticmethod
+    def lift(value):
+        return value != 0
+
+    @classmethod
+    def read(cls, buf):
+        return cls.lift(buf.read_u8())
+
+    @classmethod
+    def write(cls, value, buf):
+        buf.write_u8(value)
+
+@dataclass
+class AnsweredCheck:
+    """
+    One answer that was given.
+"""
+    def __init__(self, *, check:str, label:str, answer:str, surprising:bool):
+        self.check = check
+        self.label = label
+        self.answer = answer
+        self.surprising = surprising
+        
+        
+
+    
+    def __str__(self):
+        return "AnsweredCheck(check={}, label={}, answer={}, surprising={})".format(self.check, self.label, self.answer, self.surprising)
+    def __eq__(self, other):
+        if self.check != other.check:
+            return False
+        if self.label != other.label:
+            return False
+        if self.answer != other.answer:
+            return False
+        if self.surprising != other.surprising:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAnsweredCheck(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AnsweredCheck(
+            check=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            answer=_UniffiFfiConverterString.read(buf),
+            surprising=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.check)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterString.check_lower(value.answer)
+        _UniffiFfiConverterBoolean.check_lower(value.surprising)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.check, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterString.write(value.answer, buf)
+        _UniffiFfiConverterBoolean.write(value.surprising, buf)
+
 
 
 
@@ -763,38 +867,6 @@ class _UniffiFfiConverterTypeBalance(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.at_idle_amperes, buf)
         _UniffiFfiConverterFloat64.write(value.at_speed_amperes, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.from_rpm, buf)
-
-class _UniffiFfiConverterString:
-    @staticmethod
-    def check_lower(value):
-        if not isinstance(value, str):
-            raise TypeError("argument must be str, not {}".format(type(value).__name__))
-        return value
-
-    @staticmethod
-    def read(buf):
-        size = buf.read_i32()
-        if size < 0:
-            raise InternalError("Unexpected negative string length")
-        utf8_bytes = buf.read(size)
-        return utf8_bytes.decode("utf-8")
-
-    @staticmethod
-    def write(value, buf):
-        utf8_bytes = value.encode("utf-8")
-        buf.write_i32(len(utf8_bytes))
-        buf.write(utf8_bytes)
-
-    @staticmethod
-    def lift(buf):
-        with buf.consume_with_stream() as stream:
-            return stream.read(stream.remaining()).decode("utf-8")
-
-    @staticmethod
-    def lower(value):
-        with _UniffiRustBuffer.alloc_with_builder() as builder:
-            builder.write(value.encode("utf-8"))
-            return builder.finalize()
 
 @dataclass
 class Belief:
@@ -2009,27 +2081,6 @@ class _UniffiFfiConverterOptionalUInt32(_UniffiConverterRustBuffer):
             return _UniffiFfiConverterUInt32.read(buf)
         else:
             raise InternalError("Unexpected flag byte for optional type")
-
-class _UniffiFfiConverterBoolean:
-    @classmethod
-    def check_lower(cls, value):
-        return not not value
-
-    @classmethod
-    def lower(cls, value):
-        return 1 if value else 0
-
-    @staticmethod
-    def lift(value):
-        return value != 0
-
-    @classmethod
-    def read(cls, buf):
-        return cls.lift(buf.read_u8())
-
-    @classmethod
-    def write(cls, value, buf):
-        buf.write_u8(value)
 
 class _UniffiFfiConverterOptionalBoolean(_UniffiConverterRustBuffer):
     @classmethod
@@ -5496,9 +5547,11 @@ class Check:
     """
     Something to look at, try or measure.
 """
-    def __init__(self, *, id:str, label:str, outcomes:typing.List[CheckOutcome] = _DEFAULT, minutes:float, danger_minutes:float, covers:typing.List[str] = _DEFAULT, free_look:bool, caution:typing.Optional[str] = None, likelihoods:typing.List[typing.List[float]] = _DEFAULT, metering:typing.Optional[Metering] = None):
+    def __init__(self, *, id:str, label:str, place:typing.Optional[str] = None, position:typing.Optional[str] = None, outcomes:typing.List[CheckOutcome] = _DEFAULT, minutes:float, danger_minutes:float, covers:typing.List[str] = _DEFAULT, free_look:bool, caution:typing.Optional[str] = None, likelihoods:typing.List[typing.List[float]] = _DEFAULT, metering:typing.Optional[Metering] = None):
         self.id = id
         self.label = label
+        self.place = place
+        self.position = position
         if outcomes is _DEFAULT:
             self.outcomes = []
         else:
@@ -5521,11 +5574,15 @@ class Check:
 
     
     def __str__(self):
-        return "Check(id={}, label={}, outcomes={}, minutes={}, danger_minutes={}, covers={}, free_look={}, caution={}, likelihoods={}, metering={})".format(self.id, self.label, self.outcomes, self.minutes, self.danger_minutes, self.covers, self.free_look, self.caution, self.likelihoods, self.metering)
+        return "Check(id={}, label={}, place={}, position={}, outcomes={}, minutes={}, danger_minutes={}, covers={}, free_look={}, caution={}, likelihoods={}, metering={})".format(self.id, self.label, self.place, self.position, self.outcomes, self.minutes, self.danger_minutes, self.covers, self.free_look, self.caution, self.likelihoods, self.metering)
     def __eq__(self, other):
         if self.id != other.id:
             return False
         if self.label != other.label:
+            return False
+        if self.place != other.place:
+            return False
+        if self.position != other.position:
             return False
         if self.outcomes != other.outcomes:
             return False
@@ -5551,6 +5608,8 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
         return Check(
             id=_UniffiFfiConverterString.read(buf),
             label=_UniffiFfiConverterString.read(buf),
+            place=_UniffiFfiConverterOptionalString.read(buf),
+            position=_UniffiFfiConverterOptionalString.read(buf),
             outcomes=_UniffiFfiConverterSequenceTypeCheckOutcome.read(buf),
             minutes=_UniffiFfiConverterFloat64.read(buf),
             danger_minutes=_UniffiFfiConverterFloat64.read(buf),
@@ -5565,6 +5624,8 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
     def check_lower(value):
         _UniffiFfiConverterString.check_lower(value.id)
         _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
+        _UniffiFfiConverterOptionalString.check_lower(value.position)
         _UniffiFfiConverterSequenceTypeCheckOutcome.check_lower(value.outcomes)
         _UniffiFfiConverterFloat64.check_lower(value.minutes)
         _UniffiFfiConverterFloat64.check_lower(value.danger_minutes)
@@ -5578,6 +5639,8 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
         _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
+        _UniffiFfiConverterOptionalString.write(value.position, buf)
         _UniffiFfiConverterSequenceTypeCheckOutcome.write(value.outcomes, buf)
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
         _UniffiFfiConverterFloat64.write(value.danger_minutes, buf)
@@ -11381,6 +11444,39 @@ class _UniffiFfiConverterTypeFastenerSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+@dataclass
+class FaultAsk:
+    """
+    Which search; left out: the newest that is open.
+"""
+    def __init__(self, *, search:typing.Optional[str] = None):
+        self.search = search
+        
+        
+
+    
+    def __str__(self):
+        return "FaultAsk(search={})".format(self.search)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultAsk(
+            search=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.search)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.search, buf)
+
 
 
 
@@ -11966,6 +12062,894 @@ class _UniffiFfiConverterTypeFaultPlace(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeFault.write(value.fault, buf)
         _UniffiFfiConverterString.write(value.text, buf)
 
+
+
+
+
+
+class Trouble:
+    """
+    What is wrong.
+"""
+    def __init__(self):
+        raise RuntimeError("Trouble cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class WIRING:
+        """
+        Something in a circuit of the bike.
+"""
+        
+        def __init__(self, circuit:str, reworked:typing.Optional[bool]):
+            self.circuit = circuit
+            
+            """
+        Mark of the circuit.
+"""
+        
+            self.reworked = reworked
+            
+            """
+        Whether somebody has worked on the wiring lately.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Trouble.WIRING(circuit={}, reworked={})".format(self.circuit, self.reworked)
+        def __eq__(self, other):
+            if not isinstance(other, Trouble):
+                return NotImplemented
+            if not other.is_WIRING():
+                return False
+            if self.circuit != other.circuit:
+                return False
+            if self.reworked != other.reworked:
+                return False
+            return True
+
+    @dataclass
+    class TABLE:
+        """
+        Trouble that a table of experience describes.
+"""
+        
+        def __init__(self, table:str):
+            self.table = table
+            
+            """
+        Mark of the table.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Trouble.TABLE(table={})".format(self.table)
+        def __eq__(self, other):
+            if not isinstance(other, Trouble):
+                return NotImplemented
+            if not other.is_TABLE():
+                return False
+            if self.table != other.table:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_WIRING(self) -> bool:
+        return isinstance(self, Trouble.WIRING)
+    def is_wiring(self) -> bool:
+        return isinstance(self, Trouble.WIRING)
+    def is_TABLE(self) -> bool:
+        return isinstance(self, Trouble.TABLE)
+    def is_table(self) -> bool:
+        return isinstance(self, Trouble.TABLE)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Trouble.WIRING = type("Trouble.WIRING", (Trouble.WIRING, Trouble,), {})  # type: ignore
+Trouble.TABLE = type("Trouble.TABLE", (Trouble.TABLE, Trouble,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeTrouble(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Trouble.WIRING(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterOptionalBoolean.read(buf),
+            )
+        if variant == 2:
+            return Trouble.TABLE(
+                _UniffiFfiConverterString.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_WIRING():
+            _UniffiFfiConverterString.check_lower(value.circuit)
+            _UniffiFfiConverterOptionalBoolean.check_lower(value.reworked)
+            return
+        if value.is_TABLE():
+            _UniffiFfiConverterString.check_lower(value.table)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_WIRING():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.circuit, buf)
+            _UniffiFfiConverterOptionalBoolean.write(value.reworked, buf)
+        if value.is_TABLE():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.table, buf)
+
+
+
+class _UniffiFfiConverterOptionalTypeTrouble(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTrouble.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTrouble.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTrouble.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Evidence:
+    """
+    One answer. A session is the list of them; taking the last one back undoes it.
+"""
+    def __init__(self):
+        raise RuntimeError("Evidence cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class SEEN:
+        """
+        An outcome was seen.
+"""
+        
+        def __init__(self, check:str, outcome:str):
+            self.check = check
+            
+            """
+        Mark of the check.
+"""
+        
+            self.outcome = outcome
+            
+            """
+        Mark of the outcome.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Evidence.SEEN(check={}, outcome={})".format(self.check, self.outcome)
+        def __eq__(self, other):
+            if not isinstance(other, Evidence):
+                return NotImplemented
+            if not other.is_SEEN():
+                return False
+            if self.check != other.check:
+                return False
+            if self.outcome != other.outcome:
+                return False
+            return True
+
+    @dataclass
+    class READ:
+        """
+        A voltage was read.
+"""
+        
+        def __init__(self, check:str, volts:float):
+            self.check = check
+            
+            """
+        Mark of the check.
+"""
+        
+            self.volts = volts
+            
+            """
+        The reading, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Evidence.READ(check={}, volts={})".format(self.check, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Evidence):
+                return NotImplemented
+            if not other.is_READ():
+                return False
+            if self.check != other.check:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_SEEN(self) -> bool:
+        return isinstance(self, Evidence.SEEN)
+    def is_seen(self) -> bool:
+        return isinstance(self, Evidence.SEEN)
+    def is_READ(self) -> bool:
+        return isinstance(self, Evidence.READ)
+    def is_read(self) -> bool:
+        return isinstance(self, Evidence.READ)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Evidence.SEEN = type("Evidence.SEEN", (Evidence.SEEN, Evidence,), {})  # type: ignore
+Evidence.READ = type("Evidence.READ", (Evidence.READ, Evidence,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeEvidence(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Evidence.SEEN(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return Evidence.READ(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_SEEN():
+            _UniffiFfiConverterString.check_lower(value.check)
+            _UniffiFfiConverterString.check_lower(value.outcome)
+            return
+        if value.is_READ():
+            _UniffiFfiConverterString.check_lower(value.check)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_SEEN():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.check, buf)
+            _UniffiFfiConverterString.write(value.outcome, buf)
+        if value.is_READ():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.check, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+
+
+class _UniffiFfiConverterSequenceTypeEvidence(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeEvidence.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeEvidence.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeEvidence.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class FaultClosing:
+    """
+    How a search ended.
+"""
+    def __init__(self):
+        raise RuntimeError("FaultClosing cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class CURED:
+        """
+        This put it right.
+"""
+        
+        def __init__(self, cure:str):
+            self.cure = cure
+            
+            """
+        What put it right.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "FaultClosing.CURED(cure={})".format(self.cure)
+        def __eq__(self, other):
+            if not isinstance(other, FaultClosing):
+                return NotImplemented
+            if not other.is_CURED():
+                return False
+            if self.cure != other.cure:
+                return False
+            return True
+
+    @dataclass
+    class GIVEN_UP:
+        """
+        Left as it is.
+"""
+        
+        def __init__(self, ):
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "FaultClosing.GIVEN_UP()".format()
+        def __eq__(self, other):
+            if not isinstance(other, FaultClosing):
+                return NotImplemented
+            if not other.is_GIVEN_UP():
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_CURED(self) -> bool:
+        return isinstance(self, FaultClosing.CURED)
+    def is_cured(self) -> bool:
+        return isinstance(self, FaultClosing.CURED)
+    def is_GIVEN_UP(self) -> bool:
+        return isinstance(self, FaultClosing.GIVEN_UP)
+    def is_given_up(self) -> bool:
+        return isinstance(self, FaultClosing.GIVEN_UP)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+FaultClosing.CURED = type("FaultClosing.CURED", (FaultClosing.CURED, FaultClosing,), {})  # type: ignore
+FaultClosing.GIVEN_UP = type("FaultClosing.GIVEN_UP", (FaultClosing.GIVEN_UP, FaultClosing,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeFaultClosing(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FaultClosing.CURED(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return FaultClosing.GIVEN_UP(
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_CURED():
+            _UniffiFfiConverterString.check_lower(value.cure)
+            return
+        if value.is_GIVEN_UP():
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_CURED():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.cure, buf)
+        if value.is_GIVEN_UP():
+            buf.write_i32(2)
+
+
+
+class _UniffiFfiConverterOptionalTypeFaultClosing(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFaultClosing.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFaultClosing.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFaultClosing.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FaultSearch:
+    """
+    A search. What is left out is not known.
+"""
+    def __init__(self, *, trouble:typing.Optional[Trouble] = None, started_ms:int, evidence:typing.List[Evidence] = _DEFAULT, closed_ms:typing.Optional[int] = None, closing:typing.Optional[FaultClosing] = None):
+        self.trouble = trouble
+        self.started_ms = started_ms
+        if evidence is _DEFAULT:
+            self.evidence = []
+        else:
+            self.evidence = evidence
+        self.closed_ms = closed_ms
+        self.closing = closing
+        
+        
+
+    
+    def __str__(self):
+        return "FaultSearch(trouble={}, started_ms={}, evidence={}, closed_ms={}, closing={})".format(self.trouble, self.started_ms, self.evidence, self.closed_ms, self.closing)
+    def __eq__(self, other):
+        if self.trouble != other.trouble:
+            return False
+        if self.started_ms != other.started_ms:
+            return False
+        if self.evidence != other.evidence:
+            return False
+        if self.closed_ms != other.closed_ms:
+            return False
+        if self.closing != other.closing:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultSearch(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultSearch(
+            trouble=_UniffiFfiConverterOptionalTypeTrouble.read(buf),
+            started_ms=_UniffiFfiConverterInt64.read(buf),
+            evidence=_UniffiFfiConverterSequenceTypeEvidence.read(buf),
+            closed_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            closing=_UniffiFfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeTrouble.check_lower(value.trouble)
+        _UniffiFfiConverterInt64.check_lower(value.started_ms)
+        _UniffiFfiConverterSequenceTypeEvidence.check_lower(value.evidence)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.closed_ms)
+        _UniffiFfiConverterOptionalTypeFaultClosing.check_lower(value.closing)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeTrouble.write(value.trouble, buf)
+        _UniffiFfiConverterInt64.write(value.started_ms, buf)
+        _UniffiFfiConverterSequenceTypeEvidence.write(value.evidence, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.closed_ms, buf)
+        _UniffiFfiConverterOptionalTypeFaultClosing.write(value.closing, buf)
+
+@dataclass
+class TroubleOffer:
+    """
+    Trouble that can be searched.
+"""
+    def __init__(self, *, trouble:Trouble, name:str):
+        self.trouble = trouble
+        self.name = name
+        
+        
+
+    
+    def __str__(self):
+        return "TroubleOffer(trouble={}, name={})".format(self.trouble, self.name)
+    def __eq__(self, other):
+        if self.trouble != other.trouble:
+            return False
+        if self.name != other.name:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTroubleOffer(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TroubleOffer(
+            trouble=_UniffiFfiConverterTypeTrouble.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeTrouble.check_lower(value.trouble)
+        _UniffiFfiConverterString.check_lower(value.name)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeTrouble.write(value.trouble, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+
+class _UniffiFfiConverterSequenceTypeTroubleOffer(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTroubleOffer.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTroubleOffer.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTroubleOffer.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class SearchCard:
+    """
+    A search in a list.
+"""
+    def __init__(self, *, search:str, name:str, answers:int, started_ms:int, closing:typing.Optional[FaultClosing] = None):
+        self.search = search
+        self.name = name
+        self.answers = answers
+        self.started_ms = started_ms
+        self.closing = closing
+        
+        
+
+    
+    def __str__(self):
+        return "SearchCard(search={}, name={}, answers={}, started_ms={}, closing={})".format(self.search, self.name, self.answers, self.started_ms, self.closing)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        if self.name != other.name:
+            return False
+        if self.answers != other.answers:
+            return False
+        if self.started_ms != other.started_ms:
+            return False
+        if self.closing != other.closing:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSearchCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SearchCard(
+            search=_UniffiFfiConverterString.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            answers=_UniffiFfiConverterUInt32.read(buf),
+            started_ms=_UniffiFfiConverterInt64.read(buf),
+            closing=_UniffiFfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.search)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterUInt32.check_lower(value.answers)
+        _UniffiFfiConverterInt64.check_lower(value.started_ms)
+        _UniffiFfiConverterOptionalTypeFaultClosing.check_lower(value.closing)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.search, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterUInt32.write(value.answers, buf)
+        _UniffiFfiConverterInt64.write(value.started_ms, buf)
+        _UniffiFfiConverterOptionalTypeFaultClosing.write(value.closing, buf)
+
+class _UniffiFfiConverterSequenceTypeSearchCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSearchCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSearchCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSearchCard.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class SearchStop(enum.Enum):
+    """
+    Why a search asks no more.
+"""
+    
+    GOES_ON = 0
+    """
+    It goes on: there is a next check.
+"""
+    
+    SETTLED = 1
+    """
+    One cure holds 95 %.
+"""
+    
+    TRY_IN_ORDER = 2
+    """
+    No check tells more: try the cures in their order.
+"""
+    
+
+
+class _UniffiFfiConverterTypeSearchStop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return SearchStop.GOES_ON
+        if variant == 2:
+            return SearchStop.SETTLED
+        if variant == 3:
+            return SearchStop.TRY_IN_ORDER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == SearchStop.GOES_ON:
+            return
+        if value == SearchStop.SETTLED:
+            return
+        if value == SearchStop.TRY_IN_ORDER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == SearchStop.GOES_ON:
+            buf.write_i32(1)
+        if value == SearchStop.SETTLED:
+            buf.write_i32(2)
+        if value == SearchStop.TRY_IN_ORDER:
+            buf.write_i32(3)
+
+
+
+@dataclass
+class Question:
+    """
+    The check to do now, ready to be read out at the bench.
+"""
+    def __init__(self, *, check:str, label:str, place:typing.Optional[str] = None, position:typing.Optional[str] = None, takes_reading:bool, take_off:typing.List[str] = _DEFAULT, minutes:float, access_minutes:float, why:str, caution:typing.Optional[str] = None):
+        self.check = check
+        self.label = label
+        self.place = place
+        self.position = position
+        self.takes_reading = takes_reading
+        if take_off is _DEFAULT:
+            self.take_off = []
+        else:
+            self.take_off = take_off
+        self.minutes = minutes
+        self.access_minutes = access_minutes
+        self.why = why
+        self.caution = caution
+        
+        
+
+    
+    def __str__(self):
+        return "Question(check={}, label={}, place={}, position={}, takes_reading={}, take_off={}, minutes={}, access_minutes={}, why={}, caution={})".format(self.check, self.label, self.place, self.position, self.takes_reading, self.take_off, self.minutes, self.access_minutes, self.why, self.caution)
+    def __eq__(self, other):
+        if self.check != other.check:
+            return False
+        if self.label != other.label:
+            return False
+        if self.place != other.place:
+            return False
+        if self.position != other.position:
+            return False
+        if self.takes_reading != other.takes_reading:
+            return False
+        if self.take_off != other.take_off:
+            return False
+        if self.minutes != other.minutes:
+            return False
+        if self.access_minutes != other.access_minutes:
+            return False
+        if self.why != other.why:
+            return False
+        if self.caution != other.caution:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeQuestion(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Question(
+            check=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            place=_UniffiFfiConverterOptionalString.read(buf),
+            position=_UniffiFfiConverterOptionalString.read(buf),
+            takes_reading=_UniffiFfiConverterBoolean.read(buf),
+            take_off=_UniffiFfiConverterSequenceString.read(buf),
+            minutes=_UniffiFfiConverterFloat64.read(buf),
+            access_minutes=_UniffiFfiConverterFloat64.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+            caution=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.check)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
+        _UniffiFfiConverterOptionalString.check_lower(value.position)
+        _UniffiFfiConverterBoolean.check_lower(value.takes_reading)
+        _UniffiFfiConverterSequenceString.check_lower(value.take_off)
+        _UniffiFfiConverterFloat64.check_lower(value.minutes)
+        _UniffiFfiConverterFloat64.check_lower(value.access_minutes)
+        _UniffiFfiConverterString.check_lower(value.why)
+        _UniffiFfiConverterOptionalString.check_lower(value.caution)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.check, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
+        _UniffiFfiConverterOptionalString.write(value.position, buf)
+        _UniffiFfiConverterBoolean.write(value.takes_reading, buf)
+        _UniffiFfiConverterSequenceString.write(value.take_off, buf)
+        _UniffiFfiConverterFloat64.write(value.minutes, buf)
+        _UniffiFfiConverterFloat64.write(value.access_minutes, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+        _UniffiFfiConverterOptionalString.write(value.caution, buf)
+
+class _UniffiFfiConverterOptionalTypeQuestion(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeQuestion.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeQuestion.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeQuestion.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeAnsweredCheck(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeAnsweredCheck.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeAnsweredCheck.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeAnsweredCheck.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterSequenceTypeBelief(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -12210,11 +13194,18 @@ class _UniffiFfiConverterOptionalTypeSettledOn(_UniffiConverterRustBuffer):
             raise InternalError("Unexpected flag byte for optional type")
 
 @dataclass
-class FaultSheet:
+class SearchState:
     """
-    The page of the search.
+    Where a search stands.
 """
-    def __init__(self, *, beliefs:typing.List[Belief] = _DEFAULT, next:typing.Optional[NextCheck] = None, meanings:typing.List[Meaning] = _DEFAULT, settled:typing.Optional[SettledOn] = None, try_in_order:typing.List[str] = _DEFAULT, spent_minutes:float, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+    def __init__(self, *, name:str, stop:SearchStop, question:typing.Optional[Question] = None, answers:typing.List[AnsweredCheck] = _DEFAULT, beliefs:typing.List[Belief] = _DEFAULT, next:typing.Optional[NextCheck] = None, meanings:typing.List[Meaning] = _DEFAULT, settled:typing.Optional[SettledOn] = None, try_in_order:typing.List[str] = _DEFAULT, spent_minutes:float, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+        self.name = name
+        self.stop = stop
+        self.question = question
+        if answers is _DEFAULT:
+            self.answers = []
+        else:
+            self.answers = answers
         if beliefs is _DEFAULT:
             self.beliefs = []
         else:
@@ -12243,8 +13234,16 @@ class FaultSheet:
 
     
     def __str__(self):
-        return "FaultSheet(beliefs={}, next={}, meanings={}, settled={}, try_in_order={}, spent_minutes={}, findings={}, sources={})".format(self.beliefs, self.next, self.meanings, self.settled, self.try_in_order, self.spent_minutes, self.findings, self.sources)
+        return "SearchState(name={}, stop={}, question={}, answers={}, beliefs={}, next={}, meanings={}, settled={}, try_in_order={}, spent_minutes={}, findings={}, sources={})".format(self.name, self.stop, self.question, self.answers, self.beliefs, self.next, self.meanings, self.settled, self.try_in_order, self.spent_minutes, self.findings, self.sources)
     def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.stop != other.stop:
+            return False
+        if self.question != other.question:
+            return False
+        if self.answers != other.answers:
+            return False
         if self.beliefs != other.beliefs:
             return False
         if self.next != other.next:
@@ -12263,10 +13262,14 @@ class FaultSheet:
             return False
         return True
 
-class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeSearchState(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
-        return FaultSheet(
+        return SearchState(
+            name=_UniffiFfiConverterString.read(buf),
+            stop=_UniffiFfiConverterTypeSearchStop.read(buf),
+            question=_UniffiFfiConverterOptionalTypeQuestion.read(buf),
+            answers=_UniffiFfiConverterSequenceTypeAnsweredCheck.read(buf),
             beliefs=_UniffiFfiConverterSequenceTypeBelief.read(buf),
             next=_UniffiFfiConverterOptionalTypeNextCheck.read(buf),
             meanings=_UniffiFfiConverterSequenceTypeMeaning.read(buf),
@@ -12279,6 +13282,10 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
 
     @staticmethod
     def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterTypeSearchStop.check_lower(value.stop)
+        _UniffiFfiConverterOptionalTypeQuestion.check_lower(value.question)
+        _UniffiFfiConverterSequenceTypeAnsweredCheck.check_lower(value.answers)
         _UniffiFfiConverterSequenceTypeBelief.check_lower(value.beliefs)
         _UniffiFfiConverterOptionalTypeNextCheck.check_lower(value.next)
         _UniffiFfiConverterSequenceTypeMeaning.check_lower(value.meanings)
@@ -12290,6 +13297,10 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
 
     @staticmethod
     def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterTypeSearchStop.write(value.stop, buf)
+        _UniffiFfiConverterOptionalTypeQuestion.write(value.question, buf)
+        _UniffiFfiConverterSequenceTypeAnsweredCheck.write(value.answers, buf)
         _UniffiFfiConverterSequenceTypeBelief.write(value.beliefs, buf)
         _UniffiFfiConverterOptionalTypeNextCheck.write(value.next, buf)
         _UniffiFfiConverterSequenceTypeMeaning.write(value.meanings, buf)
@@ -12298,6 +13309,88 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.spent_minutes, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
+
+class _UniffiFfiConverterOptionalTypeSearchState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSearchState.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSearchState.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSearchState.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FaultSheet:
+    """
+    The page of the search.
+"""
+    def __init__(self, *, offers:typing.List[TroubleOffer] = _DEFAULT, searches:typing.List[SearchCard] = _DEFAULT, search:typing.Optional[str] = None, state:typing.Optional[SearchState] = None):
+        if offers is _DEFAULT:
+            self.offers = []
+        else:
+            self.offers = offers
+        if searches is _DEFAULT:
+            self.searches = []
+        else:
+            self.searches = searches
+        self.search = search
+        self.state = state
+        
+        
+
+    
+    def __str__(self):
+        return "FaultSheet(offers={}, searches={}, search={}, state={})".format(self.offers, self.searches, self.search, self.state)
+    def __eq__(self, other):
+        if self.offers != other.offers:
+            return False
+        if self.searches != other.searches:
+            return False
+        if self.search != other.search:
+            return False
+        if self.state != other.state:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultSheet(
+            offers=_UniffiFfiConverterSequenceTypeTroubleOffer.read(buf),
+            searches=_UniffiFfiConverterSequenceTypeSearchCard.read(buf),
+            search=_UniffiFfiConverterOptionalString.read(buf),
+            state=_UniffiFfiConverterOptionalTypeSearchState.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeTroubleOffer.check_lower(value.offers)
+        _UniffiFfiConverterSequenceTypeSearchCard.check_lower(value.searches)
+        _UniffiFfiConverterOptionalString.check_lower(value.search)
+        _UniffiFfiConverterOptionalTypeSearchState.check_lower(value.state)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeTroubleOffer.write(value.offers, buf)
+        _UniffiFfiConverterSequenceTypeSearchCard.write(value.searches, buf)
+        _UniffiFfiConverterOptionalString.write(value.search, buf)
+        _UniffiFfiConverterOptionalTypeSearchState.write(value.state, buf)
 
 @dataclass
 class Figure:
@@ -19959,25 +21052,28 @@ class Probe:
     """
     A point that can be reached with a probe.
 """
-    def __init__(self, *, point:str, covers:typing.List[str] = _DEFAULT, minutes:float):
+    def __init__(self, *, point:str, covers:typing.List[str] = _DEFAULT, minutes:float, place:typing.Optional[str] = None):
         self.point = point
         if covers is _DEFAULT:
             self.covers = []
         else:
             self.covers = covers
         self.minutes = minutes
+        self.place = place
         
         
 
     
     def __str__(self):
-        return "Probe(point={}, covers={}, minutes={})".format(self.point, self.covers, self.minutes)
+        return "Probe(point={}, covers={}, minutes={}, place={})".format(self.point, self.covers, self.minutes, self.place)
     def __eq__(self, other):
         if self.point != other.point:
             return False
         if self.covers != other.covers:
             return False
         if self.minutes != other.minutes:
+            return False
+        if self.place != other.place:
             return False
         return True
 
@@ -19988,6 +21084,7 @@ class _UniffiFfiConverterTypeProbe(_UniffiConverterRustBuffer):
             point=_UniffiFfiConverterString.read(buf),
             covers=_UniffiFfiConverterSequenceString.read(buf),
             minutes=_UniffiFfiConverterFloat64.read(buf),
+            place=_UniffiFfiConverterOptionalString.read(buf),
         )
 
     @staticmethod
@@ -19995,12 +21092,14 @@ class _UniffiFfiConverterTypeProbe(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.point)
         _UniffiFfiConverterSequenceString.check_lower(value.covers)
         _UniffiFfiConverterFloat64.check_lower(value.minutes)
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.point, buf)
         _UniffiFfiConverterSequenceString.write(value.covers, buf)
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
 
 @dataclass
 class Quantity:
@@ -23606,159 +24705,6 @@ class _UniffiFfiConverterTypeConductor(_UniffiConverterRustBuffer):
             buf.write_i32(3)
         if value == Conductor.TINNED:
             buf.write_i32(4)
-
-
-
-
-
-
-
-
-class Evidence:
-    """
-    One answer. A session is the list of them; taking the last one back undoes it.
-"""
-    def __init__(self):
-        raise RuntimeError("Evidence cannot be instantiated directly")
-
-    # Each enum variant is a nested class of the enum itself.
-    @dataclass
-    class SEEN:
-        """
-        An outcome was seen.
-"""
-        
-        def __init__(self, check:str, outcome:str):
-            self.check = check
-            
-            """
-        Mark of the check.
-"""
-        
-            self.outcome = outcome
-            
-            """
-        Mark of the outcome.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Evidence.SEEN(check={}, outcome={})".format(self.check, self.outcome)
-        def __eq__(self, other):
-            if not isinstance(other, Evidence):
-                return NotImplemented
-            if not other.is_SEEN():
-                return False
-            if self.check != other.check:
-                return False
-            if self.outcome != other.outcome:
-                return False
-            return True
-
-    @dataclass
-    class READ:
-        """
-        A voltage was read.
-"""
-        
-        def __init__(self, check:str, volts:float):
-            self.check = check
-            
-            """
-        Mark of the check.
-"""
-        
-            self.volts = volts
-            
-            """
-        The reading, volts.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Evidence.READ(check={}, volts={})".format(self.check, self.volts)
-        def __eq__(self, other):
-            if not isinstance(other, Evidence):
-                return NotImplemented
-            if not other.is_READ():
-                return False
-            if self.check != other.check:
-                return False
-            if self.volts != other.volts:
-                return False
-            return True
-
-    
-
-    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
-    # whether an instance is that variant.
-    def is_SEEN(self) -> bool:
-        return isinstance(self, Evidence.SEEN)
-    def is_seen(self) -> bool:
-        return isinstance(self, Evidence.SEEN)
-    def is_READ(self) -> bool:
-        return isinstance(self, Evidence.READ)
-    def is_read(self) -> bool:
-        return isinstance(self, Evidence.READ)
-    
-
-# Now, a little trick - we make each nested variant class be a subclass of the main
-# enum class, so that method calls and instance checks etc will work intuitively.
-# We might be able to do this a little more neatly with a metaclass, but this'll do.
-Evidence.SEEN = type("Evidence.SEEN", (Evidence.SEEN, Evidence,), {})  # type: ignore
-Evidence.READ = type("Evidence.READ", (Evidence.READ, Evidence,), {})  # type: ignore
-
-
-
-
-class _UniffiFfiConverterTypeEvidence(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Evidence.SEEN(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 2:
-            return Evidence.READ(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value.is_SEEN():
-            _UniffiFfiConverterString.check_lower(value.check)
-            _UniffiFfiConverterString.check_lower(value.outcome)
-            return
-        if value.is_READ():
-            _UniffiFfiConverterString.check_lower(value.check)
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value.is_SEEN():
-            buf.write_i32(1)
-            _UniffiFfiConverterString.write(value.check, buf)
-            _UniffiFfiConverterString.write(value.outcome, buf)
-        if value.is_READ():
-            buf.write_i32(2)
-            _UniffiFfiConverterString.write(value.check, buf)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
 
 
 
@@ -29017,6 +29963,10 @@ __all__ = [
     "ScrewPlace",
     "ThreadFamily",
     "Fault",
+    "Trouble",
+    "Evidence",
+    "FaultClosing",
+    "SearchStop",
     "FillKind",
     "LampSide",
     "FlasherKind",
@@ -29042,11 +29992,11 @@ __all__ = [
     "CurrentList",
     "Binding",
     "Conductor",
-    "Evidence",
     "Law",
     "Side",
     "Sum",
     "AdjusterSpan",
+    "AnsweredCheck",
     "Balance",
     "Belief",
     "Span",
@@ -29119,10 +30069,16 @@ __all__ = [
     "TorqueBand",
     "SubstituteRule",
     "FastenerSheet",
+    "FaultAsk",
     "FaultPlace",
+    "FaultSearch",
+    "TroubleOffer",
+    "SearchCard",
+    "Question",
     "NextCheck",
     "Meaning",
     "SettledOn",
+    "SearchState",
     "FaultSheet",
     "Figure",
     "Figures",

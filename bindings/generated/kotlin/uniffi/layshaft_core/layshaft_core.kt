@@ -1131,6 +1131,69 @@ public object FfiConverterTypeAdjusterSpan: FfiConverterRustBuffer<AdjusterSpan>
 
 
 /**
+ * One answer that was given.
+ */
+data class AnsweredCheck (
+    /**
+     * Mark of the check.
+     */
+    var `check`: kotlin.String
+    , 
+    /**
+     * The check in words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * The answer in words.
+     */
+    var `answer`: kotlin.String
+    , 
+    /**
+     * Whether it fits none of what was suspected then: to be checked again.
+     */
+    var `surprising`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAnsweredCheck: FfiConverterRustBuffer<AnsweredCheck> {
+    override fun read(buf: ByteBuffer): AnsweredCheck {
+        return AnsweredCheck(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AnsweredCheck) = (
+            FfiConverterString.allocationSize(value.`check`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`answer`) +
+            FfiConverterBoolean.allocationSize(value.`surprising`)
+    )
+
+    override fun write(value: AnsweredCheck, buf: ByteBuffer) {
+            FfiConverterString.write(value.`check`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`answer`, buf)
+            FfiConverterBoolean.write(value.`surprising`, buf)
+    }
+}
+
+
+
+/**
  * Output against load in one riding state.
  */
 data class Balance (
@@ -2866,6 +2929,16 @@ data class Check (
     var `label`: kotlin.String
     , 
     /**
+     * Where it is done.
+     */
+    var `place`: kotlin.String? = null 
+    , 
+    /**
+     * Switch positions for it.
+     */
+    var `position`: kotlin.String? = null 
+    , 
+    /**
      * Its possible answers.
      */
     var `outcomes`: List<CheckOutcome> = listOf() 
@@ -2922,6 +2995,8 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
         return Check(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
             FfiConverterSequenceTypeCheckOutcome.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
@@ -2936,6 +3011,8 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
     override fun allocationSize(value: Check) = (
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterOptionalString.allocationSize(value.`place`) +
+            FfiConverterOptionalString.allocationSize(value.`position`) +
             FfiConverterSequenceTypeCheckOutcome.allocationSize(value.`outcomes`) +
             FfiConverterDouble.allocationSize(value.`minutes`) +
             FfiConverterDouble.allocationSize(value.`dangerMinutes`) +
@@ -2949,6 +3026,8 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
     override fun write(value: Check, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`label`, buf)
+            FfiConverterOptionalString.write(value.`place`, buf)
+            FfiConverterOptionalString.write(value.`position`, buf)
             FfiConverterSequenceTypeCheckOutcome.write(value.`outcomes`, buf)
             FfiConverterDouble.write(value.`minutes`, buf)
             FfiConverterDouble.write(value.`dangerMinutes`, buf)
@@ -5503,6 +5582,45 @@ public object FfiConverterTypeFastenerSheet: FfiConverterRustBuffer<FastenerShee
 
 
 /**
+ * Which search; left out: the newest that is open.
+ */
+data class FaultAsk (
+    /**
+     * Its mark.
+     */
+    var `search`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultAsk: FfiConverterRustBuffer<FaultAsk> {
+    override fun read(buf: ByteBuffer): FaultAsk {
+        return FaultAsk(
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`search`)
+    )
+
+    override fun write(value: FaultAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`search`, buf)
+    }
+}
+
+
+
+/**
  * A fault that can be tried.
  */
 data class FaultPlace (
@@ -5550,48 +5668,99 @@ public object FfiConverterTypeFaultPlace: FfiConverterRustBuffer<FaultPlace> {
 
 
 /**
+ * A search. What is left out is not known.
+ */
+data class FaultSearch (
+    /**
+     * What is wrong.
+     */
+    var `trouble`: Trouble? = null 
+    , 
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    var `startedMs`: kotlin.Long
+    , 
+    /**
+     * The answers, oldest first.
+     */
+    var `evidence`: List<Evidence> = listOf() 
+    , 
+    /**
+     * When it ended, milliseconds since 1970 (UTC).
+     */
+    var `closedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * How it ended.
+     */
+    var `closing`: FaultClosing? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultSearch: FfiConverterRustBuffer<FaultSearch> {
+    override fun read(buf: ByteBuffer): FaultSearch {
+        return FaultSearch(
+            FfiConverterOptionalTypeTrouble.read(buf),
+            FfiConverterLong.read(buf),
+            FfiConverterSequenceTypeEvidence.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultSearch) = (
+            FfiConverterOptionalTypeTrouble.allocationSize(value.`trouble`) +
+            FfiConverterLong.allocationSize(value.`startedMs`) +
+            FfiConverterSequenceTypeEvidence.allocationSize(value.`evidence`) +
+            FfiConverterOptionalLong.allocationSize(value.`closedMs`) +
+            FfiConverterOptionalTypeFaultClosing.allocationSize(value.`closing`)
+    )
+
+    override fun write(value: FaultSearch, buf: ByteBuffer) {
+            FfiConverterOptionalTypeTrouble.write(value.`trouble`, buf)
+            FfiConverterLong.write(value.`startedMs`, buf)
+            FfiConverterSequenceTypeEvidence.write(value.`evidence`, buf)
+            FfiConverterOptionalLong.write(value.`closedMs`, buf)
+            FfiConverterOptionalTypeFaultClosing.write(value.`closing`, buf)
+    }
+}
+
+
+
+/**
  * The page of the search.
  */
 data class FaultSheet (
     /**
-     * The suspects, most likely first.
+     * What can be searched.
      */
-    var `beliefs`: List<Belief> = listOf() 
+    var `offers`: List<TroubleOffer> = listOf() 
     , 
     /**
-     * The next check; none when settled or when no check tells more.
+     * The searches, newest first.
      */
-    var `next`: NextCheck? = null 
+    var `searches`: List<SearchCard> = listOf() 
     , 
     /**
-     * What its answers would mean.
+     * Mark of the one that is shown.
      */
-    var `meanings`: List<Meaning> = listOf() 
+    var `search`: kotlin.String? = null 
     , 
     /**
-     * What it is, once one cure holds 95 %.
+     * Where it stands; none when no search is open.
      */
-    var `settled`: SettledOn? = null 
-    , 
-    /**
-     * When no check tells more and nothing is settled: the cures in the order in which to try them.
-     */
-    var `tryInOrder`: List<kotlin.String> = listOf() 
-    , 
-    /**
-     * Trouble so far, minutes.
-     */
-    var `spentMinutes`: kotlin.Double
-    , 
-    /**
-     * What is worth saying.
-     */
-    var `findings`: List<Finding> = listOf() 
-    , 
-    /**
-     * Where method and weights come from.
-     */
-    var `sources`: List<Source> = listOf() 
+    var `state`: SearchState? = null 
     
 ){
     
@@ -5608,37 +5777,25 @@ data class FaultSheet (
 public object FfiConverterTypeFaultSheet: FfiConverterRustBuffer<FaultSheet> {
     override fun read(buf: ByteBuffer): FaultSheet {
         return FaultSheet(
-            FfiConverterSequenceTypeBelief.read(buf),
-            FfiConverterOptionalTypeNextCheck.read(buf),
-            FfiConverterSequenceTypeMeaning.read(buf),
-            FfiConverterOptionalTypeSettledOn.read(buf),
-            FfiConverterSequenceString.read(buf),
-            FfiConverterDouble.read(buf),
-            FfiConverterSequenceTypeFinding.read(buf),
-            FfiConverterSequenceTypeSource.read(buf),
+            FfiConverterSequenceTypeTroubleOffer.read(buf),
+            FfiConverterSequenceTypeSearchCard.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeSearchState.read(buf),
         )
     }
 
     override fun allocationSize(value: FaultSheet) = (
-            FfiConverterSequenceTypeBelief.allocationSize(value.`beliefs`) +
-            FfiConverterOptionalTypeNextCheck.allocationSize(value.`next`) +
-            FfiConverterSequenceTypeMeaning.allocationSize(value.`meanings`) +
-            FfiConverterOptionalTypeSettledOn.allocationSize(value.`settled`) +
-            FfiConverterSequenceString.allocationSize(value.`tryInOrder`) +
-            FfiConverterDouble.allocationSize(value.`spentMinutes`) +
-            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
-            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+            FfiConverterSequenceTypeTroubleOffer.allocationSize(value.`offers`) +
+            FfiConverterSequenceTypeSearchCard.allocationSize(value.`searches`) +
+            FfiConverterOptionalString.allocationSize(value.`search`) +
+            FfiConverterOptionalTypeSearchState.allocationSize(value.`state`)
     )
 
     override fun write(value: FaultSheet, buf: ByteBuffer) {
-            FfiConverterSequenceTypeBelief.write(value.`beliefs`, buf)
-            FfiConverterOptionalTypeNextCheck.write(value.`next`, buf)
-            FfiConverterSequenceTypeMeaning.write(value.`meanings`, buf)
-            FfiConverterOptionalTypeSettledOn.write(value.`settled`, buf)
-            FfiConverterSequenceString.write(value.`tryInOrder`, buf)
-            FfiConverterDouble.write(value.`spentMinutes`, buf)
-            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
-            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
+            FfiConverterSequenceTypeTroubleOffer.write(value.`offers`, buf)
+            FfiConverterSequenceTypeSearchCard.write(value.`searches`, buf)
+            FfiConverterOptionalString.write(value.`search`, buf)
+            FfiConverterOptionalTypeSearchState.write(value.`state`, buf)
     }
 }
 
@@ -10885,6 +11042,11 @@ data class Probe (
      * Minutes to measure there.
      */
     var `minutes`: kotlin.Double
+    , 
+    /**
+     * Where it is.
+     */
+    var `place`: kotlin.String? = null 
     
 ){
     
@@ -10904,19 +11066,22 @@ public object FfiConverterTypeProbe: FfiConverterRustBuffer<Probe> {
             FfiConverterString.read(buf),
             FfiConverterSequenceString.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
         )
     }
 
     override fun allocationSize(value: Probe) = (
             FfiConverterString.allocationSize(value.`point`) +
             FfiConverterSequenceString.allocationSize(value.`covers`) +
-            FfiConverterDouble.allocationSize(value.`minutes`)
+            FfiConverterDouble.allocationSize(value.`minutes`) +
+            FfiConverterOptionalString.allocationSize(value.`place`)
     )
 
     override fun write(value: Probe, buf: ByteBuffer) {
             FfiConverterString.write(value.`point`, buf)
             FfiConverterSequenceString.write(value.`covers`, buf)
             FfiConverterDouble.write(value.`minutes`, buf)
+            FfiConverterOptionalString.write(value.`place`, buf)
     }
 }
 
@@ -11139,6 +11304,117 @@ public object FfiConverterTypeQuantity: FfiConverterRustBuffer<Quantity> {
             FfiConverterTypeJudgement.write(value.`judgement`, buf)
             FfiConverterOptionalString.write(value.`why`, buf)
             FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * The check to do now, ready to be read out at the bench.
+ */
+data class Question (
+    /**
+     * Mark of the check.
+     */
+    var `check`: kotlin.String
+    , 
+    /**
+     * The question or instruction.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Where it is done.
+     */
+    var `place`: kotlin.String? = null 
+    , 
+    /**
+     * Switch positions for it.
+     */
+    var `position`: kotlin.String? = null 
+    , 
+    /**
+     * Whether it takes a reading in volts beside the answers to choose from.
+     */
+    var `takesReading`: kotlin.Boolean
+    , 
+    /**
+     * What must come off first, in words.
+     */
+    var `takeOff`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Hands-on minutes once everything is in reach.
+     */
+    var `minutes`: kotlin.Double
+    , 
+    /**
+     * Minutes to take off what is in the way and put it back.
+     */
+    var `accessMinutes`: kotlin.Double
+    , 
+    /**
+     * What each answer would mean, in one sentence.
+     */
+    var `why`: kotlin.String
+    , 
+    /**
+     * A caution at this step.
+     */
+    var `caution`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeQuestion: FfiConverterRustBuffer<Question> {
+    override fun read(buf: ByteBuffer): Question {
+        return Question(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Question) = (
+            FfiConverterString.allocationSize(value.`check`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterOptionalString.allocationSize(value.`place`) +
+            FfiConverterOptionalString.allocationSize(value.`position`) +
+            FfiConverterBoolean.allocationSize(value.`takesReading`) +
+            FfiConverterSequenceString.allocationSize(value.`takeOff`) +
+            FfiConverterDouble.allocationSize(value.`minutes`) +
+            FfiConverterDouble.allocationSize(value.`accessMinutes`) +
+            FfiConverterString.allocationSize(value.`why`) +
+            FfiConverterOptionalString.allocationSize(value.`caution`)
+    )
+
+    override fun write(value: Question, buf: ByteBuffer) {
+            FfiConverterString.write(value.`check`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterOptionalString.write(value.`place`, buf)
+            FfiConverterOptionalString.write(value.`position`, buf)
+            FfiConverterBoolean.write(value.`takesReading`, buf)
+            FfiConverterSequenceString.write(value.`takeOff`, buf)
+            FfiConverterDouble.write(value.`minutes`, buf)
+            FfiConverterDouble.write(value.`accessMinutes`, buf)
+            FfiConverterString.write(value.`why`, buf)
+            FfiConverterOptionalString.write(value.`caution`, buf)
     }
 }
 
@@ -11651,6 +11927,204 @@ public object FfiConverterTypeScrewStrength: FfiConverterRustBuffer<ScrewStrengt
             FfiConverterDouble.write(value.`stressAreaMm2`, buf)
             FfiConverterDouble.write(value.`proofNewtons`, buf)
             FfiConverterDouble.write(value.`tensileNewtons`, buf)
+    }
+}
+
+
+
+/**
+ * A search in a list.
+ */
+data class SearchCard (
+    /**
+     * Its mark.
+     */
+    var `search`: kotlin.String
+    , 
+    /**
+     * What is wrong, in words.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Answers so far.
+     */
+    var `answers`: kotlin.UInt
+    , 
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    var `startedMs`: kotlin.Long
+    , 
+    /**
+     * How it ended; none while it is open.
+     */
+    var `closing`: FaultClosing? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSearchCard: FfiConverterRustBuffer<SearchCard> {
+    override fun read(buf: ByteBuffer): SearchCard {
+        return SearchCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterLong.read(buf),
+            FfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SearchCard) = (
+            FfiConverterString.allocationSize(value.`search`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterUInt.allocationSize(value.`answers`) +
+            FfiConverterLong.allocationSize(value.`startedMs`) +
+            FfiConverterOptionalTypeFaultClosing.allocationSize(value.`closing`)
+    )
+
+    override fun write(value: SearchCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`search`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterUInt.write(value.`answers`, buf)
+            FfiConverterLong.write(value.`startedMs`, buf)
+            FfiConverterOptionalTypeFaultClosing.write(value.`closing`, buf)
+    }
+}
+
+
+
+/**
+ * Where a search stands.
+ */
+data class SearchState (
+    /**
+     * What is wrong, in words.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Whether it goes on.
+     */
+    var `stop`: SearchStop
+    , 
+    /**
+     * The check to do now.
+     */
+    var `question`: Question? = null 
+    , 
+    /**
+     * The answers so far, oldest first.
+     */
+    var `answers`: List<AnsweredCheck> = listOf() 
+    , 
+    /**
+     * The suspects, most likely first.
+     */
+    var `beliefs`: List<Belief> = listOf() 
+    , 
+    /**
+     * The next check; none when settled or when no check tells more.
+     */
+    var `next`: NextCheck? = null 
+    , 
+    /**
+     * What its answers would mean.
+     */
+    var `meanings`: List<Meaning> = listOf() 
+    , 
+    /**
+     * What it is, once one cure holds 95 %.
+     */
+    var `settled`: SettledOn? = null 
+    , 
+    /**
+     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     */
+    var `tryInOrder`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Trouble so far, minutes.
+     */
+    var `spentMinutes`: kotlin.Double
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * Where method and weights come from.
+     */
+    var `sources`: List<Source> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSearchState: FfiConverterRustBuffer<SearchState> {
+    override fun read(buf: ByteBuffer): SearchState {
+        return SearchState(
+            FfiConverterString.read(buf),
+            FfiConverterTypeSearchStop.read(buf),
+            FfiConverterOptionalTypeQuestion.read(buf),
+            FfiConverterSequenceTypeAnsweredCheck.read(buf),
+            FfiConverterSequenceTypeBelief.read(buf),
+            FfiConverterOptionalTypeNextCheck.read(buf),
+            FfiConverterSequenceTypeMeaning.read(buf),
+            FfiConverterOptionalTypeSettledOn.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SearchState) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterTypeSearchStop.allocationSize(value.`stop`) +
+            FfiConverterOptionalTypeQuestion.allocationSize(value.`question`) +
+            FfiConverterSequenceTypeAnsweredCheck.allocationSize(value.`answers`) +
+            FfiConverterSequenceTypeBelief.allocationSize(value.`beliefs`) +
+            FfiConverterOptionalTypeNextCheck.allocationSize(value.`next`) +
+            FfiConverterSequenceTypeMeaning.allocationSize(value.`meanings`) +
+            FfiConverterOptionalTypeSettledOn.allocationSize(value.`settled`) +
+            FfiConverterSequenceString.allocationSize(value.`tryInOrder`) +
+            FfiConverterDouble.allocationSize(value.`spentMinutes`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+    )
+
+    override fun write(value: SearchState, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterTypeSearchStop.write(value.`stop`, buf)
+            FfiConverterOptionalTypeQuestion.write(value.`question`, buf)
+            FfiConverterSequenceTypeAnsweredCheck.write(value.`answers`, buf)
+            FfiConverterSequenceTypeBelief.write(value.`beliefs`, buf)
+            FfiConverterOptionalTypeNextCheck.write(value.`next`, buf)
+            FfiConverterSequenceTypeMeaning.write(value.`meanings`, buf)
+            FfiConverterOptionalTypeSettledOn.write(value.`settled`, buf)
+            FfiConverterSequenceString.write(value.`tryInOrder`, buf)
+            FfiConverterDouble.write(value.`spentMinutes`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
     }
 }
 
@@ -14574,6 +15048,53 @@ public object FfiConverterTypeTroubleCase: FfiConverterRustBuffer<TroubleCase> {
             FfiConverterSequenceTypeSuspect.write(value.`suspects`, buf)
             FfiConverterSequenceTypeCover.write(value.`covers`, buf)
             FfiConverterSequenceTypeCheck.write(value.`checks`, buf)
+    }
+}
+
+
+
+/**
+ * Trouble that can be searched.
+ */
+data class TroubleOffer (
+    /**
+     * The trouble.
+     */
+    var `trouble`: Trouble
+    , 
+    /**
+     * In words.
+     */
+    var `name`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTroubleOffer: FfiConverterRustBuffer<TroubleOffer> {
+    override fun read(buf: ByteBuffer): TroubleOffer {
+        return TroubleOffer(
+            FfiConverterTypeTrouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TroubleOffer) = (
+            FfiConverterTypeTrouble.allocationSize(value.`trouble`) +
+            FfiConverterString.allocationSize(value.`name`)
+    )
+
+    override fun write(value: TroubleOffer, buf: ByteBuffer) {
+            FfiConverterTypeTrouble.write(value.`trouble`, buf)
+            FfiConverterString.write(value.`name`, buf)
     }
 }
 
@@ -17902,6 +18423,91 @@ public object FfiConverterTypeFault : FfiConverterRustBuffer<Fault>{
 
 
 /**
+ * How a search ended.
+ */
+sealed class FaultClosing {
+    
+    /**
+     * This put it right.
+     */
+    data class Cured(
+        /**
+         * What put it right.
+         */
+        val `cure`: kotlin.String) : FaultClosing()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Left as it is.
+     */
+    object GivenUp : FaultClosing()
+    
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultClosing : FfiConverterRustBuffer<FaultClosing>{
+    override fun read(buf: ByteBuffer): FaultClosing {
+        return when(buf.getInt()) {
+            1 -> FaultClosing.Cured(
+                FfiConverterString.read(buf),
+                )
+            2 -> FaultClosing.GivenUp
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: FaultClosing): ULong = when(value) {
+        is FaultClosing.Cured -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`cure`)
+            )
+        }
+        is FaultClosing.GivenUp -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+            )
+        }
+    }
+
+    override fun write(value: FaultClosing, buf: ByteBuffer) {
+        when(value) {
+            is FaultClosing.Cured -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`cure`, buf)
+                Unit
+            }
+            is FaultClosing.GivenUp -> {
+                buf.putInt(2)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
  */
 
@@ -19924,6 +20530,53 @@ public object FfiConverterTypeScrewPlace: FfiConverterRustBuffer<ScrewPlace> {
     override fun allocationSize(value: ScrewPlace) = 4UL
 
     override fun write(value: ScrewPlace, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Why a search asks no more.
+ */
+
+enum class SearchStop {
+    
+    /**
+     * It goes on: there is a next check.
+     */
+    GOES_ON,
+    /**
+     * One cure holds 95 %.
+     */
+    SETTLED,
+    /**
+     * No check tells more: try the cures in their order.
+     */
+    TRY_IN_ORDER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSearchStop: FfiConverterRustBuffer<SearchStop> {
+    override fun read(buf: ByteBuffer) = try {
+        SearchStop.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: SearchStop) = 4UL
+
+    override fun write(value: SearchStop, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -23641,6 +24294,111 @@ public object FfiConverterTypeThreadFamily: FfiConverterRustBuffer<ThreadFamily>
 
 
 /**
+ * What is wrong.
+ */
+sealed class Trouble {
+    
+    /**
+     * Something in a circuit of the bike.
+     */
+    data class Wiring(
+        /**
+         * Mark of the circuit.
+         */
+        val `circuit`: kotlin.String, 
+        /**
+         * Whether somebody has worked on the wiring lately.
+         */
+        val `reworked`: kotlin.Boolean?) : Trouble()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Trouble that a table of experience describes.
+     */
+    data class Table(
+        /**
+         * Mark of the table.
+         */
+        val `table`: kotlin.String) : Trouble()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTrouble : FfiConverterRustBuffer<Trouble>{
+    override fun read(buf: ByteBuffer): Trouble {
+        return when(buf.getInt()) {
+            1 -> Trouble.Wiring(
+                FfiConverterString.read(buf),
+                FfiConverterOptionalBoolean.read(buf),
+                )
+            2 -> Trouble.Table(
+                FfiConverterString.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Trouble): ULong = when(value) {
+        is Trouble.Wiring -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`circuit`)
+                + FfiConverterOptionalBoolean.allocationSize(value.`reworked`)
+            )
+        }
+        is Trouble.Table -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`table`)
+            )
+        }
+    }
+
+    override fun write(value: Trouble, buf: ByteBuffer) {
+        when(value) {
+            is Trouble.Wiring -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`circuit`, buf)
+                FfiConverterOptionalBoolean.write(value.`reworked`, buf)
+                Unit
+            }
+            is Trouble.Table -> {
+                buf.putInt(2)
+                FfiConverterString.write(value.`table`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * A unit that a number of the trade carries.
  */
 
@@ -25271,6 +26029,38 @@ public object FfiConverterOptionalTypeProduct: FfiConverterRustBuffer<Product?> 
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeQuestion: FfiConverterRustBuffer<Question?> {
+    override fun read(buf: ByteBuffer): Question? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeQuestion.read(buf)
+    }
+
+    override fun allocationSize(value: Question?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeQuestion.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Question?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeQuestion.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeScrewStrength: FfiConverterRustBuffer<ScrewStrength?> {
     override fun read(buf: ByteBuffer): ScrewStrength? {
         if (buf.get().toInt() == 0) {
@@ -25293,6 +26083,38 @@ public object FfiConverterOptionalTypeScrewStrength: FfiConverterRustBuffer<Scre
         } else {
             buf.put(1)
             FfiConverterTypeScrewStrength.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSearchState: FfiConverterRustBuffer<SearchState?> {
+    override fun read(buf: ByteBuffer): SearchState? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSearchState.read(buf)
+    }
+
+    override fun allocationSize(value: SearchState?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSearchState.allocationSize(value)
+        }
+    }
+
+    override fun write(value: SearchState?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSearchState.write(value, buf)
         }
     }
 }
@@ -25879,6 +26701,38 @@ public object FfiConverterOptionalTypeFault: FfiConverterRustBuffer<Fault?> {
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeFaultClosing: FfiConverterRustBuffer<FaultClosing?> {
+    override fun read(buf: ByteBuffer): FaultClosing? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFaultClosing.read(buf)
+    }
+
+    override fun allocationSize(value: FaultClosing?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFaultClosing.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FaultClosing?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFaultClosing.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeFillKind: FfiConverterRustBuffer<FillKind?> {
     override fun read(buf: ByteBuffer): FillKind? {
         if (buf.get().toInt() == 0) {
@@ -26327,6 +27181,38 @@ public object FfiConverterOptionalTypeTappedInto: FfiConverterRustBuffer<TappedI
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeTrouble: FfiConverterRustBuffer<Trouble?> {
+    override fun read(buf: ByteBuffer): Trouble? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTrouble.read(buf)
+    }
+
+    override fun allocationSize(value: Trouble?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTrouble.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Trouble?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTrouble.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeUnitOfMeasure: FfiConverterRustBuffer<UnitOfMeasure?> {
     override fun read(buf: ByteBuffer): UnitOfMeasure? {
         if (buf.get().toInt() == 0) {
@@ -26497,6 +27383,34 @@ public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.Str
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterString.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeAnsweredCheck: FfiConverterRustBuffer<List<AnsweredCheck>> {
+    override fun read(buf: ByteBuffer): List<AnsweredCheck> {
+        val len = buf.getInt()
+        return List<AnsweredCheck>(len) {
+            FfiConverterTypeAnsweredCheck.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<AnsweredCheck>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeAnsweredCheck.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<AnsweredCheck>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeAnsweredCheck.write(it, buf)
         }
     }
 }
@@ -27879,6 +28793,34 @@ public object FfiConverterSequenceTypeResistance: FfiConverterRustBuffer<List<Re
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSearchCard: FfiConverterRustBuffer<List<SearchCard>> {
+    override fun read(buf: ByteBuffer): List<SearchCard> {
+        val len = buf.getInt()
+        return List<SearchCard>(len) {
+            FfiConverterTypeSearchCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SearchCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSearchCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SearchCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSearchCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeSetting: FfiConverterRustBuffer<List<Setting>> {
     override fun read(buf: ByteBuffer): List<Setting> {
         val len = buf.getInt()
@@ -28383,6 +29325,34 @@ public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<T
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeTroubleOffer: FfiConverterRustBuffer<List<TroubleOffer>> {
+    override fun read(buf: ByteBuffer): List<TroubleOffer> {
+        val len = buf.getInt()
+        return List<TroubleOffer>(len) {
+            FfiConverterTypeTroubleOffer.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TroubleOffer>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTroubleOffer.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TroubleOffer>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTroubleOffer.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeWayDrop: FfiConverterRustBuffer<List<WayDrop>> {
     override fun read(buf: ByteBuffer): List<WayDrop> {
         val len = buf.getInt()
@@ -28541,6 +29511,34 @@ public object FfiConverterSequenceTypeZoneShift: FfiConverterRustBuffer<List<Zon
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeZoneShift.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeEvidence: FfiConverterRustBuffer<List<Evidence>> {
+    override fun read(buf: ByteBuffer): List<Evidence> {
+        val len = buf.getInt()
+        return List<Evidence>(len) {
+            FfiConverterTypeEvidence.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Evidence>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeEvidence.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Evidence>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeEvidence.write(it, buf)
         }
     }
 }

@@ -85,7 +85,7 @@ export function flashRows(column: FlashColumn): Row[] {
   const rows: Row[] = [
     { label: say.sideLoad, value: amount(sideWatts, 'watt', 1), below: madeForWatts ? say.madeFor(amount(madeForWatts, 'watt', 0)) : undefined, after: amount(sideAmperes, 'ampere', 2) },
   ];
-  if (oneOut) rows.push({ label: say.oneOut, value: say.band(digits(oneOut.from, 0), digits(oneOut.to, 0)), below: outageTells ? say.tells : say.hides });
+  if (oneOut) rows.push({ label: say.oneOut, value: oneOut.to > 0 ? say.band(digits(oneOut.from, 0), digits(oneOut.to, 0)) : say.flashing.stops, below: outageTells ? say.tells : say.hides });
   if (behaviour) {
     rows.push({ label: say.pilot, value: words.lampLook[behaviour.pilot] });
     rows.push({ label: say.otherSide, value: words.lampLook[behaviour.otherSide], mark: behaviour.otherSide !== 'off' });
