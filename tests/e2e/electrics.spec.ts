@@ -1,6 +1,6 @@
 // Lamps, flashers and charging: what the swap to LED indicators does, and what four readings of a meter say.
 import type { Page } from '@playwright/test';
-import { tryLed } from './lib/pages.mjs';
+import { pickWire, tryLed } from './lib/pages.mjs';
 import { goTo, press, settled, typeOnPad } from './lib/steps.mjs';
 import { expect, openDemo, test } from './lib/watch.ts';
 
@@ -64,4 +64,51 @@ test('four readings tell a weak alternator from a flat battery; what is not meas
   await expect(answer(page)).toContainText('does not charge');
   await type(page, 'At idle', '90');
   await expect(field(page, 'At idle').getByRole('alert')).toContainText('0 to 40 V');
+});
+
+test('a search asks one question at a time, keeps its answers over a reload, and takes the last one back', async ({ page }) => {
+  await goTo(page, '#/numbers/faults');
+  await page.locator('button.row').first().click();
+  const choices = page.locator('button.choice');
+  await expect(choices.first()).toBeVisible();
+  await expect(page.getByRole('img', { name: /How likely each suspect is/ })).toBeVisible();
+  const first = await page.locator('.ask').innerText();
+  await choices.last().click();
+  await expect(page.getByRole('heading', { name: 'What was found' })).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'What was found' })).toBeVisible();
+  await press(page, 'Take the last answer back');
+  await expect(page.locator('.ask')).toHaveText(first);
+  // Whatever is answered, it ends: with one cure, or with an order in which to try them.
+  for (let step = 0; step < 40 && (await choices.count()) > 0; step += 1) {
+    await choices.first().click();
+    await settled(page);
+  }
+  await expect(page.getByRole('button', { name: 'That cured it' })).toBeVisible();
+  await press(page, 'That cured it');
+  await expect(page.getByRole('heading', { name: 'Ended' })).toBeVisible();
+});
+
+test('a circuit is drawn with its values, its switches turn, and a fault shows what it does', async ({ page }) => {
+  await goTo(page, '#/numbers/circuits');
+  await expect(page.getByRole('img', { name: /^Drawing of the circuit/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Parts and wires' })).toBeVisible();
+  await page.getByRole('radio').nth(1).check();
+  await settled(page);
+  await page.getByRole('button', { name: /^Try a fault/ }).click();
+  await page.getByRole('dialog').getByRole('button').nth(2).click();
+  await settled(page);
+  await expect(page.getByRole('heading', { name: 'What it shows' })).toBeVisible();
+});
+
+test('a wire of the circuit is changed to the bike’s own, and a colour that no code knows is refused', async ({ page }) => {
+  await goTo(page, '#/numbers/circuits');
+  await pickWire(page);
+  const sheet = page.getByRole('dialog');
+  await sheet.getByLabel('Colour code').fill('ZZ');
+  await sheet.getByRole('button', { name: 'Save' }).click();
+  await expect(sheet.getByRole('alert')).toContainText(/colour/i);
+  await sheet.getByLabel('Colour code').fill('RD/WH');
+  await sheet.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('The circuit is changed.')).toBeVisible();
 });

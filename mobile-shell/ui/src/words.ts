@@ -3,6 +3,7 @@
 import { bike } from './words/bike.ts';
 import { brakes } from './words/brakes.ts';
 import { electrical } from './words/electrical.ts';
+import { faults } from './words/faults.ts';
 import { fluids } from './words/fluids.ts';
 import { inspect } from './words/inspect.ts';
 import * as labels from './words/labels.ts';
@@ -24,6 +25,7 @@ export const words = {
   ...threads,
   ...fluids,
   ...electrical,
+  ...faults,
   ...inspect,
   ...bike,
 };

@@ -48,6 +48,14 @@ export const PAGES = [
   ['mixing-two-part', '#/numbers/mixing?mix=twoPart'],
   ['mixing-thinner', '#/numbers/mixing?mix=thinning'],
   ['mixing-area', '#/numbers/mixing?mix=cover'],
+  ['faults', '#/numbers/faults'],
+  ['fault-question', '#/numbers/faults', startSearch],
+  ['fault-answered', '#/numbers/faults', (page) => startSearch(page).then(() => page.locator('button.choice').last().click())],
+  ['circuits', '#/numbers/circuits'],
+  ['circuits-indicators', '#/numbers/circuits?circuit=indicators-one-pilot&set=key:on'],
+  ['circuits-element', '#/numbers/circuits', pickWire],
+  ['circuits-whole', '#/numbers/circuits?circuit=whole'],
+  ['circuits-fault', '#/numbers/circuits?fault=3', (page) => page.getByText('Try a fault').scrollIntoViewIfNeeded()],
   ['lamps', '#/numbers/lamps'],
   ['lamps-led', '#/numbers/lamps', tryLed],
   ['lamps-cures', '#/numbers/lamps', (page) => tryLed(page).then(() => page.getByRole('heading', { name: 'Tried, with an electronic flasher' }).scrollIntoViewIfNeeded())],
@@ -149,4 +157,16 @@ export async function tryLed(page) {
   await sheet.getByRole('button', { name: /^Kind/ }).click();
   await page.getByRole('dialog').last().getByRole('button', { name: 'LED' }).click();
   await sheet.getByRole('button', { name: 'Work it out' }).click();
+}
+
+/** Begins the first search that is offered. */
+async function startSearch(page) {
+  await page.locator('button.row').first().click();
+  await page.locator('button.choice').first().waitFor();
+}
+
+/** Opens a wire of the circuit from the list of its parts. */
+export async function pickWire(page) {
+  await page.getByRole('button', { name: /^List all/ }).click();
+  await page.locator('button.row', { hasText: /feed|lead|wire|Line/ }).first().click();
 }

@@ -10,4 +10,7 @@ export { default as Filling } from './Filling.svelte';
 export { default as Mixing } from './Mixing.svelte';
 export { default as Lamps } from './Lamps.svelte';
 export { default as Charging } from './Charging.svelte';
+export { default as Faults } from './Faults.svelte';
+export { default as FaultSearch } from './FaultSearch.svelte';
+export { default as Circuits } from './Circuits.svelte';
 export { default as Wire } from './Wire.svelte';
