@@ -3,7 +3,8 @@
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::{Moment, plan_sheet};
 use layshaft_core::{
-    bounds, brakes, coating, electrical, fasteners, fluids, gearing, inspection, plan, reckon, ripple, today, units,
+    bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon, ripple,
+    today, units,
 };
 
 use crate::Bench;
@@ -93,6 +94,16 @@ impl Bench {
     /// The charging tests.
     pub fn charging(&self, ask: &ChargingAsk, _: &Moment) -> Result<ChargingSheet, Refusal> {
         Ok(electrical::charging_sheet(&self.bike, ask)?)
+    }
+
+    /// A circuit of the bike.
+    pub fn harness(&self, ask: &HarnessAsk, _: &Moment) -> Result<HarnessSheet, Refusal> {
+        Ok(harness::harness_sheet(&self.bike, ask)?)
+    }
+
+    /// A search for a fault.
+    pub fn fault(&self, ask: &FaultAsk, _: &Moment) -> Result<FaultSheet, Refusal> {
+        Ok(faults::fault_sheet(&self.bike, ask)?)
     }
 
     /// A cure.

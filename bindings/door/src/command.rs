@@ -4,6 +4,8 @@ use layshaft_core::bike::{
     Brake, Climate, Consumer, Drive, End, Fluid, Identity, Indication, Job, Part, Place, Reading, Side, Supply, Wheel,
 };
 use layshaft_core::coating::Product;
+use layshaft_core::faults::{Evidence, FaultClosing, Trouble};
+use layshaft_core::harness::ElementChange;
 use layshaft_core::inspection::ItemAnswer;
 use layshaft_core::plan::BenchTime;
 use layshaft_wire::wire;
@@ -189,6 +191,49 @@ pub struct RecordIndication {
 pub struct FitFlasher {
     /// What is fitted; fields left out stay as they are.
     pub indication: Indication,
+}
+
+/// Changes an element of a circuit, or adds one.
+#[wire]
+pub struct AdaptCircuit {
+    /// Mark of the circuit.
+    pub circuit: String,
+    /// Mark of the element.
+    pub element: String,
+    /// The change as it shall be; empty: as in the template again.
+    pub change: ElementChange,
+}
+
+/// Begins a search for a fault.
+#[wire]
+pub struct StartFault {
+    /// What is wrong.
+    pub trouble: Trouble,
+}
+
+/// Answers a check of a search.
+#[wire]
+pub struct AnswerFault {
+    /// Mark of the search.
+    pub search: String,
+    /// The answer.
+    pub answer: Evidence,
+}
+
+/// Takes the last answer of a search back.
+#[wire]
+pub struct UndoFaultStep {
+    /// Mark of the search.
+    pub search: String,
+}
+
+/// Ends a search.
+#[wire]
+pub struct CloseFault {
+    /// Mark of the search.
+    pub search: String,
+    /// How it ended.
+    pub closing: FaultClosing,
 }
 
 /// Adds a job.

@@ -8,8 +8,10 @@ pub use layshaft_core::electrical::{
     ChargingAsk, ChargingSheet, LampSheet, LampsAsk, LoadAsk, LoadSheet, WireAsk, WireSheet,
 };
 pub use layshaft_core::fasteners::{FastenerAsk, FastenerSheet};
+pub use layshaft_core::faults::{FaultAsk, FaultSheet};
 pub use layshaft_core::fluids::{FillAsk, FillSheet, MixAsk, MixSheet};
 pub use layshaft_core::gearing::{GearingAsk, GearingSheet};
+pub use layshaft_core::harness::{HarnessAsk, HarnessSheet};
 pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
 pub use layshaft_core::plan::{BenchTime, PlanAsk, PlanRow, PlanSheet, ReadyMade};
 pub use layshaft_core::reckon::{Figures, Sum};

@@ -38,6 +38,10 @@ macro_rules! queries {
             lamps Lamps(LampsAsk) -> LampSheet;
             /// The charging tests: rested, idle, at speed; drain, charge and time to flat.
             charging Charging(ChargingAsk) -> ChargingSheet;
+            /// A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+            harness Harness(HarnessAsk) -> HarnessSheet;
+            /// A search for a fault: the next check and why, suspects, evidence.
+            fault Fault(FaultAsk) -> FaultSheet;
             /// A cure.
             cure Cure(CureAsk) -> CureSheet;
             /// Coating products to start from.
@@ -103,6 +107,16 @@ macro_rules! commands {
             record_indication RecordIndication;
             /// Fits another flasher, other pilots, load resistors.
             fit_flasher FitFlasher;
+            /// Changes an element of a circuit, or adds one.
+            adapt_circuit AdaptCircuit;
+            /// Begins a search for a fault.
+            start_fault StartFault;
+            /// Answers a check of a search.
+            answer_fault AnswerFault;
+            /// Takes the last answer of a search back.
+            undo_fault_step UndoFaultStep;
+            /// Ends a search.
+            close_fault CloseFault;
             /// Adds a job.
             add_job AddJob;
             /// Adds a ready-made job.

@@ -598,6 +598,95 @@ fileprivate struct FfiConverterString: FfiConverter {
 
 
 /**
+ * One answer that was given.
+ */
+public struct AnsweredCheck: Equatable, Hashable {
+    /**
+     * Mark of the check.
+     */
+    public var check: String
+    /**
+     * The check in words.
+     */
+    public var label: String
+    /**
+     * The answer in words.
+     */
+    public var answer: String
+    /**
+     * Whether it fits none of what was suspected then: to be checked again.
+     */
+    public var surprising: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * The check in words.
+         */label: String, 
+        /**
+         * The answer in words.
+         */answer: String, 
+        /**
+         * Whether it fits none of what was suspected then: to be checked again.
+         */surprising: Bool) {
+        self.check = check
+        self.label = label
+        self.answer = answer
+        self.surprising = surprising
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AnsweredCheck: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAnsweredCheck: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AnsweredCheck {
+        return
+            try AnsweredCheck(
+                check: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                answer: FfiConverterString.read(from: &buf), 
+                surprising: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AnsweredCheck, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.check, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.answer, into: &buf)
+        FfiConverterBool.write(value.surprising, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAnsweredCheck_lift(_ buf: RustBuffer) throws -> AnsweredCheck {
+    return try FfiConverterTypeAnsweredCheck.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAnsweredCheck_lower(_ value: AnsweredCheck) -> RustBuffer {
+    return FfiConverterTypeAnsweredCheck.lower(value)
+}
+
+
+/**
  * Output against load in one riding state.
  */
 public struct Balance: Equatable, Hashable {
@@ -2566,6 +2655,14 @@ public struct Check: Equatable, Hashable {
      */
     public var label: String
     /**
+     * Where it is done.
+     */
+    public var place: String?
+    /**
+     * Switch positions for it.
+     */
+    public var position: String?
+    /**
      * Its possible answers.
      */
     public var outcomes: [CheckOutcome]
@@ -2608,6 +2705,12 @@ public struct Check: Equatable, Hashable {
          * The question or instruction.
          */label: String, 
         /**
+         * Where it is done.
+         */place: String? = nil, 
+        /**
+         * Switch positions for it.
+         */position: String? = nil, 
+        /**
          * Its possible answers.
          */outcomes: [CheckOutcome] = [], 
         /**
@@ -2633,6 +2736,8 @@ public struct Check: Equatable, Hashable {
          */metering: Metering? = nil) {
         self.id = id
         self.label = label
+        self.place = place
+        self.position = position
         self.outcomes = outcomes
         self.minutes = minutes
         self.dangerMinutes = dangerMinutes
@@ -2661,6 +2766,8 @@ public struct FfiConverterTypeCheck: FfiConverterRustBuffer {
             try Check(
                 id: FfiConverterString.read(from: &buf), 
                 label: FfiConverterString.read(from: &buf), 
+                place: FfiConverterOptionString.read(from: &buf), 
+                position: FfiConverterOptionString.read(from: &buf), 
                 outcomes: FfiConverterSequenceTypeCheckOutcome.read(from: &buf), 
                 minutes: FfiConverterDouble.read(from: &buf), 
                 dangerMinutes: FfiConverterDouble.read(from: &buf), 
@@ -2675,6 +2782,8 @@ public struct FfiConverterTypeCheck: FfiConverterRustBuffer {
     public static func write(_ value: Check, into buf: inout [UInt8]) {
         FfiConverterString.write(value.id, into: &buf)
         FfiConverterString.write(value.label, into: &buf)
+        FfiConverterOptionString.write(value.place, into: &buf)
+        FfiConverterOptionString.write(value.position, into: &buf)
         FfiConverterSequenceTypeCheckOutcome.write(value.outcomes, into: &buf)
         FfiConverterDouble.write(value.minutes, into: &buf)
         FfiConverterDouble.write(value.dangerMinutes, into: &buf)
@@ -2768,6 +2877,85 @@ public func FfiConverterTypeCheckOutcome_lift(_ buf: RustBuffer) throws -> Check
 #endif
 public func FfiConverterTypeCheckOutcome_lower(_ value: CheckOutcome) -> RustBuffer {
     return FfiConverterTypeCheckOutcome.lower(value)
+}
+
+
+/**
+ * A circuit to choose.
+ */
+public struct CircuitCard: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var circuit: String
+    /**
+     * What it is.
+     */
+    public var name: String
+    /**
+     * Elements that the owner changed.
+     */
+    public var changed: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */circuit: String, 
+        /**
+         * What it is.
+         */name: String, 
+        /**
+         * Elements that the owner changed.
+         */changed: UInt32) {
+        self.circuit = circuit
+        self.name = name
+        self.changed = changed
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CircuitCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCircuitCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CircuitCard {
+        return
+            try CircuitCard(
+                circuit: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                changed: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CircuitCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.circuit, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterUInt32.write(value.changed, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCircuitCard_lift(_ buf: RustBuffer) throws -> CircuitCard {
+    return try FfiConverterTypeCircuitCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCircuitCard_lower(_ value: CircuitCard) -> RustBuffer {
+    return FfiConverterTypeCircuitCard.lower(value)
 }
 
 
@@ -3951,6 +4139,452 @@ public func FfiConverterTypeDayOff_lower(_ value: DayOff) -> RustBuffer {
 
 
 /**
+ * The drawing.
+ */
+public struct Diagram: Equatable, Hashable {
+    /**
+     * Width, 390.
+     */
+    public var width: Double
+    /**
+     * Height.
+     */
+    public var height: Double
+    /**
+     * Height of letters in boxes.
+     */
+    public var letter: Double
+    /**
+     * Height of the earth bar from the top.
+     */
+    public var earthY: Double
+    /**
+     * The parts.
+     */
+    public var boxes: [DiagramBox]
+    /**
+     * The lines.
+     */
+    public var lines: [DiagramLine]
+    /**
+     * Marks of parts that hang on nothing that leads to the battery.
+     */
+    public var floating: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Width, 390.
+         */width: Double, 
+        /**
+         * Height.
+         */height: Double, 
+        /**
+         * Height of letters in boxes.
+         */letter: Double, 
+        /**
+         * Height of the earth bar from the top.
+         */earthY: Double, 
+        /**
+         * The parts.
+         */boxes: [DiagramBox] = [], 
+        /**
+         * The lines.
+         */lines: [DiagramLine] = [], 
+        /**
+         * Marks of parts that hang on nothing that leads to the battery.
+         */floating: [String] = []) {
+        self.width = width
+        self.height = height
+        self.letter = letter
+        self.earthY = earthY
+        self.boxes = boxes
+        self.lines = lines
+        self.floating = floating
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Diagram: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagram: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Diagram {
+        return
+            try Diagram(
+                width: FfiConverterDouble.read(from: &buf), 
+                height: FfiConverterDouble.read(from: &buf), 
+                letter: FfiConverterDouble.read(from: &buf), 
+                earthY: FfiConverterDouble.read(from: &buf), 
+                boxes: FfiConverterSequenceTypeDiagramBox.read(from: &buf), 
+                lines: FfiConverterSequenceTypeDiagramLine.read(from: &buf), 
+                floating: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Diagram, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.width, into: &buf)
+        FfiConverterDouble.write(value.height, into: &buf)
+        FfiConverterDouble.write(value.letter, into: &buf)
+        FfiConverterDouble.write(value.earthY, into: &buf)
+        FfiConverterSequenceTypeDiagramBox.write(value.boxes, into: &buf)
+        FfiConverterSequenceTypeDiagramLine.write(value.lines, into: &buf)
+        FfiConverterSequenceString.write(value.floating, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagram_lift(_ buf: RustBuffer) throws -> Diagram {
+    return try FfiConverterTypeDiagram.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagram_lower(_ value: Diagram) -> RustBuffer {
+    return FfiConverterTypeDiagram.lower(value)
+}
+
+
+/**
+ * A part: battery, fuse, switch contact, lamp.
+ */
+public struct DiagramBox: Equatable, Hashable {
+    /**
+     * Mark of its element.
+     */
+    public var element: String
+    /**
+     * Its name in lines that fit.
+     */
+    public var lines: [String]
+    /**
+     * Layer: how many parts lie between it and the battery.
+     */
+    public var layer: UInt32
+    /**
+     * Left edge.
+     */
+    public var x: Double
+    /**
+     * Upper edge.
+     */
+    public var y: Double
+    /**
+     * Width.
+     */
+    public var width: Double
+    /**
+     * Height.
+     */
+    public var height: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of its element.
+         */element: String, 
+        /**
+         * Its name in lines that fit.
+         */lines: [String] = [], 
+        /**
+         * Layer: how many parts lie between it and the battery.
+         */layer: UInt32, 
+        /**
+         * Left edge.
+         */x: Double, 
+        /**
+         * Upper edge.
+         */y: Double, 
+        /**
+         * Width.
+         */width: Double, 
+        /**
+         * Height.
+         */height: Double) {
+        self.element = element
+        self.lines = lines
+        self.layer = layer
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DiagramBox: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagramBox: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DiagramBox {
+        return
+            try DiagramBox(
+                element: FfiConverterString.read(from: &buf), 
+                lines: FfiConverterSequenceString.read(from: &buf), 
+                layer: FfiConverterUInt32.read(from: &buf), 
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf), 
+                width: FfiConverterDouble.read(from: &buf), 
+                height: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DiagramBox, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterSequenceString.write(value.lines, into: &buf)
+        FfiConverterUInt32.write(value.layer, into: &buf)
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+        FfiConverterDouble.write(value.width, into: &buf)
+        FfiConverterDouble.write(value.height, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramBox_lift(_ buf: RustBuffer) throws -> DiagramBox {
+    return try FfiConverterTypeDiagramBox.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramBox_lower(_ value: DiagramBox) -> RustBuffer {
+    return FfiConverterTypeDiagramBox.lower(value)
+}
+
+
+/**
+ * A text with the space that it takes.
+ */
+public struct DiagramLabel: Equatable, Hashable {
+    /**
+     * The text.
+     */
+    public var text: String
+    /**
+     * Left edge.
+     */
+    public var x: Double
+    /**
+     * Upper edge.
+     */
+    public var y: Double
+    /**
+     * Width.
+     */
+    public var width: Double
+    /**
+     * Height.
+     */
+    public var height: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The text.
+         */text: String, 
+        /**
+         * Left edge.
+         */x: Double, 
+        /**
+         * Upper edge.
+         */y: Double, 
+        /**
+         * Width.
+         */width: Double, 
+        /**
+         * Height.
+         */height: Double) {
+        self.text = text
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DiagramLabel: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagramLabel: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DiagramLabel {
+        return
+            try DiagramLabel(
+                text: FfiConverterString.read(from: &buf), 
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf), 
+                width: FfiConverterDouble.read(from: &buf), 
+                height: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DiagramLabel, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+        FfiConverterDouble.write(value.width, into: &buf)
+        FfiConverterDouble.write(value.height, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLabel_lift(_ buf: RustBuffer) throws -> DiagramLabel {
+    return try FfiConverterTypeDiagramLabel.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLabel_lower(_ value: DiagramLabel) -> RustBuffer {
+    return FfiConverterTypeDiagramLabel.lower(value)
+}
+
+
+/**
+ * A run of wire with its joints, as an orthogonal line.
+ */
+public struct DiagramLine: Equatable, Hashable {
+    /**
+     * What it is.
+     */
+    public var kind: LineKind
+    /**
+     * Marks of the wires, joints and straps that it stands for.
+     */
+    public var elements: [String]
+    /**
+     * Point of the harness whose voltage it has.
+     */
+    public var point: String
+    /**
+     * Colour code, where a wire has one.
+     */
+    public var colour: String?
+    /**
+     * Its corners.
+     */
+    public var corners: [Spot]
+    /**
+     * Colour and section; none where there is no wire.
+     */
+    public var label: DiagramLabel?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is.
+         */kind: LineKind, 
+        /**
+         * Marks of the wires, joints and straps that it stands for.
+         */elements: [String] = [], 
+        /**
+         * Point of the harness whose voltage it has.
+         */point: String, 
+        /**
+         * Colour code, where a wire has one.
+         */colour: String? = nil, 
+        /**
+         * Its corners.
+         */corners: [Spot] = [], 
+        /**
+         * Colour and section; none where there is no wire.
+         */label: DiagramLabel? = nil) {
+        self.kind = kind
+        self.elements = elements
+        self.point = point
+        self.colour = colour
+        self.corners = corners
+        self.label = label
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DiagramLine: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDiagramLine: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DiagramLine {
+        return
+            try DiagramLine(
+                kind: FfiConverterTypeLineKind.read(from: &buf), 
+                elements: FfiConverterSequenceString.read(from: &buf), 
+                point: FfiConverterString.read(from: &buf), 
+                colour: FfiConverterOptionString.read(from: &buf), 
+                corners: FfiConverterSequenceTypeSpot.read(from: &buf), 
+                label: FfiConverterOptionTypeDiagramLabel.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DiagramLine, into buf: inout [UInt8]) {
+        FfiConverterTypeLineKind.write(value.kind, into: &buf)
+        FfiConverterSequenceString.write(value.elements, into: &buf)
+        FfiConverterString.write(value.point, into: &buf)
+        FfiConverterOptionString.write(value.colour, into: &buf)
+        FfiConverterSequenceTypeSpot.write(value.corners, into: &buf)
+        FfiConverterOptionTypeDiagramLabel.write(value.label, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLine_lift(_ buf: RustBuffer) throws -> DiagramLine {
+    return try FfiConverterTypeDiagramLine.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDiagramLine_lower(_ value: DiagramLine) -> RustBuffer {
+    return FfiConverterTypeDiagramLine.lower(value)
+}
+
+
+/**
  * The drive train from crankshaft to wheel.
  */
 public struct Drive: Equatable, Hashable {
@@ -4404,6 +5038,165 @@ public func FfiConverterTypeElement_lift(_ buf: RustBuffer) throws -> Element {
 #endif
 public func FfiConverterTypeElement_lower(_ value: Element) -> RustBuffer {
     return FfiConverterTypeElement.lower(value)
+}
+
+
+/**
+ * A change to one element of a circuit, or an element that is added (then ends and component are needed).
+ */
+public struct ElementChange: Equatable, Hashable {
+    /**
+     * What it is called.
+     */
+    public var label: String?
+    /**
+     * The point it begins at.
+     */
+    public var from: String?
+    /**
+     * The point it ends at.
+     */
+    public var to: String?
+    /**
+     * What it is.
+     */
+    public var component: Component?
+    /**
+     * Colour code of a wire.
+     */
+    public var colour: String?
+    /**
+     * Section of a wire, mm².
+     */
+    public var sectionMm2: Double?
+    /**
+     * Length of a wire, metres.
+     */
+    public var lengthMetres: Double?
+    /**
+     * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+     */
+    public var ohms: Double?
+    /**
+     * Plug that a joint belongs to.
+     */
+    public var plug: String?
+    /**
+     * Rating of a fuse, amperes.
+     */
+    public var ratedAmperes: Double?
+    /**
+     * Whether it is not there on this bike.
+     */
+    public var takenOff: Bool?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is called.
+         */label: String? = nil, 
+        /**
+         * The point it begins at.
+         */from: String? = nil, 
+        /**
+         * The point it ends at.
+         */to: String? = nil, 
+        /**
+         * What it is.
+         */component: Component? = nil, 
+        /**
+         * Colour code of a wire.
+         */colour: String? = nil, 
+        /**
+         * Section of a wire, mm².
+         */sectionMm2: Double? = nil, 
+        /**
+         * Length of a wire, metres.
+         */lengthMetres: Double? = nil, 
+        /**
+         * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+         */ohms: Double? = nil, 
+        /**
+         * Plug that a joint belongs to.
+         */plug: String? = nil, 
+        /**
+         * Rating of a fuse, amperes.
+         */ratedAmperes: Double? = nil, 
+        /**
+         * Whether it is not there on this bike.
+         */takenOff: Bool? = nil) {
+        self.label = label
+        self.from = from
+        self.to = to
+        self.component = component
+        self.colour = colour
+        self.sectionMm2 = sectionMm2
+        self.lengthMetres = lengthMetres
+        self.ohms = ohms
+        self.plug = plug
+        self.ratedAmperes = ratedAmperes
+        self.takenOff = takenOff
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ElementChange: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeElementChange: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ElementChange {
+        return
+            try ElementChange(
+                label: FfiConverterOptionString.read(from: &buf), 
+                from: FfiConverterOptionString.read(from: &buf), 
+                to: FfiConverterOptionString.read(from: &buf), 
+                component: FfiConverterOptionTypeComponent.read(from: &buf), 
+                colour: FfiConverterOptionString.read(from: &buf), 
+                sectionMm2: FfiConverterOptionDouble.read(from: &buf), 
+                lengthMetres: FfiConverterOptionDouble.read(from: &buf), 
+                ohms: FfiConverterOptionDouble.read(from: &buf), 
+                plug: FfiConverterOptionString.read(from: &buf), 
+                ratedAmperes: FfiConverterOptionDouble.read(from: &buf), 
+                takenOff: FfiConverterOptionBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ElementChange, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.label, into: &buf)
+        FfiConverterOptionString.write(value.from, into: &buf)
+        FfiConverterOptionString.write(value.to, into: &buf)
+        FfiConverterOptionTypeComponent.write(value.component, into: &buf)
+        FfiConverterOptionString.write(value.colour, into: &buf)
+        FfiConverterOptionDouble.write(value.sectionMm2, into: &buf)
+        FfiConverterOptionDouble.write(value.lengthMetres, into: &buf)
+        FfiConverterOptionDouble.write(value.ohms, into: &buf)
+        FfiConverterOptionString.write(value.plug, into: &buf)
+        FfiConverterOptionDouble.write(value.ratedAmperes, into: &buf)
+        FfiConverterOptionBool.write(value.takenOff, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeElementChange_lift(_ buf: RustBuffer) throws -> ElementChange {
+    return try FfiConverterTypeElementChange.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeElementChange_lower(_ value: ElementChange) -> RustBuffer {
+    return FfiConverterTypeElementChange.lower(value)
 }
 
 
@@ -4875,77 +5668,272 @@ public func FfiConverterTypeFastenerSheet_lower(_ value: FastenerSheet) -> RustB
 
 
 /**
- * The page of the search.
+ * Which search; left out: the newest that is open.
  */
-public struct FaultSheet: Equatable, Hashable {
+public struct FaultAsk: Equatable, Hashable {
     /**
-     * The suspects, most likely first.
+     * Its mark.
      */
-    public var beliefs: [Belief]
-    /**
-     * The next check; none when settled or when no check tells more.
-     */
-    public var next: NextCheck?
-    /**
-     * What its answers would mean.
-     */
-    public var meanings: [Meaning]
-    /**
-     * What it is, once one cure holds 95 %.
-     */
-    public var settled: SettledOn?
-    /**
-     * When no check tells more and nothing is settled: the cures in the order in which to try them.
-     */
-    public var tryInOrder: [String]
-    /**
-     * Trouble so far, minutes.
-     */
-    public var spentMinutes: Double
-    /**
-     * What is worth saying.
-     */
-    public var findings: [Finding]
-    /**
-     * Where method and weights come from.
-     */
-    public var sources: [Source]
+    public var search: String?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
-         * The suspects, most likely first.
-         */beliefs: [Belief] = [], 
+         * Its mark.
+         */search: String? = nil) {
+        self.search = search
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultAsk {
+        return
+            try FaultAsk(
+                search: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.search, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultAsk_lift(_ buf: RustBuffer) throws -> FaultAsk {
+    return try FfiConverterTypeFaultAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultAsk_lower(_ value: FaultAsk) -> RustBuffer {
+    return FfiConverterTypeFaultAsk.lower(value)
+}
+
+
+/**
+ * A fault that can be tried.
+ */
+public struct FaultPlace: Equatable, Hashable {
+    /**
+     * The fault.
+     */
+    public var fault: Fault
+    /**
+     * In words.
+     */
+    public var text: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
         /**
-         * The next check; none when settled or when no check tells more.
-         */next: NextCheck? = nil, 
+         * The fault.
+         */fault: Fault, 
         /**
-         * What its answers would mean.
-         */meanings: [Meaning] = [], 
+         * In words.
+         */text: String) {
+        self.fault = fault
+        self.text = text
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultPlace: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultPlace: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultPlace {
+        return
+            try FaultPlace(
+                fault: FfiConverterTypeFault.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultPlace, into buf: inout [UInt8]) {
+        FfiConverterTypeFault.write(value.fault, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultPlace_lift(_ buf: RustBuffer) throws -> FaultPlace {
+    return try FfiConverterTypeFaultPlace.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultPlace_lower(_ value: FaultPlace) -> RustBuffer {
+    return FfiConverterTypeFaultPlace.lower(value)
+}
+
+
+/**
+ * A search. What is left out is not known.
+ */
+public struct FaultSearch: Equatable, Hashable {
+    /**
+     * What is wrong.
+     */
+    public var trouble: Trouble?
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    public var startedMs: Int64
+    /**
+     * The answers, oldest first.
+     */
+    public var evidence: [Evidence]
+    /**
+     * When it ended, milliseconds since 1970 (UTC).
+     */
+    public var closedMs: Int64?
+    /**
+     * How it ended.
+     */
+    public var closing: FaultClosing?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
         /**
-         * What it is, once one cure holds 95 %.
-         */settled: SettledOn? = nil, 
+         * What is wrong.
+         */trouble: Trouble? = nil, 
         /**
-         * When no check tells more and nothing is settled: the cures in the order in which to try them.
-         */tryInOrder: [String] = [], 
+         * When it began, milliseconds since 1970 (UTC).
+         */startedMs: Int64, 
         /**
-         * Trouble so far, minutes.
-         */spentMinutes: Double, 
+         * The answers, oldest first.
+         */evidence: [Evidence] = [], 
         /**
-         * What is worth saying.
-         */findings: [Finding] = [], 
+         * When it ended, milliseconds since 1970 (UTC).
+         */closedMs: Int64? = nil, 
         /**
-         * Where method and weights come from.
-         */sources: [Source] = []) {
-        self.beliefs = beliefs
-        self.next = next
-        self.meanings = meanings
-        self.settled = settled
-        self.tryInOrder = tryInOrder
-        self.spentMinutes = spentMinutes
-        self.findings = findings
-        self.sources = sources
+         * How it ended.
+         */closing: FaultClosing? = nil) {
+        self.trouble = trouble
+        self.startedMs = startedMs
+        self.evidence = evidence
+        self.closedMs = closedMs
+        self.closing = closing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FaultSearch: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultSearch: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultSearch {
+        return
+            try FaultSearch(
+                trouble: FfiConverterOptionTypeTrouble.read(from: &buf), 
+                startedMs: FfiConverterInt64.read(from: &buf), 
+                evidence: FfiConverterSequenceTypeEvidence.read(from: &buf), 
+                closedMs: FfiConverterOptionInt64.read(from: &buf), 
+                closing: FfiConverterOptionTypeFaultClosing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FaultSearch, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeTrouble.write(value.trouble, into: &buf)
+        FfiConverterInt64.write(value.startedMs, into: &buf)
+        FfiConverterSequenceTypeEvidence.write(value.evidence, into: &buf)
+        FfiConverterOptionInt64.write(value.closedMs, into: &buf)
+        FfiConverterOptionTypeFaultClosing.write(value.closing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultSearch_lift(_ buf: RustBuffer) throws -> FaultSearch {
+    return try FfiConverterTypeFaultSearch.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultSearch_lower(_ value: FaultSearch) -> RustBuffer {
+    return FfiConverterTypeFaultSearch.lower(value)
+}
+
+
+/**
+ * The page of the search.
+ */
+public struct FaultSheet: Equatable, Hashable {
+    /**
+     * What can be searched.
+     */
+    public var offers: [TroubleOffer]
+    /**
+     * The searches, newest first.
+     */
+    public var searches: [SearchCard]
+    /**
+     * Mark of the one that is shown.
+     */
+    public var search: String?
+    /**
+     * Where it stands; none when no search is open.
+     */
+    public var state: SearchState?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What can be searched.
+         */offers: [TroubleOffer] = [], 
+        /**
+         * The searches, newest first.
+         */searches: [SearchCard] = [], 
+        /**
+         * Mark of the one that is shown.
+         */search: String? = nil, 
+        /**
+         * Where it stands; none when no search is open.
+         */state: SearchState? = nil) {
+        self.offers = offers
+        self.searches = searches
+        self.search = search
+        self.state = state
     }
 
     
@@ -4964,26 +5952,18 @@ public struct FfiConverterTypeFaultSheet: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultSheet {
         return
             try FaultSheet(
-                beliefs: FfiConverterSequenceTypeBelief.read(from: &buf), 
-                next: FfiConverterOptionTypeNextCheck.read(from: &buf), 
-                meanings: FfiConverterSequenceTypeMeaning.read(from: &buf), 
-                settled: FfiConverterOptionTypeSettledOn.read(from: &buf), 
-                tryInOrder: FfiConverterSequenceString.read(from: &buf), 
-                spentMinutes: FfiConverterDouble.read(from: &buf), 
-                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
-                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+                offers: FfiConverterSequenceTypeTroubleOffer.read(from: &buf), 
+                searches: FfiConverterSequenceTypeSearchCard.read(from: &buf), 
+                search: FfiConverterOptionString.read(from: &buf), 
+                state: FfiConverterOptionTypeSearchState.read(from: &buf)
         )
     }
 
     public static func write(_ value: FaultSheet, into buf: inout [UInt8]) {
-        FfiConverterSequenceTypeBelief.write(value.beliefs, into: &buf)
-        FfiConverterOptionTypeNextCheck.write(value.next, into: &buf)
-        FfiConverterSequenceTypeMeaning.write(value.meanings, into: &buf)
-        FfiConverterOptionTypeSettledOn.write(value.settled, into: &buf)
-        FfiConverterSequenceString.write(value.tryInOrder, into: &buf)
-        FfiConverterDouble.write(value.spentMinutes, into: &buf)
-        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
-        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+        FfiConverterSequenceTypeTroubleOffer.write(value.offers, into: &buf)
+        FfiConverterSequenceTypeSearchCard.write(value.searches, into: &buf)
+        FfiConverterOptionString.write(value.search, into: &buf)
+        FfiConverterOptionTypeSearchState.write(value.state, into: &buf)
     }
 }
 
@@ -6731,6 +7711,254 @@ public func FfiConverterTypeHarness_lift(_ buf: RustBuffer) throws -> Harness {
 #endif
 public func FfiConverterTypeHarness_lower(_ value: Harness) -> RustBuffer {
     return FfiConverterTypeHarness.lower(value)
+}
+
+
+/**
+ * Which circuit, in which position.
+ */
+public struct HarnessAsk: Equatable, Hashable {
+    /**
+     * Mark of the circuit; left out: the whole machine.
+     */
+    public var circuit: String?
+    /**
+     * Switch positions that are not the resting ones.
+     */
+    public var setting: Setting
+    /**
+     * A fault to try.
+     */
+    public var fault: Fault?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the circuit; left out: the whole machine.
+         */circuit: String? = nil, 
+        /**
+         * Switch positions that are not the resting ones.
+         */setting: Setting, 
+        /**
+         * A fault to try.
+         */fault: Fault? = nil) {
+        self.circuit = circuit
+        self.setting = setting
+        self.fault = fault
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HarnessAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHarnessAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HarnessAsk {
+        return
+            try HarnessAsk(
+                circuit: FfiConverterOptionString.read(from: &buf), 
+                setting: FfiConverterTypeSetting.read(from: &buf), 
+                fault: FfiConverterOptionTypeFault.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HarnessAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.circuit, into: &buf)
+        FfiConverterTypeSetting.write(value.setting, into: &buf)
+        FfiConverterOptionTypeFault.write(value.fault, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessAsk_lift(_ buf: RustBuffer) throws -> HarnessAsk {
+    return try FfiConverterTypeHarnessAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessAsk_lower(_ value: HarnessAsk) -> RustBuffer {
+    return FfiConverterTypeHarnessAsk.lower(value)
+}
+
+
+/**
+ * The wiring page.
+ */
+public struct HarnessSheet: Equatable, Hashable {
+    /**
+     * The circuits to choose from.
+     */
+    public var circuits: [CircuitCard]
+    /**
+     * Mark of this one.
+     */
+    public var circuit: String
+    /**
+     * The circuit with the owner's changes and the bike's lamps; sound.
+     */
+    public var harness: Harness
+    /**
+     * The setting.
+     */
+    public var setting: Setting
+    /**
+     * What it does; none when it did not settle.
+     */
+    public var point: OperatingPoint?
+    /**
+     * Volts lost on the way to each part that takes current.
+     */
+    public var drops: [WayDrop]
+    /**
+     * The fault that is tried, in words.
+     */
+    public var fault: String?
+    /**
+     * What the fault shows in this position; empty: it hides.
+     */
+    public var symptoms: [Symptom]
+    /**
+     * The faults that can be tried.
+     */
+    public var places: [FaultPlace]
+    /**
+     * The drawing.
+     */
+    public var diagram: Diagram
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * Where it comes from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The circuits to choose from.
+         */circuits: [CircuitCard] = [], 
+        /**
+         * Mark of this one.
+         */circuit: String, 
+        /**
+         * The circuit with the owner's changes and the bike's lamps; sound.
+         */harness: Harness, 
+        /**
+         * The setting.
+         */setting: Setting, 
+        /**
+         * What it does; none when it did not settle.
+         */point: OperatingPoint? = nil, 
+        /**
+         * Volts lost on the way to each part that takes current.
+         */drops: [WayDrop] = [], 
+        /**
+         * The fault that is tried, in words.
+         */fault: String? = nil, 
+        /**
+         * What the fault shows in this position; empty: it hides.
+         */symptoms: [Symptom] = [], 
+        /**
+         * The faults that can be tried.
+         */places: [FaultPlace] = [], 
+        /**
+         * The drawing.
+         */diagram: Diagram, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * Where it comes from.
+         */sources: [Source] = []) {
+        self.circuits = circuits
+        self.circuit = circuit
+        self.harness = harness
+        self.setting = setting
+        self.point = point
+        self.drops = drops
+        self.fault = fault
+        self.symptoms = symptoms
+        self.places = places
+        self.diagram = diagram
+        self.findings = findings
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HarnessSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHarnessSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HarnessSheet {
+        return
+            try HarnessSheet(
+                circuits: FfiConverterSequenceTypeCircuitCard.read(from: &buf), 
+                circuit: FfiConverterString.read(from: &buf), 
+                harness: FfiConverterTypeHarness.read(from: &buf), 
+                setting: FfiConverterTypeSetting.read(from: &buf), 
+                point: FfiConverterOptionTypeOperatingPoint.read(from: &buf), 
+                drops: FfiConverterSequenceTypeWayDrop.read(from: &buf), 
+                fault: FfiConverterOptionString.read(from: &buf), 
+                symptoms: FfiConverterSequenceTypeSymptom.read(from: &buf), 
+                places: FfiConverterSequenceTypeFaultPlace.read(from: &buf), 
+                diagram: FfiConverterTypeDiagram.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HarnessSheet, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeCircuitCard.write(value.circuits, into: &buf)
+        FfiConverterString.write(value.circuit, into: &buf)
+        FfiConverterTypeHarness.write(value.harness, into: &buf)
+        FfiConverterTypeSetting.write(value.setting, into: &buf)
+        FfiConverterOptionTypeOperatingPoint.write(value.point, into: &buf)
+        FfiConverterSequenceTypeWayDrop.write(value.drops, into: &buf)
+        FfiConverterOptionString.write(value.fault, into: &buf)
+        FfiConverterSequenceTypeSymptom.write(value.symptoms, into: &buf)
+        FfiConverterSequenceTypeFaultPlace.write(value.places, into: &buf)
+        FfiConverterTypeDiagram.write(value.diagram, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessSheet_lift(_ buf: RustBuffer) throws -> HarnessSheet {
+    return try FfiConverterTypeHarnessSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHarnessSheet_lower(_ value: HarnessSheet) -> RustBuffer {
+    return FfiConverterTypeHarnessSheet.lower(value)
 }
 
 
@@ -11554,6 +12782,10 @@ public struct Probe: Equatable, Hashable {
      * Minutes to measure there.
      */
     public var minutes: Double
+    /**
+     * Where it is.
+     */
+    public var place: String?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -11566,10 +12798,14 @@ public struct Probe: Equatable, Hashable {
          */covers: [String] = [], 
         /**
          * Minutes to measure there.
-         */minutes: Double) {
+         */minutes: Double, 
+        /**
+         * Where it is.
+         */place: String? = nil) {
         self.point = point
         self.covers = covers
         self.minutes = minutes
+        self.place = place
     }
 
     
@@ -11590,7 +12826,8 @@ public struct FfiConverterTypeProbe: FfiConverterRustBuffer {
             try Probe(
                 point: FfiConverterString.read(from: &buf), 
                 covers: FfiConverterSequenceString.read(from: &buf), 
-                minutes: FfiConverterDouble.read(from: &buf)
+                minutes: FfiConverterDouble.read(from: &buf), 
+                place: FfiConverterOptionString.read(from: &buf)
         )
     }
 
@@ -11598,6 +12835,7 @@ public struct FfiConverterTypeProbe: FfiConverterRustBuffer {
         FfiConverterString.write(value.point, into: &buf)
         FfiConverterSequenceString.write(value.covers, into: &buf)
         FfiConverterDouble.write(value.minutes, into: &buf)
+        FfiConverterOptionString.write(value.place, into: &buf)
     }
 }
 
@@ -11912,6 +13150,155 @@ public func FfiConverterTypeQuantity_lift(_ buf: RustBuffer) throws -> Quantity 
 #endif
 public func FfiConverterTypeQuantity_lower(_ value: Quantity) -> RustBuffer {
     return FfiConverterTypeQuantity.lower(value)
+}
+
+
+/**
+ * The check to do now, ready to be read out at the bench.
+ */
+public struct Question: Equatable, Hashable {
+    /**
+     * Mark of the check.
+     */
+    public var check: String
+    /**
+     * The question or instruction.
+     */
+    public var label: String
+    /**
+     * Where it is done.
+     */
+    public var place: String?
+    /**
+     * Switch positions for it.
+     */
+    public var position: String?
+    /**
+     * Whether it takes a reading in volts beside the answers to choose from.
+     */
+    public var takesReading: Bool
+    /**
+     * What must come off first, in words.
+     */
+    public var takeOff: [String]
+    /**
+     * Hands-on minutes once everything is in reach.
+     */
+    public var minutes: Double
+    /**
+     * Minutes to take off what is in the way and put it back.
+     */
+    public var accessMinutes: Double
+    /**
+     * What each answer would mean, in one sentence.
+     */
+    public var why: String
+    /**
+     * A caution at this step.
+     */
+    public var caution: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the check.
+         */check: String, 
+        /**
+         * The question or instruction.
+         */label: String, 
+        /**
+         * Where it is done.
+         */place: String? = nil, 
+        /**
+         * Switch positions for it.
+         */position: String? = nil, 
+        /**
+         * Whether it takes a reading in volts beside the answers to choose from.
+         */takesReading: Bool, 
+        /**
+         * What must come off first, in words.
+         */takeOff: [String] = [], 
+        /**
+         * Hands-on minutes once everything is in reach.
+         */minutes: Double, 
+        /**
+         * Minutes to take off what is in the way and put it back.
+         */accessMinutes: Double, 
+        /**
+         * What each answer would mean, in one sentence.
+         */why: String, 
+        /**
+         * A caution at this step.
+         */caution: String? = nil) {
+        self.check = check
+        self.label = label
+        self.place = place
+        self.position = position
+        self.takesReading = takesReading
+        self.takeOff = takeOff
+        self.minutes = minutes
+        self.accessMinutes = accessMinutes
+        self.why = why
+        self.caution = caution
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Question: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeQuestion: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Question {
+        return
+            try Question(
+                check: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                place: FfiConverterOptionString.read(from: &buf), 
+                position: FfiConverterOptionString.read(from: &buf), 
+                takesReading: FfiConverterBool.read(from: &buf), 
+                takeOff: FfiConverterSequenceString.read(from: &buf), 
+                minutes: FfiConverterDouble.read(from: &buf), 
+                accessMinutes: FfiConverterDouble.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf), 
+                caution: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Question, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.check, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterOptionString.write(value.place, into: &buf)
+        FfiConverterOptionString.write(value.position, into: &buf)
+        FfiConverterBool.write(value.takesReading, into: &buf)
+        FfiConverterSequenceString.write(value.takeOff, into: &buf)
+        FfiConverterDouble.write(value.minutes, into: &buf)
+        FfiConverterDouble.write(value.accessMinutes, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+        FfiConverterOptionString.write(value.caution, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeQuestion_lift(_ buf: RustBuffer) throws -> Question {
+    return try FfiConverterTypeQuestion.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeQuestion_lower(_ value: Question) -> RustBuffer {
+    return FfiConverterTypeQuestion.lower(value)
 }
 
 
@@ -12535,6 +13922,274 @@ public func FfiConverterTypeScrewStrength_lift(_ buf: RustBuffer) throws -> Scre
 #endif
 public func FfiConverterTypeScrewStrength_lower(_ value: ScrewStrength) -> RustBuffer {
     return FfiConverterTypeScrewStrength.lower(value)
+}
+
+
+/**
+ * A search in a list.
+ */
+public struct SearchCard: Equatable, Hashable {
+    /**
+     * Its mark.
+     */
+    public var search: String
+    /**
+     * What is wrong, in words.
+     */
+    public var name: String
+    /**
+     * Answers so far.
+     */
+    public var answers: UInt32
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    public var startedMs: Int64
+    /**
+     * How it ended; none while it is open.
+     */
+    public var closing: FaultClosing?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark.
+         */search: String, 
+        /**
+         * What is wrong, in words.
+         */name: String, 
+        /**
+         * Answers so far.
+         */answers: UInt32, 
+        /**
+         * When it began, milliseconds since 1970 (UTC).
+         */startedMs: Int64, 
+        /**
+         * How it ended; none while it is open.
+         */closing: FaultClosing? = nil) {
+        self.search = search
+        self.name = name
+        self.answers = answers
+        self.startedMs = startedMs
+        self.closing = closing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SearchCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSearchCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SearchCard {
+        return
+            try SearchCard(
+                search: FfiConverterString.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf), 
+                answers: FfiConverterUInt32.read(from: &buf), 
+                startedMs: FfiConverterInt64.read(from: &buf), 
+                closing: FfiConverterOptionTypeFaultClosing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SearchCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.search, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterUInt32.write(value.answers, into: &buf)
+        FfiConverterInt64.write(value.startedMs, into: &buf)
+        FfiConverterOptionTypeFaultClosing.write(value.closing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchCard_lift(_ buf: RustBuffer) throws -> SearchCard {
+    return try FfiConverterTypeSearchCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchCard_lower(_ value: SearchCard) -> RustBuffer {
+    return FfiConverterTypeSearchCard.lower(value)
+}
+
+
+/**
+ * Where a search stands.
+ */
+public struct SearchState: Equatable, Hashable {
+    /**
+     * What is wrong, in words.
+     */
+    public var name: String
+    /**
+     * Whether it goes on.
+     */
+    public var stop: SearchStop
+    /**
+     * The check to do now.
+     */
+    public var question: Question?
+    /**
+     * The answers so far, oldest first.
+     */
+    public var answers: [AnsweredCheck]
+    /**
+     * The suspects, most likely first.
+     */
+    public var beliefs: [Belief]
+    /**
+     * The next check; none when settled or when no check tells more.
+     */
+    public var next: NextCheck?
+    /**
+     * What its answers would mean.
+     */
+    public var meanings: [Meaning]
+    /**
+     * What it is, once one cure holds 95 %.
+     */
+    public var settled: SettledOn?
+    /**
+     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     */
+    public var tryInOrder: [String]
+    /**
+     * Trouble so far, minutes.
+     */
+    public var spentMinutes: Double
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * Where method and weights come from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is wrong, in words.
+         */name: String, 
+        /**
+         * Whether it goes on.
+         */stop: SearchStop, 
+        /**
+         * The check to do now.
+         */question: Question? = nil, 
+        /**
+         * The answers so far, oldest first.
+         */answers: [AnsweredCheck] = [], 
+        /**
+         * The suspects, most likely first.
+         */beliefs: [Belief] = [], 
+        /**
+         * The next check; none when settled or when no check tells more.
+         */next: NextCheck? = nil, 
+        /**
+         * What its answers would mean.
+         */meanings: [Meaning] = [], 
+        /**
+         * What it is, once one cure holds 95 %.
+         */settled: SettledOn? = nil, 
+        /**
+         * When no check tells more and nothing is settled: the cures in the order in which to try them.
+         */tryInOrder: [String] = [], 
+        /**
+         * Trouble so far, minutes.
+         */spentMinutes: Double, 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * Where method and weights come from.
+         */sources: [Source] = []) {
+        self.name = name
+        self.stop = stop
+        self.question = question
+        self.answers = answers
+        self.beliefs = beliefs
+        self.next = next
+        self.meanings = meanings
+        self.settled = settled
+        self.tryInOrder = tryInOrder
+        self.spentMinutes = spentMinutes
+        self.findings = findings
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SearchState: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSearchState: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SearchState {
+        return
+            try SearchState(
+                name: FfiConverterString.read(from: &buf), 
+                stop: FfiConverterTypeSearchStop.read(from: &buf), 
+                question: FfiConverterOptionTypeQuestion.read(from: &buf), 
+                answers: FfiConverterSequenceTypeAnsweredCheck.read(from: &buf), 
+                beliefs: FfiConverterSequenceTypeBelief.read(from: &buf), 
+                next: FfiConverterOptionTypeNextCheck.read(from: &buf), 
+                meanings: FfiConverterSequenceTypeMeaning.read(from: &buf), 
+                settled: FfiConverterOptionTypeSettledOn.read(from: &buf), 
+                tryInOrder: FfiConverterSequenceString.read(from: &buf), 
+                spentMinutes: FfiConverterDouble.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SearchState, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterTypeSearchStop.write(value.stop, into: &buf)
+        FfiConverterOptionTypeQuestion.write(value.question, into: &buf)
+        FfiConverterSequenceTypeAnsweredCheck.write(value.answers, into: &buf)
+        FfiConverterSequenceTypeBelief.write(value.beliefs, into: &buf)
+        FfiConverterOptionTypeNextCheck.write(value.next, into: &buf)
+        FfiConverterSequenceTypeMeaning.write(value.meanings, into: &buf)
+        FfiConverterOptionTypeSettledOn.write(value.settled, into: &buf)
+        FfiConverterSequenceString.write(value.tryInOrder, into: &buf)
+        FfiConverterDouble.write(value.spentMinutes, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchState_lift(_ buf: RustBuffer) throws -> SearchState {
+    return try FfiConverterTypeSearchState.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchState_lower(_ value: SearchState) -> RustBuffer {
+    return FfiConverterTypeSearchState.lower(value)
 }
 
 
@@ -13247,6 +14902,75 @@ public func FfiConverterTypeSpeedometerShift_lift(_ buf: RustBuffer) throws -> S
 #endif
 public func FfiConverterTypeSpeedometerShift_lower(_ value: SpeedometerShift) -> RustBuffer {
     return FfiConverterTypeSpeedometerShift.lower(value)
+}
+
+
+/**
+ * A point of the drawing, in units of which 390 fit on the width of a phone.
+ */
+public struct Spot: Equatable, Hashable {
+    /**
+     * From the left.
+     */
+    public var x: Double
+    /**
+     * From the top.
+     */
+    public var y: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From the left.
+         */x: Double, 
+        /**
+         * From the top.
+         */y: Double) {
+        self.x = x
+        self.y = y
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Spot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSpot: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Spot {
+        return
+            try Spot(
+                x: FfiConverterDouble.read(from: &buf), 
+                y: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Spot, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.x, into: &buf)
+        FfiConverterDouble.write(value.y, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpot_lift(_ buf: RustBuffer) throws -> Spot {
+    return try FfiConverterTypeSpot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpot_lower(_ value: Spot) -> RustBuffer {
+    return FfiConverterTypeSpot.lower(value)
 }
 
 
@@ -15092,6 +16816,75 @@ public func FfiConverterTypeTroubleCase_lower(_ value: TroubleCase) -> RustBuffe
 
 
 /**
+ * Trouble that can be searched.
+ */
+public struct TroubleOffer: Equatable, Hashable {
+    /**
+     * The trouble.
+     */
+    public var trouble: Trouble
+    /**
+     * In words.
+     */
+    public var name: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The trouble.
+         */trouble: Trouble, 
+        /**
+         * In words.
+         */name: String) {
+        self.trouble = trouble
+        self.name = name
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TroubleOffer: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTroubleOffer: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TroubleOffer {
+        return
+            try TroubleOffer(
+                trouble: FfiConverterTypeTrouble.read(from: &buf), 
+                name: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TroubleOffer, into buf: inout [UInt8]) {
+        FfiConverterTypeTrouble.write(value.trouble, into: &buf)
+        FfiConverterString.write(value.name, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTroubleOffer_lift(_ buf: RustBuffer) throws -> TroubleOffer {
+    return try FfiConverterTypeTroubleOffer.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTroubleOffer_lower(_ value: TroubleOffer) -> RustBuffer {
+    return FfiConverterTypeTroubleOffer.lower(value)
+}
+
+
+/**
  * Something to try.
  */
 public struct TryOut: Equatable, Hashable {
@@ -15494,6 +17287,105 @@ public func FfiConverterTypeWait_lift(_ buf: RustBuffer) throws -> Wait {
 #endif
 public func FfiConverterTypeWait_lower(_ value: Wait) -> RustBuffer {
     return FfiConverterTypeWait.lower(value)
+}
+
+
+/**
+ * Volts lost on the way to and from a part that takes current.
+ */
+public struct WayDrop: Equatable, Hashable {
+    /**
+     * Mark of the part.
+     */
+    public var element: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Lost between battery and part, volts.
+     */
+    public var feedVolts: Double
+    /**
+     * Lost between part and the battery's negative terminal, volts.
+     */
+    public var earthVolts: Double
+    /**
+     * Whether both are within what is accepted.
+     */
+    public var accepted: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the part.
+         */element: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Lost between battery and part, volts.
+         */feedVolts: Double, 
+        /**
+         * Lost between part and the battery's negative terminal, volts.
+         */earthVolts: Double, 
+        /**
+         * Whether both are within what is accepted.
+         */accepted: Bool) {
+        self.element = element
+        self.label = label
+        self.feedVolts = feedVolts
+        self.earthVolts = earthVolts
+        self.accepted = accepted
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WayDrop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWayDrop: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WayDrop {
+        return
+            try WayDrop(
+                element: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                feedVolts: FfiConverterDouble.read(from: &buf), 
+                earthVolts: FfiConverterDouble.read(from: &buf), 
+                accepted: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WayDrop, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterDouble.write(value.feedVolts, into: &buf)
+        FfiConverterDouble.write(value.earthVolts, into: &buf)
+        FfiConverterBool.write(value.accepted, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWayDrop_lift(_ buf: RustBuffer) throws -> WayDrop {
+    return try FfiConverterTypeWayDrop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWayDrop_lower(_ value: WayDrop) -> RustBuffer {
+    return FfiConverterTypeWayDrop.lower(value)
 }
 
 
@@ -18560,6 +20452,87 @@ public func FfiConverterTypeFault_lower(_ value: Fault) -> RustBuffer {
 
 
 /**
+ * How a search ended.
+ */
+
+public enum FaultClosing: Equatable, Hashable {
+    
+    /**
+     * This put it right.
+     */
+    case cured(
+        /**
+         * What put it right.
+         */cure: String
+    )
+    /**
+     * Left as it is.
+     */
+    case givenUp
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension FaultClosing: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFaultClosing: FfiConverterRustBuffer {
+    typealias SwiftType = FaultClosing
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FaultClosing {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .cured(cure: try FfiConverterString.read(from: &buf)
+        )
+        
+        case 2: return .givenUp
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FaultClosing, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .cured(cure):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(cure, into: &buf)
+            
+        
+        case .givenUp:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultClosing_lift(_ buf: RustBuffer) throws -> FaultClosing {
+    return try FfiConverterTypeFaultClosing.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFaultClosing_lower(_ value: FaultClosing) -> RustBuffer {
+    return FfiConverterTypeFaultClosing.lower(value)
+}
+
+
+
+/**
  * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
  */
 
@@ -19781,6 +21754,111 @@ public func FfiConverterTypeLightSource_lower(_ value: LightSource) -> RustBuffe
 
 
 /**
+ * What a line is.
+ */
+
+public enum LineKind: Equatable, Hashable {
+    
+    /**
+     * From a trunk to a part.
+     */
+    case feed
+    /**
+     * Shared by several parts.
+     */
+    case trunk
+    /**
+     * From a part to the earth.
+     */
+    case toEarth
+    /**
+     * From a part to one that is drawn elsewhere.
+     */
+    case link
+    /**
+     * The earth itself.
+     */
+    case earth
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension LineKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLineKind: FfiConverterRustBuffer {
+    typealias SwiftType = LineKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LineKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .feed
+        
+        case 2: return .trunk
+        
+        case 3: return .toEarth
+        
+        case 4: return .link
+        
+        case 5: return .earth
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: LineKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .feed:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .trunk:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .toEarth:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .link:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .earth:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLineKind_lift(_ buf: RustBuffer) throws -> LineKind {
+    return try FfiConverterTypeLineKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLineKind_lower(_ value: LineKind) -> RustBuffer {
+    return FfiConverterTypeLineKind.lower(value)
+}
+
+
+
+/**
  * How thread and head are lubricated.
  */
 
@@ -20972,6 +23050,91 @@ public func FfiConverterTypeScrewPlace_lower(_ value: ScrewPlace) -> RustBuffer 
 
 
 /**
+ * Why a search asks no more.
+ */
+
+public enum SearchStop: Equatable, Hashable {
+    
+    /**
+     * It goes on: there is a next check.
+     */
+    case goesOn
+    /**
+     * One cure holds 95 %.
+     */
+    case settled
+    /**
+     * No check tells more: try the cures in their order.
+     */
+    case tryInOrder
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension SearchStop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSearchStop: FfiConverterRustBuffer {
+    typealias SwiftType = SearchStop
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SearchStop {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .goesOn
+        
+        case 2: return .settled
+        
+        case 3: return .tryInOrder
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: SearchStop, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .goesOn:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .settled:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .tryInOrder:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchStop_lift(_ buf: RustBuffer) throws -> SearchStop {
+    return try FfiConverterTypeSearchStop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSearchStop_lower(_ value: SearchStop) -> RustBuffer {
+    return FfiConverterTypeSearchStop.lower(value)
+}
+
+
+
+/**
  * Which spec.
  */
 
@@ -22109,8 +24272,8 @@ public enum Sum: Equatable, Hashable {
          * Section, mm².
          */sectionMm2: Double, 
         /**
-         * How the conductor is made.
-         */conductor: Conductor, 
+         * How the conductor is made: ideal, solid, flexible or tinned.
+         */conductor: String, 
         /**
          * Temperature, °C.
          */celsius: Double, 
@@ -22129,8 +24292,8 @@ public enum Sum: Equatable, Hashable {
      */
     case wireGauge(
         /**
-         * Gauge; 0 to -3 for 1/0 to 4/0.
-         */gauge: Int32
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+         */gauge: Double
     )
 
 
@@ -22300,10 +24463,10 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 49: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 50: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterTypeConductor.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        case 50: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .wireGauge(gauge: try FfiConverterInt32.read(from: &buf)
+        case 51: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -22676,7 +24839,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
             writeInt(&buf, Int32(50))
             FfiConverterDouble.write(sectionMm2, into: &buf)
-            FfiConverterTypeConductor.write(conductor, into: &buf)
+            FfiConverterString.write(conductor, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
             FfiConverterDouble.write(amperes, into: &buf)
             FfiConverterDouble.write(outMetres, into: &buf)
@@ -22685,7 +24848,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         
         case let .wireGauge(gauge):
             writeInt(&buf, Int32(51))
-            FfiConverterInt32.write(gauge, into: &buf)
+            FfiConverterDouble.write(gauge, into: &buf)
             
         }
     }
@@ -23134,6 +25297,97 @@ public func FfiConverterTypeThreadFamily_lift(_ buf: RustBuffer) throws -> Threa
 #endif
 public func FfiConverterTypeThreadFamily_lower(_ value: ThreadFamily) -> RustBuffer {
     return FfiConverterTypeThreadFamily.lower(value)
+}
+
+
+
+/**
+ * What is wrong.
+ */
+
+public enum Trouble: Equatable, Hashable {
+    
+    /**
+     * Something in a circuit of the bike.
+     */
+    case wiring(
+        /**
+         * Mark of the circuit.
+         */circuit: String, 
+        /**
+         * Whether somebody has worked on the wiring lately.
+         */reworked: Bool?
+    )
+    /**
+     * Trouble that a table of experience describes.
+     */
+    case table(
+        /**
+         * Mark of the table.
+         */table: String
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Trouble: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTrouble: FfiConverterRustBuffer {
+    typealias SwiftType = Trouble
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Trouble {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .wiring(circuit: try FfiConverterString.read(from: &buf), reworked: try FfiConverterOptionBool.read(from: &buf)
+        )
+        
+        case 2: return .table(table: try FfiConverterString.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Trouble, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .wiring(circuit,reworked):
+            writeInt(&buf, Int32(1))
+            FfiConverterString.write(circuit, into: &buf)
+            FfiConverterOptionBool.write(reworked, into: &buf)
+            
+        
+        case let .table(table):
+            writeInt(&buf, Int32(2))
+            FfiConverterString.write(table, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTrouble_lift(_ buf: RustBuffer) throws -> Trouble {
+    return try FfiConverterTypeTrouble.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTrouble_lower(_ value: Trouble) -> RustBuffer {
+    return FfiConverterTypeTrouble.lower(value)
 }
 
 
@@ -24316,6 +26570,30 @@ fileprivate struct FfiConverterOptionTypeCoverNeed: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeDiagramLabel: FfiConverterRustBuffer {
+    typealias SwiftType = DiagramLabel?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDiagramLabel.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDiagramLabel.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDrumState: FfiConverterRustBuffer {
     typealias SwiftType = DrumState?
 
@@ -24628,6 +26906,30 @@ fileprivate struct FfiConverterOptionTypeNextCheck: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeOperatingPoint: FfiConverterRustBuffer {
+    typealias SwiftType = OperatingPoint?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeOperatingPoint.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeOperatingPoint.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeOtherReading: FfiConverterRustBuffer {
     typealias SwiftType = OtherReading?
 
@@ -24724,6 +27026,30 @@ fileprivate struct FfiConverterOptionTypeProduct: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeQuestion: FfiConverterRustBuffer {
+    typealias SwiftType = Question?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeQuestion.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeQuestion.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeScrewStrength: FfiConverterRustBuffer {
     typealias SwiftType = ScrewStrength?
 
@@ -24740,6 +27066,30 @@ fileprivate struct FfiConverterOptionTypeScrewStrength: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeScrewStrength.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSearchState: FfiConverterRustBuffer {
+    typealias SwiftType = SearchState?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSearchState.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSearchState.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -24964,6 +27314,30 @@ fileprivate struct FfiConverterOptionTypeChainSize: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeComponent: FfiConverterRustBuffer {
+    typealias SwiftType = Component?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeComponent.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeComponent.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeCondition: FfiConverterRustBuffer {
     typealias SwiftType = Condition?
 
@@ -25028,6 +27402,54 @@ fileprivate struct FfiConverterOptionTypeEnd: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeEnd.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFault: FfiConverterRustBuffer {
+    typealias SwiftType = Fault?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFault.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFault.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeFaultClosing: FfiConverterRustBuffer {
+    typealias SwiftType = FaultClosing?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeFaultClosing.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeFaultClosing.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -25348,6 +27770,30 @@ fileprivate struct FfiConverterOptionTypeTappedInto: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeTrouble: FfiConverterRustBuffer {
+    typealias SwiftType = Trouble?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTrouble.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTrouble.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeUnitOfMeasure: FfiConverterRustBuffer {
     typealias SwiftType = UnitOfMeasure?
 
@@ -25463,6 +27909,31 @@ fileprivate struct FfiConverterSequenceString: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterString.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeAnsweredCheck: FfiConverterRustBuffer {
+    typealias SwiftType = [AnsweredCheck]
+
+    public static func write(_ value: [AnsweredCheck], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeAnsweredCheck.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [AnsweredCheck] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [AnsweredCheck]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeAnsweredCheck.read(from: &buf))
         }
         return seq
     }
@@ -25596,6 +28067,31 @@ fileprivate struct FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer 
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeCircuitCard: FfiConverterRustBuffer {
+    typealias SwiftType = [CircuitCard]
+
+    public static func write(_ value: [CircuitCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeCircuitCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [CircuitCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [CircuitCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeCircuitCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeCover: FfiConverterRustBuffer {
     typealias SwiftType = [Cover]
 
@@ -25721,6 +28217,56 @@ fileprivate struct FfiConverterSequenceTypeDayOff: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeDiagramBox: FfiConverterRustBuffer {
+    typealias SwiftType = [DiagramBox]
+
+    public static func write(_ value: [DiagramBox], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDiagramBox.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [DiagramBox] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [DiagramBox]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDiagramBox.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeDiagramLine: FfiConverterRustBuffer {
+    typealias SwiftType = [DiagramLine]
+
+    public static func write(_ value: [DiagramLine], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDiagramLine.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [DiagramLine] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [DiagramLine]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDiagramLine.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
     typealias SwiftType = [Element]
 
@@ -25738,6 +28284,31 @@ fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeElement.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFaultPlace: FfiConverterRustBuffer {
+    typealias SwiftType = [FaultPlace]
+
+    public static func write(_ value: [FaultPlace], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFaultPlace.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FaultPlace] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FaultPlace]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFaultPlace.read(from: &buf))
         }
         return seq
     }
@@ -26421,6 +28992,31 @@ fileprivate struct FfiConverterSequenceTypeProbe: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeSearchCard: FfiConverterRustBuffer {
+    typealias SwiftType = [SearchCard]
+
+    public static func write(_ value: [SearchCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSearchCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SearchCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SearchCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSearchCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeSetting: FfiConverterRustBuffer {
     typealias SwiftType = [Setting]
 
@@ -26538,6 +29134,31 @@ fileprivate struct FfiConverterSequenceTypeSpan: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSpan.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
+    typealias SwiftType = [Spot]
+
+    public static func write(_ value: [Spot], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSpot.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Spot] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Spot]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSpot.read(from: &buf))
         }
         return seq
     }
@@ -26746,6 +29367,31 @@ fileprivate struct FfiConverterSequenceTypeSwitchPosition: FfiConverterRustBuffe
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeSymptom: FfiConverterRustBuffer {
+    typealias SwiftType = [Symptom]
+
+    public static func write(_ value: [Symptom], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSymptom.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Symptom] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Symptom]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSymptom.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeTestLine: FfiConverterRustBuffer {
     typealias SwiftType = [TestLine]
 
@@ -26788,6 +29434,56 @@ fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeThreadMatch.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTroubleOffer: FfiConverterRustBuffer {
+    typealias SwiftType = [TroubleOffer]
+
+    public static func write(_ value: [TroubleOffer], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTroubleOffer.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TroubleOffer] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TroubleOffer]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTroubleOffer.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeWayDrop: FfiConverterRustBuffer {
+    typealias SwiftType = [WayDrop]
+
+    public static func write(_ value: [WayDrop], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWayDrop.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WayDrop] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WayDrop]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWayDrop.read(from: &buf))
         }
         return seq
     }
@@ -26863,6 +29559,31 @@ fileprivate struct FfiConverterSequenceTypeZoneShift: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeZoneShift.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeEvidence: FfiConverterRustBuffer {
+    typealias SwiftType = [Evidence]
+
+    public static func write(_ value: [Evidence], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeEvidence.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Evidence] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Evidence]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeEvidence.read(from: &buf))
         }
         return seq
     }

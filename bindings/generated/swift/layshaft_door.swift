@@ -679,6 +679,85 @@ public func FfiConverterTypeActCall_lower(_ value: ActCall) -> RustBuffer {
 
 
 /**
+ * Changes an element of a circuit, or adds one.
+ */
+public struct AdaptCircuit: Equatable, Hashable {
+    /**
+     * Mark of the circuit.
+     */
+    public var circuit: String
+    /**
+     * Mark of the element.
+     */
+    public var element: String
+    /**
+     * The change as it shall be; empty: as in the template again.
+     */
+    public var change: ElementChange
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the circuit.
+         */circuit: String, 
+        /**
+         * Mark of the element.
+         */element: String, 
+        /**
+         * The change as it shall be; empty: as in the template again.
+         */change: ElementChange) {
+        self.circuit = circuit
+        self.element = element
+        self.change = change
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AdaptCircuit: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAdaptCircuit: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AdaptCircuit {
+        return
+            try AdaptCircuit(
+                circuit: FfiConverterString.read(from: &buf), 
+                element: FfiConverterString.read(from: &buf), 
+                change: FfiConverterTypeElementChange.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AdaptCircuit, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.circuit, into: &buf)
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterTypeElementChange.write(value.change, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAdaptCircuit_lift(_ buf: RustBuffer) throws -> AdaptCircuit {
+    return try FfiConverterTypeAdaptCircuit.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAdaptCircuit_lower(_ value: AdaptCircuit) -> RustBuffer {
+    return FfiConverterTypeAdaptCircuit.lower(value)
+}
+
+
+/**
  * Adds a job.
  */
 public struct AddJob: Equatable, Hashable {
@@ -793,6 +872,75 @@ public func FfiConverterTypeAddReadyMade_lift(_ buf: RustBuffer) throws -> AddRe
 #endif
 public func FfiConverterTypeAddReadyMade_lower(_ value: AddReadyMade) -> RustBuffer {
     return FfiConverterTypeAddReadyMade.lower(value)
+}
+
+
+/**
+ * Answers a check of a search.
+ */
+public struct AnswerFault: Equatable, Hashable {
+    /**
+     * Mark of the search.
+     */
+    public var search: String
+    /**
+     * The answer.
+     */
+    public var answer: Evidence
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the search.
+         */search: String, 
+        /**
+         * The answer.
+         */answer: Evidence) {
+        self.search = search
+        self.answer = answer
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AnswerFault: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAnswerFault: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AnswerFault {
+        return
+            try AnswerFault(
+                search: FfiConverterString.read(from: &buf), 
+                answer: FfiConverterTypeEvidence.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AnswerFault, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.search, into: &buf)
+        FfiConverterTypeEvidence.write(value.answer, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAnswerFault_lift(_ buf: RustBuffer) throws -> AnswerFault {
+    return try FfiConverterTypeAnswerFault.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAnswerFault_lower(_ value: AnswerFault) -> RustBuffer {
+    return FfiConverterTypeAnswerFault.lower(value)
 }
 
 
@@ -1711,6 +1859,75 @@ public func FfiConverterTypeChangeJob_lift(_ buf: RustBuffer) throws -> ChangeJo
 #endif
 public func FfiConverterTypeChangeJob_lower(_ value: ChangeJob) -> RustBuffer {
     return FfiConverterTypeChangeJob.lower(value)
+}
+
+
+/**
+ * Ends a search.
+ */
+public struct CloseFault: Equatable, Hashable {
+    /**
+     * Mark of the search.
+     */
+    public var search: String
+    /**
+     * How it ended.
+     */
+    public var closing: FaultClosing
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the search.
+         */search: String, 
+        /**
+         * How it ended.
+         */closing: FaultClosing) {
+        self.search = search
+        self.closing = closing
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CloseFault: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCloseFault: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CloseFault {
+        return
+            try CloseFault(
+                search: FfiConverterString.read(from: &buf), 
+                closing: FfiConverterTypeFaultClosing.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CloseFault, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.search, into: &buf)
+        FfiConverterTypeFaultClosing.write(value.closing, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCloseFault_lift(_ buf: RustBuffer) throws -> CloseFault {
+    return try FfiConverterTypeCloseFault.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCloseFault_lower(_ value: CloseFault) -> RustBuffer {
+    return FfiConverterTypeCloseFault.lower(value)
 }
 
 
@@ -5154,6 +5371,65 @@ public func FfiConverterTypeStartCure_lower(_ value: StartCure) -> RustBuffer {
 
 
 /**
+ * Begins a search for a fault.
+ */
+public struct StartFault: Equatable, Hashable {
+    /**
+     * What is wrong.
+     */
+    public var trouble: Trouble
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is wrong.
+         */trouble: Trouble) {
+        self.trouble = trouble
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StartFault: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStartFault: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StartFault {
+        return
+            try StartFault(
+                trouble: FfiConverterTypeTrouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StartFault, into buf: inout [UInt8]) {
+        FfiConverterTypeTrouble.write(value.trouble, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStartFault_lift(_ buf: RustBuffer) throws -> StartFault {
+    return try FfiConverterTypeStartFault.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStartFault_lower(_ value: StartFault) -> RustBuffer {
+    return FfiConverterTypeStartFault.lower(value)
+}
+
+
+/**
  * Units and accepted ranges.
  */
 public struct TablesSheet: Equatable, Hashable {
@@ -5410,6 +5686,65 @@ public func FfiConverterTypeUndo_lower(_ value: Undo) -> RustBuffer {
 
 
 /**
+ * Takes the last answer of a search back.
+ */
+public struct UndoFaultStep: Equatable, Hashable {
+    /**
+     * Mark of the search.
+     */
+    public var search: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the search.
+         */search: String) {
+        self.search = search
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension UndoFaultStep: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeUndoFaultStep: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> UndoFaultStep {
+        return
+            try UndoFaultStep(
+                search: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: UndoFaultStep, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.search, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeUndoFaultStep_lift(_ buf: RustBuffer) throws -> UndoFaultStep {
+    return try FfiConverterTypeUndoFaultStep.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeUndoFaultStep_lower(_ value: UndoFaultStep) -> RustBuffer {
+    return FfiConverterTypeUndoFaultStep.lower(value)
+}
+
+
+/**
  * Something the mechanic did.
  */
 
@@ -5509,6 +5844,31 @@ public enum Command: Equatable, Hashable {
      * Fits another flasher, other pilots, load resistors.
      */
     case fitFlasher(FitFlasher
+    )
+    /**
+     * Changes an element of a circuit, or adds one.
+     */
+    case adaptCircuit(AdaptCircuit
+    )
+    /**
+     * Begins a search for a fault.
+     */
+    case startFault(StartFault
+    )
+    /**
+     * Answers a check of a search.
+     */
+    case answerFault(AnswerFault
+    )
+    /**
+     * Takes the last answer of a search back.
+     */
+    case undoFaultStep(UndoFaultStep
+    )
+    /**
+     * Ends a search.
+     */
+    case closeFault(CloseFault
     )
     /**
      * Adds a job.
@@ -5703,73 +6063,88 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 19: return .fitFlasher(try FfiConverterTypeFitFlasher.read(from: &buf)
         )
         
-        case 20: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
+        case 20: return .adaptCircuit(try FfiConverterTypeAdaptCircuit.read(from: &buf)
         )
         
-        case 21: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
+        case 21: return .startFault(try FfiConverterTypeStartFault.read(from: &buf)
         )
         
-        case 22: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
+        case 22: return .answerFault(try FfiConverterTypeAnswerFault.read(from: &buf)
         )
         
-        case 23: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
+        case 23: return .undoFaultStep(try FfiConverterTypeUndoFaultStep.read(from: &buf)
         )
         
-        case 24: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
+        case 24: return .closeFault(try FfiConverterTypeCloseFault.read(from: &buf)
         )
         
-        case 25: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
+        case 25: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
         )
         
-        case 26: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
+        case 26: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
         )
         
-        case 27: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
+        case 27: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
         )
         
-        case 28: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
+        case 28: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
         )
         
-        case 29: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
+        case 29: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
         )
         
-        case 30: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
+        case 30: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
         )
         
-        case 31: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
+        case 31: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
         )
         
-        case 32: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
+        case 32: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
         )
         
-        case 33: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
+        case 33: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
         )
         
-        case 34: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
+        case 34: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
         )
         
-        case 35: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 35: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
         )
         
-        case 36: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 36: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
         )
         
-        case 37: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 37: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
         )
         
-        case 38: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 38: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
         )
         
-        case 39: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 39: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 40: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 40: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 41: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 41: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 42: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 42: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        )
+        
+        case 43: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        )
+        
+        case 44: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        )
+        
+        case 45: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        )
+        
+        case 46: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 47: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -5875,118 +6250,143 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeFitFlasher.write(v1, into: &buf)
             
         
-        case let .addJob(v1):
+        case let .adaptCircuit(v1):
             writeInt(&buf, Int32(20))
+            FfiConverterTypeAdaptCircuit.write(v1, into: &buf)
+            
+        
+        case let .startFault(v1):
+            writeInt(&buf, Int32(21))
+            FfiConverterTypeStartFault.write(v1, into: &buf)
+            
+        
+        case let .answerFault(v1):
+            writeInt(&buf, Int32(22))
+            FfiConverterTypeAnswerFault.write(v1, into: &buf)
+            
+        
+        case let .undoFaultStep(v1):
+            writeInt(&buf, Int32(23))
+            FfiConverterTypeUndoFaultStep.write(v1, into: &buf)
+            
+        
+        case let .closeFault(v1):
+            writeInt(&buf, Int32(24))
+            FfiConverterTypeCloseFault.write(v1, into: &buf)
+            
+        
+        case let .addJob(v1):
+            writeInt(&buf, Int32(25))
             FfiConverterTypeAddJob.write(v1, into: &buf)
             
         
         case let .addReadyMade(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeAddReadyMade.write(v1, into: &buf)
             
         
         case let .changeJob(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeChangeJob.write(v1, into: &buf)
             
         
         case let .putJobAway(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(28))
             FfiConverterTypePutJobAway.write(v1, into: &buf)
             
         
         case let .bringJobBack(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(29))
             FfiConverterTypeBringJobBack.write(v1, into: &buf)
             
         
         case let .beginJob(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(30))
             FfiConverterTypeBeginJob.write(v1, into: &buf)
             
         
         case let .tickStep(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(31))
             FfiConverterTypeTickStep.write(v1, into: &buf)
             
         
         case let .finishJob(v1):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(32))
             FfiConverterTypeFinishJob.write(v1, into: &buf)
             
         
         case let .reopenJob(v1):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(33))
             FfiConverterTypeReopenJob.write(v1, into: &buf)
             
         
         case let .recordPart(v1):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(34))
             FfiConverterTypeRecordPart.write(v1, into: &buf)
             
         
         case let .putPartAway(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(35))
             FfiConverterTypePutPartAway.write(v1, into: &buf)
             
         
         case let .attachPhoto(v1):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(36))
             FfiConverterTypeAttachPhoto.write(v1, into: &buf)
             
         
         case let .putPhotoAway(v1):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(37))
             FfiConverterTypePutPhotoAway.write(v1, into: &buf)
             
         
         case let .startCure(v1):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(38))
             FfiConverterTypeStartCure.write(v1, into: &buf)
             
         
         case let .endCure(v1):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(39))
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
         case let .noteClimate(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(40))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(41))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(42))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(43))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(44))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(40))
+            writeInt(&buf, Int32(45))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(41))
+            writeInt(&buf, Int32(46))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(42))
+            writeInt(&buf, Int32(47))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -6090,6 +6490,16 @@ public enum Query: Equatable, Hashable {
      * The charging tests: rested, idle, at speed; drain, charge and time to flat.
      */
     case charging(ChargingAsk
+    )
+    /**
+     * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+     */
+    case harness(HarnessAsk
+    )
+    /**
+     * A search for a fault: the next check and why, suspects, evidence.
+     */
+    case fault(FaultAsk
     )
     /**
      * A cure.
@@ -6202,31 +6612,37 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 15: return .charging(try FfiConverterTypeChargingAsk.read(from: &buf)
         )
         
-        case 16: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
+        case 16: return .harness(try FfiConverterTypeHarnessAsk.read(from: &buf)
         )
         
-        case 17: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 17: return .fault(try FfiConverterTypeFaultAsk.read(from: &buf)
         )
         
-        case 18: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 18: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 19: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 19: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 20: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 20: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 21: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 21: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 22: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 22: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 23: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 23: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 24: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 24: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        )
+        
+        case 25: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 26: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6312,48 +6728,58 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeChargingAsk.write(v1, into: &buf)
             
         
-        case let .cure(v1):
+        case let .harness(v1):
             writeInt(&buf, Int32(16))
+            FfiConverterTypeHarnessAsk.write(v1, into: &buf)
+            
+        
+        case let .fault(v1):
+            writeInt(&buf, Int32(17))
+            FfiConverterTypeFaultAsk.write(v1, into: &buf)
+            
+        
+        case let .cure(v1):
+            writeInt(&buf, Int32(18))
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
         case let .products(v1):
-            writeInt(&buf, Int32(17))
+            writeInt(&buf, Int32(19))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
         case let .bike(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .history(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }

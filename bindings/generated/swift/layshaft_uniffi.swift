@@ -517,6 +517,11 @@ fileprivate struct FfiConverterString: FfiConverter {
 public protocol BenchProtocol: AnyObject, Sendable {
     
     /**
+     * Changes an element of a circuit, or adds one.
+     */
+    func adaptCircuit(command: AdaptCircuit, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Adds a job.
      */
     func addJob(command: AddJob, moment: Moment?) throws  -> Outcome
@@ -525,6 +530,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Adds a ready-made job.
      */
     func addReadyMade(command: AddReadyMade, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Answers a check of a search.
+     */
+    func answerFault(command: AnswerFault, moment: Moment?) throws  -> Outcome
     
     /**
      * Answers an inspection item.
@@ -577,6 +587,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func charging(ask: ChargingAsk, moment: Moment?) throws  -> ChargingSheet
     
     /**
+     * Ends a search.
+     */
+    func closeFault(command: CloseFault, moment: Moment?) throws  -> Outcome
+    
+    /**
      * A cure.
      */
     func cure(ask: CureAsk, moment: Moment?) throws  -> CureSheet
@@ -600,6 +615,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * A thread: which one, what torque, how deep.
      */
     func fasteners(ask: FastenerAsk, moment: Moment?) throws  -> FastenerSheet
+    
+    /**
+     * A search for a fault: the next check and why, suspects, evidence.
+     */
+    func fault(ask: FaultAsk, moment: Moment?) throws  -> FaultSheet
     
     /**
      * A filling, poured with the cups at hand.
@@ -635,6 +655,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Ratios, speeds, chain and speedometer.
      */
     func gearing(ask: GearingAsk, moment: Moment?) throws  -> GearingSheet
+    
+    /**
+     * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+     */
+    func harness(ask: HarnessAsk, moment: Moment?) throws  -> HarnessSheet
     
     /**
      * Every value that a record has had.
@@ -817,6 +842,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func startCure(command: StartCure, moment: Moment?) throws  -> Outcome
     
     /**
+     * Begins a search for a fault.
+     */
+    func startFault(command: StartFault, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Units and accepted ranges.
      */
     func tables(ask: BareAsk, moment: Moment?) throws  -> TablesSheet
@@ -840,6 +870,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Takes a command back.
      */
     func undo(command: Undo, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Takes the last answer of a search back.
+     */
+    func undoFaultStep(command: UndoFaultStep, moment: Moment?) throws  -> Outcome
     
     /**
      * A wire and its fuse: drop, rating, the smallest that serve.
@@ -927,6 +962,20 @@ public static func `open`(path: String)throws  -> Bench  {
 
     
     /**
+     * Changes an element of a circuit, or adds one.
+     */
+open func adaptCircuit(command: AdaptCircuit, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeAdaptCircuit_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Adds a job.
      */
 open func addJob(command: AddJob, moment: Moment? = nil)throws  -> Outcome  {
@@ -949,6 +998,20 @@ open func addReadyMade(command: AddReadyMade, moment: Moment? = nil)throws  -> O
     uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(
             self.uniffiCloneHandle(),
         FfiConverterTypeAddReadyMade_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Answers a check of a search.
+     */
+open func answerFault(command: AnswerFault, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_answer_fault(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeAnswerFault_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1095,6 +1158,20 @@ open func charging(ask: ChargingAsk, moment: Moment? = nil)throws  -> ChargingSh
 }
     
     /**
+     * Ends a search.
+     */
+open func closeFault(command: CloseFault, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_close_fault(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeCloseFault_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * A cure.
      */
 open func cure(ask: CureAsk, moment: Moment? = nil)throws  -> CureSheet  {
@@ -1159,6 +1236,20 @@ open func fasteners(ask: FastenerAsk, moment: Moment? = nil)throws  -> FastenerS
     uniffi_layshaft_uniffi_fn_method_bench_fasteners(
             self.uniffiCloneHandle(),
         FfiConverterTypeFastenerAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A search for a fault: the next check and why, suspects, evidence.
+     */
+open func fault(ask: FaultAsk, moment: Moment? = nil)throws  -> FaultSheet  {
+    return try  FfiConverterTypeFaultSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_fault(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeFaultAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1257,6 +1348,20 @@ open func gearing(ask: GearingAsk, moment: Moment? = nil)throws  -> GearingSheet
     uniffi_layshaft_uniffi_fn_method_bench_gearing(
             self.uniffiCloneHandle(),
         FfiConverterTypeGearingAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+     */
+open func harness(ask: HarnessAsk, moment: Moment? = nil)throws  -> HarnessSheet  {
+    return try  FfiConverterTypeHarnessSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_harness(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeHarnessAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1767,6 +1872,20 @@ open func startCure(command: StartCure, moment: Moment? = nil)throws  -> Outcome
 }
     
     /**
+     * Begins a search for a fault.
+     */
+open func startFault(command: StartFault, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_start_fault(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeStartFault_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Units and accepted ranges.
      */
 open func tables(ask: BareAsk, moment: Moment? = nil)throws  -> TablesSheet  {
@@ -1831,6 +1950,20 @@ open func undo(command: Undo, moment: Moment? = nil)throws  -> Outcome  {
     uniffi_layshaft_uniffi_fn_method_bench_undo(
             self.uniffiCloneHandle(),
         FfiConverterTypeUndo_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Takes the last answer of a search back.
+     */
+open func undoFaultStep(command: UndoFaultStep, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeUndoFaultStep_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2020,10 +2153,16 @@ private let initializationResult: InitializationResult = {
     if bindings_contract_version != scaffolding_contract_version {
         return InitializationResult.contractVersionMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 26119) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 45535) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 42471) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536) {
@@ -2056,6 +2195,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 32951) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2069,6 +2211,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fault() != 54516) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242) {
@@ -2090,6 +2235,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_harness() != 10872) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_history() != 5957) {
@@ -2200,6 +2348,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 63448) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2213,6 +2364,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 32805) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814) {

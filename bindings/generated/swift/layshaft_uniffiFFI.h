@@ -264,6 +264,11 @@ uint64_t uniffi_layshaft_uniffi_fn_constructor_bench_in_memory(RustCallStatus *_
 uint64_t uniffi_layshaft_uniffi_fn_constructor_bench_open(RustBuffer path, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ADAPT_CIRCUIT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ADAPT_CIRCUIT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ADD_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ADD_JOB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_job(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -272,6 +277,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_job(uint64_t ptr, RustBuff
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ADD_READY_MADE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ADD_READY_MADE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_FAULT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_answer_fault(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_ITEM
@@ -324,6 +334,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_change_job(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_charging(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CLOSE_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CLOSE_FAULT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_close_fault(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CURE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_CURE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_cure(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -347,6 +362,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_cure(uint64_t ptr, RustBuf
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fasteners(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FAULT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fault(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FILLING
@@ -382,6 +402,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets(uint64_t ptr, Ru
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_GEARING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_GEARING
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_gearing(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_HARNESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_HARNESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_harness(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_HISTORY
@@ -564,6 +589,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_bike(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_cure(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_FAULT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_fault(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TABLES
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TABLES
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_tables(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -587,6 +617,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_today(uint64_t ptr, RustBuffer
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_undo(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO_FAULT_STEP
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO_FAULT_STEP
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_WIRE
@@ -854,6 +889,12 @@ void ffi_layshaft_uniffi_rust_future_free_void(uint64_t handle
 void ffi_layshaft_uniffi_rust_future_complete_void(uint64_t handle, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ADAPT_CIRCUIT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ADAPT_CIRCUIT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ADD_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ADD_JOB
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_add_job(void
@@ -863,6 +904,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_add_job(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ADD_READY_MADE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ADD_READY_MADE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ANSWER_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ANSWER_FAULT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_answer_fault(void
     
 );
 #endif
@@ -926,6 +973,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_charging(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CLOSE_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CLOSE_FAULT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_close_fault(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CURE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_CURE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_cure(void
@@ -953,6 +1006,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_cure(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fasteners(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FAULT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fault(void
     
 );
 #endif
@@ -995,6 +1054,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_GEARING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_GEARING
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_gearing(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_HARNESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_HARNESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_harness(void
     
 );
 #endif
@@ -1214,6 +1279,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_cure(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_FAULT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_FAULT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_fault(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TABLES
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TABLES
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_tables(void
@@ -1241,6 +1312,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_today(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_UNDO
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_UNDO
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_undo(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_UNDO_FAULT_STEP
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_UNDO_FAULT_STEP
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step(void
     
 );
 #endif

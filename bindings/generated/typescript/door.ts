@@ -18,6 +18,23 @@ moment: Moment,
 command: Command, };
 
 /**
+ * Changes an element of a circuit, or adds one.
+ */
+export type AdaptCircuit = { 
+/**
+ * Mark of the circuit.
+ */
+circuit: string, 
+/**
+ * Mark of the element.
+ */
+element: string, 
+/**
+ * The change as it shall be; empty: as in the template again.
+ */
+change: ElementChange, };
+
+/**
  * Adds a job.
  */
 export type AddJob = { 
@@ -34,6 +51,19 @@ export type AddReadyMade = {
  * Its mark.
  */
 readyMade: string, };
+
+/**
+ * Answers a check of a search.
+ */
+export type AnswerFault = { 
+/**
+ * Mark of the search.
+ */
+search: string, 
+/**
+ * The answer.
+ */
+answer: Evidence, };
 
 /**
  * Answers an inspection item.
@@ -56,6 +86,27 @@ answer: ItemAnswer, };
  * An answer in words.
  */
 export type AnswerWord = "good" | "notGood" | "notChecked" | "doesNotApply";
+
+/**
+ * One answer that was given.
+ */
+export type AnsweredCheck = { 
+/**
+ * Mark of the check.
+ */
+check: string, 
+/**
+ * The check in words.
+ */
+label: string, 
+/**
+ * The answer in words.
+ */
+answer: string, 
+/**
+ * Whether it fits none of what was suspected then: to be checked again.
+ */
+surprising: boolean, };
 
 /**
  * A call that asks.
@@ -129,6 +180,23 @@ export type BeginJob = {
  * Its mark.
  */
 id: string, };
+
+/**
+ * How likely a suspect is now.
+ */
+export type Belief = { 
+/**
+ * Mark of the suspect.
+ */
+suspect: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * Probability, 0 to 1.
+ */
+probability: number, };
 
 /**
  * Bench time.
@@ -825,6 +893,23 @@ working: Working, };
 export type ChargingTest = "rested" | "idle" | "fast" | "drain";
 
 /**
+ * A circuit to choose.
+ */
+export type CircuitCard = { 
+/**
+ * Its mark.
+ */
+circuit: string, 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Elements that the owner changed.
+ */
+changed: number, };
+
+/**
  * Temperature and humidity where things cure, from a moment on.
  */
 export type Climate = { 
@@ -840,6 +925,19 @@ celsius: number,
  * Relative humidity, per cent.
  */
 humidity?: number | null, };
+
+/**
+ * Ends a search.
+ */
+export type CloseFault = { 
+/**
+ * Mark of the search.
+ */
+search: string, 
+/**
+ * How it ended.
+ */
+closing: FaultClosing, };
 
 /**
  * A coat on something.
@@ -887,12 +985,201 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
- * How a conductor is made.
+ * What an element is.
  */
-export type Conductor = "ideal" | "solid" | "flexible" | "tinned";
+export type Component = { "kind": "battery", 
+/**
+ * Voltage without load, volts.
+ */
+emfVolts: number, 
+/**
+ * Internal resistance, ohms.
+ */
+internalOhms: number, } | { "kind": "regulator", 
+/**
+ * Regulated voltage, volts.
+ */
+regulatedVolts: number, 
+/**
+ * Mark of the switch that stands for the engine.
+ */
+engine: string, 
+/**
+ * What it can give in which state; nothing in a state that is not named.
+ */
+output: Array<OutputAt>, } | { "kind": "wire", 
+/**
+ * Section, mm².
+ */
+sectionMm2: number, 
+/**
+ * Length, metres.
+ */
+lengthMetres: number, 
+/**
+ * Temperature, °C.
+ */
+celsius: number, } | { "kind": "joint", 
+/**
+ * Contact resistance, ohms.
+ */
+ohms: number, 
+/**
+ * Plug that it belongs to; contacts of one plug can be swapped.
+ */
+plug: string | null, } | { "kind": "contact", 
+/**
+ * Mark of its switch.
+ */
+switch: string, 
+/**
+ * Positions in which it is made.
+ */
+closedIn: Array<string>, 
+/**
+ * Contact resistance when made, ohms.
+ */
+ohms: number, } | { "kind": "fuse", 
+/**
+ * Rating, amperes.
+ */
+ratedAmperes: number, 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, } | { "kind": "filament", 
+/**
+ * Power at the test voltage, watts.
+ */
+watts: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, } | { "kind": "ledDriven", 
+/**
+ * Power at the rated voltage, watts.
+ */
+watts: number, 
+/**
+ * Rated voltage, volts.
+ */
+ratedVolts: number, } | { "kind": "ledSeries", 
+/**
+ * LEDs in series.
+ */
+inSeries: number, 
+/**
+ * Series resistor, ohms.
+ */
+ohms: number, } | { "kind": "diode", 
+/**
+ * Saturation current, amperes.
+ */
+saturationAmperes: number, 
+/**
+ * Emission coefficient.
+ */
+emission: number, 
+/**
+ * Series resistance, ohms.
+ */
+ohms: number, } | { "kind": "resistor", 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, } | { "kind": "coil", 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, 
+/**
+ * Voltage from which it pulls in, volts.
+ */
+pullInVolts: number, 
+/**
+ * Voltage below which it lets go, volts.
+ */
+letGoVolts: number, } | { "kind": "relayContact", 
+/**
+ * Mark of the coil's element.
+ */
+coil: string, 
+/**
+ * Whether they are made when the coil pulls (else when it is at rest).
+ */
+madeWhenPulled: boolean, 
+/**
+ * Contact resistance, ohms.
+ */
+ohms: number, } | { "kind": "flasher", 
+/**
+ * Mark of the switch that stands for its beat.
+ */
+beat: string, 
+/**
+ * Position of the beat in which the contacts are made.
+ */
+lit: string, 
+/**
+ * Current below which it does not flash, amperes; none for one that minds no load.
+ */
+leastAmperes: number | null, 
+/**
+ * Contact resistance, ohms.
+ */
+ohms: number, } | { "kind": "horn", 
+/**
+ * Power at the rated voltage, watts.
+ */
+watts: number, 
+/**
+ * Rated voltage, volts.
+ */
+ratedVolts: number, } | { "kind": "load", 
+/**
+ * Power at the rated voltage, watts.
+ */
+watts: number, 
+/**
+ * Rated voltage, volts.
+ */
+ratedVolts: number, } | { "kind": "starter", 
+/**
+ * Voltage at which it turns the engine briskly, volts.
+ */
+ratedVolts: number, 
+/**
+ * Voltage over current while it cannot turn, ohms.
+ */
+stalledOhms: number, 
+/**
+ * Voltage over current while it turns the engine, ohms.
+ */
+turningOhms: number, 
+/**
+ * Mark of the switch that stands for the crankshaft.
+ */
+crank: string, 
+/**
+ * Position in which the crankshaft turns.
+ */
+turns: string, } | { "kind": "strap", 
+/**
+ * Resistance, ohms.
+ */
+ohms: number, };
+
+/**
+ * What is wrong with an element.
+ */
+export type Condition = { "kind": "open" } | { "kind": "badJoint", 
+/**
+ * Resistance of the joint, ohms.
+ */
+ohms: number, } | { "kind": "stuck" };
 
 /**
  * Something that draws current.
@@ -1175,6 +1462,126 @@ export type DescribePlace = {
 place: Place, };
 
 /**
+ * The drawing.
+ */
+export type Diagram = { 
+/**
+ * Width, 390.
+ */
+width: number, 
+/**
+ * Height.
+ */
+height: number, 
+/**
+ * Height of letters in boxes.
+ */
+letter: number, 
+/**
+ * Height of the earth bar from the top.
+ */
+earthY: number, 
+/**
+ * The parts.
+ */
+boxes: Array<DiagramBox>, 
+/**
+ * The lines.
+ */
+lines: Array<DiagramLine>, 
+/**
+ * Marks of parts that hang on nothing that leads to the battery.
+ */
+floating: Array<string>, };
+
+/**
+ * A part: battery, fuse, switch contact, lamp.
+ */
+export type DiagramBox = { 
+/**
+ * Mark of its element.
+ */
+element: string, 
+/**
+ * Its name in lines that fit.
+ */
+lines: Array<string>, 
+/**
+ * Layer: how many parts lie between it and the battery.
+ */
+layer: number, 
+/**
+ * Left edge.
+ */
+x: number, 
+/**
+ * Upper edge.
+ */
+y: number, 
+/**
+ * Width.
+ */
+width: number, 
+/**
+ * Height.
+ */
+height: number, };
+
+/**
+ * A text with the space that it takes.
+ */
+export type DiagramLabel = { 
+/**
+ * The text.
+ */
+text: string, 
+/**
+ * Left edge.
+ */
+x: number, 
+/**
+ * Upper edge.
+ */
+y: number, 
+/**
+ * Width.
+ */
+width: number, 
+/**
+ * Height.
+ */
+height: number, };
+
+/**
+ * A run of wire with its joints, as an orthogonal line.
+ */
+export type DiagramLine = { 
+/**
+ * What it is.
+ */
+kind: LineKind, 
+/**
+ * Marks of the wires, joints and straps that it stands for.
+ */
+elements: Array<string>, 
+/**
+ * Point of the harness whose voltage it has.
+ */
+point: string, 
+/**
+ * Colour code, where a wire has one.
+ */
+colour?: string | null, 
+/**
+ * Its corners.
+ */
+corners: Array<Spot>, 
+/**
+ * Colour and section; none where there is no wire.
+ */
+label?: DiagramLabel | null, };
+
+/**
  * The drive train from crankshaft to wheel.
  */
 export type Drive = { 
@@ -1281,6 +1688,88 @@ shoeFactorMost: number,
 pointer: string, };
 
 /**
+ * One element between two points. Voltage and current count positive from `from` to `to`.
+ */
+export type Element = { 
+/**
+ * Its mark.
+ */
+id: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * The point it begins at; the positive side of what has one.
+ */
+from: string, 
+/**
+ * The point it ends at.
+ */
+to: string, 
+/**
+ * What it is.
+ */
+component: Component, 
+/**
+ * Colour code of a wire, such as `RD` or `GN/YE`.
+ */
+colour?: string | null, 
+/**
+ * What is wrong with it; none when it is sound.
+ */
+condition?: Condition | null, };
+
+/**
+ * A change to one element of a circuit, or an element that is added (then ends and component are needed).
+ */
+export type ElementChange = { 
+/**
+ * What it is called.
+ */
+label?: string | null, 
+/**
+ * The point it begins at.
+ */
+from?: string | null, 
+/**
+ * The point it ends at.
+ */
+to?: string | null, 
+/**
+ * What it is.
+ */
+component?: Component | null, 
+/**
+ * Colour code of a wire.
+ */
+colour?: string | null, 
+/**
+ * Section of a wire, mm².
+ */
+sectionMm2?: number | null, 
+/**
+ * Length of a wire, metres.
+ */
+lengthMetres?: number | null, 
+/**
+ * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+ */
+ohms?: number | null, 
+/**
+ * Plug that a joint belongs to.
+ */
+plug?: string | null, 
+/**
+ * Rating of a fuse, amperes.
+ */
+ratedAmperes?: number | null, 
+/**
+ * Whether it is not there on this bike.
+ */
+takenOff?: boolean | null, };
+
+/**
  * Front or rear.
  */
 export type End = "front" | "rear";
@@ -1322,6 +1811,27 @@ engagedMm?: number | null,
  * Advice on an insert.
  */
 insert: string, };
+
+/**
+ * One answer. A session is the list of them; taking the last one back undoes it.
+ */
+export type Evidence = { "kind": "seen", 
+/**
+ * Mark of the check.
+ */
+check: string, 
+/**
+ * Mark of the outcome.
+ */
+outcome: string, } | { "kind": "read", 
+/**
+ * Mark of the check.
+ */
+check: string, 
+/**
+ * The reading, volts.
+ */
+volts: number, };
 
 /**
  * One value that a field has had.
@@ -1465,6 +1975,123 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * One fault.
+ */
+export type Fault = { "kind": "open", 
+/**
+ * Mark of the element.
+ */
+element: string, } | { "kind": "badJoint", 
+/**
+ * Mark of the element.
+ */
+element: string, 
+/**
+ * Its resistance, ohms.
+ */
+ohms: number, } | { "kind": "shortToFrame", 
+/**
+ * The point.
+ */
+point: string, } | { "kind": "swapped", 
+/**
+ * Mark of the one contact.
+ */
+one: string, 
+/**
+ * Mark of the other.
+ */
+other: string, } | { "kind": "reversed", 
+/**
+ * Mark of the element.
+ */
+element: string, } | { "kind": "wrongLamp", 
+/**
+ * Mark of the lamp.
+ */
+element: string, 
+/**
+ * Watts of what was fitted.
+ */
+watts: number, } | { "kind": "missingEarth", 
+/**
+ * Mark of the element.
+ */
+element: string, } | { "kind": "stuckContact", 
+/**
+ * Mark of the contact.
+ */
+element: string, } | { "kind": "deadContact", 
+/**
+ * Mark of the contact.
+ */
+element: string, } | { "kind": "weakBattery", 
+/**
+ * Mark of the battery.
+ */
+element: string, 
+/**
+ * Voltage without load, volts.
+ */
+emfVolts: number, 
+/**
+ * Internal resistance, ohms.
+ */
+internalOhms: number, };
+
+/**
+ * Which search; left out: the newest that is open.
+ */
+export type FaultAsk = { 
+/**
+ * Its mark.
+ */
+search?: string | null, };
+
+/**
+ * How a search ended.
+ */
+export type FaultClosing = { "kind": "cured", 
+/**
+ * What put it right.
+ */
+cure: string, } | { "kind": "givenUp" };
+
+/**
+ * A fault that can be tried.
+ */
+export type FaultPlace = { 
+/**
+ * The fault.
+ */
+fault: Fault, 
+/**
+ * In words.
+ */
+text: string, };
+
+/**
+ * The page of the search.
+ */
+export type FaultSheet = { 
+/**
+ * What can be searched.
+ */
+offers: Array<TroubleOffer>, 
+/**
+ * The searches, newest first.
+ */
+searches: Array<SearchCard>, 
+/**
+ * Mark of the one that is shown.
+ */
+search?: string | null, 
+/**
+ * Where it stands; none when no search is open.
+ */
+state?: SearchState | null, };
 
 /**
  * A result of a sum.
@@ -1729,6 +2356,27 @@ export type FlasherKind = "thermal" | "electronicTwo" | "electronicThree";
 export type Flashing = "right" | "stops" | "tooFast" | "count";
 
 /**
+ * What flows through an element.
+ */
+export type Flow = { 
+/**
+ * Mark of the element.
+ */
+element: string, 
+/**
+ * Voltage from its first end to its last, volts.
+ */
+volts: number, 
+/**
+ * Current from its first end to its last, amperes.
+ */
+amperes: number, 
+/**
+ * Power it takes, watts; negative when it gives.
+ */
+watts: number, };
+
+/**
  * A filling.
  */
 export type Fluid = { 
@@ -1915,6 +2563,101 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * A harness: everything between the battery and the lamps, as a list.
+ */
+export type Harness = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * The point all voltages are measured from: the negative terminal of the battery.
+ */
+earth: string, 
+/**
+ * The frame, where a chafed wire ends up.
+ */
+frame: string, 
+/**
+ * The switches and what else is in one of several states.
+ */
+switches: Array<SwitchCard>, 
+/**
+ * The elements.
+ */
+elements: Array<Element>, };
+
+/**
+ * Which circuit, in which position.
+ */
+export type HarnessAsk = { 
+/**
+ * Mark of the circuit; left out: the whole machine.
+ */
+circuit?: string | null, 
+/**
+ * Switch positions that are not the resting ones.
+ */
+setting: Setting, 
+/**
+ * A fault to try.
+ */
+fault?: Fault | null, };
+
+/**
+ * The wiring page.
+ */
+export type HarnessSheet = { 
+/**
+ * The circuits to choose from.
+ */
+circuits: Array<CircuitCard>, 
+/**
+ * Mark of this one.
+ */
+circuit: string, 
+/**
+ * The circuit with the owner's changes and the bike's lamps; sound.
+ */
+harness: Harness, 
+/**
+ * The setting.
+ */
+setting: Setting, 
+/**
+ * What it does; none when it did not settle.
+ */
+point?: OperatingPoint | null, 
+/**
+ * Volts lost on the way to each part that takes current.
+ */
+drops: Array<WayDrop>, 
+/**
+ * The fault that is tried, in words.
+ */
+fault?: string | null, 
+/**
+ * What the fault shows in this position; empty: it hides.
+ */
+symptoms: Array<Symptom>, 
+/**
+ * The faults that can be tried.
+ */
+places: Array<FaultPlace>, 
+/**
+ * The drawing.
+ */
+diagram: Diagram, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * Where it comes from.
+ */
+sources: Array<Source>, };
 
 /**
  * Asks for every value that a record has had.
@@ -2501,6 +3244,27 @@ working: Working, };
 export type LampSide = "standard" | "fitted" | "proposed" | "withResistors" | "withFlasher";
 
 /**
+ * The state of a lamp, horn, consumer or starter.
+ */
+export type LampState = { 
+/**
+ * Mark of the element.
+ */
+element: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * Light (of a lamp) or voltage (of anything else) against the rated one, 1 is as rated.
+ */
+share: number, 
+/**
+ * What that looks like.
+ */
+look: LampLook, };
+
+/**
  * What to look at. What is left out is taken from the fitted bike.
  */
 export type LampsAsk = { 
@@ -2538,6 +3302,11 @@ min?: number | null,
  * Most that passes.
  */
 max?: number | null, };
+
+/**
+ * What a line is.
+ */
+export type LineKind = "feed" | "trunk" | "toEarth" | "link" | "earth";
 
 /**
  * What to work out. What is left out is taken from the fitted bike.
@@ -2645,6 +3414,27 @@ export type MarkAsk = {
  * Its mark.
  */
 id: string, };
+
+/**
+ * What an answer to the next check would mean.
+ */
+export type Meaning = { 
+/**
+ * Mark of the outcome.
+ */
+outcome: string, 
+/**
+ * The outcome in words.
+ */
+label: string, 
+/**
+ * How likely this answer is.
+ */
+probability: number, 
+/**
+ * What it points at, most likely first.
+ */
+pointsAt: Array<string>, };
 
 /**
  * How an item is judged.
@@ -2799,6 +3589,23 @@ nowMs: number,
 zone: Zone, };
 
 /**
+ * The check to do next.
+ */
+export type NextCheck = { 
+/**
+ * Mark of the check.
+ */
+check: string, 
+/**
+ * What it is expected to tell, bits.
+ */
+gainBits: number, 
+/**
+ * Its trouble, minutes.
+ */
+troubleMinutes: number, };
+
+/**
  * A job that can be done now.
  */
 export type NextJob = { 
@@ -2832,6 +3639,19 @@ frees: number,
 critical: boolean, };
 
 /**
+ * Voltage of a point.
+ */
+export type NodeVolts = { 
+/**
+ * The point.
+ */
+node: string, 
+/**
+ * Voltage against earth, volts.
+ */
+volts: number, };
+
+/**
  * Notes temperature and humidity. A moment of 0 means now.
  */
 export type NoteClimate = { 
@@ -2853,6 +3673,47 @@ export type OpenBike = {
  * Its mark.
  */
 bike: string, };
+
+/**
+ * Everything at an operating point.
+ */
+export type OperatingPoint = { 
+/**
+ * Voltages of the points.
+ */
+nodes: Array<NodeVolts>, 
+/**
+ * What flows through the elements.
+ */
+flows: Array<Flow>, 
+/**
+ * Lamps, horns, consumers and starters.
+ */
+lamps: Array<LampState>, 
+/**
+ * Wires that carry too much.
+ */
+overloads: Array<Overload>, 
+/**
+ * Fuses that have blown.
+ */
+blown: Array<string>, 
+/**
+ * Coils that pull.
+ */
+pulled: Array<string>, 
+/**
+ * Coils that pull in and let go again and again; values are those of the moment in which they pull.
+ */
+chattering: Array<string>, 
+/**
+ * Flashers with too little load to flash.
+ */
+notFlashing: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, };
 
 /**
  * The same sheet read by the other convention.
@@ -2910,6 +3771,19 @@ made?: string | null,
 received?: Received | null, };
 
 /**
+ * What an alternator with its regulator can give in one state of the engine.
+ */
+export type OutputAt = { 
+/**
+ * Position of the switch that stands for the engine.
+ */
+position: string, 
+/**
+ * Current, amperes.
+ */
+amperes: number, };
+
+/**
  * One point of the alternator's output.
  */
 export type OutputPoint = { 
@@ -2921,6 +3795,23 @@ rpm: number,
  * Output, watts.
  */
 watts: number, };
+
+/**
+ * A wire that carries more than its list of currents allows.
+ */
+export type Overload = { 
+/**
+ * Mark of the wire.
+ */
+element: string, 
+/**
+ * Current, amperes.
+ */
+amperes: number, 
+/**
+ * What it may carry by the conservative list, amperes.
+ */
+mayCarryAmperes: number, };
 
 /**
  * A pack in a list.
@@ -3418,7 +4309,52 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+
+/**
+ * The check to do now, ready to be read out at the bench.
+ */
+export type Question = { 
+/**
+ * Mark of the check.
+ */
+check: string, 
+/**
+ * The question or instruction.
+ */
+label: string, 
+/**
+ * Where it is done.
+ */
+place?: string | null, 
+/**
+ * Switch positions for it.
+ */
+position?: string | null, 
+/**
+ * Whether it takes a reading in volts beside the answers to choose from.
+ */
+takesReading: boolean, 
+/**
+ * What must come off first, in words.
+ */
+takeOff: Array<string>, 
+/**
+ * Hands-on minutes once everything is in reach.
+ */
+minutes: number, 
+/**
+ * Minutes to take off what is in the way and put it back.
+ */
+accessMinutes: number, 
+/**
+ * What each answer would mean, in one sentence.
+ */
+why: string, 
+/**
+ * A caution at this step.
+ */
+caution?: string | null, };
 
 /**
  * The fold of all items.
@@ -3789,6 +4725,89 @@ proofNewtons: number,
 tensileNewtons: number, };
 
 /**
+ * A search in a list.
+ */
+export type SearchCard = { 
+/**
+ * Its mark.
+ */
+search: string, 
+/**
+ * What is wrong, in words.
+ */
+name: string, 
+/**
+ * Answers so far.
+ */
+answers: number, 
+/**
+ * When it began, milliseconds since 1970 (UTC).
+ */
+startedMs: number, 
+/**
+ * How it ended; none while it is open.
+ */
+closing?: FaultClosing | null, };
+
+/**
+ * Where a search stands.
+ */
+export type SearchState = { 
+/**
+ * What is wrong, in words.
+ */
+name: string, 
+/**
+ * Whether it goes on.
+ */
+stop: SearchStop, 
+/**
+ * The check to do now.
+ */
+question?: Question | null, 
+/**
+ * The answers so far, oldest first.
+ */
+answers: Array<AnsweredCheck>, 
+/**
+ * The suspects, most likely first.
+ */
+beliefs: Array<Belief>, 
+/**
+ * The next check; none when settled or when no check tells more.
+ */
+next?: NextCheck | null, 
+/**
+ * What its answers would mean.
+ */
+meanings: Array<Meaning>, 
+/**
+ * What it is, once one cure holds 95 %.
+ */
+settled?: SettledOn | null, 
+/**
+ * When no check tells more and nothing is settled: the cures in the order in which to try them.
+ */
+tryInOrder: Array<string>, 
+/**
+ * Trouble so far, minutes.
+ */
+spentMinutes: number, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * Where method and weights come from.
+ */
+sources: Array<Source>, };
+
+/**
+ * Why a search asks no more.
+ */
+export type SearchStop = "goesOn" | "settled" | "tryInOrder";
+
+/**
  * Sets the weekly bench time.
  */
 export type SetBenchTime = { 
@@ -3796,6 +4815,15 @@ export type SetBenchTime = {
  * The pattern.
  */
 benchTime: BenchTime, };
+
+/**
+ * The positions of the switches. A switch that is not named rests in its first position.
+ */
+export type Setting = { 
+/**
+ * Positions that are not the resting one.
+ */
+positions: Array<SwitchPosition>, };
 
 /**
  * Lets the value that lost a concurrent edit hold after all.
@@ -3817,6 +4845,23 @@ field: string,
  * Stamp of the value that shall hold.
  */
 stamp: string, };
+
+/**
+ * What the search has settled on.
+ */
+export type SettledOn = { 
+/**
+ * What puts it right.
+ */
+cure: string, 
+/**
+ * Suspects that share this cure, most likely first.
+ */
+suspects: Array<string>, 
+/**
+ * Their probability together.
+ */
+probability: number, };
 
 /**
  * The bikes on this device, and how the data is kept.
@@ -4013,6 +5058,19 @@ currency: string,
 minor: number, };
 
 /**
+ * A point of the drawing, in units of which 390 fit on the width of a phone.
+ */
+export type Spot = { 
+/**
+ * From the left.
+ */
+x: number, 
+/**
+ * From the top.
+ */
+y: number, };
+
+/**
  * Where in the rebuild a job belongs.
  */
 export type Stage = "stripDown" | "repair" | "build" | "electrics" | "prove";
@@ -4051,6 +5109,15 @@ job?: string | null,
  * When, milliseconds since 1970 (UTC); left out: now.
  */
 appliedMs?: number | null, };
+
+/**
+ * Begins a search for a fault.
+ */
+export type StartFault = { 
+/**
+ * What is wrong.
+ */
+trouble: Trouble, };
 
 /**
  * The load in one riding state.
@@ -4851,9 +5918,9 @@ chargerAmperes: number, } | { "kind": "wireDrop",
  */
 sectionMm2: number, 
 /**
- * How the conductor is made.
+ * How the conductor is made: ideal, solid, flexible or tinned.
  */
-conductor: Conductor, 
+conductor: string, 
 /**
  * Temperature, °C.
  */
@@ -4871,7 +5938,7 @@ outMetres: number,
  */
 backMetres: number, } | { "kind": "wireGauge", 
 /**
- * Gauge; 0 to -3 for 1/0 to 4/0.
+ * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
  */
 gauge: number, };
 
@@ -4907,6 +5974,58 @@ output: Array<OutputPoint>,
  * Idle speed, revolutions a minute.
  */
 idleRpm?: number | null, };
+
+/**
+ * Something with positions: a switch, a brake lever, or the state of the engine.
+ */
+export type SwitchCard = { 
+/**
+ * Its mark.
+ */
+id: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * Its positions, the resting one first.
+ */
+positions: Array<string>, };
+
+/**
+ * The position of one switch.
+ */
+export type SwitchPosition = { 
+/**
+ * Mark of the switch.
+ */
+switch: string, 
+/**
+ * Its position.
+ */
+position: string, };
+
+/**
+ * One thing that is seen or heard.
+ */
+export type Symptom = { 
+/**
+ * Kind.
+ */
+kind: SymptomKind, 
+/**
+ * Mark of the element it is seen at.
+ */
+element: string, 
+/**
+ * In words.
+ */
+text: string, };
+
+/**
+ * Kind of symptom.
+ */
+export type SymptomKind = "weaker" | "stronger" | "fuseBlows" | "chatters" | "notFlashing";
 
 /**
  * Units and accepted ranges.
@@ -5141,6 +6260,36 @@ preloadNewtons: number,
 torqueNm: number, };
 
 /**
+ * What is wrong.
+ */
+export type Trouble = { "kind": "wiring", 
+/**
+ * Mark of the circuit.
+ */
+circuit: string, 
+/**
+ * Whether somebody has worked on the wiring lately.
+ */
+reworked: boolean | null, } | { "kind": "table", 
+/**
+ * Mark of the table.
+ */
+table: string, };
+
+/**
+ * Trouble that can be searched.
+ */
+export type TroubleOffer = { 
+/**
+ * The trouble.
+ */
+trouble: Trouble, 
+/**
+ * In words.
+ */
+name: string, };
+
+/**
  * A two-part product.
  */
 export type TwoPartAsk = { 
@@ -5189,6 +6338,15 @@ export type Undo = {
  * The batch of the command.
  */
 batch: string, };
+
+/**
+ * Takes the last answer of a search back.
+ */
+export type UndoFaultStep = { 
+/**
+ * Mark of the search.
+ */
+search: string, };
 
 /**
  * A unit that a number of the trade carries.
@@ -5242,6 +6400,31 @@ hours?: number | null,
  * The coating product whose full cure is waited for.
  */
 product?: string | null, };
+
+/**
+ * Volts lost on the way to and from a part that takes current.
+ */
+export type WayDrop = { 
+/**
+ * Mark of the part.
+ */
+element: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * Lost between battery and part, volts.
+ */
+feedVolts: number, 
+/**
+ * Lost between part and the battery's negative terminal, volts.
+ */
+earthVolts: number, 
+/**
+ * Whether both are within what is accepted.
+ */
+accepted: boolean, };
 
 /**
  * How heavy a finding weighs.
@@ -5462,6 +6645,8 @@ export interface QueryMap {
   wire: WireSheet;
   lamps: LampSheet;
   charging: ChargingSheet;
+  harness: HarnessSheet;
+  fault: FaultSheet;
   cure: CureSheet;
   products: ProductsSheet;
   inspection: InspectionSheet;
@@ -5494,6 +6679,11 @@ export type CommandName =
   | 'fitBrake'
   | 'recordIndication'
   | 'fitFlasher'
+  | 'adaptCircuit'
+  | 'startFault'
+  | 'answerFault'
+  | 'undoFaultStep'
+  | 'closeFault'
   | 'addJob'
   | 'addReadyMade'
   | 'changeJob'

@@ -8,6 +8,7 @@ use super::{
 };
 use crate::changes::{Fields, Key, Ledger, Record, read};
 use crate::coating::Coat;
+use crate::faults::FaultSearch;
 use crate::harness::ElementChange;
 use crate::inspection::ItemAnswer;
 use crate::plan::BenchTime;
@@ -41,6 +42,8 @@ pub struct Bike {
     pub answers: BTreeMap<String, ItemAnswer>,
     /// What the owner changed in circuits, by `circuit/element`.
     pub circuits: BTreeMap<String, ElementChange>,
+    /// Searches for faults.
+    pub searches: BTreeMap<String, FaultSearch>,
     /// The mechanic's hours.
     pub bench_time: BenchTime,
 }
@@ -64,6 +67,7 @@ pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
         jobs: map(ledger, project),
         answers: map(ledger, project),
         circuits: map(ledger, project),
+        searches: map(ledger, project),
         bench_time: single(ledger, project),
     }
 }

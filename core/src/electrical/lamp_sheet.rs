@@ -303,7 +303,7 @@ fn findings(
         findings.push(Finding::new("flasher.counted", weight, text));
     }
     let cured = |column: &&FlashColumn| matches!(column.side, LampSide::WithResistors | LampSide::WithFlasher);
-    let tried = flashing.iter().filter(|column| !cured(column)).next_back();
+    let tried = flashing.iter().rfind(|column| !cured(column));
     findings.extend(tried.map(|column| super::indication::findings(&column.indicators)).unwrap_or_default());
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings

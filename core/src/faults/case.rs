@@ -56,6 +56,10 @@ pub struct Check {
     pub id: String,
     /// The question or instruction.
     pub label: String,
+    /// Where it is done.
+    pub place: Option<String>,
+    /// Switch positions for it.
+    pub position: Option<String>,
     /// Its possible answers.
     pub outcomes: Vec<CheckOutcome>,
     /// Hands-on minutes once everything is in reach.

@@ -3,6 +3,7 @@
 //! Weights and likelihoods are judgement of the trade, without a source, and every sheet that uses them says so.
 
 use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 use serde::Deserialize;
 
@@ -10,10 +11,13 @@ use super::case::{Check, CheckOutcome, Cover, Suspect, TroubleCase};
 use crate::error::Refused;
 
 /// Marks and texts of the tables, in the order in which they are shown.
-pub const KNOWLEDGE: [(&str, &str); 3] = [
+pub const KNOWLEDGE: [(&str, &str); 6] = [
     ("turns-but-does-not-start", include_str!("../../../fixtures/knowledge/turns-but-does-not-start.toml")),
     ("brake-lever-spongy", include_str!("../../../fixtures/knowledge/brake-lever-spongy.toml")),
     ("charging-weak", include_str!("../../../fixtures/knowledge/charging-weak.toml")),
+    ("overheats", include_str!("../../../fixtures/knowledge/overheats.toml")),
+    ("clutch-drags", include_str!("../../../fixtures/knowledge/clutch-drags.toml")),
+    ("oil-leak", include_str!("../../../fixtures/knowledge/oil-leak.toml")),
 ];
 
 #[derive(Deserialize)]
@@ -72,10 +76,13 @@ struct CheckRow {
 /// assert!(knowledge_case("bad-mood").is_err());
 /// ```
 pub fn knowledge_case(mark: &str) -> Result<TroubleCase, Refused> {
-    let found = KNOWLEDGE.iter().find(|(name, _)| *name == mark);
-    let (_, text) =
-        found.ok_or_else(|| Refused::Unknown { what: "table of faults".to_owned(), id: mark.to_owned() })?;
-    read_table(text)
+    // The tables are part of the program: they are read once. That every one of them can be read is a test.
+    static READ: OnceLock<Vec<(&str, Result<TroubleCase, Refused>)>> = OnceLock::new();
+    let read = READ.get_or_init(|| KNOWLEDGE.iter().map(|(name, text)| (*name, read_table(text))).collect());
+    match read.iter().find(|(name, _)| *name == mark) {
+        Some((_, case)) => case.clone(),
+        None => Err(Refused::Unknown { what: "table of faults".to_owned(), id: mark.to_owned() }),
+    }
 }
 
 fn read_table(text: &str) -> Result<TroubleCase, Refused> {
@@ -102,6 +109,8 @@ fn read_table(text: &str) -> Result<TroubleCase, Refused> {
             outcomes: row.outcomes.into_iter().map(|[id, label]| CheckOutcome { id, label }).collect(),
             id: row.id,
             label: row.label,
+            place: None,
+            position: None,
             minutes: row.minutes,
             danger_minutes: row.danger_minutes,
             covers: row.covers,
@@ -117,7 +126,7 @@ fn read_table(text: &str) -> Result<TroubleCase, Refused> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Evidence, fault_sheet};
+    use super::super::{Evidence, standing};
     use super::*;
 
     #[test]
@@ -143,7 +152,7 @@ mod tests {
             for (at, suspect) in case.suspects.iter().enumerate() {
                 let mut evidence = Vec::new();
                 let sheet = loop {
-                    let sheet = fault_sheet(&case, &evidence).unwrap();
+                    let sheet = standing(&case, &evidence).unwrap();
                     let Some(next) = &sheet.next else { break sheet };
                     let check = case.check(&next.check).unwrap();
                     let line = &check.likelihoods[at];

@@ -2,7 +2,8 @@
 //!
 //! Reading order: what a case is made of (`case`), what the answers make of the suspects (`belief`), what to check next
 //! (`trouble`, `next`), in which order to try what no check tells apart (`order`), and where cases come from: a harness
-//! (`circuit`) or a table of experience (`knowledge`). `sheet` is the answer of the page.
+//! (`circuit`, with `reach` for what can be got at) or a table of experience (`knowledge`). `sheet` says where a search stands;
+//! `search` keeps it with the bike and answers the page.
 
 mod belief;
 mod case;
@@ -14,6 +15,8 @@ mod next;
 #[cfg(test)]
 mod next_tests;
 mod order;
+mod reach;
+mod search;
 mod sheet;
 mod trouble;
 
@@ -23,5 +26,10 @@ pub use circuit::{Probe, WiringAsk, wiring_case};
 pub use knowledge::{KNOWLEDGE, knowledge_case};
 pub use next::{NextCheck, next_check};
 pub use order::{TryOut, expected_minutes, try_order};
-pub use sheet::{FaultSheet, Meaning, SettledOn, fault_sheet};
+pub use reach::{circuit_checks, searchable};
+pub use search::{
+    FaultAsk, FaultClosing, FaultSearch, FaultSheet, SearchCard, Trouble, TroubleOffer, answered, case_of, closed,
+    fault_sheet, started, taken_back,
+};
+pub use sheet::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};
 pub use trouble::trouble_minutes;

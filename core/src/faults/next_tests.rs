@@ -36,6 +36,8 @@ fn random_case(draw: &mut Draw) -> TroubleCase {
             outcomes: ["yes", "no"].map(|id| CheckOutcome { id: id.to_owned(), label: id.to_owned() }).to_vec(),
             minutes: 1.0 + draw.below(12) as f64,
             danger_minutes: 0.0,
+            place: None,
+            position: None,
             covers: covers
                 .iter()
                 .take(behind as usize)
@@ -141,6 +143,8 @@ fn weak_check(id: &str, minutes: f64, covers: &[&str], free_look: bool) -> Check
     Check {
         id: id.to_owned(),
         label: id.to_owned(),
+        place: None,
+        position: None,
         outcomes: ["yes", "no"].map(|id| CheckOutcome { id: id.to_owned(), label: id.to_owned() }).to_vec(),
         minutes,
         danger_minutes: 0.0,
@@ -160,7 +164,7 @@ fn a_look_comes_first_and_a_cover_that_is_off_costs_nothing_more() {
     // The seat has come off for the look behind it: now the check behind it is the cheapest.
     let next = next_check(&case, &[seen("look", "yes"), seen("look behind", "no")]).unwrap().unwrap();
     assert_eq!((next.check.as_str(), next.trouble_minutes), ("behind", 1.0));
-    let sheet = fault_sheet(&case, &[seen("look", "yes"), seen("look behind", "no")]).unwrap();
+    let sheet = standing(&case, &[seen("look", "yes"), seen("look behind", "no")]).unwrap();
     assert_eq!(sheet.spent_minutes, 8.0 + 1.0 + 9.0);
 }
 
@@ -169,11 +173,11 @@ fn the_search_ends_at_95_per_cent_or_when_all_that_is_left_has_one_cure() {
     let mut case = two_suspects(weak_check);
     let seen = |check: &str| Evidence::Seen { check: check.to_owned(), outcome: "yes".to_owned() };
     assert!(next_check(&case, &[seen("look"), seen("open")]).unwrap().is_some(), "16 to 1 is 94 %");
-    let sheet = fault_sheet(&case, &[seen("look"), seen("open"), seen("behind")]).unwrap();
+    let sheet = standing(&case, &[seen("look"), seen("open"), seen("behind")]).unwrap();
     assert!(sheet.next.is_none());
     assert_eq!(sheet.settled.unwrap().cure, "a");
     case.suspects[1].cure = "a".to_owned();
-    let sheet = fault_sheet(&case, &[]).unwrap();
+    let sheet = standing(&case, &[]).unwrap();
     assert_eq!(sheet.settled.unwrap().suspects.len(), 2);
 }
 
@@ -182,7 +186,7 @@ fn when_no_check_tells_more_the_cures_come_in_an_order_to_try() {
     let mut case = two_suspects(weak_check);
     case.checks.clear();
     case.suspects[0].try_minutes = 50.0;
-    let sheet = fault_sheet(&case, &[]).unwrap();
+    let sheet = standing(&case, &[]).unwrap();
     assert_eq!((sheet.next, sheet.settled), (None, None));
     assert_eq!(sheet.try_in_order, ["b", "a"]);
 }

@@ -34,9 +34,66 @@ pub struct SettledOn {
     pub probability: f64,
 }
 
-/// The page of the search.
+/// Why a search asks no more.
 #[wire]
-pub struct FaultSheet {
+pub enum SearchStop {
+    /// It goes on: there is a next check.
+    GoesOn,
+    /// One cure holds 95 %.
+    Settled,
+    /// No check tells more: try the cures in their order.
+    TryInOrder,
+}
+
+/// The check to do now, ready to be read out at the bench.
+#[wire]
+pub struct Question {
+    /// Mark of the check.
+    pub check: String,
+    /// The question or instruction.
+    pub label: String,
+    /// Where it is done.
+    pub place: Option<String>,
+    /// Switch positions for it.
+    pub position: Option<String>,
+    /// Whether it takes a reading in volts beside the answers to choose from.
+    pub takes_reading: bool,
+    /// What must come off first, in words.
+    pub take_off: Vec<String>,
+    /// Hands-on minutes once everything is in reach.
+    pub minutes: f64,
+    /// Minutes to take off what is in the way and put it back.
+    pub access_minutes: f64,
+    /// What each answer would mean, in one sentence.
+    pub why: String,
+    /// A caution at this step.
+    pub caution: Option<String>,
+}
+
+/// One answer that was given.
+#[wire]
+pub struct AnsweredCheck {
+    /// Mark of the check.
+    pub check: String,
+    /// The check in words.
+    pub label: String,
+    /// The answer in words.
+    pub answer: String,
+    /// Whether it fits none of what was suspected then: to be checked again.
+    pub surprising: bool,
+}
+
+/// Where a search stands.
+#[wire]
+pub struct SearchState {
+    /// What is wrong, in words.
+    pub name: String,
+    /// Whether it goes on.
+    pub stop: SearchStop,
+    /// The check to do now.
+    pub question: Option<Question>,
+    /// The answers so far, oldest first.
+    pub answers: Vec<AnsweredCheck>,
     /// The suspects, most likely first.
     pub beliefs: Vec<Belief>,
     /// The next check; none when settled or when no check tells more.
@@ -56,7 +113,7 @@ pub struct FaultSheet {
 }
 
 /// Works out where a search stands after these answers.
-pub fn fault_sheet(case: &TroubleCase, evidence: &[Evidence]) -> Result<FaultSheet, Refused> {
+pub fn standing(case: &TroubleCase, evidence: &[Evidence]) -> Result<SearchState, Refused> {
     check_case(case)?;
     let weighed = weigh(case, evidence)?;
     let next = next_check(case, evidence)?;
@@ -65,17 +122,28 @@ pub fn fault_sheet(case: &TroubleCase, evidence: &[Evidence]) -> Result<FaultShe
     let settled = settled_on(case, &weighed.shares);
     let check = next.as_ref().map(|next| case.check(&next.check)).transpose()?;
     let meanings = check.map(|check| meanings(case, check, &weighed.shares)).unwrap_or_default();
+    let question = check.map(|check| question(case, check, &meanings, evidence));
+    let answers = answers(case, evidence, weighed.surprising.as_deref())?;
     let stuck = next.is_none() && settled.is_none();
     let try_in_order = if stuck { cures_in_order(case, &weighed.shares)? } else { Vec::new() };
     let mut findings = Vec::new();
-    if let Some(id) = weighed.surprising {
-        let text = format!("None of the suspects fits: recheck this first: {}.", case.check(&id)?.label);
+    if let Some(id) = &weighed.surprising {
+        let text = format!("None of the suspects fits: recheck this first: {}.", case.check(id)?.label);
         findings.push(Finding::new("faults.recheck", Weight::Care, text));
     }
     if let Some(caution) = check.and_then(|check| check.caution.clone()) {
         findings.push(Finding::new("faults.caution", Weight::Care, caution));
     }
-    Ok(FaultSheet {
+    let stop = match (&next, &settled) {
+        (Some(_), _) => SearchStop::GoesOn,
+        (None, Some(_)) => SearchStop::Settled,
+        (None, None) => SearchStop::TryInOrder,
+    };
+    Ok(SearchState {
+        name: case.name.clone(),
+        stop,
+        question,
+        answers,
         beliefs,
         next,
         meanings,
@@ -85,6 +153,52 @@ pub fn fault_sheet(case: &TroubleCase, evidence: &[Evidence]) -> Result<FaultShe
         findings,
         sources: sources(),
     })
+}
+
+fn question(case: &TroubleCase, check: &Check, meanings: &[Meaning], evidence: &[Evidence]) -> Question {
+    let off = covers_off(case, evidence);
+    let on = |cover: &&super::case::Cover| check.covers.contains(&cover.id) && !off.contains(cover.id.as_str());
+    let in_the_way = || case.covers.iter().filter(on);
+    Question {
+        check: check.id.clone(),
+        label: check.label.clone(),
+        place: check.place.clone(),
+        position: check.position.clone(),
+        takes_reading: check.metering.is_some(),
+        take_off: in_the_way().map(|cover| cover.label.clone()).collect(),
+        minutes: check.minutes,
+        access_minutes: in_the_way().map(|cover| cover.minutes).sum(),
+        why: why(meanings),
+        caution: check.caution.clone(),
+    }
+}
+
+/// “12 V means A or B; about 0 V means C.” Answers that hardly occur are left out.
+fn why(meanings: &[Meaning]) -> String {
+    let likely = meanings.iter().filter(|meaning| meaning.probability > 0.01 && !meaning.points_at.is_empty());
+    let parts: Vec<String> =
+        likely.map(|meaning| format!("{} means {}", meaning.label, meaning.points_at.join(" or "))).collect();
+    parts.join("; ") + "."
+}
+
+fn answers(case: &TroubleCase, evidence: &[Evidence], surprising: Option<&str>) -> Result<Vec<AnsweredCheck>, Refused> {
+    let line = |answer: &Evidence| {
+        let check = case.check(answer.check())?;
+        let said = match answer {
+            Evidence::Read { volts, .. } => format!("{volts:.2} V"),
+            Evidence::Seen { outcome, .. } => {
+                let known = check.outcomes.iter().find(|at| at.id == *outcome);
+                known.map_or_else(|| outcome.clone(), |at| at.label.clone())
+            }
+        };
+        Ok(AnsweredCheck {
+            check: check.id.clone(),
+            label: check.label.clone(),
+            answer: said,
+            surprising: surprising == Some(&check.id),
+        })
+    };
+    evidence.iter().map(line).collect()
 }
 
 fn spent(case: &TroubleCase, evidence: &[Evidence]) -> Result<f64, Refused> {

@@ -95,10 +95,3 @@ pub struct Diagram {
     /// Marks of parts that hang on nothing that leads to the battery.
     pub floating: Vec<String>,
 }
-
-/// Whether two rectangles (left, top, width, height) share any space.
-pub(super) fn overlap(one: [f64; 4], other: [f64; 4]) -> bool {
-    let [ax, ay, aw, ah] = one;
-    let [bx, by, bw, bh] = other;
-    ax < bx + bw && bx < ax + aw && ay < by + bh && by < ay + ah
-}

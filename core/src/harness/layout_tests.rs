@@ -1,8 +1,13 @@
 //! Every template is drawn without two labels or boxes meeting, and no element is lost.
 
-use super::super::diagram::overlap;
 use super::super::templates::{TEMPLATES, template};
 use super::*;
+
+/// Whether two rectangles (left, top, width, height) share any space.
+fn overlap(one: [f64; 4], other: [f64; 4]) -> bool {
+    let ([ax, ay, aw, ah], [bx, by, bw, bh]) = (one, other);
+    ax < bx + bw && bx < ax + aw && ay < by + bh && by < ay + ah
+}
 
 fn sound() -> impl Iterator<Item = (&'static str, Harness, Diagram)> {
     TEMPLATES.iter().map(|card| {
@@ -77,6 +82,15 @@ fn the_battery_is_at_the_upper_left_and_layers_grow_to_the_right() {
             }
         }
     }
+}
+
+#[test]
+fn switches_side_by_side_hang_on_the_same_trunk_and_the_second_is_linked_to_the_first() {
+    let drawing = layout(&template("stop-lamp", 12.0).unwrap());
+    let part = |id: &str| drawing.boxes.iter().find(|part| part.element == id).unwrap();
+    assert_eq!(part("brake.front").layer, part("brake.rear").layer);
+    let links = drawing.lines.iter().filter(|line| line.kind == LineKind::Link).count();
+    assert_eq!(links, 1);
 }
 
 #[test]

@@ -2,8 +2,6 @@
 
 use layshaft_wire::wire;
 
-use crate::electrical::Conductor;
-
 /// A sum to work out.
 #[wire]
 pub enum Sum {
@@ -484,8 +482,8 @@ pub enum Sum {
     WireDrop {
         /// Section, mm².
         section_mm2: f64,
-        /// How the conductor is made.
-        conductor: Conductor,
+        /// How the conductor is made: ideal, solid, flexible or tinned.
+        conductor: String,
         /// Temperature, °C.
         celsius: f64,
         /// Current, amperes.
@@ -497,7 +495,7 @@ pub enum Sum {
     },
     /// Diameter and section of a wire of the American gauge.
     WireGauge {
-        /// Gauge; 0 to -3 for 1/0 to 4/0.
-        gauge: i32,
+        /// Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+        gauge: f64,
     },
 }

@@ -3,7 +3,9 @@
 pub mod bundle;
 
 mod bike;
+mod circuits;
 mod cure;
+mod faults;
 mod fit;
 mod inspect;
 mod jobs;

@@ -563,6 +563,110 @@ _uniffi_check_contract_api_version(_UniffiLib)
 # Public interface members begin here.
 
 
+class _UniffiFfiConverterString:
+    @staticmethod
+    def check_lower(value):
+        if not isinstance(value, str):
+            raise TypeError("argument must be str, not {}".format(type(value).__name__))
+        return value
+
+    @staticmethod
+    def read(buf):
+        size = buf.read_i32()
+        if size < 0:
+            raise InternalError("Unexpected negative string length")
+        utf8_bytes = buf.read(size)
+        return utf8_bytes.decode("utf-8")
+
+    @staticmethod
+    def write(value, buf):
+        utf8_bytes = value.encode("utf-8")
+        buf.write_i32(len(utf8_bytes))
+        buf.write(utf8_bytes)
+
+    @staticmethod
+    def lift(buf):
+        with buf.consume_with_stream() as stream:
+            return stream.read(stream.remaining()).decode("utf-8")
+
+    @staticmethod
+    def lower(value):
+        with _UniffiRustBuffer.alloc_with_builder() as builder:
+            builder.write(value.encode("utf-8"))
+            return builder.finalize()
+
+class _UniffiFfiConverterBoolean:
+    @classmethod
+    def check_lower(cls, value):
+        return not not value
+
+    @classmethod
+    def lower(cls, value):
+        return 1 if value else 0
+
+    @staticmethod
+    def lift(value):
+        return value != 0
+
+    @classmethod
+    def read(cls, buf):
+        return cls.lift(buf.read_u8())
+
+    @classmethod
+    def write(cls, value, buf):
+        buf.write_u8(value)
+
+@dataclass
+class AnsweredCheck:
+    """
+    One answer that was given.
+"""
+    def __init__(self, *, check:str, label:str, answer:str, surprising:bool):
+        self.check = check
+        self.label = label
+        self.answer = answer
+        self.surprising = surprising
+        
+        
+
+    
+    def __str__(self):
+        return "AnsweredCheck(check={}, label={}, answer={}, surprising={})".format(self.check, self.label, self.answer, self.surprising)
+    def __eq__(self, other):
+        if self.check != other.check:
+            return False
+        if self.label != other.label:
+            return False
+        if self.answer != other.answer:
+            return False
+        if self.surprising != other.surprising:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAnsweredCheck(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AnsweredCheck(
+            check=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            answer=_UniffiFfiConverterString.read(buf),
+            surprising=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.check)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterString.check_lower(value.answer)
+        _UniffiFfiConverterBoolean.check_lower(value.surprising)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.check, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterString.write(value.answer, buf)
+        _UniffiFfiConverterBoolean.write(value.surprising, buf)
+
 
 
 
@@ -718,38 +822,6 @@ class _UniffiFfiConverterTypeBalance(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.at_idle_amperes, buf)
         _UniffiFfiConverterFloat64.write(value.at_speed_amperes, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.from_rpm, buf)
-
-class _UniffiFfiConverterString:
-    @staticmethod
-    def check_lower(value):
-        if not isinstance(value, str):
-            raise TypeError("argument must be str, not {}".format(type(value).__name__))
-        return value
-
-    @staticmethod
-    def read(buf):
-        size = buf.read_i32()
-        if size < 0:
-            raise InternalError("Unexpected negative string length")
-        utf8_bytes = buf.read(size)
-        return utf8_bytes.decode("utf-8")
-
-    @staticmethod
-    def write(value, buf):
-        utf8_bytes = value.encode("utf-8")
-        buf.write_i32(len(utf8_bytes))
-        buf.write(utf8_bytes)
-
-    @staticmethod
-    def lift(buf):
-        with buf.consume_with_stream() as stream:
-            return stream.read(stream.remaining()).decode("utf-8")
-
-    @staticmethod
-    def lower(value):
-        with _UniffiRustBuffer.alloc_with_builder() as builder:
-            builder.write(value.encode("utf-8"))
-            return builder.finalize()
 
 @dataclass
 class Belief:
@@ -1953,27 +2025,6 @@ class _UniffiFfiConverterOptionalUInt32(_UniffiConverterRustBuffer):
             return _UniffiFfiConverterUInt32.read(buf)
         else:
             raise InternalError("Unexpected flag byte for optional type")
-
-class _UniffiFfiConverterBoolean:
-    @classmethod
-    def check_lower(cls, value):
-        return not not value
-
-    @classmethod
-    def lower(cls, value):
-        return 1 if value else 0
-
-    @staticmethod
-    def lift(value):
-        return value != 0
-
-    @classmethod
-    def read(cls, buf):
-        return cls.lift(buf.read_u8())
-
-    @classmethod
-    def write(cls, value, buf):
-        buf.write_u8(value)
 
 class _UniffiFfiConverterOptionalBoolean(_UniffiConverterRustBuffer):
     @classmethod
@@ -4668,9 +4719,11 @@ class Check:
     """
     Something to look at, try or measure.
 """
-    def __init__(self, *, id:str, label:str, outcomes:typing.List[CheckOutcome] = _DEFAULT, minutes:float, danger_minutes:float, covers:typing.List[str] = _DEFAULT, free_look:bool, caution:typing.Optional[str] = None, likelihoods:typing.List[typing.List[float]] = _DEFAULT, metering:typing.Optional[Metering] = None):
+    def __init__(self, *, id:str, label:str, place:typing.Optional[str] = None, position:typing.Optional[str] = None, outcomes:typing.List[CheckOutcome] = _DEFAULT, minutes:float, danger_minutes:float, covers:typing.List[str] = _DEFAULT, free_look:bool, caution:typing.Optional[str] = None, likelihoods:typing.List[typing.List[float]] = _DEFAULT, metering:typing.Optional[Metering] = None):
         self.id = id
         self.label = label
+        self.place = place
+        self.position = position
         if outcomes is _DEFAULT:
             self.outcomes = []
         else:
@@ -4693,11 +4746,15 @@ class Check:
 
     
     def __str__(self):
-        return "Check(id={}, label={}, outcomes={}, minutes={}, danger_minutes={}, covers={}, free_look={}, caution={}, likelihoods={}, metering={})".format(self.id, self.label, self.outcomes, self.minutes, self.danger_minutes, self.covers, self.free_look, self.caution, self.likelihoods, self.metering)
+        return "Check(id={}, label={}, place={}, position={}, outcomes={}, minutes={}, danger_minutes={}, covers={}, free_look={}, caution={}, likelihoods={}, metering={})".format(self.id, self.label, self.place, self.position, self.outcomes, self.minutes, self.danger_minutes, self.covers, self.free_look, self.caution, self.likelihoods, self.metering)
     def __eq__(self, other):
         if self.id != other.id:
             return False
         if self.label != other.label:
+            return False
+        if self.place != other.place:
+            return False
+        if self.position != other.position:
             return False
         if self.outcomes != other.outcomes:
             return False
@@ -4723,6 +4780,8 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
         return Check(
             id=_UniffiFfiConverterString.read(buf),
             label=_UniffiFfiConverterString.read(buf),
+            place=_UniffiFfiConverterOptionalString.read(buf),
+            position=_UniffiFfiConverterOptionalString.read(buf),
             outcomes=_UniffiFfiConverterSequenceTypeCheckOutcome.read(buf),
             minutes=_UniffiFfiConverterFloat64.read(buf),
             danger_minutes=_UniffiFfiConverterFloat64.read(buf),
@@ -4737,6 +4796,8 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
     def check_lower(value):
         _UniffiFfiConverterString.check_lower(value.id)
         _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
+        _UniffiFfiConverterOptionalString.check_lower(value.position)
         _UniffiFfiConverterSequenceTypeCheckOutcome.check_lower(value.outcomes)
         _UniffiFfiConverterFloat64.check_lower(value.minutes)
         _UniffiFfiConverterFloat64.check_lower(value.danger_minutes)
@@ -4750,6 +4811,8 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
         _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
+        _UniffiFfiConverterOptionalString.write(value.position, buf)
         _UniffiFfiConverterSequenceTypeCheckOutcome.write(value.outcomes, buf)
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
         _UniffiFfiConverterFloat64.write(value.danger_minutes, buf)
@@ -4758,6 +4821,51 @@ class _UniffiFfiConverterTypeCheck(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.caution, buf)
         _UniffiFfiConverterSequenceSequenceFloat64.write(value.likelihoods, buf)
         _UniffiFfiConverterOptionalTypeMetering.write(value.metering, buf)
+
+@dataclass
+class CircuitCard:
+    """
+    A circuit to choose.
+"""
+    def __init__(self, *, circuit:str, name:str, changed:int):
+        self.circuit = circuit
+        self.name = name
+        self.changed = changed
+        
+        
+
+    
+    def __str__(self):
+        return "CircuitCard(circuit={}, name={}, changed={})".format(self.circuit, self.name, self.changed)
+    def __eq__(self, other):
+        if self.circuit != other.circuit:
+            return False
+        if self.name != other.name:
+            return False
+        if self.changed != other.changed:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCircuitCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CircuitCard(
+            circuit=_UniffiFfiConverterString.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            changed=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.circuit)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterUInt32.check_lower(value.changed)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.circuit, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterUInt32.write(value.changed, buf)
 
 class _UniffiFfiConverterInt64(_UniffiConverterPrimitiveInt):
     CLASS_NAME = "i64"
@@ -6415,6 +6523,497 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterString.write(value.day, buf)
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
+
+@dataclass
+class DiagramBox:
+    """
+    A part: battery, fuse, switch contact, lamp.
+"""
+    def __init__(self, *, element:str, lines:typing.List[str] = _DEFAULT, layer:int, x:float, y:float, width:float, height:float):
+        self.element = element
+        if lines is _DEFAULT:
+            self.lines = []
+        else:
+            self.lines = lines
+        self.layer = layer
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+        
+        
+
+    
+    def __str__(self):
+        return "DiagramBox(element={}, lines={}, layer={}, x={}, y={}, width={}, height={})".format(self.element, self.lines, self.layer, self.x, self.y, self.width, self.height)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.lines != other.lines:
+            return False
+        if self.layer != other.layer:
+            return False
+        if self.x != other.x:
+            return False
+        if self.y != other.y:
+            return False
+        if self.width != other.width:
+            return False
+        if self.height != other.height:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagramBox(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DiagramBox(
+            element=_UniffiFfiConverterString.read(buf),
+            lines=_UniffiFfiConverterSequenceString.read(buf),
+            layer=_UniffiFfiConverterUInt32.read(buf),
+            x=_UniffiFfiConverterFloat64.read(buf),
+            y=_UniffiFfiConverterFloat64.read(buf),
+            width=_UniffiFfiConverterFloat64.read(buf),
+            height=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterSequenceString.check_lower(value.lines)
+        _UniffiFfiConverterUInt32.check_lower(value.layer)
+        _UniffiFfiConverterFloat64.check_lower(value.x)
+        _UniffiFfiConverterFloat64.check_lower(value.y)
+        _UniffiFfiConverterFloat64.check_lower(value.width)
+        _UniffiFfiConverterFloat64.check_lower(value.height)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterSequenceString.write(value.lines, buf)
+        _UniffiFfiConverterUInt32.write(value.layer, buf)
+        _UniffiFfiConverterFloat64.write(value.x, buf)
+        _UniffiFfiConverterFloat64.write(value.y, buf)
+        _UniffiFfiConverterFloat64.write(value.width, buf)
+        _UniffiFfiConverterFloat64.write(value.height, buf)
+
+class _UniffiFfiConverterSequenceTypeDiagramBox(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeDiagramBox.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeDiagramBox.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeDiagramBox.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class LineKind(enum.Enum):
+    """
+    What a line is.
+"""
+    
+    FEED = 0
+    """
+    From a trunk to a part.
+"""
+    
+    TRUNK = 1
+    """
+    Shared by several parts.
+"""
+    
+    TO_EARTH = 2
+    """
+    From a part to the earth.
+"""
+    
+    LINK = 3
+    """
+    From a part to one that is drawn elsewhere.
+"""
+    
+    EARTH = 4
+    """
+    The earth itself.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLineKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return LineKind.FEED
+        if variant == 2:
+            return LineKind.TRUNK
+        if variant == 3:
+            return LineKind.TO_EARTH
+        if variant == 4:
+            return LineKind.LINK
+        if variant == 5:
+            return LineKind.EARTH
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == LineKind.FEED:
+            return
+        if value == LineKind.TRUNK:
+            return
+        if value == LineKind.TO_EARTH:
+            return
+        if value == LineKind.LINK:
+            return
+        if value == LineKind.EARTH:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == LineKind.FEED:
+            buf.write_i32(1)
+        if value == LineKind.TRUNK:
+            buf.write_i32(2)
+        if value == LineKind.TO_EARTH:
+            buf.write_i32(3)
+        if value == LineKind.LINK:
+            buf.write_i32(4)
+        if value == LineKind.EARTH:
+            buf.write_i32(5)
+
+
+
+@dataclass
+class Spot:
+    """
+    A point of the drawing, in units of which 390 fit on the width of a phone.
+"""
+    def __init__(self, *, x:float, y:float):
+        self.x = x
+        self.y = y
+        
+        
+
+    
+    def __str__(self):
+        return "Spot(x={}, y={})".format(self.x, self.y)
+    def __eq__(self, other):
+        if self.x != other.x:
+            return False
+        if self.y != other.y:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSpot(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Spot(
+            x=_UniffiFfiConverterFloat64.read(buf),
+            y=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.x)
+        _UniffiFfiConverterFloat64.check_lower(value.y)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.x, buf)
+        _UniffiFfiConverterFloat64.write(value.y, buf)
+
+class _UniffiFfiConverterSequenceTypeSpot(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSpot.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSpot.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSpot.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class DiagramLabel:
+    """
+    A text with the space that it takes.
+"""
+    def __init__(self, *, text:str, x:float, y:float, width:float, height:float):
+        self.text = text
+        self.x = x
+        self.y = y
+        self.width = width
+        self.height = height
+        
+        
+
+    
+    def __str__(self):
+        return "DiagramLabel(text={}, x={}, y={}, width={}, height={})".format(self.text, self.x, self.y, self.width, self.height)
+    def __eq__(self, other):
+        if self.text != other.text:
+            return False
+        if self.x != other.x:
+            return False
+        if self.y != other.y:
+            return False
+        if self.width != other.width:
+            return False
+        if self.height != other.height:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagramLabel(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DiagramLabel(
+            text=_UniffiFfiConverterString.read(buf),
+            x=_UniffiFfiConverterFloat64.read(buf),
+            y=_UniffiFfiConverterFloat64.read(buf),
+            width=_UniffiFfiConverterFloat64.read(buf),
+            height=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterFloat64.check_lower(value.x)
+        _UniffiFfiConverterFloat64.check_lower(value.y)
+        _UniffiFfiConverterFloat64.check_lower(value.width)
+        _UniffiFfiConverterFloat64.check_lower(value.height)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterFloat64.write(value.x, buf)
+        _UniffiFfiConverterFloat64.write(value.y, buf)
+        _UniffiFfiConverterFloat64.write(value.width, buf)
+        _UniffiFfiConverterFloat64.write(value.height, buf)
+
+class _UniffiFfiConverterOptionalTypeDiagramLabel(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDiagramLabel.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDiagramLabel.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDiagramLabel.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class DiagramLine:
+    """
+    A run of wire with its joints, as an orthogonal line.
+"""
+    def __init__(self, *, kind:LineKind, elements:typing.List[str] = _DEFAULT, point:str, colour:typing.Optional[str] = None, corners:typing.List[Spot] = _DEFAULT, label:typing.Optional[DiagramLabel] = None):
+        self.kind = kind
+        if elements is _DEFAULT:
+            self.elements = []
+        else:
+            self.elements = elements
+        self.point = point
+        self.colour = colour
+        if corners is _DEFAULT:
+            self.corners = []
+        else:
+            self.corners = corners
+        self.label = label
+        
+        
+
+    
+    def __str__(self):
+        return "DiagramLine(kind={}, elements={}, point={}, colour={}, corners={}, label={})".format(self.kind, self.elements, self.point, self.colour, self.corners, self.label)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.elements != other.elements:
+            return False
+        if self.point != other.point:
+            return False
+        if self.colour != other.colour:
+            return False
+        if self.corners != other.corners:
+            return False
+        if self.label != other.label:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagramLine(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DiagramLine(
+            kind=_UniffiFfiConverterTypeLineKind.read(buf),
+            elements=_UniffiFfiConverterSequenceString.read(buf),
+            point=_UniffiFfiConverterString.read(buf),
+            colour=_UniffiFfiConverterOptionalString.read(buf),
+            corners=_UniffiFfiConverterSequenceTypeSpot.read(buf),
+            label=_UniffiFfiConverterOptionalTypeDiagramLabel.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeLineKind.check_lower(value.kind)
+        _UniffiFfiConverterSequenceString.check_lower(value.elements)
+        _UniffiFfiConverterString.check_lower(value.point)
+        _UniffiFfiConverterOptionalString.check_lower(value.colour)
+        _UniffiFfiConverterSequenceTypeSpot.check_lower(value.corners)
+        _UniffiFfiConverterOptionalTypeDiagramLabel.check_lower(value.label)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeLineKind.write(value.kind, buf)
+        _UniffiFfiConverterSequenceString.write(value.elements, buf)
+        _UniffiFfiConverterString.write(value.point, buf)
+        _UniffiFfiConverterOptionalString.write(value.colour, buf)
+        _UniffiFfiConverterSequenceTypeSpot.write(value.corners, buf)
+        _UniffiFfiConverterOptionalTypeDiagramLabel.write(value.label, buf)
+
+class _UniffiFfiConverterSequenceTypeDiagramLine(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeDiagramLine.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeDiagramLine.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeDiagramLine.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Diagram:
+    """
+    The drawing.
+"""
+    def __init__(self, *, width:float, height:float, letter:float, earth_y:float, boxes:typing.List[DiagramBox] = _DEFAULT, lines:typing.List[DiagramLine] = _DEFAULT, floating:typing.List[str] = _DEFAULT):
+        self.width = width
+        self.height = height
+        self.letter = letter
+        self.earth_y = earth_y
+        if boxes is _DEFAULT:
+            self.boxes = []
+        else:
+            self.boxes = boxes
+        if lines is _DEFAULT:
+            self.lines = []
+        else:
+            self.lines = lines
+        if floating is _DEFAULT:
+            self.floating = []
+        else:
+            self.floating = floating
+        
+        
+
+    
+    def __str__(self):
+        return "Diagram(width={}, height={}, letter={}, earth_y={}, boxes={}, lines={}, floating={})".format(self.width, self.height, self.letter, self.earth_y, self.boxes, self.lines, self.floating)
+    def __eq__(self, other):
+        if self.width != other.width:
+            return False
+        if self.height != other.height:
+            return False
+        if self.letter != other.letter:
+            return False
+        if self.earth_y != other.earth_y:
+            return False
+        if self.boxes != other.boxes:
+            return False
+        if self.lines != other.lines:
+            return False
+        if self.floating != other.floating:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDiagram(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Diagram(
+            width=_UniffiFfiConverterFloat64.read(buf),
+            height=_UniffiFfiConverterFloat64.read(buf),
+            letter=_UniffiFfiConverterFloat64.read(buf),
+            earth_y=_UniffiFfiConverterFloat64.read(buf),
+            boxes=_UniffiFfiConverterSequenceTypeDiagramBox.read(buf),
+            lines=_UniffiFfiConverterSequenceTypeDiagramLine.read(buf),
+            floating=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.width)
+        _UniffiFfiConverterFloat64.check_lower(value.height)
+        _UniffiFfiConverterFloat64.check_lower(value.letter)
+        _UniffiFfiConverterFloat64.check_lower(value.earth_y)
+        _UniffiFfiConverterSequenceTypeDiagramBox.check_lower(value.boxes)
+        _UniffiFfiConverterSequenceTypeDiagramLine.check_lower(value.lines)
+        _UniffiFfiConverterSequenceString.check_lower(value.floating)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.width, buf)
+        _UniffiFfiConverterFloat64.write(value.height, buf)
+        _UniffiFfiConverterFloat64.write(value.letter, buf)
+        _UniffiFfiConverterFloat64.write(value.earth_y, buf)
+        _UniffiFfiConverterSequenceTypeDiagramBox.write(value.boxes, buf)
+        _UniffiFfiConverterSequenceTypeDiagramLine.write(value.lines, buf)
+        _UniffiFfiConverterSequenceString.write(value.floating, buf)
 
 
 
@@ -8201,6 +8800,124 @@ class _UniffiFfiConverterTypeElement(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.colour, buf)
         _UniffiFfiConverterOptionalTypeCondition.write(value.condition, buf)
 
+class _UniffiFfiConverterOptionalTypeComponent(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeComponent.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeComponent.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeComponent.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class ElementChange:
+    """
+    A change to one element of a circuit, or an element that is added (then ends and component are needed).
+"""
+    def __init__(self, *, label:typing.Optional[str] = None, _from:typing.Optional[str] = None, to:typing.Optional[str] = None, component:typing.Optional[Component] = None, colour:typing.Optional[str] = None, section_mm2:typing.Optional[float] = None, length_metres:typing.Optional[float] = None, ohms:typing.Optional[float] = None, plug:typing.Optional[str] = None, rated_amperes:typing.Optional[float] = None, taken_off:typing.Optional[bool] = None):
+        self.label = label
+        self._from = _from
+        self.to = to
+        self.component = component
+        self.colour = colour
+        self.section_mm2 = section_mm2
+        self.length_metres = length_metres
+        self.ohms = ohms
+        self.plug = plug
+        self.rated_amperes = rated_amperes
+        self.taken_off = taken_off
+        
+        
+
+    
+    def __str__(self):
+        return "ElementChange(label={}, _from={}, to={}, component={}, colour={}, section_mm2={}, length_metres={}, ohms={}, plug={}, rated_amperes={}, taken_off={})".format(self.label, self._from, self.to, self.component, self.colour, self.section_mm2, self.length_metres, self.ohms, self.plug, self.rated_amperes, self.taken_off)
+    def __eq__(self, other):
+        if self.label != other.label:
+            return False
+        if self._from != other._from:
+            return False
+        if self.to != other.to:
+            return False
+        if self.component != other.component:
+            return False
+        if self.colour != other.colour:
+            return False
+        if self.section_mm2 != other.section_mm2:
+            return False
+        if self.length_metres != other.length_metres:
+            return False
+        if self.ohms != other.ohms:
+            return False
+        if self.plug != other.plug:
+            return False
+        if self.rated_amperes != other.rated_amperes:
+            return False
+        if self.taken_off != other.taken_off:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeElementChange(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ElementChange(
+            label=_UniffiFfiConverterOptionalString.read(buf),
+            _from=_UniffiFfiConverterOptionalString.read(buf),
+            to=_UniffiFfiConverterOptionalString.read(buf),
+            component=_UniffiFfiConverterOptionalTypeComponent.read(buf),
+            colour=_UniffiFfiConverterOptionalString.read(buf),
+            section_mm2=_UniffiFfiConverterOptionalFloat64.read(buf),
+            length_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            ohms=_UniffiFfiConverterOptionalFloat64.read(buf),
+            plug=_UniffiFfiConverterOptionalString.read(buf),
+            rated_amperes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            taken_off=_UniffiFfiConverterOptionalBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.label)
+        _UniffiFfiConverterOptionalString.check_lower(value._from)
+        _UniffiFfiConverterOptionalString.check_lower(value.to)
+        _UniffiFfiConverterOptionalTypeComponent.check_lower(value.component)
+        _UniffiFfiConverterOptionalString.check_lower(value.colour)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.section_mm2)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.length_metres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.ohms)
+        _UniffiFfiConverterOptionalString.check_lower(value.plug)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rated_amperes)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.taken_off)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.label, buf)
+        _UniffiFfiConverterOptionalString.write(value._from, buf)
+        _UniffiFfiConverterOptionalString.write(value.to, buf)
+        _UniffiFfiConverterOptionalTypeComponent.write(value.component, buf)
+        _UniffiFfiConverterOptionalString.write(value.colour, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.section_mm2, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.length_metres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.ohms, buf)
+        _UniffiFfiConverterOptionalString.write(value.plug, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rated_amperes, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.taken_off, buf)
+
 
 
 
@@ -9435,6 +10152,1512 @@ class _UniffiFfiConverterTypeFastenerSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+@dataclass
+class FaultAsk:
+    """
+    Which search; left out: the newest that is open.
+"""
+    def __init__(self, *, search:typing.Optional[str] = None):
+        self.search = search
+        
+        
+
+    
+    def __str__(self):
+        return "FaultAsk(search={})".format(self.search)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultAsk(
+            search=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.search)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.search, buf)
+
+
+
+
+
+
+class Fault:
+    """
+    One fault.
+"""
+    def __init__(self):
+        raise RuntimeError("Fault cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class OPEN:
+        """
+        Broken, unplugged or burnt out.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.OPEN(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_OPEN():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class BAD_JOINT:
+        """
+        A corroded or loose joint in series.
+"""
+        
+        def __init__(self, element:str, ohms:float):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            self.ohms = ohms
+            
+            """
+        Its resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.BAD_JOINT(element={}, ohms={})".format(self.element, self.ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_BAD_JOINT():
+                return False
+            if self.element != other.element:
+                return False
+            if self.ohms != other.ohms:
+                return False
+            return True
+
+    @dataclass
+    class SHORT_TO_FRAME:
+        """
+        A point that touches the frame.
+"""
+        
+        def __init__(self, point:str):
+            self.point = point
+            
+            """
+        The point.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.SHORT_TO_FRAME(point={})".format(self.point)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_SHORT_TO_FRAME():
+                return False
+            if self.point != other.point:
+                return False
+            return True
+
+    @dataclass
+    class SWAPPED:
+        """
+        Two contacts of a plug exchanged.
+"""
+        
+        def __init__(self, one:str, other:str):
+            self.one = one
+            
+            """
+        Mark of the one contact.
+"""
+        
+            self.other = other
+            
+            """
+        Mark of the other.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.SWAPPED(one={}, other={})".format(self.one, self.other)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_SWAPPED():
+                return False
+            if self.one != other.one:
+                return False
+            if self.other != other.other:
+                return False
+            return True
+
+    @dataclass
+    class REVERSED:
+        """
+        Something with a polarity fitted the wrong way round.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.REVERSED(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_REVERSED():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class WRONG_LAMP:
+        """
+        A lamp of other watts.
+"""
+        
+        def __init__(self, element:str, watts:float):
+            self.element = element
+            
+            """
+        Mark of the lamp.
+"""
+        
+            self.watts = watts
+            
+            """
+        Watts of what was fitted.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.WRONG_LAMP(element={}, watts={})".format(self.element, self.watts)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_WRONG_LAMP():
+                return False
+            if self.element != other.element:
+                return False
+            if self.watts != other.watts:
+                return False
+            return True
+
+    @dataclass
+    class MISSING_EARTH:
+        """
+        An earth strap or earth point that makes no contact.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the element.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.MISSING_EARTH(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_MISSING_EARTH():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class STUCK_CONTACT:
+        """
+        A contact that is always made.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the contact.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.STUCK_CONTACT(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_STUCK_CONTACT():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class DEAD_CONTACT:
+        """
+        A contact that never makes.
+"""
+        
+        def __init__(self, element:str):
+            self.element = element
+            
+            """
+        Mark of the contact.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.DEAD_CONTACT(element={})".format(self.element)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_DEAD_CONTACT():
+                return False
+            if self.element != other.element:
+                return False
+            return True
+
+    @dataclass
+    class WEAK_BATTERY:
+        """
+        A battery that is flat or worn out.
+"""
+        
+        def __init__(self, element:str, emf_volts:float, internal_ohms:float):
+            self.element = element
+            
+            """
+        Mark of the battery.
+"""
+        
+            self.emf_volts = emf_volts
+            
+            """
+        Voltage without load, volts.
+"""
+        
+            self.internal_ohms = internal_ohms
+            
+            """
+        Internal resistance, ohms.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Fault.WEAK_BATTERY(element={}, emf_volts={}, internal_ohms={})".format(self.element, self.emf_volts, self.internal_ohms)
+        def __eq__(self, other):
+            if not isinstance(other, Fault):
+                return NotImplemented
+            if not other.is_WEAK_BATTERY():
+                return False
+            if self.element != other.element:
+                return False
+            if self.emf_volts != other.emf_volts:
+                return False
+            if self.internal_ohms != other.internal_ohms:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_OPEN(self) -> bool:
+        return isinstance(self, Fault.OPEN)
+    def is_open(self) -> bool:
+        return isinstance(self, Fault.OPEN)
+    def is_BAD_JOINT(self) -> bool:
+        return isinstance(self, Fault.BAD_JOINT)
+    def is_bad_joint(self) -> bool:
+        return isinstance(self, Fault.BAD_JOINT)
+    def is_SHORT_TO_FRAME(self) -> bool:
+        return isinstance(self, Fault.SHORT_TO_FRAME)
+    def is_short_to_frame(self) -> bool:
+        return isinstance(self, Fault.SHORT_TO_FRAME)
+    def is_SWAPPED(self) -> bool:
+        return isinstance(self, Fault.SWAPPED)
+    def is_swapped(self) -> bool:
+        return isinstance(self, Fault.SWAPPED)
+    def is_REVERSED(self) -> bool:
+        return isinstance(self, Fault.REVERSED)
+    def is_reversed(self) -> bool:
+        return isinstance(self, Fault.REVERSED)
+    def is_WRONG_LAMP(self) -> bool:
+        return isinstance(self, Fault.WRONG_LAMP)
+    def is_wrong_lamp(self) -> bool:
+        return isinstance(self, Fault.WRONG_LAMP)
+    def is_MISSING_EARTH(self) -> bool:
+        return isinstance(self, Fault.MISSING_EARTH)
+    def is_missing_earth(self) -> bool:
+        return isinstance(self, Fault.MISSING_EARTH)
+    def is_STUCK_CONTACT(self) -> bool:
+        return isinstance(self, Fault.STUCK_CONTACT)
+    def is_stuck_contact(self) -> bool:
+        return isinstance(self, Fault.STUCK_CONTACT)
+    def is_DEAD_CONTACT(self) -> bool:
+        return isinstance(self, Fault.DEAD_CONTACT)
+    def is_dead_contact(self) -> bool:
+        return isinstance(self, Fault.DEAD_CONTACT)
+    def is_WEAK_BATTERY(self) -> bool:
+        return isinstance(self, Fault.WEAK_BATTERY)
+    def is_weak_battery(self) -> bool:
+        return isinstance(self, Fault.WEAK_BATTERY)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Fault.OPEN = type("Fault.OPEN", (Fault.OPEN, Fault,), {})  # type: ignore
+Fault.BAD_JOINT = type("Fault.BAD_JOINT", (Fault.BAD_JOINT, Fault,), {})  # type: ignore
+Fault.SHORT_TO_FRAME = type("Fault.SHORT_TO_FRAME", (Fault.SHORT_TO_FRAME, Fault,), {})  # type: ignore
+Fault.SWAPPED = type("Fault.SWAPPED", (Fault.SWAPPED, Fault,), {})  # type: ignore
+Fault.REVERSED = type("Fault.REVERSED", (Fault.REVERSED, Fault,), {})  # type: ignore
+Fault.WRONG_LAMP = type("Fault.WRONG_LAMP", (Fault.WRONG_LAMP, Fault,), {})  # type: ignore
+Fault.MISSING_EARTH = type("Fault.MISSING_EARTH", (Fault.MISSING_EARTH, Fault,), {})  # type: ignore
+Fault.STUCK_CONTACT = type("Fault.STUCK_CONTACT", (Fault.STUCK_CONTACT, Fault,), {})  # type: ignore
+Fault.DEAD_CONTACT = type("Fault.DEAD_CONTACT", (Fault.DEAD_CONTACT, Fault,), {})  # type: ignore
+Fault.WEAK_BATTERY = type("Fault.WEAK_BATTERY", (Fault.WEAK_BATTERY, Fault,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeFault(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Fault.OPEN(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return Fault.BAD_JOINT(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 3:
+            return Fault.SHORT_TO_FRAME(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 4:
+            return Fault.SWAPPED(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 5:
+            return Fault.REVERSED(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 6:
+            return Fault.WRONG_LAMP(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 7:
+            return Fault.MISSING_EARTH(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 8:
+            return Fault.STUCK_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 9:
+            return Fault.DEAD_CONTACT(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 10:
+            return Fault.WEAK_BATTERY(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_OPEN():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_BAD_JOINT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.ohms)
+            return
+        if value.is_SHORT_TO_FRAME():
+            _UniffiFfiConverterString.check_lower(value.point)
+            return
+        if value.is_SWAPPED():
+            _UniffiFfiConverterString.check_lower(value.one)
+            _UniffiFfiConverterString.check_lower(value.other)
+            return
+        if value.is_REVERSED():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_WRONG_LAMP():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.watts)
+            return
+        if value.is_MISSING_EARTH():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_STUCK_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_DEAD_CONTACT():
+            _UniffiFfiConverterString.check_lower(value.element)
+            return
+        if value.is_WEAK_BATTERY():
+            _UniffiFfiConverterString.check_lower(value.element)
+            _UniffiFfiConverterFloat64.check_lower(value.emf_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.internal_ohms)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_OPEN():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_BAD_JOINT():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.ohms, buf)
+        if value.is_SHORT_TO_FRAME():
+            buf.write_i32(3)
+            _UniffiFfiConverterString.write(value.point, buf)
+        if value.is_SWAPPED():
+            buf.write_i32(4)
+            _UniffiFfiConverterString.write(value.one, buf)
+            _UniffiFfiConverterString.write(value.other, buf)
+        if value.is_REVERSED():
+            buf.write_i32(5)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_WRONG_LAMP():
+            buf.write_i32(6)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.watts, buf)
+        if value.is_MISSING_EARTH():
+            buf.write_i32(7)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_STUCK_CONTACT():
+            buf.write_i32(8)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_DEAD_CONTACT():
+            buf.write_i32(9)
+            _UniffiFfiConverterString.write(value.element, buf)
+        if value.is_WEAK_BATTERY():
+            buf.write_i32(10)
+            _UniffiFfiConverterString.write(value.element, buf)
+            _UniffiFfiConverterFloat64.write(value.emf_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.internal_ohms, buf)
+
+
+
+@dataclass
+class FaultPlace:
+    """
+    A fault that can be tried.
+"""
+    def __init__(self, *, fault:Fault, text:str):
+        self.fault = fault
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "FaultPlace(fault={}, text={})".format(self.fault, self.text)
+    def __eq__(self, other):
+        if self.fault != other.fault:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultPlace(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultPlace(
+            fault=_UniffiFfiConverterTypeFault.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeFault.check_lower(value.fault)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeFault.write(value.fault, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
+
+
+
+
+
+class Trouble:
+    """
+    What is wrong.
+"""
+    def __init__(self):
+        raise RuntimeError("Trouble cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class WIRING:
+        """
+        Something in a circuit of the bike.
+"""
+        
+        def __init__(self, circuit:str, reworked:typing.Optional[bool]):
+            self.circuit = circuit
+            
+            """
+        Mark of the circuit.
+"""
+        
+            self.reworked = reworked
+            
+            """
+        Whether somebody has worked on the wiring lately.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Trouble.WIRING(circuit={}, reworked={})".format(self.circuit, self.reworked)
+        def __eq__(self, other):
+            if not isinstance(other, Trouble):
+                return NotImplemented
+            if not other.is_WIRING():
+                return False
+            if self.circuit != other.circuit:
+                return False
+            if self.reworked != other.reworked:
+                return False
+            return True
+
+    @dataclass
+    class TABLE:
+        """
+        Trouble that a table of experience describes.
+"""
+        
+        def __init__(self, table:str):
+            self.table = table
+            
+            """
+        Mark of the table.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Trouble.TABLE(table={})".format(self.table)
+        def __eq__(self, other):
+            if not isinstance(other, Trouble):
+                return NotImplemented
+            if not other.is_TABLE():
+                return False
+            if self.table != other.table:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_WIRING(self) -> bool:
+        return isinstance(self, Trouble.WIRING)
+    def is_wiring(self) -> bool:
+        return isinstance(self, Trouble.WIRING)
+    def is_TABLE(self) -> bool:
+        return isinstance(self, Trouble.TABLE)
+    def is_table(self) -> bool:
+        return isinstance(self, Trouble.TABLE)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Trouble.WIRING = type("Trouble.WIRING", (Trouble.WIRING, Trouble,), {})  # type: ignore
+Trouble.TABLE = type("Trouble.TABLE", (Trouble.TABLE, Trouble,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeTrouble(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Trouble.WIRING(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterOptionalBoolean.read(buf),
+            )
+        if variant == 2:
+            return Trouble.TABLE(
+                _UniffiFfiConverterString.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_WIRING():
+            _UniffiFfiConverterString.check_lower(value.circuit)
+            _UniffiFfiConverterOptionalBoolean.check_lower(value.reworked)
+            return
+        if value.is_TABLE():
+            _UniffiFfiConverterString.check_lower(value.table)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_WIRING():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.circuit, buf)
+            _UniffiFfiConverterOptionalBoolean.write(value.reworked, buf)
+        if value.is_TABLE():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.table, buf)
+
+
+
+class _UniffiFfiConverterOptionalTypeTrouble(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTrouble.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTrouble.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTrouble.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Evidence:
+    """
+    One answer. A session is the list of them; taking the last one back undoes it.
+"""
+    def __init__(self):
+        raise RuntimeError("Evidence cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class SEEN:
+        """
+        An outcome was seen.
+"""
+        
+        def __init__(self, check:str, outcome:str):
+            self.check = check
+            
+            """
+        Mark of the check.
+"""
+        
+            self.outcome = outcome
+            
+            """
+        Mark of the outcome.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Evidence.SEEN(check={}, outcome={})".format(self.check, self.outcome)
+        def __eq__(self, other):
+            if not isinstance(other, Evidence):
+                return NotImplemented
+            if not other.is_SEEN():
+                return False
+            if self.check != other.check:
+                return False
+            if self.outcome != other.outcome:
+                return False
+            return True
+
+    @dataclass
+    class READ:
+        """
+        A voltage was read.
+"""
+        
+        def __init__(self, check:str, volts:float):
+            self.check = check
+            
+            """
+        Mark of the check.
+"""
+        
+            self.volts = volts
+            
+            """
+        The reading, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Evidence.READ(check={}, volts={})".format(self.check, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Evidence):
+                return NotImplemented
+            if not other.is_READ():
+                return False
+            if self.check != other.check:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_SEEN(self) -> bool:
+        return isinstance(self, Evidence.SEEN)
+    def is_seen(self) -> bool:
+        return isinstance(self, Evidence.SEEN)
+    def is_READ(self) -> bool:
+        return isinstance(self, Evidence.READ)
+    def is_read(self) -> bool:
+        return isinstance(self, Evidence.READ)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Evidence.SEEN = type("Evidence.SEEN", (Evidence.SEEN, Evidence,), {})  # type: ignore
+Evidence.READ = type("Evidence.READ", (Evidence.READ, Evidence,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeEvidence(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Evidence.SEEN(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return Evidence.READ(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_SEEN():
+            _UniffiFfiConverterString.check_lower(value.check)
+            _UniffiFfiConverterString.check_lower(value.outcome)
+            return
+        if value.is_READ():
+            _UniffiFfiConverterString.check_lower(value.check)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_SEEN():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.check, buf)
+            _UniffiFfiConverterString.write(value.outcome, buf)
+        if value.is_READ():
+            buf.write_i32(2)
+            _UniffiFfiConverterString.write(value.check, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+
+
+class _UniffiFfiConverterSequenceTypeEvidence(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeEvidence.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeEvidence.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeEvidence.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class FaultClosing:
+    """
+    How a search ended.
+"""
+    def __init__(self):
+        raise RuntimeError("FaultClosing cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class CURED:
+        """
+        This put it right.
+"""
+        
+        def __init__(self, cure:str):
+            self.cure = cure
+            
+            """
+        What put it right.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "FaultClosing.CURED(cure={})".format(self.cure)
+        def __eq__(self, other):
+            if not isinstance(other, FaultClosing):
+                return NotImplemented
+            if not other.is_CURED():
+                return False
+            if self.cure != other.cure:
+                return False
+            return True
+
+    @dataclass
+    class GIVEN_UP:
+        """
+        Left as it is.
+"""
+        
+        def __init__(self, ):
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "FaultClosing.GIVEN_UP()".format()
+        def __eq__(self, other):
+            if not isinstance(other, FaultClosing):
+                return NotImplemented
+            if not other.is_GIVEN_UP():
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_CURED(self) -> bool:
+        return isinstance(self, FaultClosing.CURED)
+    def is_cured(self) -> bool:
+        return isinstance(self, FaultClosing.CURED)
+    def is_GIVEN_UP(self) -> bool:
+        return isinstance(self, FaultClosing.GIVEN_UP)
+    def is_given_up(self) -> bool:
+        return isinstance(self, FaultClosing.GIVEN_UP)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+FaultClosing.CURED = type("FaultClosing.CURED", (FaultClosing.CURED, FaultClosing,), {})  # type: ignore
+FaultClosing.GIVEN_UP = type("FaultClosing.GIVEN_UP", (FaultClosing.GIVEN_UP, FaultClosing,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeFaultClosing(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FaultClosing.CURED(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 2:
+            return FaultClosing.GIVEN_UP(
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_CURED():
+            _UniffiFfiConverterString.check_lower(value.cure)
+            return
+        if value.is_GIVEN_UP():
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_CURED():
+            buf.write_i32(1)
+            _UniffiFfiConverterString.write(value.cure, buf)
+        if value.is_GIVEN_UP():
+            buf.write_i32(2)
+
+
+
+class _UniffiFfiConverterOptionalTypeFaultClosing(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFaultClosing.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFaultClosing.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFaultClosing.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FaultSearch:
+    """
+    A search. What is left out is not known.
+"""
+    def __init__(self, *, trouble:typing.Optional[Trouble] = None, started_ms:int, evidence:typing.List[Evidence] = _DEFAULT, closed_ms:typing.Optional[int] = None, closing:typing.Optional[FaultClosing] = None):
+        self.trouble = trouble
+        self.started_ms = started_ms
+        if evidence is _DEFAULT:
+            self.evidence = []
+        else:
+            self.evidence = evidence
+        self.closed_ms = closed_ms
+        self.closing = closing
+        
+        
+
+    
+    def __str__(self):
+        return "FaultSearch(trouble={}, started_ms={}, evidence={}, closed_ms={}, closing={})".format(self.trouble, self.started_ms, self.evidence, self.closed_ms, self.closing)
+    def __eq__(self, other):
+        if self.trouble != other.trouble:
+            return False
+        if self.started_ms != other.started_ms:
+            return False
+        if self.evidence != other.evidence:
+            return False
+        if self.closed_ms != other.closed_ms:
+            return False
+        if self.closing != other.closing:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultSearch(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultSearch(
+            trouble=_UniffiFfiConverterOptionalTypeTrouble.read(buf),
+            started_ms=_UniffiFfiConverterInt64.read(buf),
+            evidence=_UniffiFfiConverterSequenceTypeEvidence.read(buf),
+            closed_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            closing=_UniffiFfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeTrouble.check_lower(value.trouble)
+        _UniffiFfiConverterInt64.check_lower(value.started_ms)
+        _UniffiFfiConverterSequenceTypeEvidence.check_lower(value.evidence)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.closed_ms)
+        _UniffiFfiConverterOptionalTypeFaultClosing.check_lower(value.closing)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeTrouble.write(value.trouble, buf)
+        _UniffiFfiConverterInt64.write(value.started_ms, buf)
+        _UniffiFfiConverterSequenceTypeEvidence.write(value.evidence, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.closed_ms, buf)
+        _UniffiFfiConverterOptionalTypeFaultClosing.write(value.closing, buf)
+
+@dataclass
+class TroubleOffer:
+    """
+    Trouble that can be searched.
+"""
+    def __init__(self, *, trouble:Trouble, name:str):
+        self.trouble = trouble
+        self.name = name
+        
+        
+
+    
+    def __str__(self):
+        return "TroubleOffer(trouble={}, name={})".format(self.trouble, self.name)
+    def __eq__(self, other):
+        if self.trouble != other.trouble:
+            return False
+        if self.name != other.name:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTroubleOffer(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TroubleOffer(
+            trouble=_UniffiFfiConverterTypeTrouble.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeTrouble.check_lower(value.trouble)
+        _UniffiFfiConverterString.check_lower(value.name)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeTrouble.write(value.trouble, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+
+class _UniffiFfiConverterSequenceTypeTroubleOffer(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTroubleOffer.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTroubleOffer.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTroubleOffer.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class SearchCard:
+    """
+    A search in a list.
+"""
+    def __init__(self, *, search:str, name:str, answers:int, started_ms:int, closing:typing.Optional[FaultClosing] = None):
+        self.search = search
+        self.name = name
+        self.answers = answers
+        self.started_ms = started_ms
+        self.closing = closing
+        
+        
+
+    
+    def __str__(self):
+        return "SearchCard(search={}, name={}, answers={}, started_ms={}, closing={})".format(self.search, self.name, self.answers, self.started_ms, self.closing)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        if self.name != other.name:
+            return False
+        if self.answers != other.answers:
+            return False
+        if self.started_ms != other.started_ms:
+            return False
+        if self.closing != other.closing:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSearchCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SearchCard(
+            search=_UniffiFfiConverterString.read(buf),
+            name=_UniffiFfiConverterString.read(buf),
+            answers=_UniffiFfiConverterUInt32.read(buf),
+            started_ms=_UniffiFfiConverterInt64.read(buf),
+            closing=_UniffiFfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.search)
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterUInt32.check_lower(value.answers)
+        _UniffiFfiConverterInt64.check_lower(value.started_ms)
+        _UniffiFfiConverterOptionalTypeFaultClosing.check_lower(value.closing)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.search, buf)
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterUInt32.write(value.answers, buf)
+        _UniffiFfiConverterInt64.write(value.started_ms, buf)
+        _UniffiFfiConverterOptionalTypeFaultClosing.write(value.closing, buf)
+
+class _UniffiFfiConverterSequenceTypeSearchCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSearchCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSearchCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSearchCard.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class SearchStop(enum.Enum):
+    """
+    Why a search asks no more.
+"""
+    
+    GOES_ON = 0
+    """
+    It goes on: there is a next check.
+"""
+    
+    SETTLED = 1
+    """
+    One cure holds 95 %.
+"""
+    
+    TRY_IN_ORDER = 2
+    """
+    No check tells more: try the cures in their order.
+"""
+    
+
+
+class _UniffiFfiConverterTypeSearchStop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return SearchStop.GOES_ON
+        if variant == 2:
+            return SearchStop.SETTLED
+        if variant == 3:
+            return SearchStop.TRY_IN_ORDER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == SearchStop.GOES_ON:
+            return
+        if value == SearchStop.SETTLED:
+            return
+        if value == SearchStop.TRY_IN_ORDER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == SearchStop.GOES_ON:
+            buf.write_i32(1)
+        if value == SearchStop.SETTLED:
+            buf.write_i32(2)
+        if value == SearchStop.TRY_IN_ORDER:
+            buf.write_i32(3)
+
+
+
+@dataclass
+class Question:
+    """
+    The check to do now, ready to be read out at the bench.
+"""
+    def __init__(self, *, check:str, label:str, place:typing.Optional[str] = None, position:typing.Optional[str] = None, takes_reading:bool, take_off:typing.List[str] = _DEFAULT, minutes:float, access_minutes:float, why:str, caution:typing.Optional[str] = None):
+        self.check = check
+        self.label = label
+        self.place = place
+        self.position = position
+        self.takes_reading = takes_reading
+        if take_off is _DEFAULT:
+            self.take_off = []
+        else:
+            self.take_off = take_off
+        self.minutes = minutes
+        self.access_minutes = access_minutes
+        self.why = why
+        self.caution = caution
+        
+        
+
+    
+    def __str__(self):
+        return "Question(check={}, label={}, place={}, position={}, takes_reading={}, take_off={}, minutes={}, access_minutes={}, why={}, caution={})".format(self.check, self.label, self.place, self.position, self.takes_reading, self.take_off, self.minutes, self.access_minutes, self.why, self.caution)
+    def __eq__(self, other):
+        if self.check != other.check:
+            return False
+        if self.label != other.label:
+            return False
+        if self.place != other.place:
+            return False
+        if self.position != other.position:
+            return False
+        if self.takes_reading != other.takes_reading:
+            return False
+        if self.take_off != other.take_off:
+            return False
+        if self.minutes != other.minutes:
+            return False
+        if self.access_minutes != other.access_minutes:
+            return False
+        if self.why != other.why:
+            return False
+        if self.caution != other.caution:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeQuestion(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Question(
+            check=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            place=_UniffiFfiConverterOptionalString.read(buf),
+            position=_UniffiFfiConverterOptionalString.read(buf),
+            takes_reading=_UniffiFfiConverterBoolean.read(buf),
+            take_off=_UniffiFfiConverterSequenceString.read(buf),
+            minutes=_UniffiFfiConverterFloat64.read(buf),
+            access_minutes=_UniffiFfiConverterFloat64.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+            caution=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.check)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
+        _UniffiFfiConverterOptionalString.check_lower(value.position)
+        _UniffiFfiConverterBoolean.check_lower(value.takes_reading)
+        _UniffiFfiConverterSequenceString.check_lower(value.take_off)
+        _UniffiFfiConverterFloat64.check_lower(value.minutes)
+        _UniffiFfiConverterFloat64.check_lower(value.access_minutes)
+        _UniffiFfiConverterString.check_lower(value.why)
+        _UniffiFfiConverterOptionalString.check_lower(value.caution)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.check, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
+        _UniffiFfiConverterOptionalString.write(value.position, buf)
+        _UniffiFfiConverterBoolean.write(value.takes_reading, buf)
+        _UniffiFfiConverterSequenceString.write(value.take_off, buf)
+        _UniffiFfiConverterFloat64.write(value.minutes, buf)
+        _UniffiFfiConverterFloat64.write(value.access_minutes, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+        _UniffiFfiConverterOptionalString.write(value.caution, buf)
+
+class _UniffiFfiConverterOptionalTypeQuestion(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeQuestion.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeQuestion.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeQuestion.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeAnsweredCheck(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeAnsweredCheck.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeAnsweredCheck.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeAnsweredCheck.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterSequenceTypeBelief(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -9679,11 +11902,18 @@ class _UniffiFfiConverterOptionalTypeSettledOn(_UniffiConverterRustBuffer):
             raise InternalError("Unexpected flag byte for optional type")
 
 @dataclass
-class FaultSheet:
+class SearchState:
     """
-    The page of the search.
+    Where a search stands.
 """
-    def __init__(self, *, beliefs:typing.List[Belief] = _DEFAULT, next:typing.Optional[NextCheck] = None, meanings:typing.List[Meaning] = _DEFAULT, settled:typing.Optional[SettledOn] = None, try_in_order:typing.List[str] = _DEFAULT, spent_minutes:float, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+    def __init__(self, *, name:str, stop:SearchStop, question:typing.Optional[Question] = None, answers:typing.List[AnsweredCheck] = _DEFAULT, beliefs:typing.List[Belief] = _DEFAULT, next:typing.Optional[NextCheck] = None, meanings:typing.List[Meaning] = _DEFAULT, settled:typing.Optional[SettledOn] = None, try_in_order:typing.List[str] = _DEFAULT, spent_minutes:float, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+        self.name = name
+        self.stop = stop
+        self.question = question
+        if answers is _DEFAULT:
+            self.answers = []
+        else:
+            self.answers = answers
         if beliefs is _DEFAULT:
             self.beliefs = []
         else:
@@ -9712,8 +11942,16 @@ class FaultSheet:
 
     
     def __str__(self):
-        return "FaultSheet(beliefs={}, next={}, meanings={}, settled={}, try_in_order={}, spent_minutes={}, findings={}, sources={})".format(self.beliefs, self.next, self.meanings, self.settled, self.try_in_order, self.spent_minutes, self.findings, self.sources)
+        return "SearchState(name={}, stop={}, question={}, answers={}, beliefs={}, next={}, meanings={}, settled={}, try_in_order={}, spent_minutes={}, findings={}, sources={})".format(self.name, self.stop, self.question, self.answers, self.beliefs, self.next, self.meanings, self.settled, self.try_in_order, self.spent_minutes, self.findings, self.sources)
     def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.stop != other.stop:
+            return False
+        if self.question != other.question:
+            return False
+        if self.answers != other.answers:
+            return False
         if self.beliefs != other.beliefs:
             return False
         if self.next != other.next:
@@ -9732,10 +11970,14 @@ class FaultSheet:
             return False
         return True
 
-class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeSearchState(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
-        return FaultSheet(
+        return SearchState(
+            name=_UniffiFfiConverterString.read(buf),
+            stop=_UniffiFfiConverterTypeSearchStop.read(buf),
+            question=_UniffiFfiConverterOptionalTypeQuestion.read(buf),
+            answers=_UniffiFfiConverterSequenceTypeAnsweredCheck.read(buf),
             beliefs=_UniffiFfiConverterSequenceTypeBelief.read(buf),
             next=_UniffiFfiConverterOptionalTypeNextCheck.read(buf),
             meanings=_UniffiFfiConverterSequenceTypeMeaning.read(buf),
@@ -9748,6 +11990,10 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
 
     @staticmethod
     def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterTypeSearchStop.check_lower(value.stop)
+        _UniffiFfiConverterOptionalTypeQuestion.check_lower(value.question)
+        _UniffiFfiConverterSequenceTypeAnsweredCheck.check_lower(value.answers)
         _UniffiFfiConverterSequenceTypeBelief.check_lower(value.beliefs)
         _UniffiFfiConverterOptionalTypeNextCheck.check_lower(value.next)
         _UniffiFfiConverterSequenceTypeMeaning.check_lower(value.meanings)
@@ -9759,6 +12005,10 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
 
     @staticmethod
     def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterTypeSearchStop.write(value.stop, buf)
+        _UniffiFfiConverterOptionalTypeQuestion.write(value.question, buf)
+        _UniffiFfiConverterSequenceTypeAnsweredCheck.write(value.answers, buf)
         _UniffiFfiConverterSequenceTypeBelief.write(value.beliefs, buf)
         _UniffiFfiConverterOptionalTypeNextCheck.write(value.next, buf)
         _UniffiFfiConverterSequenceTypeMeaning.write(value.meanings, buf)
@@ -9767,6 +12017,88 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.spent_minutes, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
+
+class _UniffiFfiConverterOptionalTypeSearchState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSearchState.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSearchState.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSearchState.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class FaultSheet:
+    """
+    The page of the search.
+"""
+    def __init__(self, *, offers:typing.List[TroubleOffer] = _DEFAULT, searches:typing.List[SearchCard] = _DEFAULT, search:typing.Optional[str] = None, state:typing.Optional[SearchState] = None):
+        if offers is _DEFAULT:
+            self.offers = []
+        else:
+            self.offers = offers
+        if searches is _DEFAULT:
+            self.searches = []
+        else:
+            self.searches = searches
+        self.search = search
+        self.state = state
+        
+        
+
+    
+    def __str__(self):
+        return "FaultSheet(offers={}, searches={}, search={}, state={})".format(self.offers, self.searches, self.search, self.state)
+    def __eq__(self, other):
+        if self.offers != other.offers:
+            return False
+        if self.searches != other.searches:
+            return False
+        if self.search != other.search:
+            return False
+        if self.state != other.state:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FaultSheet(
+            offers=_UniffiFfiConverterSequenceTypeTroubleOffer.read(buf),
+            searches=_UniffiFfiConverterSequenceTypeSearchCard.read(buf),
+            search=_UniffiFfiConverterOptionalString.read(buf),
+            state=_UniffiFfiConverterOptionalTypeSearchState.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeTroubleOffer.check_lower(value.offers)
+        _UniffiFfiConverterSequenceTypeSearchCard.check_lower(value.searches)
+        _UniffiFfiConverterOptionalString.check_lower(value.search)
+        _UniffiFfiConverterOptionalTypeSearchState.check_lower(value.state)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeTroubleOffer.write(value.offers, buf)
+        _UniffiFfiConverterSequenceTypeSearchCard.write(value.searches, buf)
+        _UniffiFfiConverterOptionalString.write(value.search, buf)
+        _UniffiFfiConverterOptionalTypeSearchState.write(value.state, buf)
 
 @dataclass
 class Figure:
@@ -11770,6 +14102,927 @@ class _UniffiFfiConverterTypeHarness(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.frame, buf)
         _UniffiFfiConverterSequenceTypeSwitchCard.write(value.switches, buf)
         _UniffiFfiConverterSequenceTypeElement.write(value.elements, buf)
+
+@dataclass
+class SwitchPosition:
+    """
+    The position of one switch.
+"""
+    def __init__(self, *, switch:str, position:str):
+        self.switch = switch
+        self.position = position
+        
+        
+
+    
+    def __str__(self):
+        return "SwitchPosition(switch={}, position={})".format(self.switch, self.position)
+    def __eq__(self, other):
+        if self.switch != other.switch:
+            return False
+        if self.position != other.position:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSwitchPosition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SwitchPosition(
+            switch=_UniffiFfiConverterString.read(buf),
+            position=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.switch)
+        _UniffiFfiConverterString.check_lower(value.position)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.switch, buf)
+        _UniffiFfiConverterString.write(value.position, buf)
+
+class _UniffiFfiConverterSequenceTypeSwitchPosition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSwitchPosition.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSwitchPosition.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSwitchPosition.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Setting:
+    """
+    The positions of the switches. A switch that is not named rests in its first position.
+"""
+    def __init__(self, *, positions:typing.List[SwitchPosition] = _DEFAULT):
+        if positions is _DEFAULT:
+            self.positions = []
+        else:
+            self.positions = positions
+        
+        
+
+    
+    def __str__(self):
+        return "Setting(positions={})".format(self.positions)
+    def __eq__(self, other):
+        if self.positions != other.positions:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSetting(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Setting(
+            positions=_UniffiFfiConverterSequenceTypeSwitchPosition.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeSwitchPosition.check_lower(value.positions)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeSwitchPosition.write(value.positions, buf)
+
+class _UniffiFfiConverterOptionalTypeFault(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeFault.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeFault.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeFault.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class HarnessAsk:
+    """
+    Which circuit, in which position.
+"""
+    def __init__(self, *, circuit:typing.Optional[str] = None, setting:Setting, fault:typing.Optional[Fault] = None):
+        self.circuit = circuit
+        self.setting = setting
+        self.fault = fault
+        
+        
+
+    
+    def __str__(self):
+        return "HarnessAsk(circuit={}, setting={}, fault={})".format(self.circuit, self.setting, self.fault)
+    def __eq__(self, other):
+        if self.circuit != other.circuit:
+            return False
+        if self.setting != other.setting:
+            return False
+        if self.fault != other.fault:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHarnessAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HarnessAsk(
+            circuit=_UniffiFfiConverterOptionalString.read(buf),
+            setting=_UniffiFfiConverterTypeSetting.read(buf),
+            fault=_UniffiFfiConverterOptionalTypeFault.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.circuit)
+        _UniffiFfiConverterTypeSetting.check_lower(value.setting)
+        _UniffiFfiConverterOptionalTypeFault.check_lower(value.fault)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.circuit, buf)
+        _UniffiFfiConverterTypeSetting.write(value.setting, buf)
+        _UniffiFfiConverterOptionalTypeFault.write(value.fault, buf)
+
+class _UniffiFfiConverterSequenceTypeCircuitCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeCircuitCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeCircuitCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeCircuitCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class NodeVolts:
+    """
+    Voltage of a point.
+"""
+    def __init__(self, *, node:str, volts:float):
+        self.node = node
+        self.volts = volts
+        
+        
+
+    
+    def __str__(self):
+        return "NodeVolts(node={}, volts={})".format(self.node, self.volts)
+    def __eq__(self, other):
+        if self.node != other.node:
+            return False
+        if self.volts != other.volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNodeVolts(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NodeVolts(
+            node=_UniffiFfiConverterString.read(buf),
+            volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.node)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.node, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+class _UniffiFfiConverterSequenceTypeNodeVolts(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeNodeVolts.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeNodeVolts.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeNodeVolts.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeFlow(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFlow.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFlow.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFlow.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class LampState:
+    """
+    The state of a lamp, horn, consumer or starter.
+"""
+    def __init__(self, *, element:str, label:str, share:float, look:LampLook):
+        self.element = element
+        self.label = label
+        self.share = share
+        self.look = look
+        
+        
+
+    
+    def __str__(self):
+        return "LampState(element={}, label={}, share={}, look={})".format(self.element, self.label, self.share, self.look)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.label != other.label:
+            return False
+        if self.share != other.share:
+            return False
+        if self.look != other.look:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampState(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampState(
+            element=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+            look=_UniffiFfiConverterTypeLampLook.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+        _UniffiFfiConverterTypeLampLook.check_lower(value.look)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+        _UniffiFfiConverterTypeLampLook.write(value.look, buf)
+
+class _UniffiFfiConverterSequenceTypeLampState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeLampState.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeLampState.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeLampState.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Overload:
+    """
+    A wire that carries more than its list of currents allows.
+"""
+    def __init__(self, *, element:str, amperes:float, may_carry_amperes:float):
+        self.element = element
+        self.amperes = amperes
+        self.may_carry_amperes = may_carry_amperes
+        
+        
+
+    
+    def __str__(self):
+        return "Overload(element={}, amperes={}, may_carry_amperes={})".format(self.element, self.amperes, self.may_carry_amperes)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        if self.may_carry_amperes != other.may_carry_amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOverload(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Overload(
+            element=_UniffiFfiConverterString.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            may_carry_amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterFloat64.check_lower(value.may_carry_amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
+
+class _UniffiFfiConverterSequenceTypeOverload(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOverload.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOverload.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOverload.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class OperatingPoint:
+    """
+    Everything at an operating point.
+"""
+    def __init__(self, *, nodes:typing.List[NodeVolts] = _DEFAULT, flows:typing.List[Flow] = _DEFAULT, lamps:typing.List[LampState] = _DEFAULT, overloads:typing.List[Overload] = _DEFAULT, blown:typing.List[str] = _DEFAULT, pulled:typing.List[str] = _DEFAULT, chattering:typing.List[str] = _DEFAULT, not_flashing:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT):
+        if nodes is _DEFAULT:
+            self.nodes = []
+        else:
+            self.nodes = nodes
+        if flows is _DEFAULT:
+            self.flows = []
+        else:
+            self.flows = flows
+        if lamps is _DEFAULT:
+            self.lamps = []
+        else:
+            self.lamps = lamps
+        if overloads is _DEFAULT:
+            self.overloads = []
+        else:
+            self.overloads = overloads
+        if blown is _DEFAULT:
+            self.blown = []
+        else:
+            self.blown = blown
+        if pulled is _DEFAULT:
+            self.pulled = []
+        else:
+            self.pulled = pulled
+        if chattering is _DEFAULT:
+            self.chattering = []
+        else:
+            self.chattering = chattering
+        if not_flashing is _DEFAULT:
+            self.not_flashing = []
+        else:
+            self.not_flashing = not_flashing
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        
+        
+
+    
+    def __str__(self):
+        return "OperatingPoint(nodes={}, flows={}, lamps={}, overloads={}, blown={}, pulled={}, chattering={}, not_flashing={}, findings={})".format(self.nodes, self.flows, self.lamps, self.overloads, self.blown, self.pulled, self.chattering, self.not_flashing, self.findings)
+    def __eq__(self, other):
+        if self.nodes != other.nodes:
+            return False
+        if self.flows != other.flows:
+            return False
+        if self.lamps != other.lamps:
+            return False
+        if self.overloads != other.overloads:
+            return False
+        if self.blown != other.blown:
+            return False
+        if self.pulled != other.pulled:
+            return False
+        if self.chattering != other.chattering:
+            return False
+        if self.not_flashing != other.not_flashing:
+            return False
+        if self.findings != other.findings:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOperatingPoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OperatingPoint(
+            nodes=_UniffiFfiConverterSequenceTypeNodeVolts.read(buf),
+            flows=_UniffiFfiConverterSequenceTypeFlow.read(buf),
+            lamps=_UniffiFfiConverterSequenceTypeLampState.read(buf),
+            overloads=_UniffiFfiConverterSequenceTypeOverload.read(buf),
+            blown=_UniffiFfiConverterSequenceString.read(buf),
+            pulled=_UniffiFfiConverterSequenceString.read(buf),
+            chattering=_UniffiFfiConverterSequenceString.read(buf),
+            not_flashing=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeNodeVolts.check_lower(value.nodes)
+        _UniffiFfiConverterSequenceTypeFlow.check_lower(value.flows)
+        _UniffiFfiConverterSequenceTypeLampState.check_lower(value.lamps)
+        _UniffiFfiConverterSequenceTypeOverload.check_lower(value.overloads)
+        _UniffiFfiConverterSequenceString.check_lower(value.blown)
+        _UniffiFfiConverterSequenceString.check_lower(value.pulled)
+        _UniffiFfiConverterSequenceString.check_lower(value.chattering)
+        _UniffiFfiConverterSequenceString.check_lower(value.not_flashing)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeNodeVolts.write(value.nodes, buf)
+        _UniffiFfiConverterSequenceTypeFlow.write(value.flows, buf)
+        _UniffiFfiConverterSequenceTypeLampState.write(value.lamps, buf)
+        _UniffiFfiConverterSequenceTypeOverload.write(value.overloads, buf)
+        _UniffiFfiConverterSequenceString.write(value.blown, buf)
+        _UniffiFfiConverterSequenceString.write(value.pulled, buf)
+        _UniffiFfiConverterSequenceString.write(value.chattering, buf)
+        _UniffiFfiConverterSequenceString.write(value.not_flashing, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+
+class _UniffiFfiConverterOptionalTypeOperatingPoint(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeOperatingPoint.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeOperatingPoint.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeOperatingPoint.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class WayDrop:
+    """
+    Volts lost on the way to and from a part that takes current.
+"""
+    def __init__(self, *, element:str, label:str, feed_volts:float, earth_volts:float, accepted:bool):
+        self.element = element
+        self.label = label
+        self.feed_volts = feed_volts
+        self.earth_volts = earth_volts
+        self.accepted = accepted
+        
+        
+
+    
+    def __str__(self):
+        return "WayDrop(element={}, label={}, feed_volts={}, earth_volts={}, accepted={})".format(self.element, self.label, self.feed_volts, self.earth_volts, self.accepted)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.label != other.label:
+            return False
+        if self.feed_volts != other.feed_volts:
+            return False
+        if self.earth_volts != other.earth_volts:
+            return False
+        if self.accepted != other.accepted:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWayDrop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WayDrop(
+            element=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            feed_volts=_UniffiFfiConverterFloat64.read(buf),
+            earth_volts=_UniffiFfiConverterFloat64.read(buf),
+            accepted=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterFloat64.check_lower(value.feed_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.earth_volts)
+        _UniffiFfiConverterBoolean.check_lower(value.accepted)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterFloat64.write(value.feed_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.earth_volts, buf)
+        _UniffiFfiConverterBoolean.write(value.accepted, buf)
+
+class _UniffiFfiConverterSequenceTypeWayDrop(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeWayDrop.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeWayDrop.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeWayDrop.read(buf) for i in range(count)
+        ]
+
+
+
+
+
+
+class SymptomKind(enum.Enum):
+    """
+    Kind of symptom.
+"""
+    
+    WEAKER = 0
+    """
+    A lamp, horn or starter does less than it should.
+"""
+    
+    STRONGER = 1
+    """
+    One does something although it should not, or more than it should.
+"""
+    
+    FUSE_BLOWS = 2
+    """
+    A fuse blows.
+"""
+    
+    CHATTERS = 3
+    """
+    A relay or solenoid chatters.
+"""
+    
+    NOT_FLASHING = 4
+    """
+    A flasher no longer flashes.
+"""
+    
+
+
+class _UniffiFfiConverterTypeSymptomKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return SymptomKind.WEAKER
+        if variant == 2:
+            return SymptomKind.STRONGER
+        if variant == 3:
+            return SymptomKind.FUSE_BLOWS
+        if variant == 4:
+            return SymptomKind.CHATTERS
+        if variant == 5:
+            return SymptomKind.NOT_FLASHING
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == SymptomKind.WEAKER:
+            return
+        if value == SymptomKind.STRONGER:
+            return
+        if value == SymptomKind.FUSE_BLOWS:
+            return
+        if value == SymptomKind.CHATTERS:
+            return
+        if value == SymptomKind.NOT_FLASHING:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == SymptomKind.WEAKER:
+            buf.write_i32(1)
+        if value == SymptomKind.STRONGER:
+            buf.write_i32(2)
+        if value == SymptomKind.FUSE_BLOWS:
+            buf.write_i32(3)
+        if value == SymptomKind.CHATTERS:
+            buf.write_i32(4)
+        if value == SymptomKind.NOT_FLASHING:
+            buf.write_i32(5)
+
+
+
+@dataclass
+class Symptom:
+    """
+    One thing that is seen or heard.
+"""
+    def __init__(self, *, kind:SymptomKind, element:str, text:str):
+        self.kind = kind
+        self.element = element
+        self.text = text
+        
+        
+
+    
+    def __str__(self):
+        return "Symptom(kind={}, element={}, text={})".format(self.kind, self.element, self.text)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.element != other.element:
+            return False
+        if self.text != other.text:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Symptom(
+            kind=_UniffiFfiConverterTypeSymptomKind.read(buf),
+            element=_UniffiFfiConverterString.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeSymptomKind.check_lower(value.kind)
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.text)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeSymptomKind.write(value.kind, buf)
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+
+class _UniffiFfiConverterSequenceTypeSymptom(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSymptom.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSymptom.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSymptom.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypeFaultPlace(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFaultPlace.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFaultPlace.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFaultPlace.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class HarnessSheet:
+    """
+    The wiring page.
+"""
+    def __init__(self, *, circuits:typing.List[CircuitCard] = _DEFAULT, circuit:str, harness:Harness, setting:Setting, point:typing.Optional[OperatingPoint] = None, drops:typing.List[WayDrop] = _DEFAULT, fault:typing.Optional[str] = None, symptoms:typing.List[Symptom] = _DEFAULT, places:typing.List[FaultPlace] = _DEFAULT, diagram:Diagram, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+        if circuits is _DEFAULT:
+            self.circuits = []
+        else:
+            self.circuits = circuits
+        self.circuit = circuit
+        self.harness = harness
+        self.setting = setting
+        self.point = point
+        if drops is _DEFAULT:
+            self.drops = []
+        else:
+            self.drops = drops
+        self.fault = fault
+        if symptoms is _DEFAULT:
+            self.symptoms = []
+        else:
+            self.symptoms = symptoms
+        if places is _DEFAULT:
+            self.places = []
+        else:
+            self.places = places
+        self.diagram = diagram
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        if sources is _DEFAULT:
+            self.sources = []
+        else:
+            self.sources = sources
+        
+        
+
+    
+    def __str__(self):
+        return "HarnessSheet(circuits={}, circuit={}, harness={}, setting={}, point={}, drops={}, fault={}, symptoms={}, places={}, diagram={}, findings={}, sources={})".format(self.circuits, self.circuit, self.harness, self.setting, self.point, self.drops, self.fault, self.symptoms, self.places, self.diagram, self.findings, self.sources)
+    def __eq__(self, other):
+        if self.circuits != other.circuits:
+            return False
+        if self.circuit != other.circuit:
+            return False
+        if self.harness != other.harness:
+            return False
+        if self.setting != other.setting:
+            return False
+        if self.point != other.point:
+            return False
+        if self.drops != other.drops:
+            return False
+        if self.fault != other.fault:
+            return False
+        if self.symptoms != other.symptoms:
+            return False
+        if self.places != other.places:
+            return False
+        if self.diagram != other.diagram:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.sources != other.sources:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHarnessSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HarnessSheet(
+            circuits=_UniffiFfiConverterSequenceTypeCircuitCard.read(buf),
+            circuit=_UniffiFfiConverterString.read(buf),
+            harness=_UniffiFfiConverterTypeHarness.read(buf),
+            setting=_UniffiFfiConverterTypeSetting.read(buf),
+            point=_UniffiFfiConverterOptionalTypeOperatingPoint.read(buf),
+            drops=_UniffiFfiConverterSequenceTypeWayDrop.read(buf),
+            fault=_UniffiFfiConverterOptionalString.read(buf),
+            symptoms=_UniffiFfiConverterSequenceTypeSymptom.read(buf),
+            places=_UniffiFfiConverterSequenceTypeFaultPlace.read(buf),
+            diagram=_UniffiFfiConverterTypeDiagram.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            sources=_UniffiFfiConverterSequenceTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeCircuitCard.check_lower(value.circuits)
+        _UniffiFfiConverterString.check_lower(value.circuit)
+        _UniffiFfiConverterTypeHarness.check_lower(value.harness)
+        _UniffiFfiConverterTypeSetting.check_lower(value.setting)
+        _UniffiFfiConverterOptionalTypeOperatingPoint.check_lower(value.point)
+        _UniffiFfiConverterSequenceTypeWayDrop.check_lower(value.drops)
+        _UniffiFfiConverterOptionalString.check_lower(value.fault)
+        _UniffiFfiConverterSequenceTypeSymptom.check_lower(value.symptoms)
+        _UniffiFfiConverterSequenceTypeFaultPlace.check_lower(value.places)
+        _UniffiFfiConverterTypeDiagram.check_lower(value.diagram)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterSequenceTypeSource.check_lower(value.sources)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeCircuitCard.write(value.circuits, buf)
+        _UniffiFfiConverterString.write(value.circuit, buf)
+        _UniffiFfiConverterTypeHarness.write(value.harness, buf)
+        _UniffiFfiConverterTypeSetting.write(value.setting, buf)
+        _UniffiFfiConverterOptionalTypeOperatingPoint.write(value.point, buf)
+        _UniffiFfiConverterSequenceTypeWayDrop.write(value.drops, buf)
+        _UniffiFfiConverterOptionalString.write(value.fault, buf)
+        _UniffiFfiConverterSequenceTypeSymptom.write(value.symptoms, buf)
+        _UniffiFfiConverterSequenceTypeFaultPlace.write(value.places, buf)
+        _UniffiFfiConverterTypeDiagram.write(value.diagram, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
 
 @dataclass
 class Identity:
@@ -13808,57 +17061,6 @@ class _UniffiFfiConverterTypeLampSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
-@dataclass
-class LampState:
-    """
-    The state of a lamp, horn, consumer or starter.
-"""
-    def __init__(self, *, element:str, label:str, share:float, look:LampLook):
-        self.element = element
-        self.label = label
-        self.share = share
-        self.look = look
-        
-        
-
-    
-    def __str__(self):
-        return "LampState(element={}, label={}, share={}, look={})".format(self.element, self.label, self.share, self.look)
-    def __eq__(self, other):
-        if self.element != other.element:
-            return False
-        if self.label != other.label:
-            return False
-        if self.share != other.share:
-            return False
-        if self.look != other.look:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeLampState(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return LampState(
-            element=_UniffiFfiConverterString.read(buf),
-            label=_UniffiFfiConverterString.read(buf),
-            share=_UniffiFfiConverterFloat64.read(buf),
-            look=_UniffiFfiConverterTypeLampLook.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.element)
-        _UniffiFfiConverterString.check_lower(value.label)
-        _UniffiFfiConverterFloat64.check_lower(value.share)
-        _UniffiFfiConverterTypeLampLook.check_lower(value.look)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.element, buf)
-        _UniffiFfiConverterString.write(value.label, buf)
-        _UniffiFfiConverterFloat64.write(value.share, buf)
-        _UniffiFfiConverterTypeLampLook.write(value.look, buf)
-
 class _UniffiFfiConverterOptionalTypeConsumer(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -15221,290 +18423,6 @@ class _UniffiFfiConverterTypeNextJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterBoolean.write(value.critical, buf)
 
 @dataclass
-class NodeVolts:
-    """
-    Voltage of a point.
-"""
-    def __init__(self, *, node:str, volts:float):
-        self.node = node
-        self.volts = volts
-        
-        
-
-    
-    def __str__(self):
-        return "NodeVolts(node={}, volts={})".format(self.node, self.volts)
-    def __eq__(self, other):
-        if self.node != other.node:
-            return False
-        if self.volts != other.volts:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeNodeVolts(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return NodeVolts(
-            node=_UniffiFfiConverterString.read(buf),
-            volts=_UniffiFfiConverterFloat64.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.node)
-        _UniffiFfiConverterFloat64.check_lower(value.volts)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.node, buf)
-        _UniffiFfiConverterFloat64.write(value.volts, buf)
-
-class _UniffiFfiConverterSequenceTypeNodeVolts(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeNodeVolts.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeNodeVolts.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeNodeVolts.read(buf) for i in range(count)
-        ]
-
-class _UniffiFfiConverterSequenceTypeFlow(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeFlow.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeFlow.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeFlow.read(buf) for i in range(count)
-        ]
-
-class _UniffiFfiConverterSequenceTypeLampState(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeLampState.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeLampState.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeLampState.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class Overload:
-    """
-    A wire that carries more than its list of currents allows.
-"""
-    def __init__(self, *, element:str, amperes:float, may_carry_amperes:float):
-        self.element = element
-        self.amperes = amperes
-        self.may_carry_amperes = may_carry_amperes
-        
-        
-
-    
-    def __str__(self):
-        return "Overload(element={}, amperes={}, may_carry_amperes={})".format(self.element, self.amperes, self.may_carry_amperes)
-    def __eq__(self, other):
-        if self.element != other.element:
-            return False
-        if self.amperes != other.amperes:
-            return False
-        if self.may_carry_amperes != other.may_carry_amperes:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeOverload(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Overload(
-            element=_UniffiFfiConverterString.read(buf),
-            amperes=_UniffiFfiConverterFloat64.read(buf),
-            may_carry_amperes=_UniffiFfiConverterFloat64.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.element)
-        _UniffiFfiConverterFloat64.check_lower(value.amperes)
-        _UniffiFfiConverterFloat64.check_lower(value.may_carry_amperes)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.element, buf)
-        _UniffiFfiConverterFloat64.write(value.amperes, buf)
-        _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
-
-class _UniffiFfiConverterSequenceTypeOverload(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeOverload.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeOverload.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeOverload.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class OperatingPoint:
-    """
-    Everything at an operating point.
-"""
-    def __init__(self, *, nodes:typing.List[NodeVolts] = _DEFAULT, flows:typing.List[Flow] = _DEFAULT, lamps:typing.List[LampState] = _DEFAULT, overloads:typing.List[Overload] = _DEFAULT, blown:typing.List[str] = _DEFAULT, pulled:typing.List[str] = _DEFAULT, chattering:typing.List[str] = _DEFAULT, not_flashing:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT):
-        if nodes is _DEFAULT:
-            self.nodes = []
-        else:
-            self.nodes = nodes
-        if flows is _DEFAULT:
-            self.flows = []
-        else:
-            self.flows = flows
-        if lamps is _DEFAULT:
-            self.lamps = []
-        else:
-            self.lamps = lamps
-        if overloads is _DEFAULT:
-            self.overloads = []
-        else:
-            self.overloads = overloads
-        if blown is _DEFAULT:
-            self.blown = []
-        else:
-            self.blown = blown
-        if pulled is _DEFAULT:
-            self.pulled = []
-        else:
-            self.pulled = pulled
-        if chattering is _DEFAULT:
-            self.chattering = []
-        else:
-            self.chattering = chattering
-        if not_flashing is _DEFAULT:
-            self.not_flashing = []
-        else:
-            self.not_flashing = not_flashing
-        if findings is _DEFAULT:
-            self.findings = []
-        else:
-            self.findings = findings
-        
-        
-
-    
-    def __str__(self):
-        return "OperatingPoint(nodes={}, flows={}, lamps={}, overloads={}, blown={}, pulled={}, chattering={}, not_flashing={}, findings={})".format(self.nodes, self.flows, self.lamps, self.overloads, self.blown, self.pulled, self.chattering, self.not_flashing, self.findings)
-    def __eq__(self, other):
-        if self.nodes != other.nodes:
-            return False
-        if self.flows != other.flows:
-            return False
-        if self.lamps != other.lamps:
-            return False
-        if self.overloads != other.overloads:
-            return False
-        if self.blown != other.blown:
-            return False
-        if self.pulled != other.pulled:
-            return False
-        if self.chattering != other.chattering:
-            return False
-        if self.not_flashing != other.not_flashing:
-            return False
-        if self.findings != other.findings:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeOperatingPoint(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return OperatingPoint(
-            nodes=_UniffiFfiConverterSequenceTypeNodeVolts.read(buf),
-            flows=_UniffiFfiConverterSequenceTypeFlow.read(buf),
-            lamps=_UniffiFfiConverterSequenceTypeLampState.read(buf),
-            overloads=_UniffiFfiConverterSequenceTypeOverload.read(buf),
-            blown=_UniffiFfiConverterSequenceString.read(buf),
-            pulled=_UniffiFfiConverterSequenceString.read(buf),
-            chattering=_UniffiFfiConverterSequenceString.read(buf),
-            not_flashing=_UniffiFfiConverterSequenceString.read(buf),
-            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterSequenceTypeNodeVolts.check_lower(value.nodes)
-        _UniffiFfiConverterSequenceTypeFlow.check_lower(value.flows)
-        _UniffiFfiConverterSequenceTypeLampState.check_lower(value.lamps)
-        _UniffiFfiConverterSequenceTypeOverload.check_lower(value.overloads)
-        _UniffiFfiConverterSequenceString.check_lower(value.blown)
-        _UniffiFfiConverterSequenceString.check_lower(value.pulled)
-        _UniffiFfiConverterSequenceString.check_lower(value.chattering)
-        _UniffiFfiConverterSequenceString.check_lower(value.not_flashing)
-        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterSequenceTypeNodeVolts.write(value.nodes, buf)
-        _UniffiFfiConverterSequenceTypeFlow.write(value.flows, buf)
-        _UniffiFfiConverterSequenceTypeLampState.write(value.lamps, buf)
-        _UniffiFfiConverterSequenceTypeOverload.write(value.overloads, buf)
-        _UniffiFfiConverterSequenceString.write(value.blown, buf)
-        _UniffiFfiConverterSequenceString.write(value.pulled, buf)
-        _UniffiFfiConverterSequenceString.write(value.chattering, buf)
-        _UniffiFfiConverterSequenceString.write(value.not_flashing, buf)
-        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
-
-@dataclass
 class OtherUnit:
     """
     The other common unit of a quantity: `other = value * factor + offset`.
@@ -16291,25 +19209,28 @@ class Probe:
     """
     A point that can be reached with a probe.
 """
-    def __init__(self, *, point:str, covers:typing.List[str] = _DEFAULT, minutes:float):
+    def __init__(self, *, point:str, covers:typing.List[str] = _DEFAULT, minutes:float, place:typing.Optional[str] = None):
         self.point = point
         if covers is _DEFAULT:
             self.covers = []
         else:
             self.covers = covers
         self.minutes = minutes
+        self.place = place
         
         
 
     
     def __str__(self):
-        return "Probe(point={}, covers={}, minutes={})".format(self.point, self.covers, self.minutes)
+        return "Probe(point={}, covers={}, minutes={}, place={})".format(self.point, self.covers, self.minutes, self.place)
     def __eq__(self, other):
         if self.point != other.point:
             return False
         if self.covers != other.covers:
             return False
         if self.minutes != other.minutes:
+            return False
+        if self.place != other.place:
             return False
         return True
 
@@ -16320,6 +19241,7 @@ class _UniffiFfiConverterTypeProbe(_UniffiConverterRustBuffer):
             point=_UniffiFfiConverterString.read(buf),
             covers=_UniffiFfiConverterSequenceString.read(buf),
             minutes=_UniffiFfiConverterFloat64.read(buf),
+            place=_UniffiFfiConverterOptionalString.read(buf),
         )
 
     @staticmethod
@@ -16327,12 +19249,14 @@ class _UniffiFfiConverterTypeProbe(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.point)
         _UniffiFfiConverterSequenceString.check_lower(value.covers)
         _UniffiFfiConverterFloat64.check_lower(value.minutes)
+        _UniffiFfiConverterOptionalString.check_lower(value.place)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.point, buf)
         _UniffiFfiConverterSequenceString.write(value.covers, buf)
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
+        _UniffiFfiConverterOptionalString.write(value.place, buf)
 
 @dataclass
 class Quantity:
@@ -17242,104 +20166,6 @@ class _UniffiFfiConverterTypeRippleSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.follows, buf)
 
 @dataclass
-class SwitchPosition:
-    """
-    The position of one switch.
-"""
-    def __init__(self, *, switch:str, position:str):
-        self.switch = switch
-        self.position = position
-        
-        
-
-    
-    def __str__(self):
-        return "SwitchPosition(switch={}, position={})".format(self.switch, self.position)
-    def __eq__(self, other):
-        if self.switch != other.switch:
-            return False
-        if self.position != other.position:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSwitchPosition(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return SwitchPosition(
-            switch=_UniffiFfiConverterString.read(buf),
-            position=_UniffiFfiConverterString.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.switch)
-        _UniffiFfiConverterString.check_lower(value.position)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.switch, buf)
-        _UniffiFfiConverterString.write(value.position, buf)
-
-class _UniffiFfiConverterSequenceTypeSwitchPosition(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        for item in value:
-            _UniffiFfiConverterTypeSwitchPosition.check_lower(item)
-
-    @classmethod
-    def write(cls, value, buf):
-        items = len(value)
-        buf.write_i32(items)
-        for item in value:
-            _UniffiFfiConverterTypeSwitchPosition.write(item, buf)
-
-    @classmethod
-    def read(cls, buf):
-        count = buf.read_i32()
-        if count < 0:
-            raise InternalError("Unexpected negative sequence length")
-
-        return [
-            _UniffiFfiConverterTypeSwitchPosition.read(buf) for i in range(count)
-        ]
-
-@dataclass
-class Setting:
-    """
-    The positions of the switches. A switch that is not named rests in its first position.
-"""
-    def __init__(self, *, positions:typing.List[SwitchPosition] = _DEFAULT):
-        if positions is _DEFAULT:
-            self.positions = []
-        else:
-            self.positions = positions
-        
-        
-
-    
-    def __str__(self):
-        return "Setting(positions={})".format(self.positions)
-    def __eq__(self, other):
-        if self.positions != other.positions:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSetting(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Setting(
-            positions=_UniffiFfiConverterSequenceTypeSwitchPosition.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterSequenceTypeSwitchPosition.check_lower(value.positions)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterSequenceTypeSwitchPosition.write(value.positions, buf)
-
-@dataclass
 class Wheel:
     """
     A wheel with its tyre.
@@ -17622,133 +20448,6 @@ class _UniffiFfiConverterTypeSuspect(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.weight, buf)
         _UniffiFfiConverterString.write(value.cure, buf)
         _UniffiFfiConverterFloat64.write(value.try_minutes, buf)
-
-
-
-
-
-
-class SymptomKind(enum.Enum):
-    """
-    Kind of symptom.
-"""
-    
-    WEAKER = 0
-    """
-    A lamp, horn or starter does less than it should.
-"""
-    
-    STRONGER = 1
-    """
-    One does something although it should not, or more than it should.
-"""
-    
-    FUSE_BLOWS = 2
-    """
-    A fuse blows.
-"""
-    
-    CHATTERS = 3
-    """
-    A relay or solenoid chatters.
-"""
-    
-    NOT_FLASHING = 4
-    """
-    A flasher no longer flashes.
-"""
-    
-
-
-class _UniffiFfiConverterTypeSymptomKind(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return SymptomKind.WEAKER
-        if variant == 2:
-            return SymptomKind.STRONGER
-        if variant == 3:
-            return SymptomKind.FUSE_BLOWS
-        if variant == 4:
-            return SymptomKind.CHATTERS
-        if variant == 5:
-            return SymptomKind.NOT_FLASHING
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == SymptomKind.WEAKER:
-            return
-        if value == SymptomKind.STRONGER:
-            return
-        if value == SymptomKind.FUSE_BLOWS:
-            return
-        if value == SymptomKind.CHATTERS:
-            return
-        if value == SymptomKind.NOT_FLASHING:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == SymptomKind.WEAKER:
-            buf.write_i32(1)
-        if value == SymptomKind.STRONGER:
-            buf.write_i32(2)
-        if value == SymptomKind.FUSE_BLOWS:
-            buf.write_i32(3)
-        if value == SymptomKind.CHATTERS:
-            buf.write_i32(4)
-        if value == SymptomKind.NOT_FLASHING:
-            buf.write_i32(5)
-
-
-
-@dataclass
-class Symptom:
-    """
-    One thing that is seen or heard.
-"""
-    def __init__(self, *, kind:SymptomKind, element:str, text:str):
-        self.kind = kind
-        self.element = element
-        self.text = text
-        
-        
-
-    
-    def __str__(self):
-        return "Symptom(kind={}, element={}, text={})".format(self.kind, self.element, self.text)
-    def __eq__(self, other):
-        if self.kind != other.kind:
-            return False
-        if self.element != other.element:
-            return False
-        if self.text != other.text:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSymptom(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Symptom(
-            kind=_UniffiFfiConverterTypeSymptomKind.read(buf),
-            element=_UniffiFfiConverterString.read(buf),
-            text=_UniffiFfiConverterString.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterTypeSymptomKind.check_lower(value.kind)
-        _UniffiFfiConverterString.check_lower(value.element)
-        _UniffiFfiConverterString.check_lower(value.text)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterTypeSymptomKind.write(value.kind, buf)
-        _UniffiFfiConverterString.write(value.element, buf)
-        _UniffiFfiConverterString.write(value.text, buf)
 
 @dataclass
 class TimeBand:
@@ -18832,705 +21531,6 @@ class _UniffiFfiConverterTypeConductor(_UniffiConverterRustBuffer):
             buf.write_i32(3)
         if value == Conductor.TINNED:
             buf.write_i32(4)
-
-
-
-
-
-
-
-
-class Evidence:
-    """
-    One answer. A session is the list of them; taking the last one back undoes it.
-"""
-    def __init__(self):
-        raise RuntimeError("Evidence cannot be instantiated directly")
-
-    # Each enum variant is a nested class of the enum itself.
-    @dataclass
-    class SEEN:
-        """
-        An outcome was seen.
-"""
-        
-        def __init__(self, check:str, outcome:str):
-            self.check = check
-            
-            """
-        Mark of the check.
-"""
-        
-            self.outcome = outcome
-            
-            """
-        Mark of the outcome.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Evidence.SEEN(check={}, outcome={})".format(self.check, self.outcome)
-        def __eq__(self, other):
-            if not isinstance(other, Evidence):
-                return NotImplemented
-            if not other.is_SEEN():
-                return False
-            if self.check != other.check:
-                return False
-            if self.outcome != other.outcome:
-                return False
-            return True
-
-    @dataclass
-    class READ:
-        """
-        A voltage was read.
-"""
-        
-        def __init__(self, check:str, volts:float):
-            self.check = check
-            
-            """
-        Mark of the check.
-"""
-        
-            self.volts = volts
-            
-            """
-        The reading, volts.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Evidence.READ(check={}, volts={})".format(self.check, self.volts)
-        def __eq__(self, other):
-            if not isinstance(other, Evidence):
-                return NotImplemented
-            if not other.is_READ():
-                return False
-            if self.check != other.check:
-                return False
-            if self.volts != other.volts:
-                return False
-            return True
-
-    
-
-    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
-    # whether an instance is that variant.
-    def is_SEEN(self) -> bool:
-        return isinstance(self, Evidence.SEEN)
-    def is_seen(self) -> bool:
-        return isinstance(self, Evidence.SEEN)
-    def is_READ(self) -> bool:
-        return isinstance(self, Evidence.READ)
-    def is_read(self) -> bool:
-        return isinstance(self, Evidence.READ)
-    
-
-# Now, a little trick - we make each nested variant class be a subclass of the main
-# enum class, so that method calls and instance checks etc will work intuitively.
-# We might be able to do this a little more neatly with a metaclass, but this'll do.
-Evidence.SEEN = type("Evidence.SEEN", (Evidence.SEEN, Evidence,), {})  # type: ignore
-Evidence.READ = type("Evidence.READ", (Evidence.READ, Evidence,), {})  # type: ignore
-
-
-
-
-class _UniffiFfiConverterTypeEvidence(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Evidence.SEEN(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 2:
-            return Evidence.READ(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value.is_SEEN():
-            _UniffiFfiConverterString.check_lower(value.check)
-            _UniffiFfiConverterString.check_lower(value.outcome)
-            return
-        if value.is_READ():
-            _UniffiFfiConverterString.check_lower(value.check)
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value.is_SEEN():
-            buf.write_i32(1)
-            _UniffiFfiConverterString.write(value.check, buf)
-            _UniffiFfiConverterString.write(value.outcome, buf)
-        if value.is_READ():
-            buf.write_i32(2)
-            _UniffiFfiConverterString.write(value.check, buf)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-
-
-
-
-
-
-
-
-class Fault:
-    """
-    One fault.
-"""
-    def __init__(self):
-        raise RuntimeError("Fault cannot be instantiated directly")
-
-    # Each enum variant is a nested class of the enum itself.
-    @dataclass
-    class OPEN:
-        """
-        Broken, unplugged or burnt out.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.OPEN(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_OPEN():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class BAD_JOINT:
-        """
-        A corroded or loose joint in series.
-"""
-        
-        def __init__(self, element:str, ohms:float):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            self.ohms = ohms
-            
-            """
-        Its resistance, ohms.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.BAD_JOINT(element={}, ohms={})".format(self.element, self.ohms)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_BAD_JOINT():
-                return False
-            if self.element != other.element:
-                return False
-            if self.ohms != other.ohms:
-                return False
-            return True
-
-    @dataclass
-    class SHORT_TO_FRAME:
-        """
-        A point that touches the frame.
-"""
-        
-        def __init__(self, point:str):
-            self.point = point
-            
-            """
-        The point.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.SHORT_TO_FRAME(point={})".format(self.point)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_SHORT_TO_FRAME():
-                return False
-            if self.point != other.point:
-                return False
-            return True
-
-    @dataclass
-    class SWAPPED:
-        """
-        Two contacts of a plug exchanged.
-"""
-        
-        def __init__(self, one:str, other:str):
-            self.one = one
-            
-            """
-        Mark of the one contact.
-"""
-        
-            self.other = other
-            
-            """
-        Mark of the other.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.SWAPPED(one={}, other={})".format(self.one, self.other)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_SWAPPED():
-                return False
-            if self.one != other.one:
-                return False
-            if self.other != other.other:
-                return False
-            return True
-
-    @dataclass
-    class REVERSED:
-        """
-        Something with a polarity fitted the wrong way round.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.REVERSED(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_REVERSED():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class WRONG_LAMP:
-        """
-        A lamp of other watts.
-"""
-        
-        def __init__(self, element:str, watts:float):
-            self.element = element
-            
-            """
-        Mark of the lamp.
-"""
-        
-            self.watts = watts
-            
-            """
-        Watts of what was fitted.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.WRONG_LAMP(element={}, watts={})".format(self.element, self.watts)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_WRONG_LAMP():
-                return False
-            if self.element != other.element:
-                return False
-            if self.watts != other.watts:
-                return False
-            return True
-
-    @dataclass
-    class MISSING_EARTH:
-        """
-        An earth strap or earth point that makes no contact.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the element.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.MISSING_EARTH(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_MISSING_EARTH():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class STUCK_CONTACT:
-        """
-        A contact that is always made.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the contact.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.STUCK_CONTACT(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_STUCK_CONTACT():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class DEAD_CONTACT:
-        """
-        A contact that never makes.
-"""
-        
-        def __init__(self, element:str):
-            self.element = element
-            
-            """
-        Mark of the contact.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.DEAD_CONTACT(element={})".format(self.element)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_DEAD_CONTACT():
-                return False
-            if self.element != other.element:
-                return False
-            return True
-
-    @dataclass
-    class WEAK_BATTERY:
-        """
-        A battery that is flat or worn out.
-"""
-        
-        def __init__(self, element:str, emf_volts:float, internal_ohms:float):
-            self.element = element
-            
-            """
-        Mark of the battery.
-"""
-        
-            self.emf_volts = emf_volts
-            
-            """
-        Voltage without load, volts.
-"""
-        
-            self.internal_ohms = internal_ohms
-            
-            """
-        Internal resistance, ohms.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Fault.WEAK_BATTERY(element={}, emf_volts={}, internal_ohms={})".format(self.element, self.emf_volts, self.internal_ohms)
-        def __eq__(self, other):
-            if not isinstance(other, Fault):
-                return NotImplemented
-            if not other.is_WEAK_BATTERY():
-                return False
-            if self.element != other.element:
-                return False
-            if self.emf_volts != other.emf_volts:
-                return False
-            if self.internal_ohms != other.internal_ohms:
-                return False
-            return True
-
-    
-
-    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
-    # whether an instance is that variant.
-    def is_OPEN(self) -> bool:
-        return isinstance(self, Fault.OPEN)
-    def is_open(self) -> bool:
-        return isinstance(self, Fault.OPEN)
-    def is_BAD_JOINT(self) -> bool:
-        return isinstance(self, Fault.BAD_JOINT)
-    def is_bad_joint(self) -> bool:
-        return isinstance(self, Fault.BAD_JOINT)
-    def is_SHORT_TO_FRAME(self) -> bool:
-        return isinstance(self, Fault.SHORT_TO_FRAME)
-    def is_short_to_frame(self) -> bool:
-        return isinstance(self, Fault.SHORT_TO_FRAME)
-    def is_SWAPPED(self) -> bool:
-        return isinstance(self, Fault.SWAPPED)
-    def is_swapped(self) -> bool:
-        return isinstance(self, Fault.SWAPPED)
-    def is_REVERSED(self) -> bool:
-        return isinstance(self, Fault.REVERSED)
-    def is_reversed(self) -> bool:
-        return isinstance(self, Fault.REVERSED)
-    def is_WRONG_LAMP(self) -> bool:
-        return isinstance(self, Fault.WRONG_LAMP)
-    def is_wrong_lamp(self) -> bool:
-        return isinstance(self, Fault.WRONG_LAMP)
-    def is_MISSING_EARTH(self) -> bool:
-        return isinstance(self, Fault.MISSING_EARTH)
-    def is_missing_earth(self) -> bool:
-        return isinstance(self, Fault.MISSING_EARTH)
-    def is_STUCK_CONTACT(self) -> bool:
-        return isinstance(self, Fault.STUCK_CONTACT)
-    def is_stuck_contact(self) -> bool:
-        return isinstance(self, Fault.STUCK_CONTACT)
-    def is_DEAD_CONTACT(self) -> bool:
-        return isinstance(self, Fault.DEAD_CONTACT)
-    def is_dead_contact(self) -> bool:
-        return isinstance(self, Fault.DEAD_CONTACT)
-    def is_WEAK_BATTERY(self) -> bool:
-        return isinstance(self, Fault.WEAK_BATTERY)
-    def is_weak_battery(self) -> bool:
-        return isinstance(self, Fault.WEAK_BATTERY)
-    
-
-# Now, a little trick - we make each nested variant class be a subclass of the main
-# enum class, so that method calls and instance checks etc will work intuitively.
-# We might be able to do this a little more neatly with a metaclass, but this'll do.
-Fault.OPEN = type("Fault.OPEN", (Fault.OPEN, Fault,), {})  # type: ignore
-Fault.BAD_JOINT = type("Fault.BAD_JOINT", (Fault.BAD_JOINT, Fault,), {})  # type: ignore
-Fault.SHORT_TO_FRAME = type("Fault.SHORT_TO_FRAME", (Fault.SHORT_TO_FRAME, Fault,), {})  # type: ignore
-Fault.SWAPPED = type("Fault.SWAPPED", (Fault.SWAPPED, Fault,), {})  # type: ignore
-Fault.REVERSED = type("Fault.REVERSED", (Fault.REVERSED, Fault,), {})  # type: ignore
-Fault.WRONG_LAMP = type("Fault.WRONG_LAMP", (Fault.WRONG_LAMP, Fault,), {})  # type: ignore
-Fault.MISSING_EARTH = type("Fault.MISSING_EARTH", (Fault.MISSING_EARTH, Fault,), {})  # type: ignore
-Fault.STUCK_CONTACT = type("Fault.STUCK_CONTACT", (Fault.STUCK_CONTACT, Fault,), {})  # type: ignore
-Fault.DEAD_CONTACT = type("Fault.DEAD_CONTACT", (Fault.DEAD_CONTACT, Fault,), {})  # type: ignore
-Fault.WEAK_BATTERY = type("Fault.WEAK_BATTERY", (Fault.WEAK_BATTERY, Fault,), {})  # type: ignore
-
-
-
-
-class _UniffiFfiConverterTypeFault(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Fault.OPEN(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 2:
-            return Fault.BAD_JOINT(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 3:
-            return Fault.SHORT_TO_FRAME(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 4:
-            return Fault.SWAPPED(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 5:
-            return Fault.REVERSED(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 6:
-            return Fault.WRONG_LAMP(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 7:
-            return Fault.MISSING_EARTH(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 8:
-            return Fault.STUCK_CONTACT(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 9:
-            return Fault.DEAD_CONTACT(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 10:
-            return Fault.WEAK_BATTERY(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value.is_OPEN():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_BAD_JOINT():
-            _UniffiFfiConverterString.check_lower(value.element)
-            _UniffiFfiConverterFloat64.check_lower(value.ohms)
-            return
-        if value.is_SHORT_TO_FRAME():
-            _UniffiFfiConverterString.check_lower(value.point)
-            return
-        if value.is_SWAPPED():
-            _UniffiFfiConverterString.check_lower(value.one)
-            _UniffiFfiConverterString.check_lower(value.other)
-            return
-        if value.is_REVERSED():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_WRONG_LAMP():
-            _UniffiFfiConverterString.check_lower(value.element)
-            _UniffiFfiConverterFloat64.check_lower(value.watts)
-            return
-        if value.is_MISSING_EARTH():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_STUCK_CONTACT():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_DEAD_CONTACT():
-            _UniffiFfiConverterString.check_lower(value.element)
-            return
-        if value.is_WEAK_BATTERY():
-            _UniffiFfiConverterString.check_lower(value.element)
-            _UniffiFfiConverterFloat64.check_lower(value.emf_volts)
-            _UniffiFfiConverterFloat64.check_lower(value.internal_ohms)
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value.is_OPEN():
-            buf.write_i32(1)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_BAD_JOINT():
-            buf.write_i32(2)
-            _UniffiFfiConverterString.write(value.element, buf)
-            _UniffiFfiConverterFloat64.write(value.ohms, buf)
-        if value.is_SHORT_TO_FRAME():
-            buf.write_i32(3)
-            _UniffiFfiConverterString.write(value.point, buf)
-        if value.is_SWAPPED():
-            buf.write_i32(4)
-            _UniffiFfiConverterString.write(value.one, buf)
-            _UniffiFfiConverterString.write(value.other, buf)
-        if value.is_REVERSED():
-            buf.write_i32(5)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_WRONG_LAMP():
-            buf.write_i32(6)
-            _UniffiFfiConverterString.write(value.element, buf)
-            _UniffiFfiConverterFloat64.write(value.watts, buf)
-        if value.is_MISSING_EARTH():
-            buf.write_i32(7)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_STUCK_CONTACT():
-            buf.write_i32(8)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_DEAD_CONTACT():
-            buf.write_i32(9)
-            _UniffiFfiConverterString.write(value.element, buf)
-        if value.is_WEAK_BATTERY():
-            buf.write_i32(10)
-            _UniffiFfiConverterString.write(value.element, buf)
-            _UniffiFfiConverterFloat64.write(value.emf_volts, buf)
-            _UniffiFfiConverterFloat64.write(value.internal_ohms, buf)
 
 
 
@@ -22374,7 +24374,7 @@ class Sum:
         Resistance of a metre of wire and what it loses.
 """
         
-        def __init__(self, section_mm2:float, conductor:Conductor, celsius:float, amperes:float, out_metres:float, back_metres:float):
+        def __init__(self, section_mm2:float, conductor:str, celsius:float, amperes:float, out_metres:float, back_metres:float):
             self.section_mm2 = section_mm2
             
             """
@@ -22384,7 +24384,7 @@ class Sum:
             self.conductor = conductor
             
             """
-        How the conductor is made.
+        How the conductor is made: ideal, solid, flexible or tinned.
 """
         
             self.celsius = celsius
@@ -22444,11 +24444,11 @@ class Sum:
         Diameter and section of a wire of the American gauge.
 """
         
-        def __init__(self, gauge:int):
+        def __init__(self, gauge:float):
             self.gauge = gauge
             
             """
-        Gauge; 0 to -3 for 1/0 to 4/0.
+        Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
 """
         
             pass
@@ -23053,7 +25053,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if variant == 50:
             return Sum.WIRE_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterTypeConductor.read(buf),
+                _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -23061,7 +25061,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             )
         if variant == 51:
             return Sum.WIRE_GAUGE(
-                _UniffiFfiConverterInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
             )
         raise InternalError("Raw enum value doesn't match any cases")
 
@@ -23330,14 +25330,14 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             return
         if value.is_WIRE_DROP():
             _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
-            _UniffiFfiConverterTypeConductor.check_lower(value.conductor)
+            _UniffiFfiConverterString.check_lower(value.conductor)
             _UniffiFfiConverterFloat64.check_lower(value.celsius)
             _UniffiFfiConverterFloat64.check_lower(value.amperes)
             _UniffiFfiConverterFloat64.check_lower(value.out_metres)
             _UniffiFfiConverterFloat64.check_lower(value.back_metres)
             return
         if value.is_WIRE_GAUGE():
-            _UniffiFfiConverterInt32.check_lower(value.gauge)
+            _UniffiFfiConverterFloat64.check_lower(value.gauge)
             return
         raise ValueError(value)
 
@@ -23607,14 +25607,14 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if value.is_WIRE_DROP():
             buf.write_i32(50)
             _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
-            _UniffiFfiConverterTypeConductor.write(value.conductor, buf)
+            _UniffiFfiConverterString.write(value.conductor, buf)
             _UniffiFfiConverterFloat64.write(value.celsius, buf)
             _UniffiFfiConverterFloat64.write(value.amperes, buf)
             _UniffiFfiConverterFloat64.write(value.out_metres, buf)
             _UniffiFfiConverterFloat64.write(value.back_metres, buf)
         if value.is_WIRE_GAUGE():
             buf.write_i32(51)
-            _UniffiFfiConverterInt32.write(value.gauge, buf)
+            _UniffiFfiConverterFloat64.write(value.gauge, buf)
 
 
 
@@ -23638,6 +25638,7 @@ __all__ = [
     "LampCap",
     "PutOn",
     "CureState",
+    "LineKind",
     "ChainSize",
     "SpeedometerDrive",
     "Component",
@@ -23646,12 +25647,18 @@ __all__ = [
     "Lubrication",
     "ScrewPlace",
     "ThreadFamily",
+    "Fault",
+    "Trouble",
+    "Evidence",
+    "FaultClosing",
+    "SearchStop",
     "FillKind",
     "LampSide",
     "FlasherKind",
     "Flashing",
     "PilotFitting",
     "LampLook",
+    "SymptomKind",
     "Measure",
     "Verdict",
     "AnswerWord",
@@ -23662,15 +25669,13 @@ __all__ = [
     "PartState",
     "Code",
     "Proposal",
-    "SymptomKind",
     "CurrentList",
     "Binding",
     "Conductor",
-    "Evidence",
-    "Fault",
     "Law",
     "Side",
     "Sum",
+    "AnsweredCheck",
     "Balance",
     "Belief",
     "Span",
@@ -23701,6 +25706,7 @@ __all__ = [
     "CheckOutcome",
     "Metering",
     "Check",
+    "CircuitCard",
     "Climate",
     "Product",
     "Coat",
@@ -23713,9 +25719,15 @@ __all__ = [
     "Milestone",
     "CureSheet",
     "DayMark",
+    "DiagramBox",
+    "Spot",
+    "DiagramLabel",
+    "DiagramLine",
+    "Diagram",
     "Drive",
     "OutputAt",
     "Element",
+    "ElementChange",
     "EngagementAdvice",
     "MakerTorque",
     "FastenerAsk",
@@ -23725,9 +25737,16 @@ __all__ = [
     "TorqueBand",
     "SubstituteRule",
     "FastenerSheet",
+    "FaultAsk",
+    "FaultPlace",
+    "FaultSearch",
+    "TroubleOffer",
+    "SearchCard",
+    "Question",
     "NextCheck",
     "Meaning",
     "SettledOn",
+    "SearchState",
     "FaultSheet",
     "Figure",
     "Figures",
@@ -23750,6 +25769,16 @@ __all__ = [
     "GearingSheet",
     "SwitchCard",
     "Harness",
+    "SwitchPosition",
+    "Setting",
+    "HarnessAsk",
+    "NodeVolts",
+    "LampState",
+    "Overload",
+    "OperatingPoint",
+    "WayDrop",
+    "Symptom",
+    "HarnessSheet",
     "Identity",
     "Indication",
     "InspectionAsk",
@@ -23769,7 +25798,6 @@ __all__ = [
     "LampColumn",
     "LoadResistor",
     "LampSheet",
-    "LampState",
     "LampsAsk",
     "Slot",
     "LoadAsk",
@@ -23786,9 +25814,6 @@ __all__ = [
     "Zone",
     "Moment",
     "NextJob",
-    "NodeVolts",
-    "Overload",
-    "OperatingPoint",
     "OtherUnit",
     "Pack",
     "Part",
@@ -23807,13 +25832,10 @@ __all__ = [
     "RippleAsk",
     "Shift",
     "RippleSheet",
-    "SwitchPosition",
-    "Setting",
     "Wheel",
     "Supply",
     "Spec",
     "Suspect",
-    "Symptom",
     "TimeBand",
     "TodayAsk",
     "TodaySheet",

@@ -1405,6 +1405,203 @@ class _UniffiFfiConverterTypeFitFlasher(_UniffiConverterRustBuffer):
 
 
 @dataclass
+class AdaptCircuit:
+    """
+    Changes an element of a circuit, or adds one.
+"""
+    def __init__(self, *, circuit:str, element:str, change:layshaft_core.ElementChange):
+        self.circuit = circuit
+        self.element = element
+        self.change = change
+        
+        
+
+    
+    def __str__(self):
+        return "AdaptCircuit(circuit={}, element={}, change={})".format(self.circuit, self.element, self.change)
+    def __eq__(self, other):
+        if self.circuit != other.circuit:
+            return False
+        if self.element != other.element:
+            return False
+        if self.change != other.change:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAdaptCircuit(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AdaptCircuit(
+            circuit=_UniffiFfiConverterString.read(buf),
+            element=_UniffiFfiConverterString.read(buf),
+            change=layshaft_core._UniffiFfiConverterTypeElementChange.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.circuit)
+        _UniffiFfiConverterString.check_lower(value.element)
+        layshaft_core._UniffiFfiConverterTypeElementChange.check_lower(value.change)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.circuit, buf)
+        _UniffiFfiConverterString.write(value.element, buf)
+        layshaft_core._UniffiFfiConverterTypeElementChange.write(value.change, buf)
+
+
+
+@dataclass
+class StartFault:
+    """
+    Begins a search for a fault.
+"""
+    def __init__(self, *, trouble:layshaft_core.Trouble):
+        self.trouble = trouble
+        
+        
+
+    
+    def __str__(self):
+        return "StartFault(trouble={})".format(self.trouble)
+    def __eq__(self, other):
+        if self.trouble != other.trouble:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStartFault(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StartFault(
+            trouble=layshaft_core._UniffiFfiConverterTypeTrouble.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        layshaft_core._UniffiFfiConverterTypeTrouble.check_lower(value.trouble)
+
+    @staticmethod
+    def write(value, buf):
+        layshaft_core._UniffiFfiConverterTypeTrouble.write(value.trouble, buf)
+
+
+
+@dataclass
+class AnswerFault:
+    """
+    Answers a check of a search.
+"""
+    def __init__(self, *, search:str, answer:layshaft_core.Evidence):
+        self.search = search
+        self.answer = answer
+        
+        
+
+    
+    def __str__(self):
+        return "AnswerFault(search={}, answer={})".format(self.search, self.answer)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        if self.answer != other.answer:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAnswerFault(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AnswerFault(
+            search=_UniffiFfiConverterString.read(buf),
+            answer=layshaft_core._UniffiFfiConverterTypeEvidence.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.search)
+        layshaft_core._UniffiFfiConverterTypeEvidence.check_lower(value.answer)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.search, buf)
+        layshaft_core._UniffiFfiConverterTypeEvidence.write(value.answer, buf)
+
+@dataclass
+class UndoFaultStep:
+    """
+    Takes the last answer of a search back.
+"""
+    def __init__(self, *, search:str):
+        self.search = search
+        
+        
+
+    
+    def __str__(self):
+        return "UndoFaultStep(search={})".format(self.search)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeUndoFaultStep(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return UndoFaultStep(
+            search=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.search)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.search, buf)
+
+
+
+@dataclass
+class CloseFault:
+    """
+    Ends a search.
+"""
+    def __init__(self, *, search:str, closing:layshaft_core.FaultClosing):
+        self.search = search
+        self.closing = closing
+        
+        
+
+    
+    def __str__(self):
+        return "CloseFault(search={}, closing={})".format(self.search, self.closing)
+    def __eq__(self, other):
+        if self.search != other.search:
+            return False
+        if self.closing != other.closing:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCloseFault(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CloseFault(
+            search=_UniffiFfiConverterString.read(buf),
+            closing=layshaft_core._UniffiFfiConverterTypeFaultClosing.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.search)
+        layshaft_core._UniffiFfiConverterTypeFaultClosing.check_lower(value.closing)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.search, buf)
+        layshaft_core._UniffiFfiConverterTypeFaultClosing.write(value.closing, buf)
+
+
+
+@dataclass
 class AddJob:
     """
     Adds a job.
@@ -2892,6 +3089,146 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class ADAPT_CIRCUIT:
+        """
+        Changes an element of a circuit, or adds one.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.ADAPT_CIRCUIT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_ADAPT_CIRCUIT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class START_FAULT:
+        """
+        Begins a search for a fault.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.START_FAULT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_START_FAULT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ANSWER_FAULT:
+        """
+        Answers a check of a search.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.ANSWER_FAULT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_ANSWER_FAULT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class UNDO_FAULT_STEP:
+        """
+        Takes the last answer of a search back.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.UNDO_FAULT_STEP{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_UNDO_FAULT_STEP():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CLOSE_FAULT:
+        """
+        Ends a search.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.CLOSE_FAULT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_CLOSE_FAULT():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class ADD_JOB:
         """
         Adds a job.
@@ -3615,6 +3952,26 @@ class Command:
         return isinstance(self, Command.FIT_FLASHER)
     def is_fit_flasher(self) -> bool:
         return isinstance(self, Command.FIT_FLASHER)
+    def is_ADAPT_CIRCUIT(self) -> bool:
+        return isinstance(self, Command.ADAPT_CIRCUIT)
+    def is_adapt_circuit(self) -> bool:
+        return isinstance(self, Command.ADAPT_CIRCUIT)
+    def is_START_FAULT(self) -> bool:
+        return isinstance(self, Command.START_FAULT)
+    def is_start_fault(self) -> bool:
+        return isinstance(self, Command.START_FAULT)
+    def is_ANSWER_FAULT(self) -> bool:
+        return isinstance(self, Command.ANSWER_FAULT)
+    def is_answer_fault(self) -> bool:
+        return isinstance(self, Command.ANSWER_FAULT)
+    def is_UNDO_FAULT_STEP(self) -> bool:
+        return isinstance(self, Command.UNDO_FAULT_STEP)
+    def is_undo_fault_step(self) -> bool:
+        return isinstance(self, Command.UNDO_FAULT_STEP)
+    def is_CLOSE_FAULT(self) -> bool:
+        return isinstance(self, Command.CLOSE_FAULT)
+    def is_close_fault(self) -> bool:
+        return isinstance(self, Command.CLOSE_FAULT)
     def is_ADD_JOB(self) -> bool:
         return isinstance(self, Command.ADD_JOB)
     def is_add_job(self) -> bool:
@@ -3731,6 +4088,11 @@ Command.FIT_CONSUMER = type("Command.FIT_CONSUMER", (Command.FIT_CONSUMER, Comma
 Command.FIT_BRAKE = type("Command.FIT_BRAKE", (Command.FIT_BRAKE, Command,), {})  # type: ignore
 Command.RECORD_INDICATION = type("Command.RECORD_INDICATION", (Command.RECORD_INDICATION, Command,), {})  # type: ignore
 Command.FIT_FLASHER = type("Command.FIT_FLASHER", (Command.FIT_FLASHER, Command,), {})  # type: ignore
+Command.ADAPT_CIRCUIT = type("Command.ADAPT_CIRCUIT", (Command.ADAPT_CIRCUIT, Command,), {})  # type: ignore
+Command.START_FAULT = type("Command.START_FAULT", (Command.START_FAULT, Command,), {})  # type: ignore
+Command.ANSWER_FAULT = type("Command.ANSWER_FAULT", (Command.ANSWER_FAULT, Command,), {})  # type: ignore
+Command.UNDO_FAULT_STEP = type("Command.UNDO_FAULT_STEP", (Command.UNDO_FAULT_STEP, Command,), {})  # type: ignore
+Command.CLOSE_FAULT = type("Command.CLOSE_FAULT", (Command.CLOSE_FAULT, Command,), {})  # type: ignore
 Command.ADD_JOB = type("Command.ADD_JOB", (Command.ADD_JOB, Command,), {})  # type: ignore
 Command.ADD_READY_MADE = type("Command.ADD_READY_MADE", (Command.ADD_READY_MADE, Command,), {})  # type: ignore
 Command.CHANGE_JOB = type("Command.CHANGE_JOB", (Command.CHANGE_JOB, Command,), {})  # type: ignore
@@ -3839,94 +4201,114 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeFitFlasher.read(buf),
             )
         if variant == 20:
+            return Command.ADAPT_CIRCUIT(
+                _UniffiFfiConverterTypeAdaptCircuit.read(buf),
+            )
+        if variant == 21:
+            return Command.START_FAULT(
+                _UniffiFfiConverterTypeStartFault.read(buf),
+            )
+        if variant == 22:
+            return Command.ANSWER_FAULT(
+                _UniffiFfiConverterTypeAnswerFault.read(buf),
+            )
+        if variant == 23:
+            return Command.UNDO_FAULT_STEP(
+                _UniffiFfiConverterTypeUndoFaultStep.read(buf),
+            )
+        if variant == 24:
+            return Command.CLOSE_FAULT(
+                _UniffiFfiConverterTypeCloseFault.read(buf),
+            )
+        if variant == 25:
             return Command.ADD_JOB(
                 _UniffiFfiConverterTypeAddJob.read(buf),
             )
-        if variant == 21:
+        if variant == 26:
             return Command.ADD_READY_MADE(
                 _UniffiFfiConverterTypeAddReadyMade.read(buf),
             )
-        if variant == 22:
+        if variant == 27:
             return Command.CHANGE_JOB(
                 _UniffiFfiConverterTypeChangeJob.read(buf),
             )
-        if variant == 23:
+        if variant == 28:
             return Command.PUT_JOB_AWAY(
                 _UniffiFfiConverterTypePutJobAway.read(buf),
             )
-        if variant == 24:
+        if variant == 29:
             return Command.BRING_JOB_BACK(
                 _UniffiFfiConverterTypeBringJobBack.read(buf),
             )
-        if variant == 25:
+        if variant == 30:
             return Command.BEGIN_JOB(
                 _UniffiFfiConverterTypeBeginJob.read(buf),
             )
-        if variant == 26:
+        if variant == 31:
             return Command.TICK_STEP(
                 _UniffiFfiConverterTypeTickStep.read(buf),
             )
-        if variant == 27:
+        if variant == 32:
             return Command.FINISH_JOB(
                 _UniffiFfiConverterTypeFinishJob.read(buf),
             )
-        if variant == 28:
+        if variant == 33:
             return Command.REOPEN_JOB(
                 _UniffiFfiConverterTypeReopenJob.read(buf),
             )
-        if variant == 29:
+        if variant == 34:
             return Command.RECORD_PART(
                 _UniffiFfiConverterTypeRecordPart.read(buf),
             )
-        if variant == 30:
+        if variant == 35:
             return Command.PUT_PART_AWAY(
                 _UniffiFfiConverterTypePutPartAway.read(buf),
             )
-        if variant == 31:
+        if variant == 36:
             return Command.ATTACH_PHOTO(
                 _UniffiFfiConverterTypeAttachPhoto.read(buf),
             )
-        if variant == 32:
+        if variant == 37:
             return Command.PUT_PHOTO_AWAY(
                 _UniffiFfiConverterTypePutPhotoAway.read(buf),
             )
-        if variant == 33:
+        if variant == 38:
             return Command.START_CURE(
                 _UniffiFfiConverterTypeStartCure.read(buf),
             )
-        if variant == 34:
+        if variant == 39:
             return Command.END_CURE(
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
-        if variant == 35:
+        if variant == 40:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 36:
+        if variant == 41:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 37:
+        if variant == 42:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 38:
+        if variant == 43:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 39:
+        if variant == 44:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 40:
+        if variant == 45:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 41:
+        if variant == 46:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 42:
+        if variant == 47:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -3990,6 +4372,21 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_FIT_FLASHER():
             _UniffiFfiConverterTypeFitFlasher.check_lower(value._values[0])
+            return
+        if value.is_ADAPT_CIRCUIT():
+            _UniffiFfiConverterTypeAdaptCircuit.check_lower(value._values[0])
+            return
+        if value.is_START_FAULT():
+            _UniffiFfiConverterTypeStartFault.check_lower(value._values[0])
+            return
+        if value.is_ANSWER_FAULT():
+            _UniffiFfiConverterTypeAnswerFault.check_lower(value._values[0])
+            return
+        if value.is_UNDO_FAULT_STEP():
+            _UniffiFfiConverterTypeUndoFaultStep.check_lower(value._values[0])
+            return
+        if value.is_CLOSE_FAULT():
+            _UniffiFfiConverterTypeCloseFault.check_lower(value._values[0])
             return
         if value.is_ADD_JOB():
             _UniffiFfiConverterTypeAddJob.check_lower(value._values[0])
@@ -4121,74 +4518,89 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_FIT_FLASHER():
             buf.write_i32(19)
             _UniffiFfiConverterTypeFitFlasher.write(value._values[0], buf)
-        if value.is_ADD_JOB():
+        if value.is_ADAPT_CIRCUIT():
             buf.write_i32(20)
+            _UniffiFfiConverterTypeAdaptCircuit.write(value._values[0], buf)
+        if value.is_START_FAULT():
+            buf.write_i32(21)
+            _UniffiFfiConverterTypeStartFault.write(value._values[0], buf)
+        if value.is_ANSWER_FAULT():
+            buf.write_i32(22)
+            _UniffiFfiConverterTypeAnswerFault.write(value._values[0], buf)
+        if value.is_UNDO_FAULT_STEP():
+            buf.write_i32(23)
+            _UniffiFfiConverterTypeUndoFaultStep.write(value._values[0], buf)
+        if value.is_CLOSE_FAULT():
+            buf.write_i32(24)
+            _UniffiFfiConverterTypeCloseFault.write(value._values[0], buf)
+        if value.is_ADD_JOB():
+            buf.write_i32(25)
             _UniffiFfiConverterTypeAddJob.write(value._values[0], buf)
         if value.is_ADD_READY_MADE():
-            buf.write_i32(21)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeAddReadyMade.write(value._values[0], buf)
         if value.is_CHANGE_JOB():
-            buf.write_i32(22)
+            buf.write_i32(27)
             _UniffiFfiConverterTypeChangeJob.write(value._values[0], buf)
         if value.is_PUT_JOB_AWAY():
-            buf.write_i32(23)
+            buf.write_i32(28)
             _UniffiFfiConverterTypePutJobAway.write(value._values[0], buf)
         if value.is_BRING_JOB_BACK():
-            buf.write_i32(24)
+            buf.write_i32(29)
             _UniffiFfiConverterTypeBringJobBack.write(value._values[0], buf)
         if value.is_BEGIN_JOB():
-            buf.write_i32(25)
+            buf.write_i32(30)
             _UniffiFfiConverterTypeBeginJob.write(value._values[0], buf)
         if value.is_TICK_STEP():
-            buf.write_i32(26)
+            buf.write_i32(31)
             _UniffiFfiConverterTypeTickStep.write(value._values[0], buf)
         if value.is_FINISH_JOB():
-            buf.write_i32(27)
+            buf.write_i32(32)
             _UniffiFfiConverterTypeFinishJob.write(value._values[0], buf)
         if value.is_REOPEN_JOB():
-            buf.write_i32(28)
+            buf.write_i32(33)
             _UniffiFfiConverterTypeReopenJob.write(value._values[0], buf)
         if value.is_RECORD_PART():
-            buf.write_i32(29)
+            buf.write_i32(34)
             _UniffiFfiConverterTypeRecordPart.write(value._values[0], buf)
         if value.is_PUT_PART_AWAY():
-            buf.write_i32(30)
+            buf.write_i32(35)
             _UniffiFfiConverterTypePutPartAway.write(value._values[0], buf)
         if value.is_ATTACH_PHOTO():
-            buf.write_i32(31)
+            buf.write_i32(36)
             _UniffiFfiConverterTypeAttachPhoto.write(value._values[0], buf)
         if value.is_PUT_PHOTO_AWAY():
-            buf.write_i32(32)
+            buf.write_i32(37)
             _UniffiFfiConverterTypePutPhotoAway.write(value._values[0], buf)
         if value.is_START_CURE():
-            buf.write_i32(33)
+            buf.write_i32(38)
             _UniffiFfiConverterTypeStartCure.write(value._values[0], buf)
         if value.is_END_CURE():
-            buf.write_i32(34)
+            buf.write_i32(39)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
         if value.is_NOTE_CLIMATE():
-            buf.write_i32(35)
+            buf.write_i32(40)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(36)
+            buf.write_i32(41)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(37)
+            buf.write_i32(42)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(38)
+            buf.write_i32(43)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(39)
+            buf.write_i32(44)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(40)
+            buf.write_i32(45)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(41)
+            buf.write_i32(46)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(42)
+            buf.write_i32(47)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -4303,6 +4715,10 @@ class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
+
+
+
+
 
 
 
@@ -4836,6 +5252,62 @@ class Query:
             return self._values == other._values
 
     @dataclass
+    class HARNESS:
+        """
+        A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.HARNESS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_HARNESS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class FAULT:
+        """
+        A search for a fault: the next check and why, suspects, evidence.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.FAULT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_FAULT():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class CURE:
         """
         A cure.
@@ -5151,6 +5623,14 @@ class Query:
         return isinstance(self, Query.CHARGING)
     def is_charging(self) -> bool:
         return isinstance(self, Query.CHARGING)
+    def is_HARNESS(self) -> bool:
+        return isinstance(self, Query.HARNESS)
+    def is_harness(self) -> bool:
+        return isinstance(self, Query.HARNESS)
+    def is_FAULT(self) -> bool:
+        return isinstance(self, Query.FAULT)
+    def is_fault(self) -> bool:
+        return isinstance(self, Query.FAULT)
     def is_CURE(self) -> bool:
         return isinstance(self, Query.CURE)
     def is_cure(self) -> bool:
@@ -5207,6 +5687,8 @@ Query.MIXING = type("Query.MIXING", (Query.MIXING, Query,), {})  # type: ignore
 Query.WIRE = type("Query.WIRE", (Query.WIRE, Query,), {})  # type: ignore
 Query.LAMPS = type("Query.LAMPS", (Query.LAMPS, Query,), {})  # type: ignore
 Query.CHARGING = type("Query.CHARGING", (Query.CHARGING, Query,), {})  # type: ignore
+Query.HARNESS = type("Query.HARNESS", (Query.HARNESS, Query,), {})  # type: ignore
+Query.FAULT = type("Query.FAULT", (Query.FAULT, Query,), {})  # type: ignore
 Query.CURE = type("Query.CURE", (Query.CURE, Query,), {})  # type: ignore
 Query.PRODUCTS = type("Query.PRODUCTS", (Query.PRODUCTS, Query,), {})  # type: ignore
 Query.INSPECTION = type("Query.INSPECTION", (Query.INSPECTION, Query,), {})  # type: ignore
@@ -5285,38 +5767,46 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 layshaft_core._UniffiFfiConverterTypeChargingAsk.read(buf),
             )
         if variant == 16:
+            return Query.HARNESS(
+                layshaft_core._UniffiFfiConverterTypeHarnessAsk.read(buf),
+            )
+        if variant == 17:
+            return Query.FAULT(
+                layshaft_core._UniffiFfiConverterTypeFaultAsk.read(buf),
+            )
+        if variant == 18:
             return Query.CURE(
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
-        if variant == 17:
+        if variant == 19:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 18:
+        if variant == 20:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 19:
+        if variant == 21:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 20:
+        if variant == 22:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 21:
+        if variant == 23:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 22:
+        if variant == 24:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 23:
+        if variant == 25:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 24:
+        if variant == 26:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -5368,6 +5858,12 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             return
         if value.is_CHARGING():
             layshaft_core._UniffiFfiConverterTypeChargingAsk.check_lower(value._values[0])
+            return
+        if value.is_HARNESS():
+            layshaft_core._UniffiFfiConverterTypeHarnessAsk.check_lower(value._values[0])
+            return
+        if value.is_FAULT():
+            layshaft_core._UniffiFfiConverterTypeFaultAsk.check_lower(value._values[0])
             return
         if value.is_CURE():
             layshaft_core._UniffiFfiConverterTypeCureAsk.check_lower(value._values[0])
@@ -5445,32 +5941,38 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_CHARGING():
             buf.write_i32(15)
             layshaft_core._UniffiFfiConverterTypeChargingAsk.write(value._values[0], buf)
-        if value.is_CURE():
+        if value.is_HARNESS():
             buf.write_i32(16)
+            layshaft_core._UniffiFfiConverterTypeHarnessAsk.write(value._values[0], buf)
+        if value.is_FAULT():
+            buf.write_i32(17)
+            layshaft_core._UniffiFfiConverterTypeFaultAsk.write(value._values[0], buf)
+        if value.is_CURE():
+            buf.write_i32(18)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
         if value.is_PRODUCTS():
-            buf.write_i32(17)
+            buf.write_i32(19)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_INSPECTION():
-            buf.write_i32(18)
+            buf.write_i32(20)
             layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
         if value.is_RIPPLE():
-            buf.write_i32(19)
+            buf.write_i32(21)
             layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
         if value.is_BIKE():
-            buf.write_i32(20)
+            buf.write_i32(22)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_HISTORY():
-            buf.write_i32(21)
+            buf.write_i32(23)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(22)
+            buf.write_i32(24)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(23)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(24)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -6946,6 +7448,11 @@ __all__ = [
     "FitBrake",
     "RecordIndication",
     "FitFlasher",
+    "AdaptCircuit",
+    "StartFault",
+    "AnswerFault",
+    "UndoFaultStep",
+    "CloseFault",
     "AddJob",
     "AddReadyMade",
     "ChangeJob",

@@ -526,9 +526,13 @@ def _uniffi_check_contract_api_version(lib):
         raise InternalError("UniFFI contract version mismatch: try cleaning and rebuilding your project")
 
 def _uniffi_check_api_checksums(lib):
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 26119:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 45535:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 42471:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -550,6 +554,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 32951:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() != 23936:
@@ -559,6 +565,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() != 54516:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -573,6 +581,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() != 10872:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_history() != 5957:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -646,6 +656,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 63448:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 37118:
@@ -655,6 +667,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 32805:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -691,12 +705,18 @@ _UniffiLib.ffi_layshaft_uniffi_rustbuffer_reserve.restype = _UniffiRustBuffer
 _UniffiLib.ffi_layshaft_uniffi_uniffi_contract_version.argtypes = (
 )
 _UniffiLib.ffi_layshaft_uniffi_uniffi_contract_version.restype = ctypes.c_uint32
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_job.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_job.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item.restype = ctypes.c_uint16
@@ -727,6 +747,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_change_job.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_charging.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_charging.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_cure.restype = ctypes.c_uint16
@@ -742,6 +765,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.restype = ctype
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fault.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fault.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_filling.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_filling.restype = ctypes.c_uint16
@@ -763,6 +789,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets.restype = 
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_gearing.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_gearing.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_harness.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_harness.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_history.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_history.restype = ctypes.c_uint16
@@ -871,6 +900,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.restype = ctypes.c_uint16
@@ -886,6 +918,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_today.restype = ctypes.c
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_wire.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_wire.restype = ctypes.c_uint16
@@ -895,6 +930,13 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory.restype =
 _UniffiLib.uniffi_layshaft_uniffi_checksum_constructor_bench_open.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_constructor_bench_open.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_job.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -909,6 +951,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_fault.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_fault.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_item.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -979,6 +1028,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_charging.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_charging.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_close_fault.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_close_fault.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_cure.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1014,6 +1070,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fault.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fault.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_filling.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1063,6 +1126,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_harness.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_harness.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_history.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1315,6 +1385,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_cure.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_cure.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tables.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1350,6 +1427,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_wire.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1647,11 +1731,34 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
 """
     
+    def adapt_circuit(self, command: layshaft_door.AdaptCircuit,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Changes an element of a circuit, or adds one.
+"""
+        raise NotImplementedError
     def add_job(self, command: layshaft_door.AddJob,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Adds a job.
@@ -1660,6 +1767,11 @@ class BenchProtocol(typing.Protocol):
     def add_ready_made(self, command: layshaft_door.AddReadyMade,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Adds a ready-made job.
+"""
+        raise NotImplementedError
+    def answer_fault(self, command: layshaft_door.AnswerFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Answers a check of a search.
 """
         raise NotImplementedError
     def answer_item(self, command: layshaft_door.AnswerItem,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1712,6 +1824,11 @@ class BenchProtocol(typing.Protocol):
         The charging tests: rested, idle, at speed; drain, charge and time to flat.
 """
         raise NotImplementedError
+    def close_fault(self, command: layshaft_door.CloseFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Ends a search.
+"""
+        raise NotImplementedError
     def cure(self, ask: layshaft_core.CureAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.CureSheet:
         """
         A cure.
@@ -1735,6 +1852,11 @@ class BenchProtocol(typing.Protocol):
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
+"""
+        raise NotImplementedError
+    def fault(self, ask: layshaft_core.FaultAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FaultSheet:
+        """
+        A search for a fault: the next check and why, suspects, evidence.
 """
         raise NotImplementedError
     def filling(self, ask: layshaft_core.FillAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FillSheet:
@@ -1770,6 +1892,11 @@ class BenchProtocol(typing.Protocol):
     def gearing(self, ask: layshaft_core.GearingAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.GearingSheet:
         """
         Ratios, speeds, chain and speedometer.
+"""
+        raise NotImplementedError
+    def harness(self, ask: layshaft_core.HarnessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.HarnessSheet:
+        """
+        A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
 """
         raise NotImplementedError
     def history(self, ask: layshaft_door.HistoryAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.HistorySheet:
@@ -1952,6 +2079,11 @@ class BenchProtocol(typing.Protocol):
         Puts a coat on and starts its clock.
 """
         raise NotImplementedError
+    def start_fault(self, command: layshaft_door.StartFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Begins a search for a fault.
+"""
+        raise NotImplementedError
     def tables(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.TablesSheet:
         """
         Units and accepted ranges.
@@ -1975,6 +2107,11 @@ class BenchProtocol(typing.Protocol):
     def undo(self, command: layshaft_door.Undo,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Takes a command back.
+"""
+        raise NotImplementedError
+    def undo_fault_step(self, command: layshaft_door.UndoFaultStep,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Takes the last answer of a search back.
 """
         raise NotImplementedError
     def wire(self, ask: layshaft_core.WireAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.WireSheet:
@@ -2043,6 +2180,29 @@ class Bench(BenchProtocol):
         inst = cls.__new__(cls)
         inst._handle = handle
         return inst
+    def adapt_circuit(self, command: layshaft_door.AdaptCircuit,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Changes an element of a circuit, or adds one.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeAdaptCircuit.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeAdaptCircuit.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def add_job(self, command: layshaft_door.AddJob,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Adds a job.
@@ -2086,6 +2246,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def answer_fault(self, command: layshaft_door.AnswerFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Answers a check of a search.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeAnswerFault.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeAnswerFault.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_fault,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -2319,6 +2502,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def close_fault(self, command: layshaft_door.CloseFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Ends a search.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeCloseFault.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeCloseFault.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_close_fault,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def cure(self, ask: layshaft_core.CureAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.CureSheet:
         """
         A cure.
@@ -2431,6 +2637,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def fault(self, ask: layshaft_core.FaultAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FaultSheet:
+        """
+        A search for a fault: the next check and why, suspects, evidence.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeFaultAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeFaultAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeFaultSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fault,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -2592,6 +2821,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def harness(self, ask: layshaft_core.HarnessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.HarnessSheet:
+        """
+        A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeHarnessAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeHarnessAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeHarnessSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_harness,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3423,6 +3675,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def start_fault(self, command: layshaft_door.StartFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Begins a search for a fault.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeStartFault.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeStartFault.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def tables(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.TablesSheet:
         """
         Units and accepted ranges.
@@ -3535,6 +3810,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def undo_fault_step(self, command: layshaft_door.UndoFaultStep,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Takes the last answer of a search back.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeUndoFaultStep.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeUndoFaultStep.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

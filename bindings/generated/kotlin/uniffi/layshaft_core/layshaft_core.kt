@@ -1076,6 +1076,69 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
 
 
 /**
+ * One answer that was given.
+ */
+data class AnsweredCheck (
+    /**
+     * Mark of the check.
+     */
+    var `check`: kotlin.String
+    , 
+    /**
+     * The check in words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * The answer in words.
+     */
+    var `answer`: kotlin.String
+    , 
+    /**
+     * Whether it fits none of what was suspected then: to be checked again.
+     */
+    var `surprising`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAnsweredCheck: FfiConverterRustBuffer<AnsweredCheck> {
+    override fun read(buf: ByteBuffer): AnsweredCheck {
+        return AnsweredCheck(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AnsweredCheck) = (
+            FfiConverterString.allocationSize(value.`check`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`answer`) +
+            FfiConverterBoolean.allocationSize(value.`surprising`)
+    )
+
+    override fun write(value: AnsweredCheck, buf: ByteBuffer) {
+            FfiConverterString.write(value.`check`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`answer`, buf)
+            FfiConverterBoolean.write(value.`surprising`, buf)
+    }
+}
+
+
+
+/**
  * Output against load in one riding state.
  */
 data class Balance (
@@ -2532,6 +2595,16 @@ data class Check (
     var `label`: kotlin.String
     , 
     /**
+     * Where it is done.
+     */
+    var `place`: kotlin.String? = null 
+    , 
+    /**
+     * Switch positions for it.
+     */
+    var `position`: kotlin.String? = null 
+    , 
+    /**
      * Its possible answers.
      */
     var `outcomes`: List<CheckOutcome> = listOf() 
@@ -2588,6 +2661,8 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
         return Check(
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
             FfiConverterSequenceTypeCheckOutcome.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
@@ -2602,6 +2677,8 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
     override fun allocationSize(value: Check) = (
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterOptionalString.allocationSize(value.`place`) +
+            FfiConverterOptionalString.allocationSize(value.`position`) +
             FfiConverterSequenceTypeCheckOutcome.allocationSize(value.`outcomes`) +
             FfiConverterDouble.allocationSize(value.`minutes`) +
             FfiConverterDouble.allocationSize(value.`dangerMinutes`) +
@@ -2615,6 +2692,8 @@ public object FfiConverterTypeCheck: FfiConverterRustBuffer<Check> {
     override fun write(value: Check, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`label`, buf)
+            FfiConverterOptionalString.write(value.`place`, buf)
+            FfiConverterOptionalString.write(value.`position`, buf)
             FfiConverterSequenceTypeCheckOutcome.write(value.`outcomes`, buf)
             FfiConverterDouble.write(value.`minutes`, buf)
             FfiConverterDouble.write(value.`dangerMinutes`, buf)
@@ -2670,6 +2749,61 @@ public object FfiConverterTypeCheckOutcome: FfiConverterRustBuffer<CheckOutcome>
     override fun write(value: CheckOutcome, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterString.write(value.`label`, buf)
+    }
+}
+
+
+
+/**
+ * A circuit to choose.
+ */
+data class CircuitCard (
+    /**
+     * Its mark.
+     */
+    var `circuit`: kotlin.String
+    , 
+    /**
+     * What it is.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Elements that the owner changed.
+     */
+    var `changed`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCircuitCard: FfiConverterRustBuffer<CircuitCard> {
+    override fun read(buf: ByteBuffer): CircuitCard {
+        return CircuitCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CircuitCard) = (
+            FfiConverterString.allocationSize(value.`circuit`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterUInt.allocationSize(value.`changed`)
+    )
+
+    override fun write(value: CircuitCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`circuit`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterUInt.write(value.`changed`, buf)
     }
 }
 
@@ -3529,6 +3663,330 @@ public object FfiConverterTypeDayOff: FfiConverterRustBuffer<DayOff> {
 
 
 /**
+ * The drawing.
+ */
+data class Diagram (
+    /**
+     * Width, 390.
+     */
+    var `width`: kotlin.Double
+    , 
+    /**
+     * Height.
+     */
+    var `height`: kotlin.Double
+    , 
+    /**
+     * Height of letters in boxes.
+     */
+    var `letter`: kotlin.Double
+    , 
+    /**
+     * Height of the earth bar from the top.
+     */
+    var `earthY`: kotlin.Double
+    , 
+    /**
+     * The parts.
+     */
+    var `boxes`: List<DiagramBox> = listOf() 
+    , 
+    /**
+     * The lines.
+     */
+    var `lines`: List<DiagramLine> = listOf() 
+    , 
+    /**
+     * Marks of parts that hang on nothing that leads to the battery.
+     */
+    var `floating`: List<kotlin.String> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagram: FfiConverterRustBuffer<Diagram> {
+    override fun read(buf: ByteBuffer): Diagram {
+        return Diagram(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeDiagramBox.read(buf),
+            FfiConverterSequenceTypeDiagramLine.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Diagram) = (
+            FfiConverterDouble.allocationSize(value.`width`) +
+            FfiConverterDouble.allocationSize(value.`height`) +
+            FfiConverterDouble.allocationSize(value.`letter`) +
+            FfiConverterDouble.allocationSize(value.`earthY`) +
+            FfiConverterSequenceTypeDiagramBox.allocationSize(value.`boxes`) +
+            FfiConverterSequenceTypeDiagramLine.allocationSize(value.`lines`) +
+            FfiConverterSequenceString.allocationSize(value.`floating`)
+    )
+
+    override fun write(value: Diagram, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`width`, buf)
+            FfiConverterDouble.write(value.`height`, buf)
+            FfiConverterDouble.write(value.`letter`, buf)
+            FfiConverterDouble.write(value.`earthY`, buf)
+            FfiConverterSequenceTypeDiagramBox.write(value.`boxes`, buf)
+            FfiConverterSequenceTypeDiagramLine.write(value.`lines`, buf)
+            FfiConverterSequenceString.write(value.`floating`, buf)
+    }
+}
+
+
+
+/**
+ * A part: battery, fuse, switch contact, lamp.
+ */
+data class DiagramBox (
+    /**
+     * Mark of its element.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * Its name in lines that fit.
+     */
+    var `lines`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Layer: how many parts lie between it and the battery.
+     */
+    var `layer`: kotlin.UInt
+    , 
+    /**
+     * Left edge.
+     */
+    var `x`: kotlin.Double
+    , 
+    /**
+     * Upper edge.
+     */
+    var `y`: kotlin.Double
+    , 
+    /**
+     * Width.
+     */
+    var `width`: kotlin.Double
+    , 
+    /**
+     * Height.
+     */
+    var `height`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagramBox: FfiConverterRustBuffer<DiagramBox> {
+    override fun read(buf: ByteBuffer): DiagramBox {
+        return DiagramBox(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DiagramBox) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterSequenceString.allocationSize(value.`lines`) +
+            FfiConverterUInt.allocationSize(value.`layer`) +
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`) +
+            FfiConverterDouble.allocationSize(value.`width`) +
+            FfiConverterDouble.allocationSize(value.`height`)
+    )
+
+    override fun write(value: DiagramBox, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterSequenceString.write(value.`lines`, buf)
+            FfiConverterUInt.write(value.`layer`, buf)
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
+            FfiConverterDouble.write(value.`width`, buf)
+            FfiConverterDouble.write(value.`height`, buf)
+    }
+}
+
+
+
+/**
+ * A text with the space that it takes.
+ */
+data class DiagramLabel (
+    /**
+     * The text.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * Left edge.
+     */
+    var `x`: kotlin.Double
+    , 
+    /**
+     * Upper edge.
+     */
+    var `y`: kotlin.Double
+    , 
+    /**
+     * Width.
+     */
+    var `width`: kotlin.Double
+    , 
+    /**
+     * Height.
+     */
+    var `height`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagramLabel: FfiConverterRustBuffer<DiagramLabel> {
+    override fun read(buf: ByteBuffer): DiagramLabel {
+        return DiagramLabel(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DiagramLabel) = (
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`) +
+            FfiConverterDouble.allocationSize(value.`width`) +
+            FfiConverterDouble.allocationSize(value.`height`)
+    )
+
+    override fun write(value: DiagramLabel, buf: ByteBuffer) {
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
+            FfiConverterDouble.write(value.`width`, buf)
+            FfiConverterDouble.write(value.`height`, buf)
+    }
+}
+
+
+
+/**
+ * A run of wire with its joints, as an orthogonal line.
+ */
+data class DiagramLine (
+    /**
+     * What it is.
+     */
+    var `kind`: LineKind
+    , 
+    /**
+     * Marks of the wires, joints and straps that it stands for.
+     */
+    var `elements`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Point of the harness whose voltage it has.
+     */
+    var `point`: kotlin.String
+    , 
+    /**
+     * Colour code, where a wire has one.
+     */
+    var `colour`: kotlin.String? = null 
+    , 
+    /**
+     * Its corners.
+     */
+    var `corners`: List<Spot> = listOf() 
+    , 
+    /**
+     * Colour and section; none where there is no wire.
+     */
+    var `label`: DiagramLabel? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDiagramLine: FfiConverterRustBuffer<DiagramLine> {
+    override fun read(buf: ByteBuffer): DiagramLine {
+        return DiagramLine(
+            FfiConverterTypeLineKind.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterSequenceTypeSpot.read(buf),
+            FfiConverterOptionalTypeDiagramLabel.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DiagramLine) = (
+            FfiConverterTypeLineKind.allocationSize(value.`kind`) +
+            FfiConverterSequenceString.allocationSize(value.`elements`) +
+            FfiConverterString.allocationSize(value.`point`) +
+            FfiConverterOptionalString.allocationSize(value.`colour`) +
+            FfiConverterSequenceTypeSpot.allocationSize(value.`corners`) +
+            FfiConverterOptionalTypeDiagramLabel.allocationSize(value.`label`)
+    )
+
+    override fun write(value: DiagramLine, buf: ByteBuffer) {
+            FfiConverterTypeLineKind.write(value.`kind`, buf)
+            FfiConverterSequenceString.write(value.`elements`, buf)
+            FfiConverterString.write(value.`point`, buf)
+            FfiConverterOptionalString.write(value.`colour`, buf)
+            FfiConverterSequenceTypeSpot.write(value.`corners`, buf)
+            FfiConverterOptionalTypeDiagramLabel.write(value.`label`, buf)
+    }
+}
+
+
+
+/**
  * The drive train from crankshaft to wheel.
  */
 data class Drive (
@@ -3864,6 +4322,125 @@ public object FfiConverterTypeElement: FfiConverterRustBuffer<Element> {
             FfiConverterTypeComponent.write(value.`component`, buf)
             FfiConverterOptionalString.write(value.`colour`, buf)
             FfiConverterOptionalTypeCondition.write(value.`condition`, buf)
+    }
+}
+
+
+
+/**
+ * A change to one element of a circuit, or an element that is added (then ends and component are needed).
+ */
+data class ElementChange (
+    /**
+     * What it is called.
+     */
+    var `label`: kotlin.String? = null 
+    , 
+    /**
+     * The point it begins at.
+     */
+    var `from`: kotlin.String? = null 
+    , 
+    /**
+     * The point it ends at.
+     */
+    var `to`: kotlin.String? = null 
+    , 
+    /**
+     * What it is.
+     */
+    var `component`: Component? = null 
+    , 
+    /**
+     * Colour code of a wire.
+     */
+    var `colour`: kotlin.String? = null 
+    , 
+    /**
+     * Section of a wire, mm².
+     */
+    var `sectionMm2`: kotlin.Double? = null 
+    , 
+    /**
+     * Length of a wire, metres.
+     */
+    var `lengthMetres`: kotlin.Double? = null 
+    , 
+    /**
+     * Resistance of a joint, contact, strap, fuse or resistor, ohms.
+     */
+    var `ohms`: kotlin.Double? = null 
+    , 
+    /**
+     * Plug that a joint belongs to.
+     */
+    var `plug`: kotlin.String? = null 
+    , 
+    /**
+     * Rating of a fuse, amperes.
+     */
+    var `ratedAmperes`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether it is not there on this bike.
+     */
+    var `takenOff`: kotlin.Boolean? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeElementChange: FfiConverterRustBuffer<ElementChange> {
+    override fun read(buf: ByteBuffer): ElementChange {
+        return ElementChange(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeComponent.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ElementChange) = (
+            FfiConverterOptionalString.allocationSize(value.`label`) +
+            FfiConverterOptionalString.allocationSize(value.`from`) +
+            FfiConverterOptionalString.allocationSize(value.`to`) +
+            FfiConverterOptionalTypeComponent.allocationSize(value.`component`) +
+            FfiConverterOptionalString.allocationSize(value.`colour`) +
+            FfiConverterOptionalDouble.allocationSize(value.`sectionMm2`) +
+            FfiConverterOptionalDouble.allocationSize(value.`lengthMetres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`ohms`) +
+            FfiConverterOptionalString.allocationSize(value.`plug`) +
+            FfiConverterOptionalDouble.allocationSize(value.`ratedAmperes`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`takenOff`)
+    )
+
+    override fun write(value: ElementChange, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`label`, buf)
+            FfiConverterOptionalString.write(value.`from`, buf)
+            FfiConverterOptionalString.write(value.`to`, buf)
+            FfiConverterOptionalTypeComponent.write(value.`component`, buf)
+            FfiConverterOptionalString.write(value.`colour`, buf)
+            FfiConverterOptionalDouble.write(value.`sectionMm2`, buf)
+            FfiConverterOptionalDouble.write(value.`lengthMetres`, buf)
+            FfiConverterOptionalDouble.write(value.`ohms`, buf)
+            FfiConverterOptionalString.write(value.`plug`, buf)
+            FfiConverterOptionalDouble.write(value.`ratedAmperes`, buf)
+            FfiConverterOptionalBoolean.write(value.`takenOff`, buf)
     }
 }
 
@@ -4219,48 +4796,185 @@ public object FfiConverterTypeFastenerSheet: FfiConverterRustBuffer<FastenerShee
 
 
 /**
+ * Which search; left out: the newest that is open.
+ */
+data class FaultAsk (
+    /**
+     * Its mark.
+     */
+    var `search`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultAsk: FfiConverterRustBuffer<FaultAsk> {
+    override fun read(buf: ByteBuffer): FaultAsk {
+        return FaultAsk(
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`search`)
+    )
+
+    override fun write(value: FaultAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`search`, buf)
+    }
+}
+
+
+
+/**
+ * A fault that can be tried.
+ */
+data class FaultPlace (
+    /**
+     * The fault.
+     */
+    var `fault`: Fault
+    , 
+    /**
+     * In words.
+     */
+    var `text`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultPlace: FfiConverterRustBuffer<FaultPlace> {
+    override fun read(buf: ByteBuffer): FaultPlace {
+        return FaultPlace(
+            FfiConverterTypeFault.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultPlace) = (
+            FfiConverterTypeFault.allocationSize(value.`fault`) +
+            FfiConverterString.allocationSize(value.`text`)
+    )
+
+    override fun write(value: FaultPlace, buf: ByteBuffer) {
+            FfiConverterTypeFault.write(value.`fault`, buf)
+            FfiConverterString.write(value.`text`, buf)
+    }
+}
+
+
+
+/**
+ * A search. What is left out is not known.
+ */
+data class FaultSearch (
+    /**
+     * What is wrong.
+     */
+    var `trouble`: Trouble? = null 
+    , 
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    var `startedMs`: kotlin.Long
+    , 
+    /**
+     * The answers, oldest first.
+     */
+    var `evidence`: List<Evidence> = listOf() 
+    , 
+    /**
+     * When it ended, milliseconds since 1970 (UTC).
+     */
+    var `closedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * How it ended.
+     */
+    var `closing`: FaultClosing? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultSearch: FfiConverterRustBuffer<FaultSearch> {
+    override fun read(buf: ByteBuffer): FaultSearch {
+        return FaultSearch(
+            FfiConverterOptionalTypeTrouble.read(buf),
+            FfiConverterLong.read(buf),
+            FfiConverterSequenceTypeEvidence.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FaultSearch) = (
+            FfiConverterOptionalTypeTrouble.allocationSize(value.`trouble`) +
+            FfiConverterLong.allocationSize(value.`startedMs`) +
+            FfiConverterSequenceTypeEvidence.allocationSize(value.`evidence`) +
+            FfiConverterOptionalLong.allocationSize(value.`closedMs`) +
+            FfiConverterOptionalTypeFaultClosing.allocationSize(value.`closing`)
+    )
+
+    override fun write(value: FaultSearch, buf: ByteBuffer) {
+            FfiConverterOptionalTypeTrouble.write(value.`trouble`, buf)
+            FfiConverterLong.write(value.`startedMs`, buf)
+            FfiConverterSequenceTypeEvidence.write(value.`evidence`, buf)
+            FfiConverterOptionalLong.write(value.`closedMs`, buf)
+            FfiConverterOptionalTypeFaultClosing.write(value.`closing`, buf)
+    }
+}
+
+
+
+/**
  * The page of the search.
  */
 data class FaultSheet (
     /**
-     * The suspects, most likely first.
+     * What can be searched.
      */
-    var `beliefs`: List<Belief> = listOf() 
+    var `offers`: List<TroubleOffer> = listOf() 
     , 
     /**
-     * The next check; none when settled or when no check tells more.
+     * The searches, newest first.
      */
-    var `next`: NextCheck? = null 
+    var `searches`: List<SearchCard> = listOf() 
     , 
     /**
-     * What its answers would mean.
+     * Mark of the one that is shown.
      */
-    var `meanings`: List<Meaning> = listOf() 
+    var `search`: kotlin.String? = null 
     , 
     /**
-     * What it is, once one cure holds 95 %.
+     * Where it stands; none when no search is open.
      */
-    var `settled`: SettledOn? = null 
-    , 
-    /**
-     * When no check tells more and nothing is settled: the cures in the order in which to try them.
-     */
-    var `tryInOrder`: List<kotlin.String> = listOf() 
-    , 
-    /**
-     * Trouble so far, minutes.
-     */
-    var `spentMinutes`: kotlin.Double
-    , 
-    /**
-     * What is worth saying.
-     */
-    var `findings`: List<Finding> = listOf() 
-    , 
-    /**
-     * Where method and weights come from.
-     */
-    var `sources`: List<Source> = listOf() 
+    var `state`: SearchState? = null 
     
 ){
     
@@ -4277,37 +4991,25 @@ data class FaultSheet (
 public object FfiConverterTypeFaultSheet: FfiConverterRustBuffer<FaultSheet> {
     override fun read(buf: ByteBuffer): FaultSheet {
         return FaultSheet(
-            FfiConverterSequenceTypeBelief.read(buf),
-            FfiConverterOptionalTypeNextCheck.read(buf),
-            FfiConverterSequenceTypeMeaning.read(buf),
-            FfiConverterOptionalTypeSettledOn.read(buf),
-            FfiConverterSequenceString.read(buf),
-            FfiConverterDouble.read(buf),
-            FfiConverterSequenceTypeFinding.read(buf),
-            FfiConverterSequenceTypeSource.read(buf),
+            FfiConverterSequenceTypeTroubleOffer.read(buf),
+            FfiConverterSequenceTypeSearchCard.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeSearchState.read(buf),
         )
     }
 
     override fun allocationSize(value: FaultSheet) = (
-            FfiConverterSequenceTypeBelief.allocationSize(value.`beliefs`) +
-            FfiConverterOptionalTypeNextCheck.allocationSize(value.`next`) +
-            FfiConverterSequenceTypeMeaning.allocationSize(value.`meanings`) +
-            FfiConverterOptionalTypeSettledOn.allocationSize(value.`settled`) +
-            FfiConverterSequenceString.allocationSize(value.`tryInOrder`) +
-            FfiConverterDouble.allocationSize(value.`spentMinutes`) +
-            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
-            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+            FfiConverterSequenceTypeTroubleOffer.allocationSize(value.`offers`) +
+            FfiConverterSequenceTypeSearchCard.allocationSize(value.`searches`) +
+            FfiConverterOptionalString.allocationSize(value.`search`) +
+            FfiConverterOptionalTypeSearchState.allocationSize(value.`state`)
     )
 
     override fun write(value: FaultSheet, buf: ByteBuffer) {
-            FfiConverterSequenceTypeBelief.write(value.`beliefs`, buf)
-            FfiConverterOptionalTypeNextCheck.write(value.`next`, buf)
-            FfiConverterSequenceTypeMeaning.write(value.`meanings`, buf)
-            FfiConverterOptionalTypeSettledOn.write(value.`settled`, buf)
-            FfiConverterSequenceString.write(value.`tryInOrder`, buf)
-            FfiConverterDouble.write(value.`spentMinutes`, buf)
-            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
-            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
+            FfiConverterSequenceTypeTroubleOffer.write(value.`offers`, buf)
+            FfiConverterSequenceTypeSearchCard.write(value.`searches`, buf)
+            FfiConverterOptionalString.write(value.`search`, buf)
+            FfiConverterOptionalTypeSearchState.write(value.`state`, buf)
     }
 }
 
@@ -5537,6 +6239,188 @@ public object FfiConverterTypeHarness: FfiConverterRustBuffer<Harness> {
             FfiConverterString.write(value.`frame`, buf)
             FfiConverterSequenceTypeSwitchCard.write(value.`switches`, buf)
             FfiConverterSequenceTypeElement.write(value.`elements`, buf)
+    }
+}
+
+
+
+/**
+ * Which circuit, in which position.
+ */
+data class HarnessAsk (
+    /**
+     * Mark of the circuit; left out: the whole machine.
+     */
+    var `circuit`: kotlin.String? = null 
+    , 
+    /**
+     * Switch positions that are not the resting ones.
+     */
+    var `setting`: Setting
+    , 
+    /**
+     * A fault to try.
+     */
+    var `fault`: Fault? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHarnessAsk: FfiConverterRustBuffer<HarnessAsk> {
+    override fun read(buf: ByteBuffer): HarnessAsk {
+        return HarnessAsk(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterTypeSetting.read(buf),
+            FfiConverterOptionalTypeFault.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HarnessAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`circuit`) +
+            FfiConverterTypeSetting.allocationSize(value.`setting`) +
+            FfiConverterOptionalTypeFault.allocationSize(value.`fault`)
+    )
+
+    override fun write(value: HarnessAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`circuit`, buf)
+            FfiConverterTypeSetting.write(value.`setting`, buf)
+            FfiConverterOptionalTypeFault.write(value.`fault`, buf)
+    }
+}
+
+
+
+/**
+ * The wiring page.
+ */
+data class HarnessSheet (
+    /**
+     * The circuits to choose from.
+     */
+    var `circuits`: List<CircuitCard> = listOf() 
+    , 
+    /**
+     * Mark of this one.
+     */
+    var `circuit`: kotlin.String
+    , 
+    /**
+     * The circuit with the owner's changes and the bike's lamps; sound.
+     */
+    var `harness`: Harness
+    , 
+    /**
+     * The setting.
+     */
+    var `setting`: Setting
+    , 
+    /**
+     * What it does; none when it did not settle.
+     */
+    var `point`: OperatingPoint? = null 
+    , 
+    /**
+     * Volts lost on the way to each part that takes current.
+     */
+    var `drops`: List<WayDrop> = listOf() 
+    , 
+    /**
+     * The fault that is tried, in words.
+     */
+    var `fault`: kotlin.String? = null 
+    , 
+    /**
+     * What the fault shows in this position; empty: it hides.
+     */
+    var `symptoms`: List<Symptom> = listOf() 
+    , 
+    /**
+     * The faults that can be tried.
+     */
+    var `places`: List<FaultPlace> = listOf() 
+    , 
+    /**
+     * The drawing.
+     */
+    var `diagram`: Diagram
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * Where it comes from.
+     */
+    var `sources`: List<Source> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHarnessSheet: FfiConverterRustBuffer<HarnessSheet> {
+    override fun read(buf: ByteBuffer): HarnessSheet {
+        return HarnessSheet(
+            FfiConverterSequenceTypeCircuitCard.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeHarness.read(buf),
+            FfiConverterTypeSetting.read(buf),
+            FfiConverterOptionalTypeOperatingPoint.read(buf),
+            FfiConverterSequenceTypeWayDrop.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterSequenceTypeSymptom.read(buf),
+            FfiConverterSequenceTypeFaultPlace.read(buf),
+            FfiConverterTypeDiagram.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HarnessSheet) = (
+            FfiConverterSequenceTypeCircuitCard.allocationSize(value.`circuits`) +
+            FfiConverterString.allocationSize(value.`circuit`) +
+            FfiConverterTypeHarness.allocationSize(value.`harness`) +
+            FfiConverterTypeSetting.allocationSize(value.`setting`) +
+            FfiConverterOptionalTypeOperatingPoint.allocationSize(value.`point`) +
+            FfiConverterSequenceTypeWayDrop.allocationSize(value.`drops`) +
+            FfiConverterOptionalString.allocationSize(value.`fault`) +
+            FfiConverterSequenceTypeSymptom.allocationSize(value.`symptoms`) +
+            FfiConverterSequenceTypeFaultPlace.allocationSize(value.`places`) +
+            FfiConverterTypeDiagram.allocationSize(value.`diagram`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+    )
+
+    override fun write(value: HarnessSheet, buf: ByteBuffer) {
+            FfiConverterSequenceTypeCircuitCard.write(value.`circuits`, buf)
+            FfiConverterString.write(value.`circuit`, buf)
+            FfiConverterTypeHarness.write(value.`harness`, buf)
+            FfiConverterTypeSetting.write(value.`setting`, buf)
+            FfiConverterOptionalTypeOperatingPoint.write(value.`point`, buf)
+            FfiConverterSequenceTypeWayDrop.write(value.`drops`, buf)
+            FfiConverterOptionalString.write(value.`fault`, buf)
+            FfiConverterSequenceTypeSymptom.write(value.`symptoms`, buf)
+            FfiConverterSequenceTypeFaultPlace.write(value.`places`, buf)
+            FfiConverterTypeDiagram.write(value.`diagram`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
     }
 }
 
@@ -9009,6 +9893,11 @@ data class Probe (
      * Minutes to measure there.
      */
     var `minutes`: kotlin.Double
+    , 
+    /**
+     * Where it is.
+     */
+    var `place`: kotlin.String? = null 
     
 ){
     
@@ -9028,19 +9917,22 @@ public object FfiConverterTypeProbe: FfiConverterRustBuffer<Probe> {
             FfiConverterString.read(buf),
             FfiConverterSequenceString.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterOptionalString.read(buf),
         )
     }
 
     override fun allocationSize(value: Probe) = (
             FfiConverterString.allocationSize(value.`point`) +
             FfiConverterSequenceString.allocationSize(value.`covers`) +
-            FfiConverterDouble.allocationSize(value.`minutes`)
+            FfiConverterDouble.allocationSize(value.`minutes`) +
+            FfiConverterOptionalString.allocationSize(value.`place`)
     )
 
     override fun write(value: Probe, buf: ByteBuffer) {
             FfiConverterString.write(value.`point`, buf)
             FfiConverterSequenceString.write(value.`covers`, buf)
             FfiConverterDouble.write(value.`minutes`, buf)
+            FfiConverterOptionalString.write(value.`place`, buf)
     }
 }
 
@@ -9263,6 +10155,117 @@ public object FfiConverterTypeQuantity: FfiConverterRustBuffer<Quantity> {
             FfiConverterTypeJudgement.write(value.`judgement`, buf)
             FfiConverterOptionalString.write(value.`why`, buf)
             FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * The check to do now, ready to be read out at the bench.
+ */
+data class Question (
+    /**
+     * Mark of the check.
+     */
+    var `check`: kotlin.String
+    , 
+    /**
+     * The question or instruction.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Where it is done.
+     */
+    var `place`: kotlin.String? = null 
+    , 
+    /**
+     * Switch positions for it.
+     */
+    var `position`: kotlin.String? = null 
+    , 
+    /**
+     * Whether it takes a reading in volts beside the answers to choose from.
+     */
+    var `takesReading`: kotlin.Boolean
+    , 
+    /**
+     * What must come off first, in words.
+     */
+    var `takeOff`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Hands-on minutes once everything is in reach.
+     */
+    var `minutes`: kotlin.Double
+    , 
+    /**
+     * Minutes to take off what is in the way and put it back.
+     */
+    var `accessMinutes`: kotlin.Double
+    , 
+    /**
+     * What each answer would mean, in one sentence.
+     */
+    var `why`: kotlin.String
+    , 
+    /**
+     * A caution at this step.
+     */
+    var `caution`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeQuestion: FfiConverterRustBuffer<Question> {
+    override fun read(buf: ByteBuffer): Question {
+        return Question(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Question) = (
+            FfiConverterString.allocationSize(value.`check`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterOptionalString.allocationSize(value.`place`) +
+            FfiConverterOptionalString.allocationSize(value.`position`) +
+            FfiConverterBoolean.allocationSize(value.`takesReading`) +
+            FfiConverterSequenceString.allocationSize(value.`takeOff`) +
+            FfiConverterDouble.allocationSize(value.`minutes`) +
+            FfiConverterDouble.allocationSize(value.`accessMinutes`) +
+            FfiConverterString.allocationSize(value.`why`) +
+            FfiConverterOptionalString.allocationSize(value.`caution`)
+    )
+
+    override fun write(value: Question, buf: ByteBuffer) {
+            FfiConverterString.write(value.`check`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterOptionalString.write(value.`place`, buf)
+            FfiConverterOptionalString.write(value.`position`, buf)
+            FfiConverterBoolean.write(value.`takesReading`, buf)
+            FfiConverterSequenceString.write(value.`takeOff`, buf)
+            FfiConverterDouble.write(value.`minutes`, buf)
+            FfiConverterDouble.write(value.`accessMinutes`, buf)
+            FfiConverterString.write(value.`why`, buf)
+            FfiConverterOptionalString.write(value.`caution`, buf)
     }
 }
 
@@ -9704,6 +10707,204 @@ public object FfiConverterTypeScrewStrength: FfiConverterRustBuffer<ScrewStrengt
             FfiConverterDouble.write(value.`stressAreaMm2`, buf)
             FfiConverterDouble.write(value.`proofNewtons`, buf)
             FfiConverterDouble.write(value.`tensileNewtons`, buf)
+    }
+}
+
+
+
+/**
+ * A search in a list.
+ */
+data class SearchCard (
+    /**
+     * Its mark.
+     */
+    var `search`: kotlin.String
+    , 
+    /**
+     * What is wrong, in words.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Answers so far.
+     */
+    var `answers`: kotlin.UInt
+    , 
+    /**
+     * When it began, milliseconds since 1970 (UTC).
+     */
+    var `startedMs`: kotlin.Long
+    , 
+    /**
+     * How it ended; none while it is open.
+     */
+    var `closing`: FaultClosing? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSearchCard: FfiConverterRustBuffer<SearchCard> {
+    override fun read(buf: ByteBuffer): SearchCard {
+        return SearchCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterLong.read(buf),
+            FfiConverterOptionalTypeFaultClosing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SearchCard) = (
+            FfiConverterString.allocationSize(value.`search`) +
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterUInt.allocationSize(value.`answers`) +
+            FfiConverterLong.allocationSize(value.`startedMs`) +
+            FfiConverterOptionalTypeFaultClosing.allocationSize(value.`closing`)
+    )
+
+    override fun write(value: SearchCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`search`, buf)
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterUInt.write(value.`answers`, buf)
+            FfiConverterLong.write(value.`startedMs`, buf)
+            FfiConverterOptionalTypeFaultClosing.write(value.`closing`, buf)
+    }
+}
+
+
+
+/**
+ * Where a search stands.
+ */
+data class SearchState (
+    /**
+     * What is wrong, in words.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * Whether it goes on.
+     */
+    var `stop`: SearchStop
+    , 
+    /**
+     * The check to do now.
+     */
+    var `question`: Question? = null 
+    , 
+    /**
+     * The answers so far, oldest first.
+     */
+    var `answers`: List<AnsweredCheck> = listOf() 
+    , 
+    /**
+     * The suspects, most likely first.
+     */
+    var `beliefs`: List<Belief> = listOf() 
+    , 
+    /**
+     * The next check; none when settled or when no check tells more.
+     */
+    var `next`: NextCheck? = null 
+    , 
+    /**
+     * What its answers would mean.
+     */
+    var `meanings`: List<Meaning> = listOf() 
+    , 
+    /**
+     * What it is, once one cure holds 95 %.
+     */
+    var `settled`: SettledOn? = null 
+    , 
+    /**
+     * When no check tells more and nothing is settled: the cures in the order in which to try them.
+     */
+    var `tryInOrder`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Trouble so far, minutes.
+     */
+    var `spentMinutes`: kotlin.Double
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * Where method and weights come from.
+     */
+    var `sources`: List<Source> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSearchState: FfiConverterRustBuffer<SearchState> {
+    override fun read(buf: ByteBuffer): SearchState {
+        return SearchState(
+            FfiConverterString.read(buf),
+            FfiConverterTypeSearchStop.read(buf),
+            FfiConverterOptionalTypeQuestion.read(buf),
+            FfiConverterSequenceTypeAnsweredCheck.read(buf),
+            FfiConverterSequenceTypeBelief.read(buf),
+            FfiConverterOptionalTypeNextCheck.read(buf),
+            FfiConverterSequenceTypeMeaning.read(buf),
+            FfiConverterOptionalTypeSettledOn.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SearchState) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterTypeSearchStop.allocationSize(value.`stop`) +
+            FfiConverterOptionalTypeQuestion.allocationSize(value.`question`) +
+            FfiConverterSequenceTypeAnsweredCheck.allocationSize(value.`answers`) +
+            FfiConverterSequenceTypeBelief.allocationSize(value.`beliefs`) +
+            FfiConverterOptionalTypeNextCheck.allocationSize(value.`next`) +
+            FfiConverterSequenceTypeMeaning.allocationSize(value.`meanings`) +
+            FfiConverterOptionalTypeSettledOn.allocationSize(value.`settled`) +
+            FfiConverterSequenceString.allocationSize(value.`tryInOrder`) +
+            FfiConverterDouble.allocationSize(value.`spentMinutes`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+    )
+
+    override fun write(value: SearchState, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterTypeSearchStop.write(value.`stop`, buf)
+            FfiConverterOptionalTypeQuestion.write(value.`question`, buf)
+            FfiConverterSequenceTypeAnsweredCheck.write(value.`answers`, buf)
+            FfiConverterSequenceTypeBelief.write(value.`beliefs`, buf)
+            FfiConverterOptionalTypeNextCheck.write(value.`next`, buf)
+            FfiConverterSequenceTypeMeaning.write(value.`meanings`, buf)
+            FfiConverterOptionalTypeSettledOn.write(value.`settled`, buf)
+            FfiConverterSequenceString.write(value.`tryInOrder`, buf)
+            FfiConverterDouble.write(value.`spentMinutes`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
     }
 }
 
@@ -10208,6 +11409,53 @@ public object FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer<Speedomet
             FfiConverterDouble.write(value.`allowedFromAt80Kmh`, buf)
             FfiConverterDouble.write(value.`allowedToAt80Kmh`, buf)
             FfiConverterOptionalBoolean.write(value.`inBand`, buf)
+    }
+}
+
+
+
+/**
+ * A point of the drawing, in units of which 390 fit on the width of a phone.
+ */
+data class Spot (
+    /**
+     * From the left.
+     */
+    var `x`: kotlin.Double
+    , 
+    /**
+     * From the top.
+     */
+    var `y`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
+    override fun read(buf: ByteBuffer): Spot {
+        return Spot(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Spot) = (
+            FfiConverterDouble.allocationSize(value.`x`) +
+            FfiConverterDouble.allocationSize(value.`y`)
+    )
+
+    override fun write(value: Spot, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`x`, buf)
+            FfiConverterDouble.write(value.`y`, buf)
     }
 }
 
@@ -11531,6 +12779,53 @@ public object FfiConverterTypeTroubleCase: FfiConverterRustBuffer<TroubleCase> {
 
 
 /**
+ * Trouble that can be searched.
+ */
+data class TroubleOffer (
+    /**
+     * The trouble.
+     */
+    var `trouble`: Trouble
+    , 
+    /**
+     * In words.
+     */
+    var `name`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTroubleOffer: FfiConverterRustBuffer<TroubleOffer> {
+    override fun read(buf: ByteBuffer): TroubleOffer {
+        return TroubleOffer(
+            FfiConverterTypeTrouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TroubleOffer) = (
+            FfiConverterTypeTrouble.allocationSize(value.`trouble`) +
+            FfiConverterString.allocationSize(value.`name`)
+    )
+
+    override fun write(value: TroubleOffer, buf: ByteBuffer) {
+            FfiConverterTypeTrouble.write(value.`trouble`, buf)
+            FfiConverterString.write(value.`name`, buf)
+    }
+}
+
+
+
+/**
  * Something to try.
  */
 data class TryOut (
@@ -11817,6 +13112,77 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterOptionalDouble.write(value.`hours`, buf)
             FfiConverterOptionalString.write(value.`product`, buf)
+    }
+}
+
+
+
+/**
+ * Volts lost on the way to and from a part that takes current.
+ */
+data class WayDrop (
+    /**
+     * Mark of the part.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Lost between battery and part, volts.
+     */
+    var `feedVolts`: kotlin.Double
+    , 
+    /**
+     * Lost between part and the battery's negative terminal, volts.
+     */
+    var `earthVolts`: kotlin.Double
+    , 
+    /**
+     * Whether both are within what is accepted.
+     */
+    var `accepted`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWayDrop: FfiConverterRustBuffer<WayDrop> {
+    override fun read(buf: ByteBuffer): WayDrop {
+        return WayDrop(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WayDrop) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterDouble.allocationSize(value.`feedVolts`) +
+            FfiConverterDouble.allocationSize(value.`earthVolts`) +
+            FfiConverterBoolean.allocationSize(value.`accepted`)
+    )
+
+    override fun write(value: WayDrop, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterDouble.write(value.`feedVolts`, buf)
+            FfiConverterDouble.write(value.`earthVolts`, buf)
+            FfiConverterBoolean.write(value.`accepted`, buf)
     }
 }
 
@@ -14503,6 +15869,91 @@ public object FfiConverterTypeFault : FfiConverterRustBuffer<Fault>{
 
 
 /**
+ * How a search ended.
+ */
+sealed class FaultClosing {
+    
+    /**
+     * This put it right.
+     */
+    data class Cured(
+        /**
+         * What put it right.
+         */
+        val `cure`: kotlin.String) : FaultClosing()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Left as it is.
+     */
+    object GivenUp : FaultClosing()
+    
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFaultClosing : FfiConverterRustBuffer<FaultClosing>{
+    override fun read(buf: ByteBuffer): FaultClosing {
+        return when(buf.getInt()) {
+            1 -> FaultClosing.Cured(
+                FfiConverterString.read(buf),
+                )
+            2 -> FaultClosing.GivenUp
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: FaultClosing): ULong = when(value) {
+        is FaultClosing.Cured -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`cure`)
+            )
+        }
+        is FaultClosing.GivenUp -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+            )
+        }
+    }
+
+    override fun write(value: FaultClosing, buf: ByteBuffer) {
+        when(value) {
+            is FaultClosing.Cured -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`cure`, buf)
+                Unit
+            }
+            is FaultClosing.GivenUp -> {
+                buf.putInt(2)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
  */
 
@@ -15309,6 +16760,61 @@ public object FfiConverterTypeLightSource: FfiConverterRustBuffer<LightSource> {
     override fun allocationSize(value: LightSource) = 4UL
 
     override fun write(value: LightSource, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What a line is.
+ */
+
+enum class LineKind {
+    
+    /**
+     * From a trunk to a part.
+     */
+    FEED,
+    /**
+     * Shared by several parts.
+     */
+    TRUNK,
+    /**
+     * From a part to the earth.
+     */
+    TO_EARTH,
+    /**
+     * From a part to one that is drawn elsewhere.
+     */
+    LINK,
+    /**
+     * The earth itself.
+     */
+    EARTH;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLineKind: FfiConverterRustBuffer<LineKind> {
+    override fun read(buf: ByteBuffer) = try {
+        LineKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: LineKind) = 4UL
+
+    override fun write(value: LineKind, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -16235,6 +17741,53 @@ public object FfiConverterTypeScrewPlace: FfiConverterRustBuffer<ScrewPlace> {
     override fun allocationSize(value: ScrewPlace) = 4UL
 
     override fun write(value: ScrewPlace, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Why a search asks no more.
+ */
+
+enum class SearchStop {
+    
+    /**
+     * It goes on: there is a next check.
+     */
+    GOES_ON,
+    /**
+     * One cure holds 95 %.
+     */
+    SETTLED,
+    /**
+     * No check tells more: try the cures in their order.
+     */
+    TRY_IN_ORDER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSearchStop: FfiConverterRustBuffer<SearchStop> {
+    override fun read(buf: ByteBuffer) = try {
+        SearchStop.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: SearchStop) = 4UL
+
+    override fun write(value: SearchStop, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -17656,9 +19209,9 @@ sealed class Sum {
          */
         val `sectionMm2`: kotlin.Double, 
         /**
-         * How the conductor is made.
+         * How the conductor is made: ideal, solid, flexible or tinned.
          */
-        val `conductor`: uniffi.layshaft_core.Conductor, 
+        val `conductor`: kotlin.String, 
         /**
          * Temperature, °C.
          */
@@ -17687,9 +19240,9 @@ sealed class Sum {
      */
     data class WireGauge(
         /**
-         * Gauge; 0 to -3 for 1/0 to 4/0.
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
          */
-        val `gauge`: kotlin.Int) : Sum()
+        val `gauge`: kotlin.Double) : Sum()
         
     {
         
@@ -17976,14 +19529,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 )
             50 -> Sum.WireDrop(
                 FfiConverterDouble.read(buf),
-                FfiConverterTypeConductor.read(buf),
+                FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
             51 -> Sum.WireGauge(
-                FfiConverterInt.read(buf),
+                FfiConverterDouble.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
         }
@@ -18452,7 +20005,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             (
                 4UL
                 + FfiConverterDouble.allocationSize(value.`sectionMm2`)
-                + FfiConverterTypeConductor.allocationSize(value.`conductor`)
+                + FfiConverterString.allocationSize(value.`conductor`)
                 + FfiConverterDouble.allocationSize(value.`celsius`)
                 + FfiConverterDouble.allocationSize(value.`amperes`)
                 + FfiConverterDouble.allocationSize(value.`outMetres`)
@@ -18463,7 +20016,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
-                + FfiConverterInt.allocationSize(value.`gauge`)
+                + FfiConverterDouble.allocationSize(value.`gauge`)
             )
         }
     }
@@ -18832,7 +20385,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             is Sum.WireDrop -> {
                 buf.putInt(50)
                 FfiConverterDouble.write(value.`sectionMm2`, buf)
-                FfiConverterTypeConductor.write(value.`conductor`, buf)
+                FfiConverterString.write(value.`conductor`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
                 FfiConverterDouble.write(value.`amperes`, buf)
                 FfiConverterDouble.write(value.`outMetres`, buf)
@@ -18841,7 +20394,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             }
             is Sum.WireGauge -> {
                 buf.putInt(51)
-                FfiConverterInt.write(value.`gauge`, buf)
+                FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
@@ -19069,6 +20622,111 @@ public object FfiConverterTypeThreadFamily: FfiConverterRustBuffer<ThreadFamily>
 
     override fun write(value: ThreadFamily, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What is wrong.
+ */
+sealed class Trouble {
+    
+    /**
+     * Something in a circuit of the bike.
+     */
+    data class Wiring(
+        /**
+         * Mark of the circuit.
+         */
+        val `circuit`: kotlin.String, 
+        /**
+         * Whether somebody has worked on the wiring lately.
+         */
+        val `reworked`: kotlin.Boolean?) : Trouble()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Trouble that a table of experience describes.
+     */
+    data class Table(
+        /**
+         * Mark of the table.
+         */
+        val `table`: kotlin.String) : Trouble()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTrouble : FfiConverterRustBuffer<Trouble>{
+    override fun read(buf: ByteBuffer): Trouble {
+        return when(buf.getInt()) {
+            1 -> Trouble.Wiring(
+                FfiConverterString.read(buf),
+                FfiConverterOptionalBoolean.read(buf),
+                )
+            2 -> Trouble.Table(
+                FfiConverterString.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Trouble): ULong = when(value) {
+        is Trouble.Wiring -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`circuit`)
+                + FfiConverterOptionalBoolean.allocationSize(value.`reworked`)
+            )
+        }
+        is Trouble.Table -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`table`)
+            )
+        }
+    }
+
+    override fun write(value: Trouble, buf: ByteBuffer) {
+        when(value) {
+            is Trouble.Wiring -> {
+                buf.putInt(1)
+                FfiConverterString.write(value.`circuit`, buf)
+                FfiConverterOptionalBoolean.write(value.`reworked`, buf)
+                Unit
+            }
+            is Trouble.Table -> {
+                buf.putInt(2)
+                FfiConverterString.write(value.`table`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
     }
 }
 
@@ -19916,6 +21574,38 @@ public object FfiConverterOptionalTypeCoverNeed: FfiConverterRustBuffer<CoverNee
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeDiagramLabel: FfiConverterRustBuffer<DiagramLabel?> {
+    override fun read(buf: ByteBuffer): DiagramLabel? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDiagramLabel.read(buf)
+    }
+
+    override fun allocationSize(value: DiagramLabel?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDiagramLabel.allocationSize(value)
+        }
+    }
+
+    override fun write(value: DiagramLabel?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDiagramLabel.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeDrumState: FfiConverterRustBuffer<DrumState?> {
     override fun read(buf: ByteBuffer): DrumState? {
         if (buf.get().toInt() == 0) {
@@ -20332,6 +22022,38 @@ public object FfiConverterOptionalTypeNextCheck: FfiConverterRustBuffer<NextChec
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeOperatingPoint: FfiConverterRustBuffer<OperatingPoint?> {
+    override fun read(buf: ByteBuffer): OperatingPoint? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeOperatingPoint.read(buf)
+    }
+
+    override fun allocationSize(value: OperatingPoint?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeOperatingPoint.allocationSize(value)
+        }
+    }
+
+    override fun write(value: OperatingPoint?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeOperatingPoint.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeOtherReading: FfiConverterRustBuffer<OtherReading?> {
     override fun read(buf: ByteBuffer): OtherReading? {
         if (buf.get().toInt() == 0) {
@@ -20460,6 +22182,38 @@ public object FfiConverterOptionalTypeProduct: FfiConverterRustBuffer<Product?> 
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeQuestion: FfiConverterRustBuffer<Question?> {
+    override fun read(buf: ByteBuffer): Question? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeQuestion.read(buf)
+    }
+
+    override fun allocationSize(value: Question?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeQuestion.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Question?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeQuestion.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeScrewStrength: FfiConverterRustBuffer<ScrewStrength?> {
     override fun read(buf: ByteBuffer): ScrewStrength? {
         if (buf.get().toInt() == 0) {
@@ -20482,6 +22236,38 @@ public object FfiConverterOptionalTypeScrewStrength: FfiConverterRustBuffer<Scre
         } else {
             buf.put(1)
             FfiConverterTypeScrewStrength.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSearchState: FfiConverterRustBuffer<SearchState?> {
+    override fun read(buf: ByteBuffer): SearchState? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSearchState.read(buf)
+    }
+
+    override fun allocationSize(value: SearchState?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSearchState.allocationSize(value)
+        }
+    }
+
+    override fun write(value: SearchState?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSearchState.write(value, buf)
         }
     }
 }
@@ -20780,6 +22566,38 @@ public object FfiConverterOptionalTypeChainSize: FfiConverterRustBuffer<ChainSiz
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeComponent: FfiConverterRustBuffer<Component?> {
+    override fun read(buf: ByteBuffer): Component? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeComponent.read(buf)
+    }
+
+    override fun allocationSize(value: Component?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeComponent.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Component?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeComponent.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeCondition: FfiConverterRustBuffer<Condition?> {
     override fun read(buf: ByteBuffer): Condition? {
         if (buf.get().toInt() == 0) {
@@ -20866,6 +22684,70 @@ public object FfiConverterOptionalTypeEnd: FfiConverterRustBuffer<End?> {
         } else {
             buf.put(1)
             FfiConverterTypeEnd.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFault: FfiConverterRustBuffer<Fault?> {
+    override fun read(buf: ByteBuffer): Fault? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFault.read(buf)
+    }
+
+    override fun allocationSize(value: Fault?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFault.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Fault?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFault.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeFaultClosing: FfiConverterRustBuffer<FaultClosing?> {
+    override fun read(buf: ByteBuffer): FaultClosing? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeFaultClosing.read(buf)
+    }
+
+    override fun allocationSize(value: FaultClosing?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeFaultClosing.allocationSize(value)
+        }
+    }
+
+    override fun write(value: FaultClosing?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeFaultClosing.write(value, buf)
         }
     }
 }
@@ -21292,6 +23174,38 @@ public object FfiConverterOptionalTypeTappedInto: FfiConverterRustBuffer<TappedI
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeTrouble: FfiConverterRustBuffer<Trouble?> {
+    override fun read(buf: ByteBuffer): Trouble? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTrouble.read(buf)
+    }
+
+    override fun allocationSize(value: Trouble?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTrouble.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Trouble?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTrouble.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeUnitOfMeasure: FfiConverterRustBuffer<UnitOfMeasure?> {
     override fun read(buf: ByteBuffer): UnitOfMeasure? {
         if (buf.get().toInt() == 0) {
@@ -21430,6 +23344,34 @@ public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.Str
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterString.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeAnsweredCheck: FfiConverterRustBuffer<List<AnsweredCheck>> {
+    override fun read(buf: ByteBuffer): List<AnsweredCheck> {
+        val len = buf.getInt()
+        return List<AnsweredCheck>(len) {
+            FfiConverterTypeAnsweredCheck.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<AnsweredCheck>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeAnsweredCheck.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<AnsweredCheck>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeAnsweredCheck.write(it, buf)
         }
     }
 }
@@ -21580,6 +23522,34 @@ public object FfiConverterSequenceTypeCheckOutcome: FfiConverterRustBuffer<List<
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeCircuitCard: FfiConverterRustBuffer<List<CircuitCard>> {
+    override fun read(buf: ByteBuffer): List<CircuitCard> {
+        val len = buf.getInt()
+        return List<CircuitCard>(len) {
+            FfiConverterTypeCircuitCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<CircuitCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeCircuitCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<CircuitCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeCircuitCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeCover: FfiConverterRustBuffer<List<Cover>> {
     override fun read(buf: ByteBuffer): List<Cover> {
         val len = buf.getInt()
@@ -21720,6 +23690,62 @@ public object FfiConverterSequenceTypeDayOff: FfiConverterRustBuffer<List<DayOff
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeDiagramBox: FfiConverterRustBuffer<List<DiagramBox>> {
+    override fun read(buf: ByteBuffer): List<DiagramBox> {
+        val len = buf.getInt()
+        return List<DiagramBox>(len) {
+            FfiConverterTypeDiagramBox.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<DiagramBox>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDiagramBox.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<DiagramBox>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDiagramBox.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeDiagramLine: FfiConverterRustBuffer<List<DiagramLine>> {
+    override fun read(buf: ByteBuffer): List<DiagramLine> {
+        val len = buf.getInt()
+        return List<DiagramLine>(len) {
+            FfiConverterTypeDiagramLine.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<DiagramLine>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDiagramLine.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<DiagramLine>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDiagramLine.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Element>> {
     override fun read(buf: ByteBuffer): List<Element> {
         val len = buf.getInt()
@@ -21738,6 +23764,34 @@ public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Eleme
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeElement.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFaultPlace: FfiConverterRustBuffer<List<FaultPlace>> {
+    override fun read(buf: ByteBuffer): List<FaultPlace> {
+        val len = buf.getInt()
+        return List<FaultPlace>(len) {
+            FfiConverterTypeFaultPlace.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FaultPlace>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFaultPlace.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FaultPlace>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFaultPlace.write(it, buf)
         }
     }
 }
@@ -22504,6 +24558,34 @@ public object FfiConverterSequenceTypeProbe: FfiConverterRustBuffer<List<Probe>>
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSearchCard: FfiConverterRustBuffer<List<SearchCard>> {
+    override fun read(buf: ByteBuffer): List<SearchCard> {
+        val len = buf.getInt()
+        return List<SearchCard>(len) {
+            FfiConverterTypeSearchCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SearchCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSearchCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SearchCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSearchCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeSetting: FfiConverterRustBuffer<List<Setting>> {
     override fun read(buf: ByteBuffer): List<Setting> {
         val len = buf.getInt()
@@ -22634,6 +24716,34 @@ public object FfiConverterSequenceTypeSpan: FfiConverterRustBuffer<List<Span>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSpan.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
+    override fun read(buf: ByteBuffer): List<Spot> {
+        val len = buf.getInt()
+        return List<Spot>(len) {
+            FfiConverterTypeSpot.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Spot>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSpot.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Spot>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSpot.write(it, buf)
         }
     }
 }
@@ -22868,6 +24978,34 @@ public object FfiConverterSequenceTypeSwitchPosition: FfiConverterRustBuffer<Lis
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeSymptom: FfiConverterRustBuffer<List<Symptom>> {
+    override fun read(buf: ByteBuffer): List<Symptom> {
+        val len = buf.getInt()
+        return List<Symptom>(len) {
+            FfiConverterTypeSymptom.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Symptom>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSymptom.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Symptom>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSymptom.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeTestLine: FfiConverterRustBuffer<List<TestLine>> {
     override fun read(buf: ByteBuffer): List<TestLine> {
         val len = buf.getInt()
@@ -22914,6 +25052,62 @@ public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<T
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeThreadMatch.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTroubleOffer: FfiConverterRustBuffer<List<TroubleOffer>> {
+    override fun read(buf: ByteBuffer): List<TroubleOffer> {
+        val len = buf.getInt()
+        return List<TroubleOffer>(len) {
+            FfiConverterTypeTroubleOffer.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TroubleOffer>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTroubleOffer.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TroubleOffer>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTroubleOffer.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWayDrop: FfiConverterRustBuffer<List<WayDrop>> {
+    override fun read(buf: ByteBuffer): List<WayDrop> {
+        val len = buf.getInt()
+        return List<WayDrop>(len) {
+            FfiConverterTypeWayDrop.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WayDrop>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWayDrop.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WayDrop>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWayDrop.write(it, buf)
         }
     }
 }
@@ -22998,6 +25192,34 @@ public object FfiConverterSequenceTypeZoneShift: FfiConverterRustBuffer<List<Zon
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeZoneShift.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeEvidence: FfiConverterRustBuffer<List<Evidence>> {
+    override fun read(buf: ByteBuffer): List<Evidence> {
+        val len = buf.getInt()
+        return List<Evidence>(len) {
+            FfiConverterTypeEvidence.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Evidence>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeEvidence.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Evidence>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeEvidence.write(it, buf)
         }
     }
 }

@@ -41,8 +41,12 @@ import uniffi.layshaft_core.Consumer
 import uniffi.layshaft_core.CureAsk
 import uniffi.layshaft_core.CureSheet
 import uniffi.layshaft_core.Drive
+import uniffi.layshaft_core.ElementChange
 import uniffi.layshaft_core.End
+import uniffi.layshaft_core.Evidence
 import uniffi.layshaft_core.FastenerAsk
+import uniffi.layshaft_core.FaultAsk
+import uniffi.layshaft_core.FaultClosing
 import uniffi.layshaft_core.FfiConverterTypeBenchTime
 import uniffi.layshaft_core.FfiConverterTypeBoundCard
 import uniffi.layshaft_core.FfiConverterTypeBrake
@@ -54,11 +58,16 @@ import uniffi.layshaft_core.FfiConverterTypeConsumer
 import uniffi.layshaft_core.FfiConverterTypeCureAsk
 import uniffi.layshaft_core.FfiConverterTypeCureSheet
 import uniffi.layshaft_core.FfiConverterTypeDrive
+import uniffi.layshaft_core.FfiConverterTypeElementChange
 import uniffi.layshaft_core.FfiConverterTypeEnd
+import uniffi.layshaft_core.FfiConverterTypeEvidence
 import uniffi.layshaft_core.FfiConverterTypeFastenerAsk
+import uniffi.layshaft_core.FfiConverterTypeFaultAsk
+import uniffi.layshaft_core.FfiConverterTypeFaultClosing
 import uniffi.layshaft_core.FfiConverterTypeFillAsk
 import uniffi.layshaft_core.FfiConverterTypeFluid
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
+import uniffi.layshaft_core.FfiConverterTypeHarnessAsk
 import uniffi.layshaft_core.FfiConverterTypeIdentity
 import uniffi.layshaft_core.FfiConverterTypeIndication
 import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
@@ -82,12 +91,14 @@ import uniffi.layshaft_core.FfiConverterTypeSpec
 import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
+import uniffi.layshaft_core.FfiConverterTypeTrouble
 import uniffi.layshaft_core.FfiConverterTypeUnitCard
 import uniffi.layshaft_core.FfiConverterTypeWheel
 import uniffi.layshaft_core.FfiConverterTypeWireAsk
 import uniffi.layshaft_core.FillAsk
 import uniffi.layshaft_core.Fluid
 import uniffi.layshaft_core.GearingAsk
+import uniffi.layshaft_core.HarnessAsk
 import uniffi.layshaft_core.Identity
 import uniffi.layshaft_core.Indication
 import uniffi.layshaft_core.InspectionAsk
@@ -111,6 +122,7 @@ import uniffi.layshaft_core.Spec
 import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.TodayAsk
+import uniffi.layshaft_core.Trouble
 import uniffi.layshaft_core.UnitCard
 import uniffi.layshaft_core.Wheel
 import uniffi.layshaft_core.WireAsk
@@ -125,11 +137,16 @@ import uniffi.layshaft_core.RustBuffer as RustBufferConsumer
 import uniffi.layshaft_core.RustBuffer as RustBufferCureAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferCureSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferDrive
+import uniffi.layshaft_core.RustBuffer as RustBufferElementChange
 import uniffi.layshaft_core.RustBuffer as RustBufferEnd
+import uniffi.layshaft_core.RustBuffer as RustBufferEvidence
 import uniffi.layshaft_core.RustBuffer as RustBufferFastenerAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferFaultAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferFaultClosing
 import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFluid
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferHarnessAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferIdentity
 import uniffi.layshaft_core.RustBuffer as RustBufferIndication
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
@@ -153,6 +170,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferSpec
 import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferTrouble
 import uniffi.layshaft_core.RustBuffer as RustBufferUnitCard
 import uniffi.layshaft_core.RustBuffer as RustBufferWheel
 import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
@@ -1254,6 +1272,61 @@ public object FfiConverterTypeActCall: FfiConverterRustBuffer<ActCall> {
 
 
 /**
+ * Changes an element of a circuit, or adds one.
+ */
+data class AdaptCircuit (
+    /**
+     * Mark of the circuit.
+     */
+    var `circuit`: kotlin.String
+    , 
+    /**
+     * Mark of the element.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * The change as it shall be; empty: as in the template again.
+     */
+    var `change`: ElementChange
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAdaptCircuit: FfiConverterRustBuffer<AdaptCircuit> {
+    override fun read(buf: ByteBuffer): AdaptCircuit {
+        return AdaptCircuit(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeElementChange.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AdaptCircuit) = (
+            FfiConverterString.allocationSize(value.`circuit`) +
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterTypeElementChange.allocationSize(value.`change`)
+    )
+
+    override fun write(value: AdaptCircuit, buf: ByteBuffer) {
+            FfiConverterString.write(value.`circuit`, buf)
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterTypeElementChange.write(value.`change`, buf)
+    }
+}
+
+
+
+/**
  * Adds a job.
  */
 data class AddJob (
@@ -1326,6 +1399,53 @@ public object FfiConverterTypeAddReadyMade: FfiConverterRustBuffer<AddReadyMade>
 
     override fun write(value: AddReadyMade, buf: ByteBuffer) {
             FfiConverterString.write(value.`readyMade`, buf)
+    }
+}
+
+
+
+/**
+ * Answers a check of a search.
+ */
+data class AnswerFault (
+    /**
+     * Mark of the search.
+     */
+    var `search`: kotlin.String
+    , 
+    /**
+     * The answer.
+     */
+    var `answer`: Evidence
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAnswerFault: FfiConverterRustBuffer<AnswerFault> {
+    override fun read(buf: ByteBuffer): AnswerFault {
+        return AnswerFault(
+            FfiConverterString.read(buf),
+            FfiConverterTypeEvidence.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AnswerFault) = (
+            FfiConverterString.allocationSize(value.`search`) +
+            FfiConverterTypeEvidence.allocationSize(value.`answer`)
+    )
+
+    override fun write(value: AnswerFault, buf: ByteBuffer) {
+            FfiConverterString.write(value.`search`, buf)
+            FfiConverterTypeEvidence.write(value.`answer`, buf)
     }
 }
 
@@ -1971,6 +2091,53 @@ public object FfiConverterTypeChangeJob: FfiConverterRustBuffer<ChangeJob> {
     override fun write(value: ChangeJob, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterTypeJob.write(value.`job`, buf)
+    }
+}
+
+
+
+/**
+ * Ends a search.
+ */
+data class CloseFault (
+    /**
+     * Mark of the search.
+     */
+    var `search`: kotlin.String
+    , 
+    /**
+     * How it ended.
+     */
+    var `closing`: FaultClosing
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCloseFault: FfiConverterRustBuffer<CloseFault> {
+    override fun read(buf: ByteBuffer): CloseFault {
+        return CloseFault(
+            FfiConverterString.read(buf),
+            FfiConverterTypeFaultClosing.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CloseFault) = (
+            FfiConverterString.allocationSize(value.`search`) +
+            FfiConverterTypeFaultClosing.allocationSize(value.`closing`)
+    )
+
+    override fun write(value: CloseFault, buf: ByteBuffer) {
+            FfiConverterString.write(value.`search`, buf)
+            FfiConverterTypeFaultClosing.write(value.`closing`, buf)
     }
 }
 
@@ -4328,6 +4495,45 @@ public object FfiConverterTypeStartCure: FfiConverterRustBuffer<StartCure> {
 
 
 /**
+ * Begins a search for a fault.
+ */
+data class StartFault (
+    /**
+     * What is wrong.
+     */
+    var `trouble`: Trouble
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStartFault: FfiConverterRustBuffer<StartFault> {
+    override fun read(buf: ByteBuffer): StartFault {
+        return StartFault(
+            FfiConverterTypeTrouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StartFault) = (
+            FfiConverterTypeTrouble.allocationSize(value.`trouble`)
+    )
+
+    override fun write(value: StartFault, buf: ByteBuffer) {
+            FfiConverterTypeTrouble.write(value.`trouble`, buf)
+    }
+}
+
+
+
+/**
  * Units and accepted ranges.
  */
 data class TablesSheet (
@@ -4494,6 +4700,45 @@ public object FfiConverterTypeUndo: FfiConverterRustBuffer<Undo> {
 
     override fun write(value: Undo, buf: ByteBuffer) {
             FfiConverterString.write(value.`batch`, buf)
+    }
+}
+
+
+
+/**
+ * Takes the last answer of a search back.
+ */
+data class UndoFaultStep (
+    /**
+     * Mark of the search.
+     */
+    var `search`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeUndoFaultStep: FfiConverterRustBuffer<UndoFaultStep> {
+    override fun read(buf: ByteBuffer): UndoFaultStep {
+        return UndoFaultStep(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: UndoFaultStep) = (
+            FfiConverterString.allocationSize(value.`search`)
+    )
+
+    override fun write(value: UndoFaultStep, buf: ByteBuffer) {
+            FfiConverterString.write(value.`search`, buf)
     }
 }
 
@@ -4725,6 +4970,66 @@ sealed class Command {
      */
     data class FitFlasher(
         val v1: uniffi.layshaft_door.FitFlasher) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Changes an element of a circuit, or adds one.
+     */
+    data class AdaptCircuit(
+        val v1: uniffi.layshaft_door.AdaptCircuit) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Begins a search for a fault.
+     */
+    data class StartFault(
+        val v1: uniffi.layshaft_door.StartFault) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Answers a check of a search.
+     */
+    data class AnswerFault(
+        val v1: uniffi.layshaft_door.AnswerFault) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Takes the last answer of a search back.
+     */
+    data class UndoFaultStep(
+        val v1: uniffi.layshaft_door.UndoFaultStep) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Ends a search.
+     */
+    data class CloseFault(
+        val v1: uniffi.layshaft_door.CloseFault) : Command()
         
     {
         
@@ -5081,73 +5386,88 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             19 -> Command.FitFlasher(
                 FfiConverterTypeFitFlasher.read(buf),
                 )
-            20 -> Command.AddJob(
+            20 -> Command.AdaptCircuit(
+                FfiConverterTypeAdaptCircuit.read(buf),
+                )
+            21 -> Command.StartFault(
+                FfiConverterTypeStartFault.read(buf),
+                )
+            22 -> Command.AnswerFault(
+                FfiConverterTypeAnswerFault.read(buf),
+                )
+            23 -> Command.UndoFaultStep(
+                FfiConverterTypeUndoFaultStep.read(buf),
+                )
+            24 -> Command.CloseFault(
+                FfiConverterTypeCloseFault.read(buf),
+                )
+            25 -> Command.AddJob(
                 FfiConverterTypeAddJob.read(buf),
                 )
-            21 -> Command.AddReadyMade(
+            26 -> Command.AddReadyMade(
                 FfiConverterTypeAddReadyMade.read(buf),
                 )
-            22 -> Command.ChangeJob(
+            27 -> Command.ChangeJob(
                 FfiConverterTypeChangeJob.read(buf),
                 )
-            23 -> Command.PutJobAway(
+            28 -> Command.PutJobAway(
                 FfiConverterTypePutJobAway.read(buf),
                 )
-            24 -> Command.BringJobBack(
+            29 -> Command.BringJobBack(
                 FfiConverterTypeBringJobBack.read(buf),
                 )
-            25 -> Command.BeginJob(
+            30 -> Command.BeginJob(
                 FfiConverterTypeBeginJob.read(buf),
                 )
-            26 -> Command.TickStep(
+            31 -> Command.TickStep(
                 FfiConverterTypeTickStep.read(buf),
                 )
-            27 -> Command.FinishJob(
+            32 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            28 -> Command.ReopenJob(
+            33 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            29 -> Command.RecordPart(
+            34 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            30 -> Command.PutPartAway(
+            35 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            31 -> Command.AttachPhoto(
+            36 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            32 -> Command.PutPhotoAway(
+            37 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            33 -> Command.StartCure(
+            38 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            34 -> Command.EndCure(
+            39 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            35 -> Command.NoteClimate(
+            40 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            36 -> Command.TakeReading(
+            41 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            37 -> Command.AnswerItem(
+            42 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            38 -> Command.SetBenchTime(
+            43 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            39 -> Command.Undo(
+            44 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            40 -> Command.Settle(
+            45 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            41 -> Command.NoteExport(
+            46 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            42 -> Command.ReceiveBundle(
+            47 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5286,6 +5606,41 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFitFlasher.allocationSize(value.v1)
+            )
+        }
+        is Command.AdaptCircuit -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeAdaptCircuit.allocationSize(value.v1)
+            )
+        }
+        is Command.StartFault -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStartFault.allocationSize(value.v1)
+            )
+        }
+        is Command.AnswerFault -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeAnswerFault.allocationSize(value.v1)
+            )
+        }
+        is Command.UndoFaultStep -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeUndoFaultStep.allocationSize(value.v1)
+            )
+        }
+        is Command.CloseFault -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCloseFault.allocationSize(value.v1)
             )
         }
         is Command.AddJob -> {
@@ -5548,118 +5903,143 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFitFlasher.write(value.v1, buf)
                 Unit
             }
-            is Command.AddJob -> {
+            is Command.AdaptCircuit -> {
                 buf.putInt(20)
+                FfiConverterTypeAdaptCircuit.write(value.v1, buf)
+                Unit
+            }
+            is Command.StartFault -> {
+                buf.putInt(21)
+                FfiConverterTypeStartFault.write(value.v1, buf)
+                Unit
+            }
+            is Command.AnswerFault -> {
+                buf.putInt(22)
+                FfiConverterTypeAnswerFault.write(value.v1, buf)
+                Unit
+            }
+            is Command.UndoFaultStep -> {
+                buf.putInt(23)
+                FfiConverterTypeUndoFaultStep.write(value.v1, buf)
+                Unit
+            }
+            is Command.CloseFault -> {
+                buf.putInt(24)
+                FfiConverterTypeCloseFault.write(value.v1, buf)
+                Unit
+            }
+            is Command.AddJob -> {
+                buf.putInt(25)
                 FfiConverterTypeAddJob.write(value.v1, buf)
                 Unit
             }
             is Command.AddReadyMade -> {
-                buf.putInt(21)
+                buf.putInt(26)
                 FfiConverterTypeAddReadyMade.write(value.v1, buf)
                 Unit
             }
             is Command.ChangeJob -> {
-                buf.putInt(22)
+                buf.putInt(27)
                 FfiConverterTypeChangeJob.write(value.v1, buf)
                 Unit
             }
             is Command.PutJobAway -> {
-                buf.putInt(23)
+                buf.putInt(28)
                 FfiConverterTypePutJobAway.write(value.v1, buf)
                 Unit
             }
             is Command.BringJobBack -> {
-                buf.putInt(24)
+                buf.putInt(29)
                 FfiConverterTypeBringJobBack.write(value.v1, buf)
                 Unit
             }
             is Command.BeginJob -> {
-                buf.putInt(25)
+                buf.putInt(30)
                 FfiConverterTypeBeginJob.write(value.v1, buf)
                 Unit
             }
             is Command.TickStep -> {
-                buf.putInt(26)
+                buf.putInt(31)
                 FfiConverterTypeTickStep.write(value.v1, buf)
                 Unit
             }
             is Command.FinishJob -> {
-                buf.putInt(27)
+                buf.putInt(32)
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
             is Command.ReopenJob -> {
-                buf.putInt(28)
+                buf.putInt(33)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(29)
+                buf.putInt(34)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(30)
+                buf.putInt(35)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(31)
+                buf.putInt(36)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(32)
+                buf.putInt(37)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(33)
+                buf.putInt(38)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(34)
+                buf.putInt(39)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(35)
+                buf.putInt(40)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(36)
+                buf.putInt(41)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(37)
+                buf.putInt(42)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(38)
+                buf.putInt(43)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(39)
+                buf.putInt(44)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(40)
+                buf.putInt(45)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(41)
+                buf.putInt(46)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(42)
+                buf.putInt(47)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -5857,6 +6237,30 @@ sealed class Query {
     }
     
     /**
+     * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+     */
+    data class Harness(
+        val v1: uniffi.layshaft_core.HarnessAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A search for a fault: the next check and why, suspects, evidence.
+     */
+    data class Fault(
+        val v1: uniffi.layshaft_core.FaultAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * A cure.
      */
     data class Cure(
@@ -6025,31 +6429,37 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             15 -> Query.Charging(
                 FfiConverterTypeChargingAsk.read(buf),
                 )
-            16 -> Query.Cure(
+            16 -> Query.Harness(
+                FfiConverterTypeHarnessAsk.read(buf),
+                )
+            17 -> Query.Fault(
+                FfiConverterTypeFaultAsk.read(buf),
+                )
+            18 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            17 -> Query.Products(
+            19 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            18 -> Query.Inspection(
+            20 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            19 -> Query.Ripple(
+            21 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            20 -> Query.Bike(
+            22 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            21 -> Query.History(
+            23 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            22 -> Query.Photo(
+            24 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            23 -> Query.Reckon(
+            25 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            24 -> Query.Bundle(
+            26 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6160,6 +6570,20 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeChargingAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Harness -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeHarnessAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Fault -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFaultAsk.allocationSize(value.v1)
             )
         }
         is Query.Cure -> {
@@ -6304,48 +6728,58 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeChargingAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Cure -> {
+            is Query.Harness -> {
                 buf.putInt(16)
+                FfiConverterTypeHarnessAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Fault -> {
+                buf.putInt(17)
+                FfiConverterTypeFaultAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Cure -> {
+                buf.putInt(18)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(17)
+                buf.putInt(19)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(18)
+                buf.putInt(20)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(19)
+                buf.putInt(21)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bike -> {
-                buf.putInt(20)
+                buf.putInt(22)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(21)
+                buf.putInt(23)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(22)
+                buf.putInt(24)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(23)
+                buf.putInt(25)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(24)
+                buf.putInt(26)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -6938,6 +7372,18 @@ public object FfiConverterSequenceTypeSpend: FfiConverterRustBuffer<List<Spend>>
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
+
+
 
 
 

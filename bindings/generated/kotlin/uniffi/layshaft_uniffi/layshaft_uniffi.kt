@@ -39,6 +39,8 @@ import uniffi.layshaft_core.CureAsk
 import uniffi.layshaft_core.CureSheet
 import uniffi.layshaft_core.FastenerAsk
 import uniffi.layshaft_core.FastenerSheet
+import uniffi.layshaft_core.FaultAsk
+import uniffi.layshaft_core.FaultSheet
 import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
 import uniffi.layshaft_core.FfiConverterTypeBrakeSheet
 import uniffi.layshaft_core.FfiConverterTypeChargingAsk
@@ -47,11 +49,15 @@ import uniffi.layshaft_core.FfiConverterTypeCureAsk
 import uniffi.layshaft_core.FfiConverterTypeCureSheet
 import uniffi.layshaft_core.FfiConverterTypeFastenerAsk
 import uniffi.layshaft_core.FfiConverterTypeFastenerSheet
+import uniffi.layshaft_core.FfiConverterTypeFaultAsk
+import uniffi.layshaft_core.FfiConverterTypeFaultSheet
 import uniffi.layshaft_core.FfiConverterTypeFigures
 import uniffi.layshaft_core.FfiConverterTypeFillAsk
 import uniffi.layshaft_core.FfiConverterTypeFillSheet
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeGearingSheet
+import uniffi.layshaft_core.FfiConverterTypeHarnessAsk
+import uniffi.layshaft_core.FfiConverterTypeHarnessSheet
 import uniffi.layshaft_core.FfiConverterTypeInspectionAsk
 import uniffi.layshaft_core.FfiConverterTypeInspectionSheet
 import uniffi.layshaft_core.FfiConverterTypeLampSheet
@@ -75,6 +81,8 @@ import uniffi.layshaft_core.FillAsk
 import uniffi.layshaft_core.FillSheet
 import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.GearingSheet
+import uniffi.layshaft_core.HarnessAsk
+import uniffi.layshaft_core.HarnessSheet
 import uniffi.layshaft_core.InspectionAsk
 import uniffi.layshaft_core.InspectionSheet
 import uniffi.layshaft_core.LampSheet
@@ -93,8 +101,10 @@ import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.TodaySheet
 import uniffi.layshaft_core.WireAsk
 import uniffi.layshaft_core.WireSheet
+import uniffi.layshaft_door.AdaptCircuit
 import uniffi.layshaft_door.AddJob
 import uniffi.layshaft_door.AddReadyMade
+import uniffi.layshaft_door.AnswerFault
 import uniffi.layshaft_door.AnswerItem
 import uniffi.layshaft_door.AttachPhoto
 import uniffi.layshaft_door.BareAsk
@@ -104,11 +114,14 @@ import uniffi.layshaft_door.BringBikeBack
 import uniffi.layshaft_door.BringJobBack
 import uniffi.layshaft_door.BundleSheet
 import uniffi.layshaft_door.ChangeJob
+import uniffi.layshaft_door.CloseFault
 import uniffi.layshaft_door.DescribeBike
 import uniffi.layshaft_door.DescribePlace
 import uniffi.layshaft_door.EndCure
+import uniffi.layshaft_door.FfiConverterTypeAdaptCircuit
 import uniffi.layshaft_door.FfiConverterTypeAddJob
 import uniffi.layshaft_door.FfiConverterTypeAddReadyMade
+import uniffi.layshaft_door.FfiConverterTypeAnswerFault
 import uniffi.layshaft_door.FfiConverterTypeAnswerItem
 import uniffi.layshaft_door.FfiConverterTypeAttachPhoto
 import uniffi.layshaft_door.FfiConverterTypeBareAsk
@@ -118,6 +131,7 @@ import uniffi.layshaft_door.FfiConverterTypeBringBikeBack
 import uniffi.layshaft_door.FfiConverterTypeBringJobBack
 import uniffi.layshaft_door.FfiConverterTypeBundleSheet
 import uniffi.layshaft_door.FfiConverterTypeChangeJob
+import uniffi.layshaft_door.FfiConverterTypeCloseFault
 import uniffi.layshaft_door.FfiConverterTypeDescribeBike
 import uniffi.layshaft_door.FfiConverterTypeDescribePlace
 import uniffi.layshaft_door.FfiConverterTypeEndCure
@@ -159,10 +173,12 @@ import uniffi.layshaft_door.FfiConverterTypeSettle
 import uniffi.layshaft_door.FfiConverterTypeShelfSheet
 import uniffi.layshaft_door.FfiConverterTypeStartBike
 import uniffi.layshaft_door.FfiConverterTypeStartCure
+import uniffi.layshaft_door.FfiConverterTypeStartFault
 import uniffi.layshaft_door.FfiConverterTypeTablesSheet
 import uniffi.layshaft_door.FfiConverterTypeTakeReading
 import uniffi.layshaft_door.FfiConverterTypeTickStep
 import uniffi.layshaft_door.FfiConverterTypeUndo
+import uniffi.layshaft_door.FfiConverterTypeUndoFaultStep
 import uniffi.layshaft_door.FinishJob
 import uniffi.layshaft_door.FitBrake
 import uniffi.layshaft_door.FitConsumer
@@ -201,10 +217,12 @@ import uniffi.layshaft_door.Settle
 import uniffi.layshaft_door.ShelfSheet
 import uniffi.layshaft_door.StartBike
 import uniffi.layshaft_door.StartCure
+import uniffi.layshaft_door.StartFault
 import uniffi.layshaft_door.TablesSheet
 import uniffi.layshaft_door.TakeReading
 import uniffi.layshaft_door.TickStep
 import uniffi.layshaft_door.Undo
+import uniffi.layshaft_door.UndoFaultStep
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferChargingAsk
@@ -213,11 +231,15 @@ import uniffi.layshaft_core.RustBuffer as RustBufferCureAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferCureSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferFastenerAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFastenerSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferFaultAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferFaultSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferFigures
 import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFillSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferHarnessAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferHarnessSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferInspectionSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferLampSheet
@@ -236,8 +258,10 @@ import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTodaySheet
 import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferWireSheet
+import uniffi.layshaft_door.RustBuffer as RustBufferAdaptCircuit
 import uniffi.layshaft_door.RustBuffer as RustBufferAddJob
 import uniffi.layshaft_door.RustBuffer as RustBufferAddReadyMade
+import uniffi.layshaft_door.RustBuffer as RustBufferAnswerFault
 import uniffi.layshaft_door.RustBuffer as RustBufferAnswerItem
 import uniffi.layshaft_door.RustBuffer as RustBufferAttachPhoto
 import uniffi.layshaft_door.RustBuffer as RustBufferBareAsk
@@ -247,6 +271,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferBringBikeBack
 import uniffi.layshaft_door.RustBuffer as RustBufferBringJobBack
 import uniffi.layshaft_door.RustBuffer as RustBufferBundleSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferChangeJob
+import uniffi.layshaft_door.RustBuffer as RustBufferCloseFault
 import uniffi.layshaft_door.RustBuffer as RustBufferDescribeBike
 import uniffi.layshaft_door.RustBuffer as RustBufferDescribePlace
 import uniffi.layshaft_door.RustBuffer as RustBufferEndCure
@@ -288,10 +313,12 @@ import uniffi.layshaft_door.RustBuffer as RustBufferSettle
 import uniffi.layshaft_door.RustBuffer as RustBufferShelfSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferStartBike
 import uniffi.layshaft_door.RustBuffer as RustBufferStartCure
+import uniffi.layshaft_door.RustBuffer as RustBufferStartFault
 import uniffi.layshaft_door.RustBuffer as RustBufferTablesSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferTakeReading
 import uniffi.layshaft_door.RustBuffer as RustBufferTickStep
 import uniffi.layshaft_door.RustBuffer as RustBufferUndo
+import uniffi.layshaft_door.RustBuffer as RustBufferUndoFaultStep
 
 // This is a helper for safely working with byte buffers returned from the Rust code.
 // A rust-owned buffer is represented by its capacity, its current length, and a
@@ -936,9 +963,13 @@ internal object IntegrityCheckingUniffiLib {
     }
 
     internal fun ensureInitialized() = Unit
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_add_job(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_answer_fault(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_answer_item(
     ): Int
@@ -960,6 +991,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_charging(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_close_fault(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_cure(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_describe_bike(
@@ -969,6 +1002,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_end_cure(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fasteners(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_fault(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_filling(
     ): Int
@@ -983,6 +1018,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_gearing(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_harness(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_history(
     ): Int
@@ -1056,6 +1093,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_start_cure(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_start_fault(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_tables(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_take_reading(
@@ -1065,6 +1104,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_today(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_undo(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_wire(
     ): Int
@@ -1102,9 +1143,13 @@ internal object UniffiLib {
     ): Long
     external fun uniffi_layshaft_uniffi_fn_constructor_bench_open(`path`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): Long
+    external fun uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit(`ptr`: Long,`command`: RustBufferAdaptCircuit.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_add_job(`ptr`: Long,`command`: RustBufferAddJob.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(`ptr`: Long,`command`: RustBufferAddReadyMade.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_answer_fault(`ptr`: Long,`command`: RustBufferAnswerFault.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_answer_item(`ptr`: Long,`command`: RustBufferAnswerItem.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
@@ -1126,6 +1171,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_charging(`ptr`: Long,`ask`: RustBufferChargingAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferChargingSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_close_fault(`ptr`: Long,`command`: RustBufferCloseFault.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_cure(`ptr`: Long,`ask`: RustBufferCureAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferCureSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_describe_bike(`ptr`: Long,`command`: RustBufferDescribeBike.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1136,6 +1183,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fasteners(`ptr`: Long,`ask`: RustBufferFastenerAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferFastenerSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_fault(`ptr`: Long,`ask`: RustBufferFaultAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferFaultSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_filling(`ptr`: Long,`ask`: RustBufferFillAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferFillSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_finish_job(`ptr`: Long,`command`: RustBufferFinishJob.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1150,6 +1199,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_gearing(`ptr`: Long,`ask`: RustBufferGearingAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferGearingSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_harness(`ptr`: Long,`ask`: RustBufferHarnessAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferHarnessSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_history(`ptr`: Long,`ask`: RustBufferHistoryAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferHistorySheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_inspection(`ptr`: Long,`ask`: RustBufferInspectionAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1222,6 +1273,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_start_cure(`ptr`: Long,`command`: RustBufferStartCure.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_start_fault(`ptr`: Long,`command`: RustBufferStartFault.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_tables(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferTablesSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_take_reading(`ptr`: Long,`command`: RustBufferTakeReading.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1231,6 +1284,8 @@ internal object UniffiLib {
     external fun uniffi_layshaft_uniffi_fn_method_bench_today(`ptr`: Long,`ask`: RustBufferTodayAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferTodaySheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_undo(`ptr`: Long,`command`: RustBufferUndo.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step(`ptr`: Long,`command`: RustBufferUndoFaultStep.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_wire(`ptr`: Long,`ask`: RustBufferWireAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferWireSheet.ByValue
@@ -1353,10 +1408,16 @@ private fun uniffiCheckContractApiVersion(lib: IntegrityCheckingUniffiLib) {
 }
 @Suppress("UNUSED_PARAMETER")
 private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() and 0xFFFF) != 26119) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() and 0xFFFF) != 45535) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() and 0xFFFF) != 44185) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() and 0xFFFF) != 42471) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() and 0xFFFF) != 59536) {
@@ -1389,6 +1450,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() and 0xFFFF) != 51385) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() and 0xFFFF) != 32951) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() and 0xFFFF) != 11896) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1402,6 +1466,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() and 0xFFFF) != 50980) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() and 0xFFFF) != 54516) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() and 0xFFFF) != 18242) {
@@ -1423,6 +1490,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() and 0xFFFF) != 36897) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() and 0xFFFF) != 10872) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_history() and 0xFFFF) != 5957) {
@@ -1533,6 +1603,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() and 0xFFFF) != 16455) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() and 0xFFFF) != 63448) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() and 0xFFFF) != 17064) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1546,6 +1619,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() and 0xFFFF) != 56271) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() and 0xFFFF) != 32805) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() and 0xFFFF) != 11814) {
@@ -1873,6 +1949,11 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
 public interface BenchInterface {
     
     /**
+     * Changes an element of a circuit, or adds one.
+     */
+    fun `adaptCircuit`(`command`: AdaptCircuit, `moment`: Moment? = null): Outcome
+    
+    /**
      * Adds a job.
      */
     fun `addJob`(`command`: AddJob, `moment`: Moment? = null): Outcome
@@ -1881,6 +1962,11 @@ public interface BenchInterface {
      * Adds a ready-made job.
      */
     fun `addReadyMade`(`command`: AddReadyMade, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Answers a check of a search.
+     */
+    fun `answerFault`(`command`: AnswerFault, `moment`: Moment? = null): Outcome
     
     /**
      * Answers an inspection item.
@@ -1933,6 +2019,11 @@ public interface BenchInterface {
     fun `charging`(`ask`: ChargingAsk, `moment`: Moment? = null): ChargingSheet
     
     /**
+     * Ends a search.
+     */
+    fun `closeFault`(`command`: CloseFault, `moment`: Moment? = null): Outcome
+    
+    /**
      * A cure.
      */
     fun `cure`(`ask`: CureAsk, `moment`: Moment? = null): CureSheet
@@ -1956,6 +2047,11 @@ public interface BenchInterface {
      * A thread: which one, what torque, how deep.
      */
     fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment? = null): FastenerSheet
+    
+    /**
+     * A search for a fault: the next check and why, suspects, evidence.
+     */
+    fun `fault`(`ask`: FaultAsk, `moment`: Moment? = null): FaultSheet
     
     /**
      * A filling, poured with the cups at hand.
@@ -1991,6 +2087,11 @@ public interface BenchInterface {
      * Ratios, speeds, chain and speedometer.
      */
     fun `gearing`(`ask`: GearingAsk, `moment`: Moment? = null): GearingSheet
+    
+    /**
+     * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+     */
+    fun `harness`(`ask`: HarnessAsk, `moment`: Moment? = null): HarnessSheet
     
     /**
      * Every value that a record has had.
@@ -2173,6 +2274,11 @@ public interface BenchInterface {
     fun `startCure`(`command`: StartCure, `moment`: Moment? = null): Outcome
     
     /**
+     * Begins a search for a fault.
+     */
+    fun `startFault`(`command`: StartFault, `moment`: Moment? = null): Outcome
+    
+    /**
      * Units and accepted ranges.
      */
     fun `tables`(`ask`: BareAsk, `moment`: Moment? = null): TablesSheet
@@ -2196,6 +2302,11 @@ public interface BenchInterface {
      * Takes a command back.
      */
     fun `undo`(`command`: Undo, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Takes the last answer of a search back.
+     */
+    fun `undoFaultStep`(`command`: UndoFaultStep, `moment`: Moment? = null): Outcome
     
     /**
      * A wire and its fuse: drop, rating, the smallest that serve.
@@ -2311,6 +2422,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Changes an element of a circuit, or adds one.
+     */
+    @Throws(BenchException::class)override fun `adaptCircuit`(`command`: AdaptCircuit, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_adapt_circuit(
+        it,
+        
+        FfiConverterTypeAdaptCircuit.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Adds a job.
      */
     @Throws(BenchException::class)override fun `addJob`(`command`: AddJob, `moment`: Moment?): Outcome {
@@ -2340,6 +2470,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeAddReadyMade.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Answers a check of a search.
+     */
+    @Throws(BenchException::class)override fun `answerFault`(`command`: AnswerFault, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_fault(
+        it,
+        
+        FfiConverterTypeAnswerFault.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -2539,6 +2688,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Ends a search.
+     */
+    @Throws(BenchException::class)override fun `closeFault`(`command`: CloseFault, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_close_fault(
+        it,
+        
+        FfiConverterTypeCloseFault.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * A cure.
      */
     @Throws(BenchException::class)override fun `cure`(`ask`: CureAsk, `moment`: Moment?): CureSheet {
@@ -2625,6 +2793,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeFastenerAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A search for a fault: the next check and why, suspects, evidence.
+     */
+    @Throws(BenchException::class)override fun `fault`(`ask`: FaultAsk, `moment`: Moment?): FaultSheet {
+            return FfiConverterTypeFaultSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fault(
+        it,
+        
+        FfiConverterTypeFaultAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -2758,6 +2945,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeGearingAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
+     */
+    @Throws(BenchException::class)override fun `harness`(`ask`: HarnessAsk, `moment`: Moment?): HarnessSheet {
+            return FfiConverterTypeHarnessSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_harness(
+        it,
+        
+        FfiConverterTypeHarnessAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3451,6 +3657,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Begins a search for a fault.
+     */
+    @Throws(BenchException::class)override fun `startFault`(`command`: StartFault, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault(
+        it,
+        
+        FfiConverterTypeStartFault.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Units and accepted ranges.
      */
     @Throws(BenchException::class)override fun `tables`(`ask`: BareAsk, `moment`: Moment?): TablesSheet {
@@ -3537,6 +3762,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeUndo.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Takes the last answer of a search back.
+     */
+    @Throws(BenchException::class)override fun `undoFaultStep`(`command`: UndoFaultStep, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step(
+        it,
+        
+        FfiConverterTypeUndoFaultStep.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3732,6 +3976,24 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 
 
 

@@ -1,0 +1,96 @@
+//! What can be got at on a small motorcycle: for each circuit the switch positions that show something, and for each point
+//! where it is, what is in the way, and how long a measurement takes.
+//!
+//! Minutes are our judgement for a commuter of the age; the owner's hands decide.
+
+use super::case::Cover;
+use super::circuit::{Probe, WiringAsk};
+use crate::harness::{Harness, Setting};
+
+/// Circuits in which a fault can be searched, with the positions that are tried.
+type Positions = &'static [&'static [(&'static str, &'static str)]];
+const CIRCUITS: [(&str, Positions); 9] = [
+    ("lighting", &[&[("key", "on"), ("lights", "head")], &[("key", "on"), ("lights", "head"), ("dip", "high")]]),
+    (
+        "stop-lamp",
+        &[&[("key", "on")], &[("key", "on"), ("front brake", "pulled")], &[("key", "on"), ("rear brake", "pressed")]],
+    ),
+    ("indicators-one-pilot", &[&[("key", "on"), ("indicators", "left")], &[("key", "on"), ("indicators", "right")]]),
+    ("indicators-two-pilots", &[&[("key", "on"), ("indicators", "left")], &[("key", "on"), ("indicators", "right")]]),
+    ("horn", &[&[("key", "on")], &[("key", "on"), ("horn button", "pressed")]]),
+    ("neutral", &[&[("key", "on")], &[("key", "on"), ("gearbox", "in gear")]]),
+    (
+        "starter",
+        &[
+            &[("key", "on")],
+            &[("key", "on"), ("start button", "pressed")],
+            &[("key", "on"), ("start button", "pressed"), ("gearbox", "in gear"), ("clutch lever", "pulled")],
+        ],
+    ),
+    ("charging", &[&[("key", "on")], &[("key", "on"), ("engine speed", "fast")]]),
+    ("charging-three-phase", &[&[("key", "on")], &[("key", "on"), ("engine speed", "fast")]]),
+];
+
+/// Covers of a small motorcycle: mark, in words, minutes off and on.
+const COVERS: [(&str, &str, f64); 4] = [
+    ("headlamp", "Headlamp rim and lamp out of the shell", 6.0),
+    ("seat", "Seat off", 2.0),
+    ("side", "Side panel off", 3.0),
+    ("lens", "Lens off", 3.0),
+];
+
+/// Words in the name of a point, where it is, and the cover in the way (none: an empty mark). The first that fits counts.
+const PLACES: [(&[&str], &str, &str); 8] = [
+    (&["battery", "fuse"], "at battery and fuse, under the seat", "seat"),
+    (&["regulator", "solenoid", "coil", "starter", "lock", "ignition"], "behind the side panel", "side"),
+    (&["flasher"], "at the flasher, under the seat", "seat"),
+    (&["front body", "rear body", "front in", "rear in"], "in the indicator, behind its lens", "lens"),
+    (&["tail", "stop", "rear"], "in the rear lamp, behind its lens", "lens"),
+    (&["horn"], "at the horn", ""),
+    (&["gearbox", "engine", "clutch"], "at the engine", ""),
+    (&["frame"], "on bare metal of the frame", ""),
+];
+/// Where everything else is: the plugs of switches and instruments.
+const ELSEWHERE: (&str, &str) = ("in the headlamp shell", "headlamp");
+/// Minutes for a measurement at a point within reach.
+const MEASURE_MINUTES: f64 = 2.0;
+
+/// Marks of the circuits in which a fault can be searched.
+pub fn searchable() -> impl Iterator<Item = &'static str> {
+    CIRCUITS.iter().map(|(mark, _)| *mark)
+}
+
+/// What to make a case from, for a circuit; none when it cannot be searched.
+///
+/// ```
+/// use layshaft_core::faults::circuit_checks;
+/// use layshaft_core::harness::template;
+/// let ask = circuit_checks("horn", template("horn", 12.0).unwrap(), 40.0, false).unwrap();
+/// assert_eq!(ask.settings.len(), 2);
+/// ```
+pub fn circuit_checks(mark: &str, harness: Harness, age_years: f64, reworked: bool) -> Option<WiringAsk> {
+    let (_, positions) = CIRCUITS.iter().find(|(circuit, _)| *circuit == mark)?;
+    let points = harness.nodes().into_iter().filter(|point| *point != harness.earth);
+    let probes = points.map(probe).collect();
+    let cover = |(id, label, minutes): (&str, &str, f64)| Cover { id: id.to_owned(), label: label.to_owned(), minutes };
+    Some(WiringAsk {
+        complaint: harness.name.clone(),
+        settings: positions.iter().map(|pairs| Setting::of(pairs)).collect(),
+        probes,
+        covers: COVERS.into_iter().map(cover).collect(),
+        harness,
+        age_years,
+        reworked,
+    })
+}
+
+fn probe(point: &str) -> Probe {
+    let found = PLACES.iter().find(|(words, _, _)| words.iter().any(|word| point.contains(word)));
+    let (place, cover) = found.map_or(ELSEWHERE, |(_, place, cover)| (*place, *cover));
+    Probe {
+        point: point.to_owned(),
+        covers: if cover.is_empty() { Vec::new() } else { vec![cover.to_owned()] },
+        minutes: MEASURE_MINUTES,
+        place: Some(place.to_owned()),
+    }
+}
