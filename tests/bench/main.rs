@@ -6,8 +6,10 @@
 
 use std::time::{Duration, Instant};
 
+use layshaft_core::bike::{Consumer, LightSource, Use};
 use layshaft_core::changes::{Change, Device, Key, Ledger, Stamp};
 use layshaft_core::gearing::SprocketGoal;
+use layshaft_core::harness::Setting;
 use layshaft_core::plan::{Moment, Zone};
 use layshaft_core::ripple::Proposal;
 use layshaft_door::command::{FitSprockets, LoadDemo, Undo};
@@ -15,6 +17,8 @@ use layshaft_door::{Bench, Command, fresh_mark};
 
 /// A spring Saturday; the figures do not depend on it.
 const NOW: i64 = 1_774_087_200_000;
+
+mod electrical;
 
 fn main() {
     let mut bench = Bench::in_memory().unwrap();
@@ -56,6 +60,12 @@ fn main() {
         },
         bike: layshaft_door::query::BareAsk {},
         bundle: layshaft_door::query::BareAsk {},
+        lamps: led_indicators(),
+        charging: layshaft_door::query::ChargingAsk { fast_volts: Some(14.2), ..Default::default() },
+        harness: layshaft_door::query::HarnessAsk {
+            setting: Setting::of(&[("key", "on"), ("lights", "head")]),
+            ..Default::default()
+        },
     }
     let coat =
         bench.bike(&layshaft_door::query::BareAsk {}, &moment).unwrap().coats.first().map(|card| card.id.clone());
@@ -66,6 +76,9 @@ fn main() {
         bench.act(&fresh_mark(), &Command::from(Undo { batch: outcome.batch }), &moment).unwrap();
     };
     print("fit sprockets and undo (two commands)", median(31, &mut fit));
+
+    electrical::searches(&mut bench, &moment);
+    electrical::solver();
 
     println!("\nFacts (goal for 10,000: 100 ms or less)");
     let changes = history(10_000);
@@ -82,6 +95,19 @@ fn main() {
             std::hint::black_box(layshaft_core::bike::assemble(&ledger, "bike"));
         }),
     );
+}
+
+/// LED indicators tried on the lamp page.
+fn led_indicators() -> layshaft_door::query::LampsAsk {
+    let consumer = Consumer {
+        name: "LED indicators, one side".into(),
+        watts: 2.0,
+        count: 2,
+        used: Some(Use::Indicating),
+        source: Some(LightSource::Led),
+        ..Consumer::default()
+    };
+    layshaft_door::query::LampsAsk { proposed: Some(consumer), ..Default::default() }
 }
 
 /// A history of edits to jobs, as months of work leave behind.

@@ -91,7 +91,10 @@ def recharge_hours(batteryAh, chargePercent, chargerAmperes):
 
 def wire_drop(sectionMm2, conductor, celsius, amperes, outMetres, backMetres):
     """The printed table, or 1/58 for pure copper, and the coefficient of IEC 60028."""
-    column = {"solid": 0, "flexible": 1, "tinned": 2}.get(conductor)
+    columns = {"ideal": None, "solid": 0, "flexible": 1, "tinned": 2}
+    if conductor not in columns:
+        raise Refused("unreadable")
+    column = columns[conductor]
     at_20 = 1000.0 / 58.0 / sectionMm2 if column is None else IEC_60228[sectionMm2][column]
     warm = at_20 * (1.0 + 0.00393 * (celsius - 20.0))
     return {"milliohmsMetre": warm, "volts": amperes * warm * (outMetres + backMetres) / 1000.0}
@@ -99,7 +102,9 @@ def wire_drop(sectionMm2, conductor, celsius, amperes, outMetres, backMetres):
 
 def wire_gauge(gauge):
     """The 39 equal ratios between 0.46 inch (4/0) and 0.005 inch (36)."""
-    inches = numpy.geomspace(0.46, 0.005, 40)[gauge + 3]
+    if gauge != int(gauge):
+        raise Refused("conflict")
+    inches = numpy.geomspace(0.46, 0.005, 40)[int(gauge) + 3]
     return {"diameter": 25.4 * inches, "section": numpy.pi / 4.0 * (25.4 * inches) ** 2}
 
 

@@ -9,6 +9,7 @@ mod ripple;
 mod saturday;
 mod two_devices;
 mod vectors;
+mod wiring;
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::{Moment, Zone, ZoneShift};

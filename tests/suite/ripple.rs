@@ -116,6 +116,11 @@ fn led_indicators_fail_the_rate_and_the_cure_turns_the_item_to_pass() {
     assert!(cured.new_findings.iter().all(|finding| !finding.code.starts_with("indicator.")));
     assert!(cured.follows.iter().any(|text| text.contains("two diodes")), "{:?}", cured.follows);
 
+    let resistors = Indication { resistor_ohms: Some(15.0), resistors_per_side: Some(2), ..Indication::default() };
+    let loaded = tried(vec![led(), Proposal::Flasher { indication: resistors }]);
+    assert_eq!(item(&loaded), None, "the load is back, but only counting tells: unknown as before");
+    assert!(loaded.follows.iter().any(|text| text.contains("4 load resistors")), "{:?}", loaded.follows);
+
     let Proposal::Consumer { id, consumer } = led() else { panic!("a consumer") };
     act(&mut bench, FitConsumer { id, consumer }, SATURDAY).unwrap();
     assert_eq!(verdict_on_rate(&bench), Verdict::Fail);

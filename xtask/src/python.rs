@@ -35,8 +35,8 @@ pub fn outside() -> Outcome {
     let folder = paths::at("tests/outside");
     let files = at_path(&folder, std::fs::read_dir(&folder))?.flatten().map(|entry| entry.path());
     let mut scripts: Vec<PathBuf> = files.filter(|path| path.extension().is_some_and(|end| end == "py")).collect();
-    // What the scripts share, and the one that compares circuits and not vectors.
-    scripts.retain(|path| !path.ends_with("vectors.py") && !path.ends_with(HARNESS));
+    // What the scripts share, and those that compare what an example of the core exports.
+    scripts.retain(|path| !["vectors.py", HARNESS, FAULTS].iter().any(|name| path.ends_with(name)));
     scripts.sort();
     if scripts.is_empty() {
         return Err(Failure::new("There is no script in tests/outside."));
@@ -44,19 +44,22 @@ pub fn outside() -> Outcome {
     for script in scripts {
         run(program(&python).arg(script).env("PYTHONDONTWRITEBYTECODE", "1"))?;
     }
-    circuits(&python, &folder.join(HARNESS))
+    exported(&python, &folder.join(FAULTS), "fault_posteriors")?;
+    needs::ngspice()?;
+    exported(&python, &folder.join(HARNESS), "harness_networks")
 }
 
 /// The script that compares circuits with ngspice.
 const HARNESS: &str = "harness.py";
+/// The script that compares searches for faults with pgmpy.
+const FAULTS: &str = "faults.py";
 
-/// Exports circuits from the core, and has the script work them out with ngspice.
-fn circuits(python: &Path, script: &Path) -> Outcome {
-    needs::ngspice()?;
-    let networks = paths::made("networks.json");
+/// Has a script compare what an example of the core prints.
+fn exported(python: &Path, script: &Path, example: &str) -> Outcome {
+    let printed = paths::made(&format!("{example}.json"));
     let mut export = cargo();
-    export.args(["run", "--quiet", "--all-features", "--package", "layshaft-core", "--example", "harness_networks"]);
+    export.args(["run", "--quiet", "--all-features", "--package", "layshaft-core", "--example", example]);
     let text = output(&mut export)?;
-    at_path(&networks, std::fs::write(&networks, text))?;
-    run(program(python).arg(script).arg(&networks).env("PYTHONDONTWRITEBYTECODE", "1"))
+    at_path(&printed, std::fs::write(&printed, text))?;
+    run(program(python).arg(script).arg(&printed).env("PYTHONDONTWRITEBYTECODE", "1"))
 }

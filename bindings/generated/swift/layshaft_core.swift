@@ -11283,6 +11283,10 @@ public struct LampsAsk: Equatable, Hashable {
      */
     public var proposed: Consumer?
     /**
+     * How many lamps of each place or side are replaced; left out: all of them.
+     */
+    public var replaced: UInt32?
+    /**
      * Flasher, pilots and resistors to try; fields left out are as fitted.
      */
     public var indication: Indication?
@@ -11301,6 +11305,9 @@ public struct LampsAsk: Equatable, Hashable {
          * Lamp to try there.
          */proposed: Consumer? = nil, 
         /**
+         * How many lamps of each place or side are replaced; left out: all of them.
+         */replaced: UInt32? = nil, 
+        /**
          * Flasher, pilots and resistors to try; fields left out are as fitted.
          */indication: Indication? = nil, 
         /**
@@ -11308,6 +11315,7 @@ public struct LampsAsk: Equatable, Hashable {
          */counted: FlashCount? = nil) {
         self.place = place
         self.proposed = proposed
+        self.replaced = replaced
         self.indication = indication
         self.counted = counted
     }
@@ -11330,6 +11338,7 @@ public struct FfiConverterTypeLampsAsk: FfiConverterRustBuffer {
             try LampsAsk(
                 place: FfiConverterOptionString.read(from: &buf), 
                 proposed: FfiConverterOptionTypeConsumer.read(from: &buf), 
+                replaced: FfiConverterOptionUInt32.read(from: &buf), 
                 indication: FfiConverterOptionTypeIndication.read(from: &buf), 
                 counted: FfiConverterOptionTypeFlashCount.read(from: &buf)
         )
@@ -11338,6 +11347,7 @@ public struct FfiConverterTypeLampsAsk: FfiConverterRustBuffer {
     public static func write(_ value: LampsAsk, into buf: inout [UInt8]) {
         FfiConverterOptionString.write(value.place, into: &buf)
         FfiConverterOptionTypeConsumer.write(value.proposed, into: &buf)
+        FfiConverterOptionUInt32.write(value.replaced, into: &buf)
         FfiConverterOptionTypeIndication.write(value.indication, into: &buf)
         FfiConverterOptionTypeFlashCount.write(value.counted, into: &buf)
     }
@@ -13614,7 +13624,7 @@ public func FfiConverterTypePhoto_lower(_ value: Photo) -> RustBuffer {
 
 
 /**
- * What is seen while the left side is lit.
+ * What is seen while one side is lit; of the two sides the worse.
  */
 public struct PilotBehaviour: Equatable, Hashable {
     /**
@@ -28206,8 +28216,8 @@ public enum Sum: Equatable, Hashable {
          * Section, mm².
          */sectionMm2: Double, 
         /**
-         * How the conductor is made.
-         */conductor: Conductor, 
+         * How the conductor is made: ideal, solid, flexible or tinned.
+         */conductor: String, 
         /**
          * Temperature, °C.
          */celsius: Double, 
@@ -28226,8 +28236,8 @@ public enum Sum: Equatable, Hashable {
      */
     case wireGauge(
         /**
-         * Gauge; 0 to -3 for 1/0 to 4/0.
-         */gauge: Int32
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+         */gauge: Double
     )
     /**
      * Final drive ratio that gives a road speed at an engine speed.
@@ -28639,10 +28649,10 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 49: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 50: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterTypeConductor.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        case 50: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .wireGauge(gauge: try FfiConverterInt32.read(from: &buf)
+        case 51: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
         case 52: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
@@ -29063,7 +29073,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
             writeInt(&buf, Int32(50))
             FfiConverterDouble.write(sectionMm2, into: &buf)
-            FfiConverterTypeConductor.write(conductor, into: &buf)
+            FfiConverterString.write(conductor, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
             FfiConverterDouble.write(amperes, into: &buf)
             FfiConverterDouble.write(outMetres, into: &buf)
@@ -29072,7 +29082,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         
         case let .wireGauge(gauge):
             writeInt(&buf, Int32(51))
-            FfiConverterInt32.write(gauge, into: &buf)
+            FfiConverterDouble.write(gauge, into: &buf)
             
         
         case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):

@@ -1332,11 +1332,6 @@ export type Condition = { "kind": "open" } | { "kind": "badJoint",
 ohms: number, } | { "kind": "stuck" };
 
 /**
- * How a conductor is made.
- */
-export type Conductor = "ideal" | "solid" | "flexible" | "tinned";
-
-/**
  * Something that draws current.
  */
 export type Consumer = { 
@@ -3742,6 +3737,10 @@ place?: string | null,
  */
 proposed?: Consumer | null, 
 /**
+ * How many lamps of each place or side are replaced; left out: all of them.
+ */
+replaced?: number | null, 
+/**
  * Flasher, pilots and resistors to try; fields left out are as fitted.
  */
 indication?: Indication | null, 
@@ -4415,7 +4414,7 @@ photo: Photo,
 bytes: string, };
 
 /**
- * What is seen while the left side is lit.
+ * What is seen while one side is lit; of the two sides the worse.
  */
 export type PilotBehaviour = { 
 /**
@@ -6633,9 +6632,9 @@ chargerAmperes: number, } | { "kind": "wireDrop",
  */
 sectionMm2: number, 
 /**
- * How the conductor is made.
+ * How the conductor is made: ideal, solid, flexible or tinned.
  */
-conductor: Conductor, 
+conductor: string, 
 /**
  * Temperature, °C.
  */
@@ -6653,7 +6652,7 @@ outMetres: number,
  */
 backMetres: number, } | { "kind": "wireGauge", 
 /**
- * Gauge; 0 to -3 for 1/0 to 4/0.
+ * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
  */
 gauge: number, } | { "kind": "wantedRatio", 
 /**

@@ -9,6 +9,7 @@ use super::lamp::{LampAtWork, LampCard, lamp_at_work, lamp_cards, light_source};
 use super::resistor::{LoadResistor, load_resistor, resistor_source};
 use super::{Volts, consumer_watts, pilot, sources};
 use crate::bike::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
+use crate::bounds;
 use crate::error::Refused;
 use crate::finding::{Finding, Weight, WorkLine, Working};
 use crate::units::Unit;
@@ -29,6 +30,8 @@ pub struct LampsAsk {
     pub place: Option<String>,
     /// Lamp to try there.
     pub proposed: Option<Consumer>,
+    /// How many lamps of each place or side are replaced; left out: all of them.
+    pub replaced: Option<u32>,
     /// Flasher, pilots and resistors to try; fields left out are as fitted.
     pub indication: Option<Indication>,
     /// Flashes that were counted.
@@ -115,7 +118,8 @@ pub fn lamp_sheet(bike: &Bike, ask: &LampsAsk) -> Result<LampSheet, Refused> {
     let counted_per_minute =
         ask.counted.as_ref().map(|count| counted_rate(count.flashes, count.seconds)).transpose()?;
     let spec = Spec { supply: bike.fitted.supply.clone().checked()?, indication: tried, ..bike.fitted.clone() };
-    let tried = with_lamp(&spec, &place, proposed.as_ref());
+    bounds::COUNT.check_known(ask.replaced.map(f64::from))?;
+    let tried = with_lamp(&spec, &place, proposed.as_ref(), ask.replaced);
     let standard = at(&bike.standard, &place);
     let Some(now) = at(&tried, &place).or_else(|| standard.clone()) else {
         return Err(Refused::Missing {
@@ -176,11 +180,20 @@ fn own_light(standard: &Consumer, fitted: Consumer) -> Consumer {
     Consumer { lumens: if inherited { None } else { fitted.lumens }, ..fitted }
 }
 
-fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>) -> Spec {
+/// The spec with the lamp in its place. Where only some are replaced, the rest stays beside them under a mark of its own.
+fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>, replaced: Option<u32>) -> Spec {
     let mut tried = spec.clone();
     if let Some(lamp) = lamp {
         match tried.consumers.iter_mut().find(|slot| slot.id == place) {
-            Some(slot) => slot.consumer = lamp.clone(),
+            Some(slot) => {
+                let old = slot.consumer.clone();
+                let count = replaced.unwrap_or(lamp.count);
+                slot.consumer = Consumer { count: count.min(lamp.count), ..lamp.clone() };
+                if count < old.count {
+                    let rest = Consumer { count: old.count - count, ..old };
+                    tried.consumers.push(Slot { id: format!("{place}-rest"), consumer: rest });
+                }
+            }
             None => tried.consumers.push(Slot { id: place.to_owned(), consumer: lamp.clone() }),
         }
     }

@@ -84,10 +84,18 @@ fn both_cures_are_compared() {
 
 #[test]
 fn mixed_lamps_are_a_load_between() {
-    // One filament of 10 W and one LED of 1 W on a side: 5.5 W each on the mean.
-    let mixed = LampsAsk { proposed: Some(lamp(5.5, 2, LightSource::Filament)), ..LampsAsk::default() };
-    let sheet = lamp_sheet(&bike(), &mixed).unwrap();
-    assert_eq!(column(&sheet, LampSide::Proposed).indicators.flashing, Some(Flashing::Stops));
+    // One filament of 10 W and one LED of 1 W on each side.
+    let sheet = lamp_sheet(&bike(), &LampsAsk { replaced: Some(1), ..led() }).unwrap();
+    let mixed = &column(&sheet, LampSide::Proposed).indicators;
+    assert!((mixed.side_watts - 1.0 - 13.0 * (14.0_f64 / 13.5).powf(1.55)).abs() < 1e-9, "{}", mixed.side_watts);
+    assert_eq!(mixed.flashing, Some(Flashing::Stops));
+    assert!(!mixed.both_sides(), "the filament that stays is an earth for the pilot: {:?}", mixed.behaviour);
+    let takes = &column(&sheet, LampSide::WithResistors).takes;
+    assert!(takes[0].starts_with("2 resistors"), "{takes:?}");
+    let electronic = Indication { flasher: Some(FlasherKind::ElectronicTwo), ..Indication::default() };
+    let ask = LampsAsk { replaced: Some(1), indication: Some(electronic), ..led() };
+    let sheet = lamp_sheet(&bike(), &ask).unwrap();
+    assert_eq!(column(&sheet, LampSide::Proposed).indicators.flashing, Some(Flashing::Count));
 }
 
 #[test]

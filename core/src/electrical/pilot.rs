@@ -8,9 +8,9 @@ use layshaft_wire::wire;
 
 use crate::bike::Spec;
 use crate::finding::{Source, Standing};
-use crate::harness::{LampLook, OperatingPoint, Setting, bike_circuit, solve};
+use crate::harness::{Harness, LampLook, OperatingPoint, Setting, bike_circuit, solve};
 
-/// What is seen while the left side is lit.
+/// What is seen while one side is lit; of the two sides the worse.
 #[wire]
 pub struct PilotBehaviour {
     /// Light of the pilot against its rated one, per cent.
@@ -27,7 +27,8 @@ pub struct PilotBehaviour {
     pub amperes: f64,
 }
 
-/// What pilot and other side do while the left side is lit, by the solver; none where the circuit does not settle.
+/// What pilot and other side do while one side is lit, by the solver, of left and right the worse (an LED pilot between
+/// the sides lights for one of them only); none where the circuit does not settle.
 ///
 /// ```
 /// use layshaft_core::bike::Spec;
@@ -38,10 +39,25 @@ pub struct PilotBehaviour {
 /// ```
 pub fn pilot_behaviour(standard: &Spec, spec: &Spec) -> Option<PilotBehaviour> {
     let harness = bike_circuit(standard, spec, "indicators-one-pilot")?;
-    let point = solve(&harness, &Setting::of(&[("key", "on"), ("indicators", "left")])).ok()?;
-    let (pilot_share, pilot) = seen(&point, &["pilot", "pilot.left"], f64::max)?;
-    let (other_share, other_side) = seen(&point, &["right.front", "right.rear"], f64::max)?;
-    let (own_share, _) = seen(&point, &["left.front", "left.rear"], f64::min)?;
+    let left = of_side(&harness, "left", "right")?;
+    let right = of_side(&harness, "right", "left")?;
+    Some(PilotBehaviour {
+        pilot_percent: left.pilot_percent.min(right.pilot_percent),
+        pilot: left.pilot.min(right.pilot),
+        other_percent: left.other_percent.max(right.other_percent),
+        other_side: left.other_side.max(right.other_side),
+        own_percent: left.own_percent.min(right.own_percent),
+        amperes: left.amperes.max(right.amperes),
+    })
+}
+
+fn of_side(harness: &Harness, side: &str, other: &str) -> Option<PilotBehaviour> {
+    let point = solve(harness, &Setting::of(&[("key", "on"), ("indicators", side)])).ok()?;
+    let (pilot_share, pilot) = seen(&point, &["pilot", &format!("pilot.{side}")], f64::max)?;
+    let (front, rear) = (format!("{other}.front"), format!("{other}.rear"));
+    let (other_share, other_side) = seen(&point, &[&front, &rear], f64::max)?;
+    let (front, rear) = (format!("{side}.front"), format!("{side}.rear"));
+    let (own_share, _) = seen(&point, &[&front, &rear], f64::min)?;
     Some(PilotBehaviour {
         pilot_percent: 100.0 * pilot_share,
         pilot,
@@ -117,5 +133,26 @@ mod tests {
         let with = behaviour(&spec(LightSource::Led, 2.0, resistors));
         let without = behaviour(&spec(LightSource::Led, 2.0, Indication::default()));
         assert!(with.other_side == LampLook::Off && with.pilot_percent > 3.0 * without.pilot_percent, "{with:?}");
+    }
+
+    #[test]
+    fn an_led_pilot_between_the_sides_is_dark_for_one_of_them() {
+        let mut with = spec(LightSource::Filament, 10.0, Indication::default());
+        with.consumers[1].consumer.source = Some(LightSource::Led);
+        assert!(behaviour(&with).pilot < LampLook::Dim, "{:?}", behaviour(&with));
+        with.indication.pilot = Some(PilotFitting::OneWithDiodes);
+        assert_eq!(behaviour(&with).pilot, LampLook::Full);
+    }
+
+    #[test]
+    fn six_volts_behave_alike() {
+        let six = |spec: Spec| Spec {
+            supply: crate::bike::Supply { system_volts: Some(6.0), ..crate::bike::Supply::default() },
+            ..spec
+        };
+        let filament = behaviour(&six(spec(LightSource::Filament, 10.0, Indication::default())));
+        assert!(filament.other_side == LampLook::Off && filament.pilot == LampLook::Full, "{filament:?}");
+        let led = behaviour(&six(spec(LightSource::Led, 2.0, Indication::default())));
+        assert!(led.other_side >= LampLook::Dim, "{led:?}");
     }
 }

@@ -13,7 +13,7 @@ use crate::error::Refused;
 const TOLERANCE_VOLTS: f64 = 0.05;
 const TOLERANCE_SHARE: f64 = 0.03;
 /// Share of readings that are simply wrong (slipped probe, wrong point). Our judgement.
-const SLIP: f64 = 0.01;
+pub(super) const SLIP: f64 = 0.01;
 /// An answer less likely than this under everything that is still suspected asks to be checked again.
 const SURPRISING: f64 = 0.03;
 
@@ -100,9 +100,13 @@ fn read(check: &Check, volts: f64) -> Result<Vec<f64>, Refused> {
 /// How well a reading fits a prediction, 0 to 1: a bell of the tolerance over a floor for slips.
 fn reading_likelihood(metering: &Metering, predicted: Option<f64>, volts: f64) -> f64 {
     let Some(predicted) = predicted else { return 1.0 / metering.range_volts.max(1.0) };
-    let tolerance = TOLERANCE_VOLTS.hypot(TOLERANCE_SHARE * predicted);
-    let away = (volts - predicted) / tolerance;
+    let away = (volts - predicted) / tolerance(predicted);
     SLIP + (1.0 - SLIP) * (-0.5 * away * away).exp()
+}
+
+/// Tolerance of a reading at a predicted voltage, volts.
+pub(super) fn tolerance(predicted: f64) -> f64 {
+    TOLERANCE_VOLTS.hypot(TOLERANCE_SHARE * predicted)
 }
 
 /// Entropy of a distribution, bits.

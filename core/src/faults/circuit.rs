@@ -12,8 +12,10 @@ use crate::harness::{Component, Fault, Harness, LampLook, OperatingPoint, Settin
 
 /// Share of answers that are mistaken (a lamp misjudged, a probe slipped). Our judgement.
 const MISTAKEN: f64 = 0.03;
-/// Predicted voltages closer than this share of the supply belong to one answer.
-const GROUP_SHARE: f64 = 0.06;
+/// The same for a reading in volts: as small as the share of slips with which a reading is weighed.
+const MISREAD: f64 = super::belief::SLIP;
+/// Predicted voltages closer than so many tolerances of a reading belong to one answer.
+const APART: f64 = 2.0;
 /// Range of the meter, volts.
 const METER_RANGE: f64 = 40.0;
 
@@ -57,6 +59,11 @@ struct Predicted {
 
 /// The case of a harness: suspects, lamp checks and voltage checks. Checks that tell nothing apart are left out.
 pub fn wiring_case(ask: &WiringAsk) -> Result<TroubleCase, Refused> {
+    case_of_faults(ask, &fault_places(&ask.harness))
+}
+
+/// The same with no other suspects than these.
+pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<TroubleCase, Refused> {
     let age = Bound { field: "ageYears", label: "Age of the harness", min: 0.0, max: 120.0, ..bounds::MODEL_YEAR };
     age.check(ask.age_years)?;
     crate::harness::check_harness(&ask.harness)?;
@@ -67,8 +74,7 @@ pub fn wiring_case(ask: &WiringAsk) -> Result<TroubleCase, Refused> {
             return Err(Refused::Unknown { what: "point".to_owned(), id: probe.point.clone() });
         }
     }
-    let predicted: Vec<Predicted> =
-        fault_places(&ask.harness).iter().map(|fault| predict(ask, fault)).collect::<Result<_, _>>()?;
+    let predicted: Vec<Predicted> = faults.iter().map(|fault| predict(ask, fault)).collect::<Result<_, _>>()?;
     let mut checks = Vec::new();
     for (which, setting) in ask.settings.iter().enumerate() {
         for element in &ask.harness.elements {
@@ -151,7 +157,9 @@ fn lamp_check(predicted: &[Predicted], which: usize, setting: &Setting, id: &str
         id: crate::harness::look_spoken(*look).to_owned(),
         label: crate::harness::look_spoken(*look).to_owned(),
     };
-    let lines = looks.iter().map(|look| line(seen.len(), look.and_then(|look| seen.iter().position(|at| *at == look))));
+    let lines = looks
+        .iter()
+        .map(|look| line(MISTAKEN, seen.len(), look.and_then(|look| seen.iter().position(|at| *at == look))));
     Some(Check {
         id: format!("look {id} / {}", setting.spoken()),
         label: format!("With {}: {label}, what does it do?", setting.spoken()),
@@ -179,7 +187,7 @@ fn voltage_check(
     let earth = ask.harness.earth.as_str();
     let volts = |one: &Predicted| one.points.get(which)?.as_ref()?.between(&probe.point, earth);
     let predicted_volts: Vec<Option<f64>> = predicted.iter().map(volts).collect();
-    let groups = groups(&predicted_volts, GROUP_SHARE * 12.6);
+    let groups = groups(&predicted_volts);
     if groups.len() < 2 {
         return None;
     }
@@ -199,7 +207,7 @@ fn voltage_check(
         covers: probe.covers.clone(),
         free_look: false,
         caution: caution(setting, Some(&probe.point)),
-        likelihoods: predicted_volts.iter().map(|volts| line(groups.len(), volts.and_then(group))).collect(),
+        likelihoods: predicted_volts.iter().map(|volts| line(MISREAD, groups.len(), volts.and_then(group))).collect(),
         metering: Some(Metering { predicted_volts, range_volts: METER_RANGE }),
     })
 }
@@ -229,21 +237,21 @@ fn caution(setting: &Setting, point: Option<&str>) -> Option<String> {
 }
 
 /// The likelihoods of the outcomes when one is predicted; all alike when none is.
-fn line(outcomes: usize, predicted: Option<usize>) -> Vec<f64> {
+fn line(mistaken: f64, outcomes: usize, predicted: Option<usize>) -> Vec<f64> {
     let count = outcomes as f64;
     let Some(predicted) = predicted else { return vec![1.0 / count; outcomes] };
-    let other = MISTAKEN / (count - 1.0);
-    (0..outcomes).map(|at| if at == predicted { 1.0 - MISTAKEN } else { other }).collect()
+    let other = mistaken / (count - 1.0);
+    (0..outcomes).map(|at| if at == predicted { 1.0 - mistaken } else { other }).collect()
 }
 
 /// The predicted voltages in groups with gaps between them, lowest first: least and greatest of each, volts.
-fn groups(volts: &[Option<f64>], gap: f64) -> Vec<(f64, f64)> {
+fn groups(volts: &[Option<f64>]) -> Vec<(f64, f64)> {
     let mut sorted: Vec<f64> = volts.iter().flatten().copied().collect();
     sorted.sort_by(f64::total_cmp);
     let mut groups: Vec<(f64, f64)> = Vec::new();
     for volt in sorted {
         match groups.last_mut() {
-            Some((_, high)) if volt - *high <= gap => *high = volt,
+            Some((_, high)) if volt - *high <= APART * super::belief::tolerance(volt) => *high = volt,
             _ => groups.push((volt, volt)),
         }
     }

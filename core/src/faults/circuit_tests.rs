@@ -138,3 +138,95 @@ fn a_probe_on_a_point_that_is_not_there_and_an_impossible_age_are_refused() {
     let old = WiringAsk { age_years: -1.0, ..ask("horn", &[&[("key", "on")]]) };
     assert!(wiring_case(&old).unwrap_err().to_string().contains("Age of the harness"));
 }
+
+/// Fewest checks on the mean that single every one of these suspects out when every answer is certain, by trying every
+/// plan: each set of suspects that is left is split by each check, and the best split is kept.
+fn fewest(case: &TroubleCase, left: u32, known: &mut std::collections::BTreeMap<u32, f64>) -> f64 {
+    if left.count_ones() < 2 {
+        return 0.0;
+    }
+    if let Some(mean) = known.get(&left) {
+        return *mean;
+    }
+    let mut best = f64::INFINITY;
+    for check in &case.checks {
+        let mut parts = std::collections::BTreeMap::<usize, u32>::new();
+        for at in (0..case.suspects.len()).filter(|at| left >> at & 1 == 1) {
+            let outcome = check.likelihoods[at].iter().position(|likely| *likely == 1.0).unwrap();
+            *parts.entry(outcome).or_default() |= 1 << at;
+        }
+        if parts.len() > 1 {
+            let share = |part: u32| f64::from(part.count_ones()) / f64::from(left.count_ones());
+            let then: f64 = parts.values().map(|part| share(*part) * fewest(case, *part, known)).sum();
+            best = best.min(1.0 + then);
+        }
+    }
+    known.insert(left, best);
+    best
+}
+
+/// The case with every answer certain: what is most likely under a suspect is what happens.
+fn certain(mut case: TroubleCase) -> TroubleCase {
+    for check in &mut case.checks {
+        check.metering = None;
+        for line in &mut check.likelihoods {
+            let most = (0..line.len()).max_by(|a, b| line[*a].total_cmp(&line[*b])).unwrap();
+            line.iter_mut().enumerate().for_each(|(at, likely)| *likely = f64::from(u8::from(at == most)));
+        }
+    }
+    case
+}
+
+/// Checks until a suspect of a case with certain answers is settled on.
+fn settles_after(case: &TroubleCase, planted: usize) -> usize {
+    let mut evidence = Vec::new();
+    while let Some(next) = next_check(case, &evidence).unwrap() {
+        let check = case.check(&next.check).unwrap();
+        let outcome = check.likelihoods[planted].iter().position(|likely| *likely == 1.0).unwrap();
+        evidence.push(Evidence::Seen { check: next.check, outcome: check.outcomes[outcome].id.clone() });
+    }
+    assert!(beliefs(case, &evidence).unwrap()[planted].probability > 0.95);
+    evidence.len()
+}
+
+#[test]
+fn six_faults_of_the_whole_machine_take_at_most_a_tenth_more_checks_than_the_best_plan() {
+    let id = |id: &str| id.to_owned();
+    let ask = ask(
+        "whole",
+        &[
+            &[("key", "on"), ("lights", "head")],
+            &[("key", "on"), ("lights", "head"), ("dip", "high")],
+            &[("key", "on"), ("front brake", "pulled")],
+            &[("key", "on"), ("rear brake", "pressed")],
+            &[("key", "on"), ("start button", "pressed")],
+        ],
+    );
+    let planted = [
+        Fault::DeadContact { element: id("dip.low") },
+        Fault::MissingEarth { element: id("head.earth") },
+        Fault::Open { element: id("tail") },
+        Fault::DeadContact { element: id("brake.front") },
+        Fault::MissingEarth { element: id("rear.earth") },
+        Fault::DeadContact { element: id("start.button") },
+    ];
+    let mut case = circuit::case_of_faults(&ask, &planted).unwrap();
+    // Every suspect as likely and every check as much trouble as the next: then the number of checks is what is kept small.
+    case.suspects.iter_mut().for_each(|suspect| suspect.weight = 1.0);
+    for check in &mut case.checks {
+        (check.minutes, check.free_look) = (1.0, false);
+        check.covers.clear();
+    }
+    let doubted: usize = planted.iter().map(|fault| find(&ask, &case, fault)).sum();
+    let case = certain(case);
+    let counts: Vec<usize> = (0..planted.len()).map(|at| settles_after(&case, at)).collect();
+    let count = planted.len() as f64;
+    let mean = counts.iter().sum::<usize>() as f64 / count;
+    let best = fewest(&case, (1 << planted.len()) - 1, &mut std::collections::BTreeMap::new());
+    println!(
+        "certain answers: {counts:?} checks, mean {mean:.3}; the best of all plans {best:.3}; ratio {:.3}",
+        mean / best
+    );
+    println!("answers that may be mistaken: mean {:.3}", doubted as f64 / count);
+    assert!(best > 1.0 && mean >= best - 1e-9 && mean <= 1.1 * best, "{mean} {best}");
+}

@@ -23,10 +23,12 @@ const LOOK_TELLS: f64 = 0.05;
 const LEAST_MINUTES: f64 = 0.1;
 /// Suspects below this share are left out when checks are played through.
 const ALIVE: f64 = 0.002;
-/// Cases up to this many live suspects and useful checks are played through.
+/// Cases up to this many live suspects are played through.
 const SMALL: usize = 12;
 /// Beliefs that are looked at in one playing-through before it is broken off.
 const BUDGET: usize = 1000;
+/// How many unlike checks a playing-through chooses from.
+const MOST_PLAYED: usize = 24;
 /// How many of the best checks are played through.
 const PLAYED: usize = 6;
 
@@ -110,10 +112,12 @@ fn choose<'a>(case: &'a TroubleCase, at: &Position<'a>, open: &[(&'a Check, f64)
     let ranked = ranked(case, at, open);
     let first = *ranked.first()?;
     let alive = at.shares.iter().filter(|share| **share > ALIVE).count();
-    if alive > SMALL || open.len() > SMALL {
+    if alive > SMALL {
         return Some(first);
     }
-    let small = without_the_dead(case, at, open);
+    let ranked = unlike(at, ranked);
+    let played: Vec<(&Check, f64)> = ranked.iter().map(|check| (*check, 0.0)).collect();
+    let small = without_the_dead(case, at, &played);
     let shares = at.shares.iter().copied().filter(|share| *share > ALIVE).collect();
     let start = Position { shares, done: BTreeSet::new(), off: at.off.clone() };
     let mut best = (first, f64::INFINITY);
@@ -126,6 +130,24 @@ fn choose<'a>(case: &'a TroubleCase, at: &Position<'a>, open: &[(&'a Check, f64)
         }
     }
     Some(best.0)
+}
+
+/// The best of the checks that say the same about the live suspects behind the same covers, as many as can be played through.
+fn unlike<'a>(at: &Position<'_>, ranked: Vec<&'a Check>) -> Vec<&'a Check> {
+    let mut kept: Vec<&Check> = Vec::new();
+    for check in ranked {
+        let says_the_same = |other: &&Check| {
+            let lines = check.likelihoods.iter().zip(&other.likelihoods).zip(&at.shares);
+            other.covers == check.covers && lines.filter(|(_, share)| **share > ALIVE).all(|((a, b), _)| a == b)
+        };
+        if !kept.iter().any(says_the_same) {
+            kept.push(check);
+        }
+        if kept.len() == MOST_PLAYED {
+            break;
+        }
+    }
+    kept
 }
 
 /// The case with nothing in it but live suspects and useful checks: what is played through is looked at very often.

@@ -137,13 +137,15 @@ impl<'a> Draw<'a> {
         let (net, fed_at) = (self.nets.net(row.leaves_at), row.leaves_at);
         // The battery hangs nothing on itself: its trunk has its own layer.
         let layer = if row.hangs_at.is_none() { row.layer } else { row.layer + 1 };
-        for part in self.parts.clone() {
-            let (from, to) = (self.nets.net(&part.from), self.nets.net(&part.to));
-            let (near, far) = if from == net { (&part.from, &part.to) } else { (&part.to, &part.from) };
-            if (from == net || to == net) && self.placed.insert(&part.id) {
-                let row = self.row(part, layer, Some((near, fed_at)), Some(feeder), far);
-                self.hang(row);
-            }
+        let hangs = |part: &&'a Element| self.nets.net(&part.from) == net || self.nets.net(&part.to) == net;
+        let free: Vec<&Element> = self.parts.iter().copied().filter(hangs).collect();
+        // All of them are taken before one of them grows on: two switches side by side stay side by side.
+        let taken: Vec<&Element> = free.into_iter().filter(|part| self.placed.insert(&part.id)).collect();
+        for part in taken {
+            let from_here = self.nets.net(&part.from) == net;
+            let (near, far) = if from_here { (&part.from, &part.to) } else { (&part.to, &part.from) };
+            let row = self.row(part, layer, Some((near, fed_at)), Some(feeder), far);
+            self.hang(row);
         }
     }
 

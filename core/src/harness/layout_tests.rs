@@ -85,6 +85,15 @@ fn the_battery_is_at_the_upper_left_and_layers_grow_to_the_right() {
 }
 
 #[test]
+fn switches_side_by_side_hang_on_the_same_trunk_and_the_second_is_linked_to_the_first() {
+    let drawing = layout(&template("stop-lamp", 12.0).unwrap());
+    let part = |id: &str| drawing.boxes.iter().find(|part| part.element == id).unwrap();
+    assert_eq!(part("brake.front").layer, part("brake.rear").layer);
+    let links = drawing.lines.iter().filter(|line| line.kind == LineKind::Link).count();
+    assert_eq!(links, 1);
+}
+
+#[test]
 fn a_part_in_the_air_is_drawn_last_and_named() {
     let mut harness = template("horn", 12.0).unwrap();
     let mut stray = harness.element("horn").unwrap().clone();

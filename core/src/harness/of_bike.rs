@@ -6,11 +6,12 @@ use crate::bike::{Consumer, FlasherKind, LightSource, PilotFitting, Spec};
 use crate::electrical::{Volts, indicating_watts};
 
 /// Which elements of the templates stand for which consumer of the bike.
-const STANDS_FOR: [(&str, &[&str]); 8] = [
+const STANDS_FOR: [(&str, &[&str]); 9] = [
     ("headlamp", &["head.low", "head.high"]),
     ("tail", &["tail"]),
     ("stop", &["stop"]),
     ("indicators", &["left.front", "left.rear", "right.front", "right.rear"]),
+    ("indicators-rest", &["left.rear", "right.rear"]),
     ("pilot", &["pilot", "pilot.left", "pilot.right"]),
     ("speedometer-lamp", &["clock.lamp"]),
     ("horn", &["horn"]),

@@ -2,13 +2,13 @@
 
 use super::{Figure, Sum, figure};
 use crate::bounds::{self, Bound};
-use crate::electrical;
+use crate::electrical::{self, Conductor};
 use crate::error::Refused;
 use crate::units::Unit;
 
 /// The figures of an electrical sum; none for a sum of another area.
 pub(super) fn electrical(sum: &Sum) -> Result<Vec<Figure>, Refused> {
-    match *sum {
+    match sum.clone() {
         Sum::LampLight { lumens, test_volts, volts } => {
             bounds::LUMENS.check(lumens)?;
             bounds::TEST_VOLTS.check(test_volts)?;
@@ -55,7 +55,7 @@ pub(super) fn electrical(sum: &Sum) -> Result<Vec<Figure>, Refused> {
             electrical::check_wire(section_mm2, out_metres, celsius)?;
             bounds::AMPERES.check(amperes)?;
             bounds::WIRE_BACK.check(back_metres)?;
-            let resistance = electrical::wire_resistance(section_mm2, conductor, celsius);
+            let resistance = electrical::wire_resistance(section_mm2, made(&conductor)?, celsius);
             Ok(vec![
                 figure("volts", electrical::voltage_drop(amperes, resistance, out_metres, back_metres), Unit::Volt),
                 figure("milliohmsMetre", resistance, Unit::None),
@@ -63,13 +63,33 @@ pub(super) fn electrical(sum: &Sum) -> Result<Vec<Figure>, Refused> {
         }
         Sum::WireGauge { gauge } => {
             let range = Bound { field: "gauge", label: "Gauge", min: -3.0, max: 40.0, ..bounds::COUNT };
-            range.check(f64::from(gauge))?;
+            range.check(gauge)?;
+            if gauge.fract() != 0.0 {
+                let reason = format!("gauges are whole numbers, {gauge} is none");
+                return Err(Refused::Conflict { field: "gauge".to_owned(), reason });
+            }
+            let gauge = gauge as i32;
             Ok(vec![
                 figure("section", electrical::gauge_section(gauge), Unit::SquareMillimetre),
                 figure("diameter", electrical::gauge_diameter(gauge), Unit::Millimetre),
             ])
         }
         _ => Ok(Vec::new()),
+    }
+}
+
+/// A conductor by its word.
+fn made(word: &str) -> Result<Conductor, Refused> {
+    match word {
+        "ideal" => Ok(Conductor::Ideal),
+        "solid" => Ok(Conductor::Solid),
+        "flexible" => Ok(Conductor::Flexible),
+        "tinned" => Ok(Conductor::Tinned),
+        _ => Err(Refused::Unreadable {
+            field: "conductor".to_owned(),
+            label: "Conductor".to_owned(),
+            reason: format!("“{word}” is none of ideal, solid, flexible, tinned"),
+        }),
     }
 }
 

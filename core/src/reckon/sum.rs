@@ -4,7 +4,6 @@
 use layshaft_wire::wire;
 
 use super::drive_sums::with_drive_sums;
-use crate::electrical::Conductor;
 
 with_drive_sums! {
 /// A sum to work out.
@@ -487,8 +486,8 @@ pub enum Sum {
     WireDrop {
         /// Section, mm².
         section_mm2: f64,
-        /// How the conductor is made.
-        conductor: Conductor,
+        /// How the conductor is made: ideal, solid, flexible or tinned.
+        conductor: String,
         /// Temperature, °C.
         celsius: f64,
         /// Current, amperes.
@@ -500,8 +499,8 @@ pub enum Sum {
     },
     /// Diameter and section of a wire of the American gauge.
     WireGauge {
-        /// Gauge; 0 to -3 for 1/0 to 4/0.
-        gauge: i32,
+        /// Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+        gauge: f64,
     },
 }
 }

@@ -15,6 +15,7 @@ use layshaft_core::bike::{
 };
 use layshaft_core::changes::Record;
 use layshaft_core::coating::Coat;
+use layshaft_core::faults::FaultSearch;
 use layshaft_core::harness::ElementChange;
 use layshaft_core::inspection::ItemAnswer;
 use layshaft_core::plan::BenchTime;
@@ -63,6 +64,7 @@ fn all() -> Vec<(String, String)> {
         of::<Fluid>(),
         of::<Indication>(),
         of::<ElementChange>(),
+        of::<FaultSearch>(),
         of::<Part>(),
         of::<Tightening>(),
         of::<Photo>(),

@@ -14497,7 +14497,7 @@ class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
 @dataclass
 class PilotBehaviour:
     """
-    What is seen while the left side is lit.
+    What is seen while one side is lit; of the two sides the worse.
 """
     def __init__(self, *, pilot_percent:float, pilot:LampLook, other_percent:float, other_side:LampLook, own_percent:float, amperes:float):
         self.pilot_percent = pilot_percent
@@ -18984,9 +18984,10 @@ class LampsAsk:
     """
     What to look at. What is left out is taken from the fitted bike.
 """
-    def __init__(self, *, place:typing.Optional[str] = None, proposed:typing.Optional[Consumer] = None, indication:typing.Optional[Indication] = None, counted:typing.Optional[FlashCount] = None):
+    def __init__(self, *, place:typing.Optional[str] = None, proposed:typing.Optional[Consumer] = None, replaced:typing.Optional[int] = None, indication:typing.Optional[Indication] = None, counted:typing.Optional[FlashCount] = None):
         self.place = place
         self.proposed = proposed
+        self.replaced = replaced
         self.indication = indication
         self.counted = counted
         
@@ -18994,11 +18995,13 @@ class LampsAsk:
 
     
     def __str__(self):
-        return "LampsAsk(place={}, proposed={}, indication={}, counted={})".format(self.place, self.proposed, self.indication, self.counted)
+        return "LampsAsk(place={}, proposed={}, replaced={}, indication={}, counted={})".format(self.place, self.proposed, self.replaced, self.indication, self.counted)
     def __eq__(self, other):
         if self.place != other.place:
             return False
         if self.proposed != other.proposed:
+            return False
+        if self.replaced != other.replaced:
             return False
         if self.indication != other.indication:
             return False
@@ -19012,6 +19015,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
         return LampsAsk(
             place=_UniffiFfiConverterOptionalString.read(buf),
             proposed=_UniffiFfiConverterOptionalTypeConsumer.read(buf),
+            replaced=_UniffiFfiConverterOptionalUInt32.read(buf),
             indication=_UniffiFfiConverterOptionalTypeIndication.read(buf),
             counted=_UniffiFfiConverterOptionalTypeFlashCount.read(buf),
         )
@@ -19020,6 +19024,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
     def check_lower(value):
         _UniffiFfiConverterOptionalString.check_lower(value.place)
         _UniffiFfiConverterOptionalTypeConsumer.check_lower(value.proposed)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.replaced)
         _UniffiFfiConverterOptionalTypeIndication.check_lower(value.indication)
         _UniffiFfiConverterOptionalTypeFlashCount.check_lower(value.counted)
 
@@ -19027,6 +19032,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterOptionalString.write(value.place, buf)
         _UniffiFfiConverterOptionalTypeConsumer.write(value.proposed, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.replaced, buf)
         _UniffiFfiConverterOptionalTypeIndication.write(value.indication, buf)
         _UniffiFfiConverterOptionalTypeFlashCount.write(value.counted, buf)
 
@@ -27548,7 +27554,7 @@ class Sum:
         Resistance of a metre of wire and what it loses.
 """
         
-        def __init__(self, section_mm2:float, conductor:Conductor, celsius:float, amperes:float, out_metres:float, back_metres:float):
+        def __init__(self, section_mm2:float, conductor:str, celsius:float, amperes:float, out_metres:float, back_metres:float):
             self.section_mm2 = section_mm2
             
             """
@@ -27558,7 +27564,7 @@ class Sum:
             self.conductor = conductor
             
             """
-        How the conductor is made.
+        How the conductor is made: ideal, solid, flexible or tinned.
 """
         
             self.celsius = celsius
@@ -27618,11 +27624,11 @@ class Sum:
         Diameter and section of a wire of the American gauge.
 """
         
-        def __init__(self, gauge:int):
+        def __init__(self, gauge:float):
             self.gauge = gauge
             
             """
-        Gauge; 0 to -3 for 1/0 to 4/0.
+        Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
 """
         
             pass
@@ -29091,7 +29097,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if variant == 50:
             return Sum.WIRE_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterTypeConductor.read(buf),
+                _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -29099,7 +29105,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             )
         if variant == 51:
             return Sum.WIRE_GAUGE(
-                _UniffiFfiConverterInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
             )
         if variant == 52:
             return Sum.WANTED_RATIO(
@@ -29470,14 +29476,14 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             return
         if value.is_WIRE_DROP():
             _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
-            _UniffiFfiConverterTypeConductor.check_lower(value.conductor)
+            _UniffiFfiConverterString.check_lower(value.conductor)
             _UniffiFfiConverterFloat64.check_lower(value.celsius)
             _UniffiFfiConverterFloat64.check_lower(value.amperes)
             _UniffiFfiConverterFloat64.check_lower(value.out_metres)
             _UniffiFfiConverterFloat64.check_lower(value.back_metres)
             return
         if value.is_WIRE_GAUGE():
-            _UniffiFfiConverterInt32.check_lower(value.gauge)
+            _UniffiFfiConverterFloat64.check_lower(value.gauge)
             return
         if value.is_WANTED_RATIO():
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
@@ -29833,14 +29839,14 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if value.is_WIRE_DROP():
             buf.write_i32(50)
             _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
-            _UniffiFfiConverterTypeConductor.write(value.conductor, buf)
+            _UniffiFfiConverterString.write(value.conductor, buf)
             _UniffiFfiConverterFloat64.write(value.celsius, buf)
             _UniffiFfiConverterFloat64.write(value.amperes, buf)
             _UniffiFfiConverterFloat64.write(value.out_metres, buf)
             _UniffiFfiConverterFloat64.write(value.back_metres, buf)
         if value.is_WIRE_GAUGE():
             buf.write_i32(51)
-            _UniffiFfiConverterInt32.write(value.gauge, buf)
+            _UniffiFfiConverterFloat64.write(value.gauge, buf)
         if value.is_WANTED_RATIO():
             buf.write_i32(52)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)

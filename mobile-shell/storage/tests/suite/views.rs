@@ -25,6 +25,7 @@ const KINDS: &[(&str, &str)] = &[
     ("fluid", "fluid"),
     ("indication", "indication"),
     ("circuitElement", "circuit_element"),
+    ("faultSearch", "fault_search"),
     ("part", "part"),
     ("tightening", "tightening"),
     ("photo", "photo"),

@@ -8873,6 +8873,11 @@ data class LampsAsk (
     var `proposed`: Consumer? = null 
     , 
     /**
+     * How many lamps of each place or side are replaced; left out: all of them.
+     */
+    var `replaced`: kotlin.UInt? = null 
+    , 
+    /**
      * Flasher, pilots and resistors to try; fields left out are as fitted.
      */
     var `indication`: Indication? = null 
@@ -8899,6 +8904,7 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
         return LampsAsk(
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalTypeConsumer.read(buf),
+            FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalTypeIndication.read(buf),
             FfiConverterOptionalTypeFlashCount.read(buf),
         )
@@ -8907,6 +8913,7 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
     override fun allocationSize(value: LampsAsk) = (
             FfiConverterOptionalString.allocationSize(value.`place`) +
             FfiConverterOptionalTypeConsumer.allocationSize(value.`proposed`) +
+            FfiConverterOptionalUInt.allocationSize(value.`replaced`) +
             FfiConverterOptionalTypeIndication.allocationSize(value.`indication`) +
             FfiConverterOptionalTypeFlashCount.allocationSize(value.`counted`)
     )
@@ -8914,6 +8921,7 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
     override fun write(value: LampsAsk, buf: ByteBuffer) {
             FfiConverterOptionalString.write(value.`place`, buf)
             FfiConverterOptionalTypeConsumer.write(value.`proposed`, buf)
+            FfiConverterOptionalUInt.write(value.`replaced`, buf)
             FfiConverterOptionalTypeIndication.write(value.`indication`, buf)
             FfiConverterOptionalTypeFlashCount.write(value.`counted`, buf)
     }
@@ -10512,7 +10520,7 @@ public object FfiConverterTypePhoto: FfiConverterRustBuffer<Photo> {
 
 
 /**
- * What is seen while the left side is lit.
+ * What is seen while one side is lit; of the two sides the worse.
  */
 data class PilotBehaviour (
     /**
@@ -22127,9 +22135,9 @@ sealed class Sum {
          */
         val `sectionMm2`: kotlin.Double, 
         /**
-         * How the conductor is made.
+         * How the conductor is made: ideal, solid, flexible or tinned.
          */
-        val `conductor`: uniffi.layshaft_core.Conductor, 
+        val `conductor`: kotlin.String, 
         /**
          * Temperature, °C.
          */
@@ -22158,9 +22166,9 @@ sealed class Sum {
      */
     data class WireGauge(
         /**
-         * Gauge; 0 to -3 for 1/0 to 4/0.
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
          */
-        val `gauge`: kotlin.Int) : Sum()
+        val `gauge`: kotlin.Double) : Sum()
         
     {
         
@@ -22839,14 +22847,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 )
             50 -> Sum.WireDrop(
                 FfiConverterDouble.read(buf),
-                FfiConverterTypeConductor.read(buf),
+                FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
             51 -> Sum.WireGauge(
-                FfiConverterInt.read(buf),
+                FfiConverterDouble.read(buf),
                 )
             52 -> Sum.WantedRatio(
                 FfiConverterDouble.read(buf),
@@ -23401,7 +23409,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             (
                 4UL
                 + FfiConverterDouble.allocationSize(value.`sectionMm2`)
-                + FfiConverterTypeConductor.allocationSize(value.`conductor`)
+                + FfiConverterString.allocationSize(value.`conductor`)
                 + FfiConverterDouble.allocationSize(value.`celsius`)
                 + FfiConverterDouble.allocationSize(value.`amperes`)
                 + FfiConverterDouble.allocationSize(value.`outMetres`)
@@ -23412,7 +23420,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
-                + FfiConverterInt.allocationSize(value.`gauge`)
+                + FfiConverterDouble.allocationSize(value.`gauge`)
             )
         }
         is Sum.WantedRatio -> {
@@ -23931,7 +23939,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             is Sum.WireDrop -> {
                 buf.putInt(50)
                 FfiConverterDouble.write(value.`sectionMm2`, buf)
-                FfiConverterTypeConductor.write(value.`conductor`, buf)
+                FfiConverterString.write(value.`conductor`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
                 FfiConverterDouble.write(value.`amperes`, buf)
                 FfiConverterDouble.write(value.`outMetres`, buf)
@@ -23940,7 +23948,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             }
             is Sum.WireGauge -> {
                 buf.putInt(51)
-                FfiConverterInt.write(value.`gauge`, buf)
+                FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }
             is Sum.WantedRatio -> {

@@ -1,0 +1,154 @@
+//! The wiring of the demo bike through the door: a circuit adapted, a fault planted and found, everything taken back.
+
+use layshaft_core::faults::{Evidence, FaultAsk, FaultClosing, SearchStop, Trouble};
+use layshaft_core::harness::{
+    Component, ElementChange, Fault, HarnessAsk, LampLook, OperatingPoint, Setting, look_spoken, solve, with_fault,
+};
+use layshaft_door::Bench;
+use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, LoadDemo, StartFault, UndoFaultStep};
+
+use crate::{SATURDAY, act, at};
+
+fn demo() -> Bench {
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    bench
+}
+
+fn ask(circuit: &str) -> HarnessAsk {
+    HarnessAsk { circuit: Some(circuit.to_owned()), ..HarnessAsk::default() }
+}
+
+fn adapt(element: &str, change: ElementChange) -> AdaptCircuit {
+    AdaptCircuit { circuit: "lighting".to_owned(), element: element.to_owned(), change }
+}
+
+#[test]
+fn the_whole_machine_of_the_demo_is_solved_and_drawn() {
+    let bench = demo();
+    let night = Setting::of(&[("key", "on"), ("lights", "head")]);
+    let sheet = bench.harness(&HarnessAsk { setting: night, ..ask("whole") }, &at(SATURDAY)).unwrap();
+    let point = sheet.point.unwrap();
+    assert_eq!((point.look("head.low"), point.look("stop")), (Some(LampLook::Full), Some(LampLook::Off)));
+    assert!(sheet.findings.is_empty(), "{:?}", sheet.findings);
+    assert!(sheet.diagram.width == 390.0 && sheet.diagram.boxes.len() > 30 && sheet.places.len() > 200);
+}
+
+#[test]
+fn a_wire_of_the_owners_is_kept_and_an_empty_change_brings_the_template_back() {
+    let mut bench = demo();
+    let section =
+        |bench: &Bench| match bench.harness(&ask("lighting"), &at(SATURDAY)).unwrap().harness.element("main.wire") {
+            Some(layshaft_core::harness::Element { component: Component::Wire { section_mm2, .. }, .. }) => {
+                *section_mm2
+            }
+            other => panic!("{other:?}"),
+        };
+    let thin = ElementChange { section_mm2: Some(1.0), colour: Some("RD/YE".to_owned()), ..ElementChange::default() };
+    act(&mut bench, adapt("main.wire", thin), SATURDAY).unwrap();
+    assert_eq!(section(&bench), 1.0);
+    act(&mut bench, adapt("main.wire", ElementChange::default()), SATURDAY).unwrap();
+    assert_eq!(section(&bench), 2.5);
+}
+
+#[test]
+fn bad_wiring_is_refused_or_said_plainly() {
+    let mut bench = demo();
+    let before: Vec<_> = bench.facts().collect();
+    for (change, says) in [
+        (ElementChange { length_metres: Some(0.0), ..ElementChange::default() }, "0 m is outside"),
+        (ElementChange { colour: Some("QQ".to_owned()), ..ElementChange::default() }, "QQ is no colour code"),
+        (ElementChange { to: Some("battery +".to_owned()), ..ElementChange::default() }, "same point"),
+    ] {
+        let refusal = act(&mut bench, adapt("main.wire", change), SATURDAY).unwrap_err();
+        assert!(refusal.message.contains(says), "{}", refusal.message);
+    }
+    assert_eq!(bench.facts().collect::<Vec<_>>(), before, "nothing is stored");
+
+    let off = ElementChange { taken_off: Some(true), ..ElementChange::default() };
+    act(&mut bench, adapt("earth.frame", off), SATURDAY).unwrap();
+    let second = ElementChange {
+        from: Some("battery +".to_owned()),
+        to: Some("battery -".to_owned()),
+        component: Some(Component::Battery { emf_volts: 6.3, internal_ohms: 0.02 }),
+        ..ElementChange::default()
+    };
+    act(&mut bench, adapt("second", second), SATURDAY).unwrap();
+    let stray = ElementChange {
+        from: Some("nowhere".to_owned()),
+        to: Some("nothing".to_owned()),
+        component: Some(Component::Load { watts: 5.0, rated_volts: 12.0 }),
+        ..ElementChange::default()
+    };
+    act(&mut bench, adapt("stray", stray), SATURDAY).unwrap();
+    let sheet = bench.harness(&ask("lighting"), &at(SATURDAY)).unwrap();
+    for code in ["harness.no-earth", "harness.sources-in-conflict", "harness.floating"] {
+        assert!(sheet.findings.iter().any(|finding| finding.code == code), "{code}: {:?}", sheet.findings);
+    }
+    assert!(sheet.diagram.floating.contains(&"stray".to_owned()));
+}
+
+/// What the faulty machine answers to the question.
+fn answer(bench: &Bench, search: &str, points: &[(String, OperatingPoint)]) -> Option<Evidence> {
+    let ask = FaultAsk { search: Some(search.to_owned()) };
+    let question = bench.fault(&ask, &at(SATURDAY)).unwrap().state.unwrap().question?;
+    let position = question.position.unwrap();
+    let (_, point) = points.iter().find(|(spoken, _)| *spoken == position).unwrap();
+    let name = question.check.split(" / ").next().unwrap();
+    let check = question.check.clone();
+    Some(match name.strip_prefix("look ") {
+        Some(lamp) => Evidence::Seen { check, outcome: look_spoken(point.look(lamp).unwrap()).to_owned() },
+        None => {
+            let volts = point.between(name.strip_prefix("volts ").unwrap(), "battery -").unwrap();
+            Evidence::Read { check, volts: (volts * 100.0).round() / 100.0 }
+        }
+    })
+}
+
+#[test]
+fn a_planted_fault_is_found_through_the_door_undone_and_closed() {
+    let mut bench = demo();
+    let harness = bench.harness(&ask("stop-lamp"), &at(SATURDAY)).unwrap().harness;
+    let fault = Fault::MissingEarth { element: "rear.earth".to_owned() };
+    let faulty = with_fault(&harness, &fault).unwrap();
+    let settings: [&[(&str, &str)]; 3] =
+        [&[("key", "on")], &[("key", "on"), ("front brake", "pulled")], &[("key", "on"), ("rear brake", "pressed")]];
+    let points: Vec<_> = settings
+        .iter()
+        .map(|pairs| (Setting::of(pairs).spoken(), solve(&faulty, &Setting::of(pairs)).unwrap()))
+        .collect();
+    let trouble = Trouble::Wiring { circuit: "stop-lamp".to_owned(), reworked: None };
+    let search = act(&mut bench, StartFault { trouble }, SATURDAY).unwrap().made.unwrap();
+    let mut steps = 0;
+    while let Some(answer) = answer(&bench, &search, &points) {
+        act(&mut bench, AnswerFault { search: search.clone(), answer }, SATURDAY).unwrap();
+        steps += 1;
+        assert!(steps < 15);
+    }
+    let state = |bench: &Bench| bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.unwrap();
+    let found = state(&bench);
+    assert_eq!(found.stop, SearchStop::Settled);
+    let settled = found.settled.unwrap();
+    assert!(settled.suspects.contains(&fault.spoken(&harness)), "{settled:?}");
+
+    act(&mut bench, UndoFaultStep { search: search.clone() }, SATURDAY).unwrap();
+    assert_eq!(state(&bench).answers.len(), steps - 1);
+    let closing = FaultClosing::Cured { cure: settled.cure };
+    act(&mut bench, CloseFault { search: search.clone(), closing }, SATURDAY).unwrap();
+    assert!(bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.is_none());
+    let answer = Evidence::Seen { check: "look".to_owned(), outcome: "off".to_owned() };
+    assert!(act(&mut bench, AnswerFault { search, answer }, SATURDAY).unwrap_err().message.contains("has ended"));
+}
+
+#[test]
+fn an_answer_that_fits_nobody_asks_for_the_reading_again_and_loses_nothing() {
+    let mut bench = demo();
+    let trouble = Trouble::Wiring { circuit: "horn".to_owned(), reworked: None };
+    let search = act(&mut bench, StartFault { trouble }, SATURDAY).unwrap().made.unwrap();
+    let check = "volts switched live / key on".to_owned();
+    let answer = Evidence::Read { check, volts: 27.0 };
+    act(&mut bench, AnswerFault { search, answer }, SATURDAY).unwrap();
+    let state = bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.unwrap();
+    assert!(state.answers[0].surprising);
+    assert!(state.findings.iter().any(|finding| finding.text.contains("recheck this first")), "{:?}", state.findings);
+}
