@@ -2,6 +2,7 @@
 // findings, items) comes from the core in its own sentences.
 import { bike } from './words/bike.ts';
 import { brakes } from './words/brakes.ts';
+import { drive } from './words/drive.ts';
 import { electrical } from './words/electrical.ts';
 import { fluids } from './words/fluids.ts';
 import { inspect } from './words/inspect.ts';
@@ -21,6 +22,7 @@ export const words = {
   ...plan,
   ...numbers,
   ...brakes,
+  ...drive,
   ...threads,
   ...fluids,
   ...electrical,
