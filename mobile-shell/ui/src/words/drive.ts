@@ -81,6 +81,7 @@ export const drive = {
   chainWear: {
     title: 'Chain wear',
     purpose: 'How much longer the chain has become, and whether slack can still be set right.',
+    chain: 'Chain',
     size: 'Size',
     pitches: 'Pitches measured over',
     pitchesNote: 'pin to pin, pulled taut',
