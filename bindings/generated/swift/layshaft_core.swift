@@ -18543,6 +18543,22 @@ public struct ThrustAsk: Equatable, Hashable {
      */
     public var powerCurve: [PowerPoint]
     /**
+     * Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
+     */
+    public var peakPowerKw: Double?
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    public var peakPowerRpm: Double?
+    /**
+     * Peak torque tried instead of the bike's, N m.
+     */
+    public var peakTorqueNm: Double?
+    /**
+     * Engine speed of peak torque, revolutions a minute.
+     */
+    public var peakTorqueRpm: Double?
+    /**
      * The power was measured at the wheel; left out: at the crankshaft.
      */
     public var powerAtWheel: Bool?
@@ -18600,6 +18616,18 @@ public struct ThrustAsk: Equatable, Hashable {
          * Points of the power curve; empty: the bike's, else its peaks.
          */powerCurve: [PowerPoint] = [], 
         /**
+         * Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
+         */peakPowerKw: Double? = nil, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double? = nil, 
+        /**
+         * Peak torque tried instead of the bike's, N m.
+         */peakTorqueNm: Double? = nil, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */peakTorqueRpm: Double? = nil, 
+        /**
          * The power was measured at the wheel; left out: at the crankshaft.
          */powerAtWheel: Bool? = nil, 
         /**
@@ -18635,6 +18663,10 @@ public struct ThrustAsk: Equatable, Hashable {
         self.frontTeeth = frontTeeth
         self.rearTeeth = rearTeeth
         self.powerCurve = powerCurve
+        self.peakPowerKw = peakPowerKw
+        self.peakPowerRpm = peakPowerRpm
+        self.peakTorqueNm = peakTorqueNm
+        self.peakTorqueRpm = peakTorqueRpm
         self.powerAtWheel = powerAtWheel
         self.driveEfficiency = driveEfficiency
         self.loadKg = loadKg
@@ -18667,6 +18699,10 @@ public struct FfiConverterTypeThrustAsk: FfiConverterRustBuffer {
                 frontTeeth: FfiConverterOptionUInt32.read(from: &buf), 
                 rearTeeth: FfiConverterOptionUInt32.read(from: &buf), 
                 powerCurve: FfiConverterSequenceTypePowerPoint.read(from: &buf), 
+                peakPowerKw: FfiConverterOptionDouble.read(from: &buf), 
+                peakPowerRpm: FfiConverterOptionDouble.read(from: &buf), 
+                peakTorqueNm: FfiConverterOptionDouble.read(from: &buf), 
+                peakTorqueRpm: FfiConverterOptionDouble.read(from: &buf), 
                 powerAtWheel: FfiConverterOptionBool.read(from: &buf), 
                 driveEfficiency: FfiConverterOptionDouble.read(from: &buf), 
                 loadKg: FfiConverterOptionDouble.read(from: &buf), 
@@ -18685,6 +18721,10 @@ public struct FfiConverterTypeThrustAsk: FfiConverterRustBuffer {
         FfiConverterOptionUInt32.write(value.frontTeeth, into: &buf)
         FfiConverterOptionUInt32.write(value.rearTeeth, into: &buf)
         FfiConverterSequenceTypePowerPoint.write(value.powerCurve, into: &buf)
+        FfiConverterOptionDouble.write(value.peakPowerKw, into: &buf)
+        FfiConverterOptionDouble.write(value.peakPowerRpm, into: &buf)
+        FfiConverterOptionDouble.write(value.peakTorqueNm, into: &buf)
+        FfiConverterOptionDouble.write(value.peakTorqueRpm, into: &buf)
         FfiConverterOptionBool.write(value.powerAtWheel, into: &buf)
         FfiConverterOptionDouble.write(value.driveEfficiency, into: &buf)
         FfiConverterOptionDouble.write(value.loadKg, into: &buf)

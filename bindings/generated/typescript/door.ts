@@ -7122,6 +7122,22 @@ rearTeeth?: number | null,
  */
 powerCurve: Array<PowerPoint>, 
 /**
+ * Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
+ */
+peakPowerKw?: number | null, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm?: number | null, 
+/**
+ * Peak torque tried instead of the bike's, N m.
+ */
+peakTorqueNm?: number | null, 
+/**
+ * Engine speed of peak torque, revolutions a minute.
+ */
+peakTorqueRpm?: number | null, 
+/**
  * The power was measured at the wheel; left out: at the crankshaft.
  */
 powerAtWheel?: boolean | null, 

@@ -2,6 +2,7 @@
 // findings, items) comes from the core in its own sentences.
 import { bike } from './words/bike.ts';
 import { brakes } from './words/brakes.ts';
+import { drive } from './words/drive.ts';
 import { electrical } from './words/electrical.ts';
 import { faults } from './words/faults.ts';
 import { fluids } from './words/fluids.ts';
@@ -22,6 +23,7 @@ export const words = {
   ...plan,
   ...numbers,
   ...brakes,
+  ...drive,
   ...threads,
   ...fluids,
   ...electrical,

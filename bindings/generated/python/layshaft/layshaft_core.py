@@ -22951,13 +22951,17 @@ class ThrustAsk:
     """
     What to work out. What is left out is taken from the fitted bike, or is as said.
 """
-    def __init__(self, *, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, power_curve:typing.List[PowerPoint] = _DEFAULT, power_at_wheel:typing.Optional[bool] = None, drive_efficiency:typing.Optional[float] = None, load_kg:typing.Optional[float] = None, drag_area_m2:typing.Optional[float] = None, rolling_coefficient:typing.Optional[float] = None, tyre_bar:typing.Optional[float] = None, grade_percent:typing.Optional[float] = None, head_wind_kmh:typing.Optional[float] = None, altitude_metres:typing.Optional[float] = None, celsius:typing.Optional[float] = None, cruise_kmh:typing.List[float] = _DEFAULT):
+    def __init__(self, *, front_teeth:typing.Optional[int] = None, rear_teeth:typing.Optional[int] = None, power_curve:typing.List[PowerPoint] = _DEFAULT, peak_power_kw:typing.Optional[float] = None, peak_power_rpm:typing.Optional[float] = None, peak_torque_nm:typing.Optional[float] = None, peak_torque_rpm:typing.Optional[float] = None, power_at_wheel:typing.Optional[bool] = None, drive_efficiency:typing.Optional[float] = None, load_kg:typing.Optional[float] = None, drag_area_m2:typing.Optional[float] = None, rolling_coefficient:typing.Optional[float] = None, tyre_bar:typing.Optional[float] = None, grade_percent:typing.Optional[float] = None, head_wind_kmh:typing.Optional[float] = None, altitude_metres:typing.Optional[float] = None, celsius:typing.Optional[float] = None, cruise_kmh:typing.List[float] = _DEFAULT):
         self.front_teeth = front_teeth
         self.rear_teeth = rear_teeth
         if power_curve is _DEFAULT:
             self.power_curve = []
         else:
             self.power_curve = power_curve
+        self.peak_power_kw = peak_power_kw
+        self.peak_power_rpm = peak_power_rpm
+        self.peak_torque_nm = peak_torque_nm
+        self.peak_torque_rpm = peak_torque_rpm
         self.power_at_wheel = power_at_wheel
         self.drive_efficiency = drive_efficiency
         self.load_kg = load_kg
@@ -22977,13 +22981,21 @@ class ThrustAsk:
 
     
     def __str__(self):
-        return "ThrustAsk(front_teeth={}, rear_teeth={}, power_curve={}, power_at_wheel={}, drive_efficiency={}, load_kg={}, drag_area_m2={}, rolling_coefficient={}, tyre_bar={}, grade_percent={}, head_wind_kmh={}, altitude_metres={}, celsius={}, cruise_kmh={})".format(self.front_teeth, self.rear_teeth, self.power_curve, self.power_at_wheel, self.drive_efficiency, self.load_kg, self.drag_area_m2, self.rolling_coefficient, self.tyre_bar, self.grade_percent, self.head_wind_kmh, self.altitude_metres, self.celsius, self.cruise_kmh)
+        return "ThrustAsk(front_teeth={}, rear_teeth={}, power_curve={}, peak_power_kw={}, peak_power_rpm={}, peak_torque_nm={}, peak_torque_rpm={}, power_at_wheel={}, drive_efficiency={}, load_kg={}, drag_area_m2={}, rolling_coefficient={}, tyre_bar={}, grade_percent={}, head_wind_kmh={}, altitude_metres={}, celsius={}, cruise_kmh={})".format(self.front_teeth, self.rear_teeth, self.power_curve, self.peak_power_kw, self.peak_power_rpm, self.peak_torque_nm, self.peak_torque_rpm, self.power_at_wheel, self.drive_efficiency, self.load_kg, self.drag_area_m2, self.rolling_coefficient, self.tyre_bar, self.grade_percent, self.head_wind_kmh, self.altitude_metres, self.celsius, self.cruise_kmh)
     def __eq__(self, other):
         if self.front_teeth != other.front_teeth:
             return False
         if self.rear_teeth != other.rear_teeth:
             return False
         if self.power_curve != other.power_curve:
+            return False
+        if self.peak_power_kw != other.peak_power_kw:
+            return False
+        if self.peak_power_rpm != other.peak_power_rpm:
+            return False
+        if self.peak_torque_nm != other.peak_torque_nm:
+            return False
+        if self.peak_torque_rpm != other.peak_torque_rpm:
             return False
         if self.power_at_wheel != other.power_at_wheel:
             return False
@@ -23016,6 +23028,10 @@ class _UniffiFfiConverterTypeThrustAsk(_UniffiConverterRustBuffer):
             front_teeth=_UniffiFfiConverterOptionalUInt32.read(buf),
             rear_teeth=_UniffiFfiConverterOptionalUInt32.read(buf),
             power_curve=_UniffiFfiConverterSequenceTypePowerPoint.read(buf),
+            peak_power_kw=_UniffiFfiConverterOptionalFloat64.read(buf),
+            peak_power_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            peak_torque_nm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            peak_torque_rpm=_UniffiFfiConverterOptionalFloat64.read(buf),
             power_at_wheel=_UniffiFfiConverterOptionalBoolean.read(buf),
             drive_efficiency=_UniffiFfiConverterOptionalFloat64.read(buf),
             load_kg=_UniffiFfiConverterOptionalFloat64.read(buf),
@@ -23034,6 +23050,10 @@ class _UniffiFfiConverterTypeThrustAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.front_teeth)
         _UniffiFfiConverterOptionalUInt32.check_lower(value.rear_teeth)
         _UniffiFfiConverterSequenceTypePowerPoint.check_lower(value.power_curve)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_power_kw)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_power_rpm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_torque_nm)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.peak_torque_rpm)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.power_at_wheel)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.drive_efficiency)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.load_kg)
@@ -23051,6 +23071,10 @@ class _UniffiFfiConverterTypeThrustAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.write(value.front_teeth, buf)
         _UniffiFfiConverterOptionalUInt32.write(value.rear_teeth, buf)
         _UniffiFfiConverterSequenceTypePowerPoint.write(value.power_curve, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.peak_power_kw, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.peak_power_rpm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.peak_torque_nm, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.peak_torque_rpm, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.power_at_wheel, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.drive_efficiency, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.load_kg, buf)

@@ -6,7 +6,7 @@ use super::power::Engine;
 use super::road_load::{Resistance, RoadLoad, RollingLaw, thrust};
 use super::top_speed::{HeldBy, TopSpeed, highest_held};
 use super::{air_density, torque_of};
-use crate::bike::{Bike, PowerPoint, Spec};
+use crate::bike::{Bike, Identity, PowerPoint, Spec};
 use crate::bounds::{self, Bound};
 use crate::brakes::USUAL_LOAD_KG;
 use crate::error::Refused;
@@ -23,6 +23,14 @@ pub struct ThrustAsk {
     pub rear_teeth: Option<u32>,
     /// Points of the power curve; empty: the bike's, else its peaks.
     pub power_curve: Vec<PowerPoint>,
+    /// Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
+    pub peak_power_kw: Option<f64>,
+    /// Engine speed of peak power, revolutions a minute.
+    pub peak_power_rpm: Option<f64>,
+    /// Peak torque tried instead of the bike's, N m.
+    pub peak_torque_nm: Option<f64>,
+    /// Engine speed of peak torque, revolutions a minute.
+    pub peak_torque_rpm: Option<f64>,
     /// The power was measured at the wheel; left out: at the crankshaft.
     pub power_at_wheel: Option<bool>,
     /// Share of the power that reaches the wheel; left out: the bike's, else 0.9.
@@ -56,6 +64,19 @@ pub(super) const USUAL_ROLLING: f64 = 0.02;
 /// Engine speed from which on a gear is drawn and searched, as a share of the limit.
 pub(super) const LOWEST_SHARE: f64 = 0.2;
 
+impl ThrustAsk {
+    /// The papers of the bike with the peaks that are tried.
+    fn peaks_over(&self, papers: &Identity) -> Identity {
+        Identity {
+            peak_power_kw: self.peak_power_kw.or(papers.peak_power_kw),
+            peak_power_rpm: self.peak_power_rpm.or(papers.peak_power_rpm),
+            peak_torque_nm: self.peak_torque_nm.or(papers.peak_torque_nm),
+            peak_torque_rpm: self.peak_torque_rpm.or(papers.peak_torque_rpm),
+            ..papers.clone()
+        }
+    }
+}
+
 /// Engine, gears and load, ready to be asked.
 pub(super) struct Ground {
     pub engine: Engine,
@@ -75,9 +96,11 @@ impl Ground {
         drive.rear_teeth = ask.rear_teeth.or(drive.rear_teeth);
         let rear = rolling_pair(&bike.standard.rear_wheel, &spec.rear_wheel).1?;
         let train = gear_train(&drive, rear, 80.0)?;
-        let points = if ask.power_curve.is_empty() { &drive.power_curve } else { &ask.power_curve };
-        let engine = Engine::of(&bike.identity, points, drive.rev_limit_rpm)?;
-        let dry = bounds::DRY_MASS.need(bike.identity.dry_mass_kg)?;
+        let identity = ask.peaks_over(&bike.identity);
+        let peaks_tried = identity != bike.identity;
+        let points = if ask.power_curve.is_empty() && !peaks_tried { &drive.power_curve } else { &ask.power_curve };
+        let engine = Engine::of(&identity, points, drive.rev_limit_rpm)?;
+        let dry = bounds::DRY_MASS.need(identity.dry_mass_kg)?;
         let load_kg = bounds::LOAD_MASS.check(ask.load_kg.unwrap_or(USUAL_LOAD_KG))?;
         let mut assumptions = vec![engine.assumption().to_owned()];
         if !engine.limit_known {

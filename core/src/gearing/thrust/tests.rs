@@ -59,6 +59,20 @@ fn top_speeds_agree_with_scipy() {
 }
 
 #[test]
+fn a_peak_that_is_tried_takes_the_place_of_the_papers_and_of_the_points() {
+    let mut bike = bike();
+    let ask = ThrustAsk { peak_power_kw: Some(11.0), ..ThrustAsk::default() };
+    let weaker = thrust_sheet(&bike, &ask).unwrap();
+    assert_eq!((weaker.peak_kw, weaker.peak_rpm), (11.0, 8500.0));
+    assert!(weaker.top.as_ref().unwrap().kmh < sheet(&ThrustAsk::default()).top.unwrap().kmh - 1.0);
+    bike.fitted.drive.power_curve = vec![PowerPoint { rpm: 3000.0, kw: 4.0 }, PowerPoint { rpm: 9000.0, kw: 14.0 }];
+    assert_eq!(thrust_sheet(&bike, &ThrustAsk::default()).unwrap().peak_kw, 14.0);
+    assert_eq!(thrust_sheet(&bike, &ask).unwrap(), weaker);
+    let wrong = ThrustAsk { peak_power_kw: Some(0.0), ..ThrustAsk::default() };
+    assert!(matches!(thrust_sheet(&bike, &wrong), Err(Refused::OutOfRange { field, .. }) if field == "peakPowerKw"));
+}
+
+#[test]
 fn taller_sprockets_leave_top_gear_short_of_peak_power() {
     let sheet = sheet(&ThrustAsk { front_teeth: Some(16), rear_teeth: Some(38), ..ThrustAsk::default() });
     assert_eq!(sheet.gearing.as_ref().unwrap().verdict, GearingVerdict::TooTall);

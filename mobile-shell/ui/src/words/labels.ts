@@ -4,6 +4,8 @@ import type {
   Binding,
   BrakeKind,
   CapFit,
+  ChainJoint,
+  ChainKind,
   ChainSize,
   ChargingPattern,
   ChargingTest,
@@ -92,6 +94,8 @@ export const chainSize: Record<ChainSize, string> = {
   c532: '532',
   c630: '630',
 };
+export const chainKind: Record<ChainKind, string> = { plain: 'plain, without rings', sealed: 'sealed with rings' };
+export const chainJoint: Record<ChainJoint, string> = { clip: 'a clip link', rivet: 'a rivet link', endless: 'nothing: it is endless' };
 export const speedometer: Record<SpeedometerDrive, string> = {
   gearbox: 'gearbox or its sprocket',
   frontWheel: 'front wheel',

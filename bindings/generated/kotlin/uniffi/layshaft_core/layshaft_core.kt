@@ -14076,6 +14076,26 @@ data class ThrustAsk (
     var `powerCurve`: List<PowerPoint> = listOf() 
     , 
     /**
+     * Peak power tried instead of the bike's, kW; a peak that is tried takes the place of the bike's points.
+     */
+    var `peakPowerKw`: kotlin.Double? = null 
+    , 
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    var `peakPowerRpm`: kotlin.Double? = null 
+    , 
+    /**
+     * Peak torque tried instead of the bike's, N m.
+     */
+    var `peakTorqueNm`: kotlin.Double? = null 
+    , 
+    /**
+     * Engine speed of peak torque, revolutions a minute.
+     */
+    var `peakTorqueRpm`: kotlin.Double? = null 
+    , 
+    /**
      * The power was measured at the wheel; left out: at the crankshaft.
      */
     var `powerAtWheel`: kotlin.Boolean? = null 
@@ -14148,6 +14168,10 @@ public object FfiConverterTypeThrustAsk: FfiConverterRustBuffer<ThrustAsk> {
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalUInt.read(buf),
             FfiConverterSequenceTypePowerPoint.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalBoolean.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
@@ -14166,6 +14190,10 @@ public object FfiConverterTypeThrustAsk: FfiConverterRustBuffer<ThrustAsk> {
             FfiConverterOptionalUInt.allocationSize(value.`frontTeeth`) +
             FfiConverterOptionalUInt.allocationSize(value.`rearTeeth`) +
             FfiConverterSequenceTypePowerPoint.allocationSize(value.`powerCurve`) +
+            FfiConverterOptionalDouble.allocationSize(value.`peakPowerKw`) +
+            FfiConverterOptionalDouble.allocationSize(value.`peakPowerRpm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`peakTorqueNm`) +
+            FfiConverterOptionalDouble.allocationSize(value.`peakTorqueRpm`) +
             FfiConverterOptionalBoolean.allocationSize(value.`powerAtWheel`) +
             FfiConverterOptionalDouble.allocationSize(value.`driveEfficiency`) +
             FfiConverterOptionalDouble.allocationSize(value.`loadKg`) +
@@ -14183,6 +14211,10 @@ public object FfiConverterTypeThrustAsk: FfiConverterRustBuffer<ThrustAsk> {
             FfiConverterOptionalUInt.write(value.`frontTeeth`, buf)
             FfiConverterOptionalUInt.write(value.`rearTeeth`, buf)
             FfiConverterSequenceTypePowerPoint.write(value.`powerCurve`, buf)
+            FfiConverterOptionalDouble.write(value.`peakPowerKw`, buf)
+            FfiConverterOptionalDouble.write(value.`peakPowerRpm`, buf)
+            FfiConverterOptionalDouble.write(value.`peakTorqueNm`, buf)
+            FfiConverterOptionalDouble.write(value.`peakTorqueRpm`, buf)
             FfiConverterOptionalBoolean.write(value.`powerAtWheel`, buf)
             FfiConverterOptionalDouble.write(value.`driveEfficiency`, buf)
             FfiConverterOptionalDouble.write(value.`loadKg`, buf)

@@ -11,7 +11,8 @@ export type Entry =
   | { kind: 'pick'; options: Record<string, string> }
   | { kind: 'flag' }
   | { kind: 'gears' }
-  | { kind: 'output' };
+  | { kind: 'output' }
+  | { kind: 'power' };
 
 export interface Field {
   key: string;
@@ -74,6 +75,20 @@ export const SECTIONS: SpecSection[] = [
       { key: 'speedometer', entry: { kind: 'pick', options: words.speedometer } },
       number('speedometerOverPercent', 'percent', 'speedometerOverPercent', 1),
       number('revLimitRpm', 'rpm'),
+      number('frontTeethMin', 'teeth', 'frontTeeth'),
+      number('frontTeethMax', 'teeth', 'frontTeeth'),
+      number('rearTeethMin', 'teeth', 'rearTeeth'),
+      number('rearTeethMax', 'teeth', 'rearTeeth'),
+      { key: 'frontSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
+      { key: 'rearSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
+      { key: 'chainKind', entry: { kind: 'pick', options: words.chainKind } },
+      { key: 'chainJoint', entry: { kind: 'pick', options: words.chainJoint } },
+      number('chainWearLimitPercent', 'percent', undefined, 1),
+      number('chainSlackFromMm', 'millimetre', 'slackMm', 0),
+      number('chainSlackToMm', 'millimetre', 'slackMm', 0),
+      { key: 'powerCurve', entry: { kind: 'power' } },
+      number('dragAreaM2', 'squareMetre', undefined, 2),
+      number('driveEfficiency', 'none', undefined, 2),
     ],
     read: (spec) => ({ ...blankDrive(), ...spec.drive }),
     record: (side, drive) => ({ kind: 'recordDrive', side, drive }),
@@ -162,5 +177,6 @@ export function shown(field: Field, value: unknown): string {
   if (entry.kind === 'flag') return value ? words.parts.yes : words.parts.no;
   if (entry.kind === 'gears') return (value as number[]).map((ratio) => ratio.toFixed(3)).join(', ');
   if (entry.kind === 'output') return (value as { rpm: number; watts: number }[]).map((point) => `${amount(point.watts, 'watt')} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+  if (entry.kind === 'power') return (value as { rpm: number; kw: number }[]).map((point) => `${amount(point.kw, 'kilowatt', 1)} @ ${amount(point.rpm, 'rpm')}`).join(', ');
   return String(value);
 }

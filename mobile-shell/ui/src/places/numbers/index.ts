@@ -1,6 +1,9 @@
 // The pages of this place, loaded together.
 export { default as Numbers } from './Numbers.svelte';
 export { default as Gearing } from './Gearing.svelte';
+export { default as Sprockets } from './Sprockets.svelte';
+export { default as ChainWear } from './ChainWear.svelte';
+export { default as Thrust } from './Thrust.svelte';
 export { default as Load } from './Load.svelte';
 export { default as Cure } from './Cure.svelte';
 export { default as CureClock } from './CureClock.svelte';
