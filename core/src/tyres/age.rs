@@ -7,7 +7,6 @@ use super::date_code::{FIELD, age_years, date_source, decade_source};
 use super::{DateCode, WeekMade};
 use crate::error::Refused;
 use crate::finding::{Source, Standing};
-use crate::plan::Moment;
 use crate::ripple::Judgement;
 
 /// Years after which a tyre is looked at every year. Common practice, from memory.
@@ -49,12 +48,18 @@ pub struct TyreAge {
     pub sources: Vec<Source>,
 }
 
-/// Reads a date code and says how old the tyre is now.
+/// Reads a date code and says how old the tyre is on a day, `YYYY-MM-DD`.
 ///
 /// Refused (field `dateCode`): a code that cannot be read, or one of which every week is still to come.
-pub fn tyre_age(code: &str, moment: &Moment) -> Result<TyreAge, Refused> {
+///
+/// ```
+/// let age = layshaft_core::tyres::tyre_age("324", "2026-11-26").unwrap();
+/// assert!(age.least_years > 32.0 && age.most_years < 52.5);
+/// ```
+pub fn tyre_age(code: &str, day: &str) -> Result<TyreAge, Refused> {
     let read = DateCode::read(code)?;
-    let today: NaiveDate = moment.zone.day_text_at(moment.now_ms).parse().unwrap_or_default();
+    // A day that no calendar has counts as 1970: every week lies ahead of it, and that is refused.
+    let today: NaiveDate = day.parse().unwrap_or_default();
     let past = |made: &WeekMade| age_years(made, today) > -WEEK_OFF_YEARS;
     let weeks: Vec<TyreWeek> = read.weeks().iter().filter(|made| past(made)).map(|made| on_day(made, today)).collect();
     let (Some(youngest), Some(oldest)) = (weeks.first(), weeks.last()) else {
@@ -114,16 +119,13 @@ pub fn age_source() -> Source {
 mod tests {
     use super::*;
 
-    /// 26 November 2026, noon.
-    fn moment() -> Moment {
-        Moment { now_ms: 1_795_694_400_000, ..Moment::default() }
-    }
+    const TODAY: &str = "2026-11-26";
 
     #[test]
     fn three_figures_are_at_least_twenty_five_years_old_whatever_the_decade() {
         for week in 1..=53 {
             for last in 0..=9 {
-                let age = tyre_age(&format!("{week:02}{last}"), &moment()).unwrap();
+                let age = tyre_age(&format!("{week:02}{last}"), TODAY).unwrap();
                 assert!(age.least_years >= 25.0 && age.judgement == Judgement::Outside, "{age:?}");
                 assert!(age.weeks.len() >= 2, "{age:?}");
             }
@@ -132,28 +134,27 @@ mod tests {
 
     #[test]
     fn age_goes_with_the_day_of_asking() {
-        let age = tyre_age("3202", &moment()).unwrap();
+        let age = tyre_age("3202", TODAY).unwrap();
         assert_eq!((age.weeks.len(), age.weeks[0].from_day.as_str()), (1, "2002-08-11"));
         // 11 August 2002 to 26 November 2026: 8,873 days, counted apart.
         assert!((age.least_years - 8873.0 / 365.25).abs() < 1e-9);
-        let young = Moment { now_ms: 1_041_379_200_000, ..Moment::default() };
-        assert_eq!(tyre_age("3202", &young).unwrap().judgement, Judgement::Fine);
+        assert_eq!(tyre_age("3202", "2003-01-01").unwrap().judgement, Judgement::Fine);
     }
 
     #[test]
     fn between_five_and_ten_years_it_is_neither_fine_nor_outside() {
-        assert_eq!(tyre_age("4721", &moment()).unwrap().judgement, Judgement::Open);
-        assert_eq!(tyre_age("4921", &moment()).unwrap().judgement, Judgement::Fine);
-        assert_eq!(tyre_age("4516", &moment()).unwrap().judgement, Judgement::Outside);
-        assert_eq!(tyre_age("4916", &moment()).unwrap().judgement, Judgement::Open);
+        assert_eq!(tyre_age("4721", TODAY).unwrap().judgement, Judgement::Open);
+        assert_eq!(tyre_age("4921", TODAY).unwrap().judgement, Judgement::Fine);
+        assert_eq!(tyre_age("4516", TODAY).unwrap().judgement, Judgement::Outside);
+        assert_eq!(tyre_age("4916", TODAY).unwrap().judgement, Judgement::Open);
     }
 
     #[test]
     fn a_week_still_to_come_is_refused_and_this_week_is_not() {
-        let refused = tyre_age("0127", &moment()).unwrap_err();
+        let refused = tyre_age("0127", TODAY).unwrap_err();
         assert!(matches!(&refused, Refused::Conflict { field, .. } if field == "dateCode"), "{refused}");
         assert!(refused.to_string().contains("still to come"));
-        assert_eq!(tyre_age("4826", &moment()).unwrap().least_years, 0.0);
-        assert!(tyre_age("324", &Moment::default()).is_err());
+        assert_eq!(tyre_age("4826", TODAY).unwrap().least_years, 0.0);
+        assert!(tyre_age("324", "1970-01-01").is_err());
     }
 }

@@ -149,7 +149,7 @@ fn derived_top(bike: &Bike, end: End, wheel: &Wheel) -> Option<f64> {
 fn age(ask: &TyreAsk, wheel: &Wheel, moment: &Moment, found: &mut Vec<Finding>) -> Result<Option<TyreAge>, Refused> {
     let Some(code) = wheel.date_code.as_deref() else { return Ok(None) };
     let asked = ask.wheel.as_ref().is_some_and(|asked| asked.date_code.is_some());
-    match tyre_age(code, moment) {
+    match tyre_age(code, &moment.zone.day_text_at(moment.now_ms)) {
         Ok(age) => Ok(Some(age)),
         Err(refused) if asked => Err(refused),
         Err(refused) => {
