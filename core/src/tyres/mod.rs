@@ -9,6 +9,8 @@ mod compare;
 mod date_code;
 mod derived;
 mod findings;
+#[cfg(test)]
+mod fuzz;
 mod judge;
 mod rating;
 mod reader;

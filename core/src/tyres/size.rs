@@ -269,7 +269,10 @@ impl fmt::Display for TyreSize {
         if let Some(speed) = self.size_speed {
             write!(f, "{speed}")?;
         }
+        // B and R before a dash would name the carcass, so a speed symbol B or R has its D written out.
+        let carcass_letter = |speed: SpeedSymbol| [SpeedSymbol::of('B'), SpeedSymbol::of('R')].contains(&Some(speed));
         match self.construction {
+            Construction::Diagonal if self.size_speed.is_some_and(carcass_letter) => write!(f, "D")?,
             Construction::Diagonal => write!(f, "-")?,
             Construction::BiasBelted => write!(f, "B")?,
             Construction::Radial => write!(f, "R")?,
