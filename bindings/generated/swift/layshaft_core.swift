@@ -19470,6 +19470,1130 @@ public func FfiConverterTypeTwoPartAsk_lower(_ value: TwoPartAsk) -> RustBuffer 
 
 
 /**
+ * The age of a tyre.
+ */
+public struct TyreAge: Equatable, Hashable {
+    /**
+     * The code as read.
+     */
+    public var code: String
+    /**
+     * Every week that it may stand for and that is past, latest first.
+     */
+    public var weeks: [TyreWeek]
+    /**
+     * Least age, years.
+     */
+    public var leastYears: Double
+    /**
+     * Greatest age, years.
+     */
+    public var mostYears: Double
+    /**
+     * Fine below the age of yearly looks, outside from the age of replacement on, open between them.
+     */
+    public var judgement: Judgement
+    /**
+     * What is commonly done.
+     */
+    public var advice: String
+    /**
+     * Where form, decades and advice come from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The code as read.
+         */code: String, 
+        /**
+         * Every week that it may stand for and that is past, latest first.
+         */weeks: [TyreWeek] = [], 
+        /**
+         * Least age, years.
+         */leastYears: Double, 
+        /**
+         * Greatest age, years.
+         */mostYears: Double, 
+        /**
+         * Fine below the age of yearly looks, outside from the age of replacement on, open between them.
+         */judgement: Judgement, 
+        /**
+         * What is commonly done.
+         */advice: String, 
+        /**
+         * Where form, decades and advice come from.
+         */sources: [Source] = []) {
+        self.code = code
+        self.weeks = weeks
+        self.leastYears = leastYears
+        self.mostYears = mostYears
+        self.judgement = judgement
+        self.advice = advice
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreAge: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreAge: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreAge {
+        return
+            try TyreAge(
+                code: FfiConverterString.read(from: &buf), 
+                weeks: FfiConverterSequenceTypeTyreWeek.read(from: &buf), 
+                leastYears: FfiConverterDouble.read(from: &buf), 
+                mostYears: FfiConverterDouble.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                advice: FfiConverterString.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreAge, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterSequenceTypeTyreWeek.write(value.weeks, into: &buf)
+        FfiConverterDouble.write(value.leastYears, into: &buf)
+        FfiConverterDouble.write(value.mostYears, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.advice, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAge_lift(_ buf: RustBuffer) throws -> TyreAge {
+    return try FfiConverterTypeTyreAge.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAge_lower(_ value: TyreAge) -> RustBuffer {
+    return FfiConverterTypeTyreAge.lower(value)
+}
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+public struct TyreAsk: Equatable, Hashable {
+    /**
+     * Which wheel; left out: the rear one.
+     */
+    public var end: End?
+    /**
+     * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+     */
+    public var wheel: Wheel?
+    /**
+     * Top speed of the bike, km/h; left out: as derived, where drag area, mass and power are known.
+     */
+    public var topSpeedKmh: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which wheel; left out: the rear one.
+         */end: End? = nil, 
+        /**
+         * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+         */wheel: Wheel? = nil, 
+        /**
+         * Top speed of the bike, km/h; left out: as derived, where drag area, mass and power are known.
+         */topSpeedKmh: Double? = nil) {
+        self.end = end
+        self.wheel = wheel
+        self.topSpeedKmh = topSpeedKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreAsk {
+        return
+            try TyreAsk(
+                end: FfiConverterOptionTypeEnd.read(from: &buf), 
+                wheel: FfiConverterOptionTypeWheel.read(from: &buf), 
+                topSpeedKmh: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeEnd.write(value.end, into: &buf)
+        FfiConverterOptionTypeWheel.write(value.wheel, into: &buf)
+        FfiConverterOptionDouble.write(value.topSpeedKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAsk_lift(_ buf: RustBuffer) throws -> TyreAsk {
+    return try FfiConverterTypeTyreAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAsk_lower(_ value: TyreAsk) -> RustBuffer {
+    return FfiConverterTypeTyreAsk.lower(value)
+}
+
+
+/**
+ * One tyre against another on the same wheel.
+ */
+public struct TyreChange: Equatable, Hashable {
+    /**
+     * Outer diameter before, mm.
+     */
+    public var diameterBeforeMm: Double
+    /**
+     * Outer diameter after, mm.
+     */
+    public var diameterAfterMm: Double
+    /**
+     * Change of the outer diameter, per cent.
+     */
+    public var diameterPercent: Double
+    /**
+     * Axle higher (positive) or lower, mm.
+     */
+    public var rideHeightMm: Double
+    /**
+     * The least that it may be, where a code leaves the diameter open, mm.
+     */
+    public var rideHeightLeastMm: Double
+    /**
+     * The most, mm.
+     */
+    public var rideHeightMostMm: Double
+    /**
+     * Rolling circumference before, mm.
+     */
+    public var circumferenceBeforeMm: Double
+    /**
+     * Rolling circumference after, mm.
+     */
+    public var circumferenceAfterMm: Double
+    /**
+     * Change of the circumference, per cent: of road speed at the same engine speed too, where this wheel is driven.
+     */
+    public var circumferencePercent: Double
+    /**
+     * The circumference before is a roll-out.
+     */
+    public var measuredBefore: Bool
+    /**
+     * The circumference after is a roll-out.
+     */
+    public var measuredAfter: Bool
+    /**
+     * Turns in a kilometre before.
+     */
+    public var turnsPerKmBefore: Double
+    /**
+     * Turns in a kilometre after.
+     */
+    public var turnsPerKmAfter: Double
+    /**
+     * Shift of the speedometer by this tyre alone, per cent, negative reads lower; none where this wheel does not drive it,
+     * or where it is not known what does.
+     */
+    public var speedometerPercent: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Outer diameter before, mm.
+         */diameterBeforeMm: Double, 
+        /**
+         * Outer diameter after, mm.
+         */diameterAfterMm: Double, 
+        /**
+         * Change of the outer diameter, per cent.
+         */diameterPercent: Double, 
+        /**
+         * Axle higher (positive) or lower, mm.
+         */rideHeightMm: Double, 
+        /**
+         * The least that it may be, where a code leaves the diameter open, mm.
+         */rideHeightLeastMm: Double, 
+        /**
+         * The most, mm.
+         */rideHeightMostMm: Double, 
+        /**
+         * Rolling circumference before, mm.
+         */circumferenceBeforeMm: Double, 
+        /**
+         * Rolling circumference after, mm.
+         */circumferenceAfterMm: Double, 
+        /**
+         * Change of the circumference, per cent: of road speed at the same engine speed too, where this wheel is driven.
+         */circumferencePercent: Double, 
+        /**
+         * The circumference before is a roll-out.
+         */measuredBefore: Bool, 
+        /**
+         * The circumference after is a roll-out.
+         */measuredAfter: Bool, 
+        /**
+         * Turns in a kilometre before.
+         */turnsPerKmBefore: Double, 
+        /**
+         * Turns in a kilometre after.
+         */turnsPerKmAfter: Double, 
+        /**
+         * Shift of the speedometer by this tyre alone, per cent, negative reads lower; none where this wheel does not drive it,
+         * or where it is not known what does.
+         */speedometerPercent: Double? = nil) {
+        self.diameterBeforeMm = diameterBeforeMm
+        self.diameterAfterMm = diameterAfterMm
+        self.diameterPercent = diameterPercent
+        self.rideHeightMm = rideHeightMm
+        self.rideHeightLeastMm = rideHeightLeastMm
+        self.rideHeightMostMm = rideHeightMostMm
+        self.circumferenceBeforeMm = circumferenceBeforeMm
+        self.circumferenceAfterMm = circumferenceAfterMm
+        self.circumferencePercent = circumferencePercent
+        self.measuredBefore = measuredBefore
+        self.measuredAfter = measuredAfter
+        self.turnsPerKmBefore = turnsPerKmBefore
+        self.turnsPerKmAfter = turnsPerKmAfter
+        self.speedometerPercent = speedometerPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreChange: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreChange: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreChange {
+        return
+            try TyreChange(
+                diameterBeforeMm: FfiConverterDouble.read(from: &buf), 
+                diameterAfterMm: FfiConverterDouble.read(from: &buf), 
+                diameterPercent: FfiConverterDouble.read(from: &buf), 
+                rideHeightMm: FfiConverterDouble.read(from: &buf), 
+                rideHeightLeastMm: FfiConverterDouble.read(from: &buf), 
+                rideHeightMostMm: FfiConverterDouble.read(from: &buf), 
+                circumferenceBeforeMm: FfiConverterDouble.read(from: &buf), 
+                circumferenceAfterMm: FfiConverterDouble.read(from: &buf), 
+                circumferencePercent: FfiConverterDouble.read(from: &buf), 
+                measuredBefore: FfiConverterBool.read(from: &buf), 
+                measuredAfter: FfiConverterBool.read(from: &buf), 
+                turnsPerKmBefore: FfiConverterDouble.read(from: &buf), 
+                turnsPerKmAfter: FfiConverterDouble.read(from: &buf), 
+                speedometerPercent: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreChange, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterBeforeMm, into: &buf)
+        FfiConverterDouble.write(value.diameterAfterMm, into: &buf)
+        FfiConverterDouble.write(value.diameterPercent, into: &buf)
+        FfiConverterDouble.write(value.rideHeightMm, into: &buf)
+        FfiConverterDouble.write(value.rideHeightLeastMm, into: &buf)
+        FfiConverterDouble.write(value.rideHeightMostMm, into: &buf)
+        FfiConverterDouble.write(value.circumferenceBeforeMm, into: &buf)
+        FfiConverterDouble.write(value.circumferenceAfterMm, into: &buf)
+        FfiConverterDouble.write(value.circumferencePercent, into: &buf)
+        FfiConverterBool.write(value.measuredBefore, into: &buf)
+        FfiConverterBool.write(value.measuredAfter, into: &buf)
+        FfiConverterDouble.write(value.turnsPerKmBefore, into: &buf)
+        FfiConverterDouble.write(value.turnsPerKmAfter, into: &buf)
+        FfiConverterOptionDouble.write(value.speedometerPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreChange_lift(_ buf: RustBuffer) throws -> TyreChange {
+    return try FfiConverterTypeTyreChange.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreChange_lower(_ value: TyreChange) -> RustBuffer {
+    return FfiConverterTypeTyreChange.lower(value)
+}
+
+
+/**
+ * One thing that a tyre is judged by.
+ */
+public struct TyreCheck: Equatable, Hashable {
+    /**
+     * Stable mark: `load`, `speed`, `rim`, `tube`.
+     */
+    public var mark: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Least allowed, where there is a least.
+     */
+    public var allowedFrom: Double?
+    /**
+     * Most allowed, where it is known.
+     */
+    public var allowedTo: Double?
+    /**
+     * What the bike asks for, where it is known.
+     */
+    public var actual: Double?
+    /**
+     * Most allowed less what is asked for.
+     */
+    public var margin: Double?
+    /**
+     * Unit of the four.
+     */
+    public var unit: UnitOfMeasure
+    /**
+     * Judgement.
+     */
+    public var judgement: Judgement
+    /**
+     * Why, or what is not known.
+     */
+    public var why: String
+    /**
+     * Where the limit comes from.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Stable mark: `load`, `speed`, `rim`, `tube`.
+         */mark: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Least allowed, where there is a least.
+         */allowedFrom: Double? = nil, 
+        /**
+         * Most allowed, where it is known.
+         */allowedTo: Double? = nil, 
+        /**
+         * What the bike asks for, where it is known.
+         */actual: Double? = nil, 
+        /**
+         * Most allowed less what is asked for.
+         */margin: Double? = nil, 
+        /**
+         * Unit of the four.
+         */unit: UnitOfMeasure, 
+        /**
+         * Judgement.
+         */judgement: Judgement, 
+        /**
+         * Why, or what is not known.
+         */why: String, 
+        /**
+         * Where the limit comes from.
+         */source: Source) {
+        self.mark = mark
+        self.label = label
+        self.allowedFrom = allowedFrom
+        self.allowedTo = allowedTo
+        self.actual = actual
+        self.margin = margin
+        self.unit = unit
+        self.judgement = judgement
+        self.why = why
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreCheck: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreCheck: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreCheck {
+        return
+            try TyreCheck(
+                mark: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                allowedFrom: FfiConverterOptionDouble.read(from: &buf), 
+                allowedTo: FfiConverterOptionDouble.read(from: &buf), 
+                actual: FfiConverterOptionDouble.read(from: &buf), 
+                margin: FfiConverterOptionDouble.read(from: &buf), 
+                unit: FfiConverterTypeUnitOfMeasure.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreCheck, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.mark, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterOptionDouble.write(value.allowedFrom, into: &buf)
+        FfiConverterOptionDouble.write(value.allowedTo, into: &buf)
+        FfiConverterOptionDouble.write(value.actual, into: &buf)
+        FfiConverterOptionDouble.write(value.margin, into: &buf)
+        FfiConverterTypeUnitOfMeasure.write(value.unit, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreCheck_lift(_ buf: RustBuffer) throws -> TyreCheck {
+    return try FfiConverterTypeTyreCheck.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreCheck_lower(_ value: TyreCheck) -> RustBuffer {
+    return FfiConverterTypeTyreCheck.lower(value)
+}
+
+
+/**
+ * Another code that stands near an open one.
+ */
+public struct TyreEquivalent: Equatable, Hashable {
+    /**
+     * The code.
+     */
+    public var code: String
+    /**
+     * Outer diameter by that code, mm.
+     */
+    public var outerDiameterMm: Double
+    /**
+     * Who says so.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The code.
+         */code: String, 
+        /**
+         * Outer diameter by that code, mm.
+         */outerDiameterMm: Double, 
+        /**
+         * Who says so.
+         */source: Source) {
+        self.code = code
+        self.outerDiameterMm = outerDiameterMm
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreEquivalent: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreEquivalent: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreEquivalent {
+        return
+            try TyreEquivalent(
+                code: FfiConverterString.read(from: &buf), 
+                outerDiameterMm: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreEquivalent, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterMm, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreEquivalent_lift(_ buf: RustBuffer) throws -> TyreEquivalent {
+    return try FfiConverterTypeTyreEquivalent.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreEquivalent_lower(_ value: TyreEquivalent) -> RustBuffer {
+    return FfiConverterTypeTyreEquivalent.lower(value)
+}
+
+
+/**
+ * A sidewall, read.
+ */
+public struct TyreReading: Equatable, Hashable {
+    /**
+     * The code in its plain form.
+     */
+    public var code: String
+    /**
+     * Width and height in words.
+     */
+    public var section: String
+    /**
+     * Carcass.
+     */
+    public var construction: Construction
+    /**
+     * Carcass in words.
+     */
+    public var carcass: String
+    /**
+     * Rim diameter code, inches.
+     */
+    public var rimInch: UInt32
+    /**
+     * Load index.
+     */
+    public var loadIndex: UInt32?
+    /**
+     * What one tyre may carry by that index, kg.
+     */
+    public var loadKg: UInt32?
+    /**
+     * Speed symbol.
+     */
+    public var speedSymbol: String?
+    /**
+     * Speed that it allows, km/h; none for Z.
+     */
+    public var speedKmh: UInt32?
+    /**
+     * Tube or tubeless, where it is marked.
+     */
+    public var marked: Tube?
+    /**
+     * Outer diameter as designed, mm.
+     */
+    public var outerDiameterMm: Double
+    /**
+     * Least that the sources give for this code, mm.
+     */
+    public var outerDiameterLeastMm: Double
+    /**
+     * Most that the sources give, mm.
+     */
+    public var outerDiameterMostMm: Double
+    /**
+     * Least that a new tyre of this code may have, mm.
+     */
+    public var newLeastMm: Double
+    /**
+     * Most that a new tyre may have, mm.
+     */
+    public var newMostMm: Double
+    /**
+     * Rolling circumference, mm.
+     */
+    public var circumferenceMm: Double
+    /**
+     * The circumference is a roll-out.
+     */
+    public var measured: Bool
+    /**
+     * Turns in a kilometre.
+     */
+    public var turnsPerKm: Double
+    /**
+     * Codes that stand near, where this one leaves width or height open.
+     */
+    public var equivalents: [TyreEquivalent]
+    /**
+     * What the sources disagree about.
+     */
+    public var dispute: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The code in its plain form.
+         */code: String, 
+        /**
+         * Width and height in words.
+         */section: String, 
+        /**
+         * Carcass.
+         */construction: Construction, 
+        /**
+         * Carcass in words.
+         */carcass: String, 
+        /**
+         * Rim diameter code, inches.
+         */rimInch: UInt32, 
+        /**
+         * Load index.
+         */loadIndex: UInt32? = nil, 
+        /**
+         * What one tyre may carry by that index, kg.
+         */loadKg: UInt32? = nil, 
+        /**
+         * Speed symbol.
+         */speedSymbol: String? = nil, 
+        /**
+         * Speed that it allows, km/h; none for Z.
+         */speedKmh: UInt32? = nil, 
+        /**
+         * Tube or tubeless, where it is marked.
+         */marked: Tube? = nil, 
+        /**
+         * Outer diameter as designed, mm.
+         */outerDiameterMm: Double, 
+        /**
+         * Least that the sources give for this code, mm.
+         */outerDiameterLeastMm: Double, 
+        /**
+         * Most that the sources give, mm.
+         */outerDiameterMostMm: Double, 
+        /**
+         * Least that a new tyre of this code may have, mm.
+         */newLeastMm: Double, 
+        /**
+         * Most that a new tyre may have, mm.
+         */newMostMm: Double, 
+        /**
+         * Rolling circumference, mm.
+         */circumferenceMm: Double, 
+        /**
+         * The circumference is a roll-out.
+         */measured: Bool, 
+        /**
+         * Turns in a kilometre.
+         */turnsPerKm: Double, 
+        /**
+         * Codes that stand near, where this one leaves width or height open.
+         */equivalents: [TyreEquivalent] = [], 
+        /**
+         * What the sources disagree about.
+         */dispute: String? = nil) {
+        self.code = code
+        self.section = section
+        self.construction = construction
+        self.carcass = carcass
+        self.rimInch = rimInch
+        self.loadIndex = loadIndex
+        self.loadKg = loadKg
+        self.speedSymbol = speedSymbol
+        self.speedKmh = speedKmh
+        self.marked = marked
+        self.outerDiameterMm = outerDiameterMm
+        self.outerDiameterLeastMm = outerDiameterLeastMm
+        self.outerDiameterMostMm = outerDiameterMostMm
+        self.newLeastMm = newLeastMm
+        self.newMostMm = newMostMm
+        self.circumferenceMm = circumferenceMm
+        self.measured = measured
+        self.turnsPerKm = turnsPerKm
+        self.equivalents = equivalents
+        self.dispute = dispute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreReading: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreReading: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreReading {
+        return
+            try TyreReading(
+                code: FfiConverterString.read(from: &buf), 
+                section: FfiConverterString.read(from: &buf), 
+                construction: FfiConverterTypeConstruction.read(from: &buf), 
+                carcass: FfiConverterString.read(from: &buf), 
+                rimInch: FfiConverterUInt32.read(from: &buf), 
+                loadIndex: FfiConverterOptionUInt32.read(from: &buf), 
+                loadKg: FfiConverterOptionUInt32.read(from: &buf), 
+                speedSymbol: FfiConverterOptionString.read(from: &buf), 
+                speedKmh: FfiConverterOptionUInt32.read(from: &buf), 
+                marked: FfiConverterOptionTypeTube.read(from: &buf), 
+                outerDiameterMm: FfiConverterDouble.read(from: &buf), 
+                outerDiameterLeastMm: FfiConverterDouble.read(from: &buf), 
+                outerDiameterMostMm: FfiConverterDouble.read(from: &buf), 
+                newLeastMm: FfiConverterDouble.read(from: &buf), 
+                newMostMm: FfiConverterDouble.read(from: &buf), 
+                circumferenceMm: FfiConverterDouble.read(from: &buf), 
+                measured: FfiConverterBool.read(from: &buf), 
+                turnsPerKm: FfiConverterDouble.read(from: &buf), 
+                equivalents: FfiConverterSequenceTypeTyreEquivalent.read(from: &buf), 
+                dispute: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreReading, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterString.write(value.section, into: &buf)
+        FfiConverterTypeConstruction.write(value.construction, into: &buf)
+        FfiConverterString.write(value.carcass, into: &buf)
+        FfiConverterUInt32.write(value.rimInch, into: &buf)
+        FfiConverterOptionUInt32.write(value.loadIndex, into: &buf)
+        FfiConverterOptionUInt32.write(value.loadKg, into: &buf)
+        FfiConverterOptionString.write(value.speedSymbol, into: &buf)
+        FfiConverterOptionUInt32.write(value.speedKmh, into: &buf)
+        FfiConverterOptionTypeTube.write(value.marked, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterMm, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterLeastMm, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterMostMm, into: &buf)
+        FfiConverterDouble.write(value.newLeastMm, into: &buf)
+        FfiConverterDouble.write(value.newMostMm, into: &buf)
+        FfiConverterDouble.write(value.circumferenceMm, into: &buf)
+        FfiConverterBool.write(value.measured, into: &buf)
+        FfiConverterDouble.write(value.turnsPerKm, into: &buf)
+        FfiConverterSequenceTypeTyreEquivalent.write(value.equivalents, into: &buf)
+        FfiConverterOptionString.write(value.dispute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreReading_lift(_ buf: RustBuffer) throws -> TyreReading {
+    return try FfiConverterTypeTyreReading.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreReading_lower(_ value: TyreReading) -> RustBuffer {
+    return FfiConverterTypeTyreReading.lower(value)
+}
+
+
+/**
+ * The tyre page.
+ */
+public struct TyreSheet: Equatable, Hashable {
+    /**
+     * Which wheel.
+     */
+    public var end: End
+    /**
+     * The tyre as made, where it is known.
+     */
+    public var standard: TyreReading?
+    /**
+     * The tyre that is on it, where it is known.
+     */
+    public var fitted: TyreReading?
+    /**
+     * The tyre as asked, where it is known.
+     */
+    public var proposed: TyreReading?
+    /**
+     * As asked against as made.
+     */
+    public var change: TyreChange?
+    /**
+     * As asked against what is on it.
+     */
+    public var changeFromFitted: TyreChange?
+    /**
+     * Load, speed, rim and tube.
+     */
+    public var checks: [TyreCheck]
+    /**
+     * Top speed that the speed symbol was held against, km/h.
+     */
+    public var topSpeedKmh: Double?
+    /**
+     * How old it is, where its date code is known.
+     */
+    public var age: TyreAge?
+    /**
+     * What to mind whatever the numbers say.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which wheel.
+         */end: End, 
+        /**
+         * The tyre as made, where it is known.
+         */standard: TyreReading? = nil, 
+        /**
+         * The tyre that is on it, where it is known.
+         */fitted: TyreReading? = nil, 
+        /**
+         * The tyre as asked, where it is known.
+         */proposed: TyreReading? = nil, 
+        /**
+         * As asked against as made.
+         */change: TyreChange? = nil, 
+        /**
+         * As asked against what is on it.
+         */changeFromFitted: TyreChange? = nil, 
+        /**
+         * Load, speed, rim and tube.
+         */checks: [TyreCheck] = [], 
+        /**
+         * Top speed that the speed symbol was held against, km/h.
+         */topSpeedKmh: Double? = nil, 
+        /**
+         * How old it is, where its date code is known.
+         */age: TyreAge? = nil, 
+        /**
+         * What to mind whatever the numbers say.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.end = end
+        self.standard = standard
+        self.fitted = fitted
+        self.proposed = proposed
+        self.change = change
+        self.changeFromFitted = changeFromFitted
+        self.checks = checks
+        self.topSpeedKmh = topSpeedKmh
+        self.age = age
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreSheet {
+        return
+            try TyreSheet(
+                end: FfiConverterTypeEnd.read(from: &buf), 
+                standard: FfiConverterOptionTypeTyreReading.read(from: &buf), 
+                fitted: FfiConverterOptionTypeTyreReading.read(from: &buf), 
+                proposed: FfiConverterOptionTypeTyreReading.read(from: &buf), 
+                change: FfiConverterOptionTypeTyreChange.read(from: &buf), 
+                changeFromFitted: FfiConverterOptionTypeTyreChange.read(from: &buf), 
+                checks: FfiConverterSequenceTypeTyreCheck.read(from: &buf), 
+                topSpeedKmh: FfiConverterOptionDouble.read(from: &buf), 
+                age: FfiConverterOptionTypeTyreAge.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreSheet, into buf: inout [UInt8]) {
+        FfiConverterTypeEnd.write(value.end, into: &buf)
+        FfiConverterOptionTypeTyreReading.write(value.standard, into: &buf)
+        FfiConverterOptionTypeTyreReading.write(value.fitted, into: &buf)
+        FfiConverterOptionTypeTyreReading.write(value.proposed, into: &buf)
+        FfiConverterOptionTypeTyreChange.write(value.change, into: &buf)
+        FfiConverterOptionTypeTyreChange.write(value.changeFromFitted, into: &buf)
+        FfiConverterSequenceTypeTyreCheck.write(value.checks, into: &buf)
+        FfiConverterOptionDouble.write(value.topSpeedKmh, into: &buf)
+        FfiConverterOptionTypeTyreAge.write(value.age, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreSheet_lift(_ buf: RustBuffer) throws -> TyreSheet {
+    return try FfiConverterTypeTyreSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreSheet_lower(_ value: TyreSheet) -> RustBuffer {
+    return FfiConverterTypeTyreSheet.lower(value)
+}
+
+
+/**
+ * One week in which the tyre may have been made.
+ */
+public struct TyreWeek: Equatable, Hashable {
+    /**
+     * Year.
+     */
+    public var year: UInt32
+    /**
+     * Week of that year.
+     */
+    public var week: UInt32
+    /**
+     * First day of that week, `YYYY-MM-DD`.
+     */
+    public var fromDay: String
+    /**
+     * Age on the day of asking, years.
+     */
+    public var ageYears: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Year.
+         */year: UInt32, 
+        /**
+         * Week of that year.
+         */week: UInt32, 
+        /**
+         * First day of that week, `YYYY-MM-DD`.
+         */fromDay: String, 
+        /**
+         * Age on the day of asking, years.
+         */ageYears: Double) {
+        self.year = year
+        self.week = week
+        self.fromDay = fromDay
+        self.ageYears = ageYears
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreWeek: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreWeek: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreWeek {
+        return
+            try TyreWeek(
+                year: FfiConverterUInt32.read(from: &buf), 
+                week: FfiConverterUInt32.read(from: &buf), 
+                fromDay: FfiConverterString.read(from: &buf), 
+                ageYears: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreWeek, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.year, into: &buf)
+        FfiConverterUInt32.write(value.week, into: &buf)
+        FfiConverterString.write(value.fromDay, into: &buf)
+        FfiConverterDouble.write(value.ageYears, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreWeek_lift(_ buf: RustBuffer) throws -> TyreWeek {
+    return try FfiConverterTypeTyreWeek.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreWeek_lower(_ value: TyreWeek) -> RustBuffer {
+    return FfiConverterTypeTyreWeek.lower(value)
+}
+
+
+/**
  * A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.
  */
 public struct UnitCard: Equatable, Hashable {
@@ -19920,6 +21044,26 @@ public struct Wheel: Equatable, Hashable {
      * Whether a tube is fitted.
      */
     public var tube: Bool?
+    /**
+     * Sizes that are printed on the tube: it fits those and no others.
+     */
+    public var tubeSizes: [String]
+    /**
+     * Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
+     */
+    public var dateCode: String?
+    /**
+     * Load on this wheel with rider and luggage up, kilograms.
+     */
+    public var axleLoadKg: Double?
+    /**
+     * Width of the rim between its flanges, inches.
+     */
+    public var rimWidthInch: Double?
+    /**
+     * Whether the rim hangs in wire spokes.
+     */
+    public var spoked: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -19932,10 +21076,30 @@ public struct Wheel: Equatable, Hashable {
          */circumferenceMm: Double? = nil, 
         /**
          * Whether a tube is fitted.
-         */tube: Bool? = nil) {
+         */tube: Bool? = nil, 
+        /**
+         * Sizes that are printed on the tube: it fits those and no others.
+         */tubeSizes: [String] = [], 
+        /**
+         * Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
+         */dateCode: String? = nil, 
+        /**
+         * Load on this wheel with rider and luggage up, kilograms.
+         */axleLoadKg: Double? = nil, 
+        /**
+         * Width of the rim between its flanges, inches.
+         */rimWidthInch: Double? = nil, 
+        /**
+         * Whether the rim hangs in wire spokes.
+         */spoked: Bool? = nil) {
         self.tyre = tyre
         self.circumferenceMm = circumferenceMm
         self.tube = tube
+        self.tubeSizes = tubeSizes
+        self.dateCode = dateCode
+        self.axleLoadKg = axleLoadKg
+        self.rimWidthInch = rimWidthInch
+        self.spoked = spoked
     }
 
     
@@ -19956,7 +21120,12 @@ public struct FfiConverterTypeWheel: FfiConverterRustBuffer {
             try Wheel(
                 tyre: FfiConverterOptionString.read(from: &buf), 
                 circumferenceMm: FfiConverterOptionDouble.read(from: &buf), 
-                tube: FfiConverterOptionBool.read(from: &buf)
+                tube: FfiConverterOptionBool.read(from: &buf), 
+                tubeSizes: FfiConverterSequenceString.read(from: &buf), 
+                dateCode: FfiConverterOptionString.read(from: &buf), 
+                axleLoadKg: FfiConverterOptionDouble.read(from: &buf), 
+                rimWidthInch: FfiConverterOptionDouble.read(from: &buf), 
+                spoked: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -19964,6 +21133,11 @@ public struct FfiConverterTypeWheel: FfiConverterRustBuffer {
         FfiConverterOptionString.write(value.tyre, into: &buf)
         FfiConverterOptionDouble.write(value.circumferenceMm, into: &buf)
         FfiConverterOptionBool.write(value.tube, into: &buf)
+        FfiConverterSequenceString.write(value.tubeSizes, into: &buf)
+        FfiConverterOptionString.write(value.dateCode, into: &buf)
+        FfiConverterOptionDouble.write(value.axleLoadKg, into: &buf)
+        FfiConverterOptionDouble.write(value.rimWidthInch, into: &buf)
+        FfiConverterOptionBool.write(value.spoked, into: &buf)
     }
 }
 
@@ -22616,6 +23790,91 @@ public func FfiConverterTypeConductor_lift(_ buf: RustBuffer) throws -> Conducto
 #endif
 public func FfiConverterTypeConductor_lower(_ value: Conductor) -> RustBuffer {
     return FfiConverterTypeConductor.lower(value)
+}
+
+
+
+/**
+ * How the carcass is built.
+ */
+
+public enum Construction: Equatable, Hashable {
+    
+    /**
+     * Cross-ply: a dash on the sidewall.
+     */
+    case diagonal
+    /**
+     * Cross-ply with a belt: B.
+     */
+    case biasBelted
+    /**
+     * Radial: R.
+     */
+    case radial
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Construction: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeConstruction: FfiConverterRustBuffer {
+    typealias SwiftType = Construction
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Construction {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .diagonal
+        
+        case 2: return .biasBelted
+        
+        case 3: return .radial
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Construction, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .diagonal:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .biasBelted:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .radial:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConstruction_lift(_ buf: RustBuffer) throws -> Construction {
+    return try FfiConverterTypeConstruction.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConstruction_lower(_ value: Construction) -> RustBuffer {
+    return FfiConverterTypeConstruction.lower(value)
 }
 
 
@@ -25577,6 +26836,17 @@ public enum Proposal: Equatable, Hashable {
          * What would be fitted; fields left out are as fitted now.
          */indication: Indication
     )
+    /**
+     * Another tyre, tube or rim.
+     */
+    case tyre(
+        /**
+         * Which wheel.
+         */end: End, 
+        /**
+         * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+         */wheel: Wheel
+    )
 
 
 
@@ -25610,6 +26880,9 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
         case 4: return .flasher(indication: try FfiConverterTypeIndication.read(from: &buf)
         )
         
+        case 5: return .tyre(end: try FfiConverterTypeEnd.read(from: &buf), wheel: try FfiConverterTypeWheel.read(from: &buf)
+        )
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -25640,6 +26913,12 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
         case let .flasher(indication):
             writeInt(&buf, Int32(4))
             FfiConverterTypeIndication.write(indication, into: &buf)
+            
+        
+        case let .tyre(end,wheel):
+            writeInt(&buf, Int32(5))
+            FfiConverterTypeEnd.write(end, into: &buf)
+            FfiConverterTypeWheel.write(wheel, into: &buf)
             
         }
     }
@@ -27341,6 +28620,36 @@ public enum Sum: Equatable, Hashable {
          */gauge: Int32
     )
     /**
+     * One tyre against another: height of the axle, turns, speedometer.
+     */
+    case tyreChange(
+        /**
+         * Size as on the sidewall, before.
+         */tyre: String, 
+        /**
+         * Size as on the sidewall, after.
+         */newTyre: String
+    )
+    /**
+     * What a tyre may carry, and how fast.
+     */
+    case tyreRating(
+        /**
+         * Size as on the sidewall, with load index and speed symbol.
+         */tyre: String
+    )
+    /**
+     * Age of a tyre from its date code.
+     */
+    case tyreAge(
+        /**
+         * Week and year on the sidewall.
+         */dateCode: String, 
+        /**
+         * Day of asking, `YYYY-MM-DD`.
+         */day: String
+    )
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     case wantedRatio(
@@ -27756,52 +29065,61 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 51: return .wireGauge(gauge: try FfiConverterInt32.read(from: &buf)
         )
         
-        case 52: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 52: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 53: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 53: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 54: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 54: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
         )
         
-        case 55: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 55: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 56: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 56: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 57: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 57: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 58: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 58: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 59: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 59: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 60: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 60: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 61: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 61: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 62: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 62: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 63: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 63: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 64: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 64: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 65: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 65: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 66: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 66: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 67: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 67: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 68: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 69: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 70: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -28186,8 +29504,25 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterInt32.write(gauge, into: &buf)
             
         
-        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+        case let .tyreChange(tyre,newTyre):
             writeInt(&buf, Int32(52))
+            FfiConverterString.write(tyre, into: &buf)
+            FfiConverterString.write(newTyre, into: &buf)
+            
+        
+        case let .tyreRating(tyre):
+            writeInt(&buf, Int32(53))
+            FfiConverterString.write(tyre, into: &buf)
+            
+        
+        case let .tyreAge(dateCode,day):
+            writeInt(&buf, Int32(54))
+            FfiConverterString.write(dateCode, into: &buf)
+            FfiConverterString.write(day, into: &buf)
+            
+        
+        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+            writeInt(&buf, Int32(55))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -28196,38 +29531,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(56))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(57))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(58))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(59))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(60))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(61))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -28236,30 +29571,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(59))
+            writeInt(&buf, Int32(62))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(60))
+            writeInt(&buf, Int32(63))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(61))
+            writeInt(&buf, Int32(64))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(62))
+            writeInt(&buf, Int32(65))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(63))
+            writeInt(&buf, Int32(66))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -28270,7 +29605,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(64))
+            writeInt(&buf, Int32(67))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -28281,7 +29616,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(65))
+            writeInt(&buf, Int32(68))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -28289,14 +29624,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(66))
+            writeInt(&buf, Int32(69))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(67))
+            writeInt(&buf, Int32(70))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
@@ -28750,6 +30085,81 @@ public func FfiConverterTypeThreadFamily_lift(_ buf: RustBuffer) throws -> Threa
 #endif
 public func FfiConverterTypeThreadFamily_lower(_ value: ThreadFamily) -> RustBuffer {
     return FfiConverterTypeThreadFamily.lower(value)
+}
+
+
+
+/**
+ * Whether the tyre runs with a tube.
+ */
+
+public enum Tube: Equatable, Hashable {
+    
+    /**
+     * TT: with a tube.
+     */
+    case tubeType
+    /**
+     * TL: without, on a rim made for it.
+     */
+    case tubeless
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Tube: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTube: FfiConverterRustBuffer {
+    typealias SwiftType = Tube
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Tube {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .tubeType
+        
+        case 2: return .tubeless
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Tube, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .tubeType:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .tubeless:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTube_lift(_ buf: RustBuffer) throws -> Tube {
+    return try FfiConverterTypeTube.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTube_lower(_ value: Tube) -> RustBuffer {
+    return FfiConverterTypeTube.lower(value)
 }
 
 
@@ -30757,6 +32167,78 @@ fileprivate struct FfiConverterOptionTypeTorqueBand: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeTyreAge: FfiConverterRustBuffer {
+    typealias SwiftType = TyreAge?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTyreAge.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTyreAge.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTyreChange: FfiConverterRustBuffer {
+    typealias SwiftType = TyreChange?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTyreChange.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTyreChange.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTyreReading: FfiConverterRustBuffer {
+    typealias SwiftType = TyreReading?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTyreReading.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTyreReading.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeWait: FfiConverterRustBuffer {
     typealias SwiftType = Wait?
 
@@ -30773,6 +32255,30 @@ fileprivate struct FfiConverterOptionTypeWait: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeWait.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeWheel: FfiConverterRustBuffer {
+    typealias SwiftType = Wheel?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeWheel.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeWheel.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -31373,6 +32879,30 @@ fileprivate struct FfiConverterOptionTypeTappedInto: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeTappedInto.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTube: FfiConverterRustBuffer {
+    typealias SwiftType = Tube?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTube.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTube.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -33195,6 +34725,81 @@ fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeThreadMatch.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTyreCheck: FfiConverterRustBuffer {
+    typealias SwiftType = [TyreCheck]
+
+    public static func write(_ value: [TyreCheck], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTyreCheck.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TyreCheck] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TyreCheck]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTyreCheck.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTyreEquivalent: FfiConverterRustBuffer {
+    typealias SwiftType = [TyreEquivalent]
+
+    public static func write(_ value: [TyreEquivalent], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTyreEquivalent.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TyreEquivalent] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TyreEquivalent]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTyreEquivalent.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTyreWeek: FfiConverterRustBuffer {
+    typealias SwiftType = [TyreWeek]
+
+    public static func write(_ value: [TyreWeek], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTyreWeek.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TyreWeek] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TyreWeek]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTyreWeek.read(from: &buf))
         }
         return seq
     }

@@ -87,6 +87,7 @@ import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeThrustAsk
 import uniffi.layshaft_core.FfiConverterTypeTightening
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
+import uniffi.layshaft_core.FfiConverterTypeTyreAsk
 import uniffi.layshaft_core.FfiConverterTypeUnitCard
 import uniffi.layshaft_core.FfiConverterTypeWheel
 import uniffi.layshaft_core.FfiConverterTypeWireAsk
@@ -119,6 +120,7 @@ import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.ThrustAsk
 import uniffi.layshaft_core.Tightening
 import uniffi.layshaft_core.TodayAsk
+import uniffi.layshaft_core.TyreAsk
 import uniffi.layshaft_core.UnitCard
 import uniffi.layshaft_core.Wheel
 import uniffi.layshaft_core.WireAsk
@@ -165,6 +167,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTightening
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferTyreAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferUnitCard
 import uniffi.layshaft_core.RustBuffer as RustBufferWheel
 import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
@@ -2461,6 +2464,53 @@ public object FfiConverterTypeFitSprockets: FfiConverterRustBuffer<FitSprockets>
             FfiConverterUInt.write(value.`frontTeeth`, buf)
             FfiConverterUInt.write(value.`rearTeeth`, buf)
             FfiConverterOptionalUInt.write(value.`chainLinks`, buf)
+    }
+}
+
+
+
+/**
+ * Fits another tyre, tube or rim.
+ */
+data class FitTyre (
+    /**
+     * Which wheel.
+     */
+    var `end`: End
+    , 
+    /**
+     * What is fitted; fields left out stay as they are, but another tyre brings its own date and roll-out.
+     */
+    var `wheel`: Wheel
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFitTyre: FfiConverterRustBuffer<FitTyre> {
+    override fun read(buf: ByteBuffer): FitTyre {
+        return FitTyre(
+            FfiConverterTypeEnd.read(buf),
+            FfiConverterTypeWheel.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FitTyre) = (
+            FfiConverterTypeEnd.allocationSize(value.`end`) +
+            FfiConverterTypeWheel.allocationSize(value.`wheel`)
+    )
+
+    override fun write(value: FitTyre, buf: ByteBuffer) {
+            FfiConverterTypeEnd.write(value.`end`, buf)
+            FfiConverterTypeWheel.write(value.`wheel`, buf)
     }
 }
 
@@ -4862,6 +4912,18 @@ sealed class Command {
     }
     
     /**
+     * Fits another tyre, tube or rim.
+     */
+    data class FitTyre(
+        val v1: uniffi.layshaft_door.FitTyre) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Records flasher, pilots and load resistors.
      */
     data class RecordIndication(
@@ -5252,85 +5314,88 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             17 -> Command.FitBrake(
                 FfiConverterTypeFitBrake.read(buf),
                 )
-            18 -> Command.RecordIndication(
+            18 -> Command.FitTyre(
+                FfiConverterTypeFitTyre.read(buf),
+                )
+            19 -> Command.RecordIndication(
                 FfiConverterTypeRecordIndication.read(buf),
                 )
-            19 -> Command.FitFlasher(
+            20 -> Command.FitFlasher(
                 FfiConverterTypeFitFlasher.read(buf),
                 )
-            20 -> Command.AddJob(
+            21 -> Command.AddJob(
                 FfiConverterTypeAddJob.read(buf),
                 )
-            21 -> Command.AddReadyMade(
+            22 -> Command.AddReadyMade(
                 FfiConverterTypeAddReadyMade.read(buf),
                 )
-            22 -> Command.ChangeJob(
+            23 -> Command.ChangeJob(
                 FfiConverterTypeChangeJob.read(buf),
                 )
-            23 -> Command.PutJobAway(
+            24 -> Command.PutJobAway(
                 FfiConverterTypePutJobAway.read(buf),
                 )
-            24 -> Command.BringJobBack(
+            25 -> Command.BringJobBack(
                 FfiConverterTypeBringJobBack.read(buf),
                 )
-            25 -> Command.BeginJob(
+            26 -> Command.BeginJob(
                 FfiConverterTypeBeginJob.read(buf),
                 )
-            26 -> Command.TickStep(
+            27 -> Command.TickStep(
                 FfiConverterTypeTickStep.read(buf),
                 )
-            27 -> Command.FinishJob(
+            28 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            28 -> Command.ReopenJob(
+            29 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            29 -> Command.RecordPart(
+            30 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            30 -> Command.PutPartAway(
+            31 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            31 -> Command.RecordTightening(
+            32 -> Command.RecordTightening(
                 FfiConverterTypeRecordTightening.read(buf),
                 )
-            32 -> Command.PutTighteningAway(
+            33 -> Command.PutTighteningAway(
                 FfiConverterTypePutTighteningAway.read(buf),
                 )
-            33 -> Command.AttachPhoto(
+            34 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            34 -> Command.PutPhotoAway(
+            35 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            35 -> Command.StartCure(
+            36 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            36 -> Command.EndCure(
+            37 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            37 -> Command.NoteClimate(
+            38 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            38 -> Command.TakeReading(
+            39 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            39 -> Command.AnswerItem(
+            40 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            40 -> Command.SetBenchTime(
+            41 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            41 -> Command.Undo(
+            42 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            42 -> Command.Settle(
+            43 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            43 -> Command.NoteExport(
+            44 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            44 -> Command.ReceiveBundle(
+            45 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5455,6 +5520,13 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFitBrake.allocationSize(value.v1)
+            )
+        }
+        is Command.FitTyre -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFitTyre.allocationSize(value.v1)
             )
         }
         is Command.RecordIndication -> {
@@ -5735,138 +5807,143 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFitBrake.write(value.v1, buf)
                 Unit
             }
-            is Command.RecordIndication -> {
+            is Command.FitTyre -> {
                 buf.putInt(18)
+                FfiConverterTypeFitTyre.write(value.v1, buf)
+                Unit
+            }
+            is Command.RecordIndication -> {
+                buf.putInt(19)
                 FfiConverterTypeRecordIndication.write(value.v1, buf)
                 Unit
             }
             is Command.FitFlasher -> {
-                buf.putInt(19)
+                buf.putInt(20)
                 FfiConverterTypeFitFlasher.write(value.v1, buf)
                 Unit
             }
             is Command.AddJob -> {
-                buf.putInt(20)
+                buf.putInt(21)
                 FfiConverterTypeAddJob.write(value.v1, buf)
                 Unit
             }
             is Command.AddReadyMade -> {
-                buf.putInt(21)
+                buf.putInt(22)
                 FfiConverterTypeAddReadyMade.write(value.v1, buf)
                 Unit
             }
             is Command.ChangeJob -> {
-                buf.putInt(22)
+                buf.putInt(23)
                 FfiConverterTypeChangeJob.write(value.v1, buf)
                 Unit
             }
             is Command.PutJobAway -> {
-                buf.putInt(23)
+                buf.putInt(24)
                 FfiConverterTypePutJobAway.write(value.v1, buf)
                 Unit
             }
             is Command.BringJobBack -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeBringJobBack.write(value.v1, buf)
                 Unit
             }
             is Command.BeginJob -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeBeginJob.write(value.v1, buf)
                 Unit
             }
             is Command.TickStep -> {
-                buf.putInt(26)
+                buf.putInt(27)
                 FfiConverterTypeTickStep.write(value.v1, buf)
                 Unit
             }
             is Command.FinishJob -> {
-                buf.putInt(27)
+                buf.putInt(28)
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
             is Command.ReopenJob -> {
-                buf.putInt(28)
+                buf.putInt(29)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(29)
+                buf.putInt(30)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(30)
+                buf.putInt(31)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.RecordTightening -> {
-                buf.putInt(31)
+                buf.putInt(32)
                 FfiConverterTypeRecordTightening.write(value.v1, buf)
                 Unit
             }
             is Command.PutTighteningAway -> {
-                buf.putInt(32)
+                buf.putInt(33)
                 FfiConverterTypePutTighteningAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(33)
+                buf.putInt(34)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(34)
+                buf.putInt(35)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(35)
+                buf.putInt(36)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(36)
+                buf.putInt(37)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(37)
+                buf.putInt(38)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(38)
+                buf.putInt(39)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(39)
+                buf.putInt(40)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(40)
+                buf.putInt(41)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(41)
+                buf.putInt(42)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(42)
+                buf.putInt(43)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(43)
+                buf.putInt(44)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(44)
+                buf.putInt(45)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -6020,6 +6097,18 @@ sealed class Query {
      */
     data class Brakes(
         val v1: uniffi.layshaft_core.BrakeAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+    data class Tyres(
+        val v1: uniffi.layshaft_core.TyreAsk) : Query()
         
     {
         
@@ -6259,49 +6348,52 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             12 -> Query.Brakes(
                 FfiConverterTypeBrakeAsk.read(buf),
                 )
-            13 -> Query.Fasteners(
+            13 -> Query.Tyres(
+                FfiConverterTypeTyreAsk.read(buf),
+                )
+            14 -> Query.Fasteners(
                 FfiConverterTypeFastenerAsk.read(buf),
                 )
-            14 -> Query.Filling(
+            15 -> Query.Filling(
                 FfiConverterTypeFillAsk.read(buf),
                 )
-            15 -> Query.Mixing(
+            16 -> Query.Mixing(
                 FfiConverterTypeMixAsk.read(buf),
                 )
-            16 -> Query.Wire(
+            17 -> Query.Wire(
                 FfiConverterTypeWireAsk.read(buf),
                 )
-            17 -> Query.Lamps(
+            18 -> Query.Lamps(
                 FfiConverterTypeLampsAsk.read(buf),
                 )
-            18 -> Query.Charging(
+            19 -> Query.Charging(
                 FfiConverterTypeChargingAsk.read(buf),
                 )
-            19 -> Query.Cure(
+            20 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            20 -> Query.Products(
+            21 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            21 -> Query.Inspection(
+            22 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            22 -> Query.Ripple(
+            23 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            23 -> Query.Bike(
+            24 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            24 -> Query.History(
+            25 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            25 -> Query.Photo(
+            26 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            26 -> Query.Reckon(
+            27 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            27 -> Query.Bundle(
+            28 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6391,6 +6483,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeBrakeAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Tyres -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTyreAsk.allocationSize(value.v1)
             )
         }
         is Query.Fasteners -> {
@@ -6562,78 +6661,83 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeBrakeAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Fasteners -> {
+            is Query.Tyres -> {
                 buf.putInt(13)
+                FfiConverterTypeTyreAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Fasteners -> {
+                buf.putInt(14)
                 FfiConverterTypeFastenerAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Filling -> {
-                buf.putInt(14)
+                buf.putInt(15)
                 FfiConverterTypeFillAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Mixing -> {
-                buf.putInt(15)
+                buf.putInt(16)
                 FfiConverterTypeMixAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Wire -> {
-                buf.putInt(16)
+                buf.putInt(17)
                 FfiConverterTypeWireAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Lamps -> {
-                buf.putInt(17)
+                buf.putInt(18)
                 FfiConverterTypeLampsAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Charging -> {
-                buf.putInt(18)
+                buf.putInt(19)
                 FfiConverterTypeChargingAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Cure -> {
-                buf.putInt(19)
+                buf.putInt(20)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(20)
+                buf.putInt(21)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(21)
+                buf.putInt(22)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(22)
+                buf.putInt(23)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bike -> {
-                buf.putInt(23)
+                buf.putInt(24)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(26)
+                buf.putInt(27)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(27)
+                buf.putInt(28)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -7254,6 +7358,8 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
 
 
 
