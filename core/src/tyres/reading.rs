@@ -235,6 +235,27 @@ mod tests {
         assert!(read.dispute.is_some() && reading("130/90-16").dispute.is_none());
     }
 
+    /// Letters of the conversion charts at wcpmx.com and webbikeworld.com (second hand).
+    #[test]
+    fn every_letter_of_the_charts_gives_its_widths() {
+        for (letter, widths) in [
+            ('H', vec![80]),
+            ('J', vec![90]),
+            ('M', vec![100]),
+            ('N', vec![110]),
+            ('P', vec![110, 120]),
+            ('R', vec![120]),
+            ('T', vec![130]),
+            ('U', vec![140]),
+            ('V', vec![150]),
+        ] {
+            let near: Vec<_> =
+                reading(&format!("M{letter}90-16")).equivalents.into_iter().map(|near| near.code).collect();
+            let wanted: Vec<_> = widths.into_iter().map(|width| format!("{width}/90-16")).collect();
+            assert_eq!(near, wanted, "{letter}");
+        }
+    }
+
     #[test]
     fn a_known_circumference_stands_before_the_one_of_the_code() {
         let size = TyreSize::read("3.00-18").unwrap();
