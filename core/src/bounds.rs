@@ -142,6 +142,9 @@ bounds! {
     RIM_CODE "rimCode" "Rim diameter code" 8.0 26.0 Inch;
     LOAD_INDEX "loadIndex" "Load index" 10.0 130.0 None;
     PLY_RATING "plyRating" "Ply rating" 2.0 12.0 None;
+    TYRE_WEEK "tyreWeek" "Week in the tyre's date code" 1.0 53.0 None;
+    AXLE_LOAD "axleLoadKg" "Load on the wheel, rider and luggage up" 20.0 500.0 Kilogram;
+    RIM_WIDTH "rimWidthInch" "Rim width" 0.8 8.0 Inch;
     WATTS "watts" "Power" 0.0 500.0 Watt;
     COUNT "count" "How many" 1.0 20.0 None;
     DUTY "duty" "Share of the time on" 0.0 1.0 None;

@@ -88,6 +88,22 @@ pub enum Refused {
     },
 }
 
+impl Refused {
+    /// The same refusal of a text or number, told of another field: for a value that one reader reads in several places.
+    pub(crate) fn named(mut self, new_field: &str, new_label: &str) -> Self {
+        if let Self::OutOfRange { field, label, .. }
+        | Self::NotANumber { field, label, .. }
+        | Self::BadText { field, label, .. }
+        | Self::Missing { field, label, .. }
+        | Self::Unreadable { field, label, .. } = &mut self
+        {
+            new_field.clone_into(field);
+            new_label.clone_into(label);
+        }
+        self
+    }
+}
+
 /// A number with its unit, or alone where it has none.
 fn with_unit(value: f64, unit: &str) -> String {
     if unit.is_empty() { value.to_string() } else { format!("{value} {unit}") }

@@ -6,7 +6,7 @@
 
 use std::time::{Duration, Instant};
 
-use layshaft_core::bike::{Consumer, LightSource, Use};
+use layshaft_core::bike::{Consumer, LightSource, Use, Wheel};
 use layshaft_core::changes::{Change, Device, Key, Ledger, Stamp};
 use layshaft_core::gearing::SprocketGoal;
 use layshaft_core::harness::Setting;
@@ -49,6 +49,9 @@ fn main() {
         thrust: layshaft_door::query::ThrustAsk { front_teeth: Some(16), rear_teeth: Some(38), ..Default::default() },
         load: layshaft_door::query::LoadAsk::default(),
         brakes: layshaft_door::query::BrakeAsk::default(),
+        tyres: layshaft_door::query::TyreAsk {
+            wheel: Some(Wheel { tyre: Some("3.25-18 59P".into()), ..Default::default() }), ..Default::default()
+        },
         fasteners: layshaft_door::query::FastenerAsk {
             diameter_mm: Some(7.9), pitch_mm: Some(1.25), property_class: Some("8.8".into()), ..Default::default()
         },

@@ -1,5 +1,10 @@
-"""Tyre sizes against pint (inches and millimetres) and a reader of their own written as one regular expression."""
+"""Tyres against pint (inches and millimetres), a reader of their own written as one regular expression, and the calendar.
 
+Loads are held against the preferred numbers of series R 80 (ISO 3, from memory), which the load index counts from 100 kg at
+index 28. Weeks are those that strptime counts from the first Sunday.
+"""
+
+import datetime
 import math
 import re
 
@@ -57,8 +62,71 @@ def tyre_size(tyre):
     }
 
 
+def tyre_change(tyre, newTyre):
+    before, after = tyre_size(tyre), tyre_size(newTyre)
+    # The same open code on both sides is open in the same way.
+    same = CODE.match(tyre).group("rim") == CODE.match(newTyre).group("rim") and before == after
+    least, most = ("outerDiameterLeast", "outerDiameterMost")
+    kilometre = (1 * unit.kilometer).to("mm").magnitude
+    turns, new_turns = kilometre / before["circumference"], kilometre / after["circumference"]
+    return {
+        "rideHeight": (after["outerDiameter"] - before["outerDiameter"]) / 2,
+        "rideHeightLeast": 0.0 if same else (after[least] - before[most]) / 2,
+        "rideHeightMost": 0.0 if same else (after[most] - before[least]) / 2,
+        "diameterChange": 100 * (after["outerDiameter"] / before["outerDiameter"] - 1),
+        "turnsPerKm": turns,
+        "newTurnsPerKm": new_turns,
+        # A sender that counts turns shows more the more turns there are.
+        "speedometer": 100 * (new_turns / turns - 1),
+    }
+
+
+R80 = """1.00 1.03 1.06 1.09 1.12 1.15 1.18 1.22 1.25 1.28 1.32 1.36 1.40 1.45 1.50 1.55 1.60 1.65 1.70 1.75 1.80 1.85 1.90 1.95
+2.00 2.06 2.12 2.18 2.24 2.30 2.36 2.43 2.50 2.58 2.65 2.72 2.80 2.90 3.00 3.07 3.15 3.25 3.35 3.45 3.55 3.65 3.75 3.87 4.00
+4.12 4.25 4.37 4.50 4.62 4.75 4.87 5.00 5.15 5.30 5.45 5.60 5.80 6.00 6.15 6.30 6.50 6.70 6.90""".split()
+
+SPEEDS = {"B": 50, "F": 80, "G": 90, "J": 100, "K": 110, "L": 120, "M": 130, "N": 140, "P": 150, "Q": 160, "R": 170, "S": 180}
+SPEEDS |= {"T": 190, "U": 200, "H": 210, "V": 240, "W": 270, "Y": 300}
+
+
+def tyre_rating(tyre):
+    service = re.search(r"\s\(?(\d+)\s*([A-Z])\)?(?:\s|$)", tyre)
+    inside = re.match(r"[\d.,/\s]+([A-Z])\s*[DBR]?\s*\d", tyre)
+    figures = {}
+    if service:
+        figures["load"] = round(100 * float(R80[int(service.group(1)) - 28]))
+    if service or inside:
+        figures["speed"] = SPEEDS[service.group(2) if service else inside.group(1)]
+    if not figures:
+        raise Refused("missing")
+    return figures
+
+
+def tyre_age(dateCode, day):
+    code = dateCode.split()[-1]
+    figures = code.rstrip("◁")
+    if len(figures) not in (3, 4):
+        raise Refused("unreadable")
+    week, year = int(figures[:2]), int(figures[2:])
+    if len(figures) == 4:
+        years = [2000 + year]
+    else:
+        decades = [1990] if code != figures else [2000, 1990, 1980, 1970]
+        years = [decade + year for decade in decades if 1971 <= decade + year and (decade + year, week) <= (2000, 26)]
+    asked = datetime.date.fromisoformat(day)
+    # %U counts weeks from the first Sunday; %w 0 is that Sunday.
+    made = [datetime.datetime.strptime(f"{year} {week} 0", "%Y %U %w").date() for year in years]
+    made = [first for first in made if first <= asked]
+    if not made:
+        raise Refused("conflict")
+    julian_year = (1 * unit.julian_year).to("day").magnitude
+    ages = [(asked - first).days / julian_year for first in made]
+    return {"leastYears": min(ages), "mostYears": max(ages), "latestYear": max(first.year for first in made), "decades": len(made)}
+
+
 def main():
-    return check_area("tyres", {"tyreSize": tyre_size})
+    sums = {"tyreSize": tyre_size, "tyreChange": tyre_change, "tyreRating": tyre_rating, "tyreAge": tyre_age}
+    return check_area("tyres", sums)
 
 
 if __name__ == "__main__":

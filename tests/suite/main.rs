@@ -8,6 +8,7 @@ mod merge;
 mod ripple;
 mod saturday;
 mod two_devices;
+mod tyres;
 mod vectors;
 mod wiring;
 

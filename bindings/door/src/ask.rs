@@ -3,8 +3,7 @@
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::{Moment, plan_sheet};
 use layshaft_core::{
-    bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon, ripple,
-    today, units,
+    bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon, ripple, today, tyres, units,
 };
 
 use crate::Bench;
@@ -79,6 +78,11 @@ impl Bench {
     /// A brake: pressure, clamp, lever travel, stopping.
     pub fn brakes(&self, ask: &BrakeAsk, _: &Moment) -> Result<BrakeSheet, Refusal> {
         Ok(brakes::brake_sheet(&self.bike, ask)?)
+    }
+
+    /// A tyre: its sidewall in words, load, speed, age, and what another one changes.
+    pub fn tyres(&self, ask: &TyreAsk, moment: &Moment) -> Result<TyreSheet, Refusal> {
+        Ok(tyres::tyre_sheet(&self.bike, ask, moment)?)
     }
 
     /// A thread: which one, what torque, how deep.

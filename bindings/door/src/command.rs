@@ -178,6 +178,15 @@ pub struct FitBrake {
     pub brake: Brake,
 }
 
+/// Fits another tyre, tube or rim.
+#[wire]
+pub struct FitTyre {
+    /// Which wheel.
+    pub end: End,
+    /// What is fitted; fields left out stay as they are, but another tyre brings its own date and roll-out.
+    pub wheel: Wheel,
+}
+
 /// Records flasher, pilots and load resistors.
 #[wire]
 pub struct RecordIndication {

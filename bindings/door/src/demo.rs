@@ -25,6 +25,8 @@ struct Demo {
     drive: Drive,
     front_wheel: Wheel,
     rear_wheel: Wheel,
+    fitted_front_wheel: Wheel,
+    fitted_rear_wheel: Wheel,
     supply: Supply,
     front_brake: Brake,
     rear_brake: Brake,
@@ -93,6 +95,8 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     put(&mut facts, "standard/drive", &demo.drive.checked()?);
     put(&mut facts, "standard/front", &demo.front_wheel.checked()?);
     put(&mut facts, "standard/rear", &demo.rear_wheel.checked()?);
+    put(&mut facts, "fitted/front", &demo.fitted_front_wheel.checked()?);
+    put(&mut facts, "fitted/rear", &demo.fitted_rear_wheel.checked()?);
     put(&mut facts, "standard/supply", &demo.supply.checked()?);
     put(&mut facts, "standard/front", &demo.front_brake.checked()?);
     put(&mut facts, "standard/rear", &demo.rear_brake.checked()?);

@@ -20,6 +20,7 @@ pub use layshaft_core::plan::{BenchTime, PlanAsk, PlanRow, PlanSheet, ReadyMade}
 pub use layshaft_core::reckon::{Figures, Sum};
 pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
 pub use layshaft_core::today::{TodayAsk, TodaySheet};
+pub use layshaft_core::tyres::{TyreAsk, TyreSheet};
 use layshaft_core::units::UnitCard;
 use layshaft_wire::wire;
 

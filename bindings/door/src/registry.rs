@@ -32,6 +32,8 @@ macro_rules! queries {
             load Load(LoadAsk) -> LoadSheet;
             /// A brake: pressure, clamp, lever travel, stopping.
             brakes Brakes(BrakeAsk) -> BrakeSheet;
+            /// A tyre: its sidewall in words, load, speed, age, and what another one changes.
+            tyres Tyres(TyreAsk) -> TyreSheet;
             /// A thread: which one, what torque, how deep.
             fasteners Fasteners(FastenerAsk) -> FastenerSheet;
             /// A filling, poured with the cups at hand.
@@ -109,6 +111,8 @@ macro_rules! commands {
             fit_consumer FitConsumer;
             /// Fits other parts in a brake.
             fit_brake FitBrake;
+            /// Fits another tyre, tube or rim.
+            fit_tyre FitTyre;
             /// Records flasher, pilots and load resistors.
             record_indication RecordIndication;
             /// Fits another flasher, other pilots, load resistors.

@@ -657,6 +657,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func fitSprockets(command: FitSprockets, moment: Moment?) throws  -> Outcome
     
     /**
+     * Fits another tyre, tube or rim.
+     */
+    func fitTyre(command: FitTyre, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Ratios, speeds, chain and speedometer.
      */
     func gearing(ask: GearingAsk, moment: Moment?) throws  -> GearingSheet
@@ -890,6 +895,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * What to do next, what cures, when the bike will be ready.
      */
     func today(ask: TodayAsk, moment: Moment?) throws  -> TodaySheet
+    
+    /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+    func tyres(ask: TyreAsk, moment: Moment?) throws  -> TyreSheet
     
     /**
      * Takes a command back.
@@ -1373,6 +1383,20 @@ open func fitSprockets(command: FitSprockets, moment: Moment? = nil)throws  -> O
     uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets(
             self.uniffiCloneHandle(),
         FfiConverterTypeFitSprockets_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Fits another tyre, tube or rim.
+     */
+open func fitTyre(command: FitTyre, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_fit_tyre(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeFitTyre_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2037,6 +2061,20 @@ open func today(ask: TodayAsk, moment: Moment? = nil)throws  -> TodaySheet  {
 }
     
     /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+open func tyres(ask: TyreAsk, moment: Moment? = nil)throws  -> TyreSheet  {
+    return try  FfiConverterTypeTyreSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_tyres(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeTyreAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Takes a command back.
      */
 open func undo(command: Undo, moment: Moment? = nil)throws  -> Outcome  {
@@ -2332,6 +2370,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 25520) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2471,6 +2512,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_tyres() != 21682) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271) {

@@ -404,6 +404,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_flasher(uint64_t ptr, Rust
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_TYRE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FIT_TYRE
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_tyre(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_GEARING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_GEARING
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_gearing(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -637,6 +642,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_tick_step(uint64_t ptr, RustBu
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TODAY
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TODAY
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_today(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TYRES
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TYRES
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_tyres(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_UNDO
@@ -1082,6 +1092,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_TYRE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FIT_TYRE
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_GEARING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_GEARING
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_gearing(void
@@ -1361,6 +1377,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_tick_step(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TODAY
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TODAY
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_today(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TYRES
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_TYRES
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_tyres(void
     
 );
 #endif

@@ -23,7 +23,7 @@ pub fn demo_drive() -> Drive {
 
 /// That drive on 2.75-18 and 3.00-18 tyres, fitted as made.
 pub fn demo_bike() -> Bike {
-    let wheel = |tyre: &str| Wheel { tyre: Some(tyre.to_owned()), circumference_mm: None, tube: Some(true) };
+    let wheel = |tyre: &str| Wheel { tyre: Some(tyre.to_owned()), tube: Some(true), ..Wheel::default() };
     let spec =
         Spec { drive: demo_drive(), front_wheel: wheel("2.75-18"), rear_wheel: wheel("3.00-18"), ..Spec::default() };
     let mut bike = Bike { standard: spec.clone(), fitted: spec, ..Bike::default() };

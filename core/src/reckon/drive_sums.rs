@@ -1,4 +1,4 @@
-//! The sums of chain wear, sprockets and thrust: one formula each, with its inputs. The macro adds them to the enum of all sums.
+//! The sums of chain wear, sprockets, thrust and tyres: one formula each, with its inputs. The macro adds them to the enum of all sums.
 
 /// Adds these sums to the enum that stands in its braces.
 macro_rules! with_drive_sums {
@@ -6,6 +6,25 @@ macro_rules! with_drive_sums {
         $(#[$meta])*
         pub enum $name {
             $($body)*
+            /// One tyre against another: height of the axle, turns, speedometer.
+            TyreChange {
+                /// Size as on the sidewall, before.
+                tyre: String,
+                /// Size as on the sidewall, after.
+                new_tyre: String,
+            },
+            /// What a tyre may carry, and how fast.
+            TyreRating {
+                /// Size as on the sidewall, with load index and speed symbol.
+                tyre: String,
+            },
+            /// Age of a tyre from its date code.
+            TyreAge {
+                /// Week and year on the sidewall.
+                date_code: String,
+                /// Day of asking, `YYYY-MM-DD`.
+                day: String,
+            },
             /// Final drive ratio that gives a road speed at an engine speed.
             WantedRatio {
                 /// Engine speed, revolutions a minute.

@@ -10,6 +10,7 @@ mod fasteners;
 mod fluids;
 mod gears;
 mod sum;
+mod tyre_sums;
 
 pub use sum::Sum;
 
@@ -266,6 +267,9 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
         Sum::PaintNeeded { square_metres, coats, solids_percent, dry_micrometres, loss_percent, can_ml } => {
             fluids::paint((*square_metres, *coats), (*solids_percent, *dry_micrometres), *loss_percent, *can_ml)?
         }
+        Sum::TyreChange { tyre, new_tyre } => tyre_sums::change(tyre, new_tyre)?,
+        Sum::TyreRating { tyre } => tyre_sums::rating(tyre)?,
+        Sum::TyreAge { date_code, day } => tyre_sums::age(date_code, day)?,
         Sum::WantedRatio { engine_rpm, road_speed_kmh, primary_ratio, gear_ratio, circumference_mm } => {
             gears::wanted(*engine_rpm, *road_speed_kmh, (*primary_ratio, *gear_ratio), *circumference_mm)?
         }

@@ -4,15 +4,18 @@
 
 use super::Derived;
 use crate::bike::{Bike, Spec};
-use crate::{brakes, electrical, gearing};
+use crate::{brakes, electrical, gearing, tyres};
 
 /// Everything that can be computed from a spec of this bike. What lacks a value is absent, never guessed.
 pub fn derive(bike: &Bike, spec: &Spec) -> Derived {
     let mut derived = Derived::default();
+    let gearing = gearing::derive_gearing(bike, spec);
+    let top = gearing.0.iter().find(|quantity| quantity.id == "speed.top").map(|quantity| quantity.value);
     for (quantities, findings) in [
-        gearing::derive_gearing(bike, spec),
+        gearing,
         electrical::derive_electrical(bike, spec),
         brakes::derive_brakes(bike, spec),
+        tyres::derive_tyres(bike, spec, top),
     ] {
         derived.quantities.extend(quantities);
         derived.findings.extend(findings);

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Brake, Consumer, Drive, End, Indication, Slot, Spec};
+use crate::bike::{Bike, Brake, Consumer, Drive, End, Indication, Slot, Spec, Wheel};
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::{centre_distance, links_for, pitch};
@@ -38,6 +38,13 @@ pub enum Proposal {
         /// What would be fitted; fields left out are as fitted now.
         indication: Indication,
     },
+    /// Another tyre, tube or rim.
+    Tyre {
+        /// Which wheel.
+        end: End,
+        /// What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+        wheel: Wheel,
+    },
 }
 
 /// The fitted spec with the proposals on it.
@@ -58,6 +65,13 @@ pub fn propose(bike: &Bike, proposals: &[Proposal]) -> Result<Spec, Refused> {
             }
             Proposal::Flasher { indication } => {
                 spec.indication = indication.clone().over(&spec.indication).checked()?;
+            }
+            Proposal::Tyre { end, wheel } => {
+                let below = match end {
+                    End::Front => &mut spec.front_wheel,
+                    End::Rear => &mut spec.rear_wheel,
+                };
+                *below = wheel.clone().over(below).checked()?;
             }
         }
     }

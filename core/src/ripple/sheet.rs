@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::{Derived, ItemShift, Judgement, Proposal, Quantity, RippleAsk, RippleSheet, Shift, derive, propose};
-use crate::bike::{Bike, Brake, End, FlasherKind, Indication, PilotFitting, Spec};
+use crate::bike::{Bike, Brake, End, FlasherKind, Indication, PilotFitting, Spec, Wheel};
 use crate::error::Refused;
 use crate::finding::Finding;
 use crate::inspection::{judge_item, packs};
@@ -40,6 +40,8 @@ fn in_words(proposals: &[Proposal]) -> String {
             Proposal::Brake { end: End::Front, brake } => format!("front brake with {}", brake_in_words(brake)),
             Proposal::Brake { end: End::Rear, brake } => format!("rear brake with {}", brake_in_words(brake)),
             Proposal::Flasher { indication } => indication_in_words(indication),
+            Proposal::Tyre { end: End::Front, wheel } => format!("front wheel with {}", wheel_in_words(wheel)),
+            Proposal::Tyre { end: End::Rear, wheel } => format!("rear wheel with {}", wheel_in_words(wheel)),
         })
         .collect();
     words.join(", ")
@@ -50,6 +52,34 @@ fn brake_in_words(brake: &Brake) -> String {
     let master = brake.master_mm.map(|bore| format!("a {bore} mm master cylinder"));
     let words: Vec<String> = [caliper, master].into_iter().flatten().collect();
     if words.is_empty() { "other parts".to_owned() } else { words.join(" and ") }
+}
+
+fn wheel_in_words(wheel: &Wheel) -> String {
+    let rim = wheel.rim_width_inch.map(|width| format!("a rim of {width} in"));
+    let tube = match (wheel.tube, wheel.tube_sizes.is_empty()) {
+        (Some(false), _) => Some("no tube".to_owned()),
+        (_, false) => Some(format!("a tube marked {}", wheel.tube_sizes.join(", "))),
+        (_, true) => None,
+    };
+    let words: Vec<String> = [wheel.tyre.clone(), tube, rim].into_iter().flatten().collect();
+    if words.is_empty() { "other figures".to_owned() } else { words.join(" and ") }
+}
+
+/// Parts and jobs that follow from another tyre or tube.
+fn wheel_follows(name: &str, was: &Wheel, is: &Wheel) -> Vec<String> {
+    let mut follows = Vec::new();
+    if was.tyre != is.tyre {
+        follows.extend(is.tyre.as_ref().map(|tyre| format!("Part: {name} tyre {tyre}; on spokes a new rim tape.")));
+        follows.push(format!(
+            "Job: fit the {name} tyre, arrow forward, bead even all round, wheel balanced. Never beyond the pressure on the sidewall; \
+             a tyre fitter where in doubt."
+        ));
+    }
+    if (was.tube, &was.tube_sizes) != (is.tube, &is.tube_sizes) && is.tube == Some(true) {
+        let sizes = if is.tube_sizes.is_empty() { "the tyre's size".to_owned() } else { is.tube_sizes.join(", ") };
+        follows.push(format!("Part: {name} tube marked {sizes}."));
+    }
+    follows
 }
 
 fn indication_in_words(indication: &Indication) -> String {
@@ -171,6 +201,9 @@ fn follows(old: &Spec, new: &Spec) -> Vec<String> {
                  mechanic where in doubt."
             ));
         }
+    }
+    for (name, was, is) in [("front", &old.front_wheel, &new.front_wheel), ("rear", &old.rear_wheel, &new.rear_wheel)] {
+        follows.extend(wheel_follows(name, was, is));
     }
     follows.extend(indication_follows(&old.indication, &new.indication));
     for slot in &new.consumers {

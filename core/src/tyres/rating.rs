@@ -115,18 +115,37 @@ mod tests {
     fn load_indices_agree_with_both_published_tables() {
         for (index, kilograms) in [
             (40, 140),
-            (43, 155),
             (45, 165),
             (47, 175),
             (50, 190),
+            (51, 195),
+            (52, 200),
             (53, 206),
+            (54, 212),
+            (55, 218),
+            (56, 224),
+            (57, 230),
+            (58, 236),
             (59, 243),
             (60, 250),
+            (61, 257),
+            (62, 265),
+            (63, 272),
+            (64, 280),
             (65, 290),
             (66, 300),
             (67, 307),
+            (68, 315),
+            (69, 325),
             (70, 335),
+            (71, 345),
+            (72, 355),
+            (73, 365),
+            (74, 375),
             (75, 387),
+            (76, 400),
+            (77, 412),
+            (78, 425),
             (79, 437),
             (80, 450),
             (85, 515),
@@ -136,6 +155,17 @@ mod tests {
             assert_eq!(load_kg(index), Some(kilograms), "index {index}");
         }
         assert_eq!((load_kg(29), load_kg(96)), (None, None));
+    }
+
+    /// Speeds: bulldog-bt1100.de “Reifenbezeichnung” beside the table above, which agree (second hand).
+    #[test]
+    fn speed_symbols_agree_with_the_second_table() {
+        let speeds = "B50 F80 G90 J100 K110 L120 M130 N140 P150 Q160 R170 S180 T190 U200 H210 V240 W270 Y300";
+        for row in speeds.split(' ') {
+            let (letter, kmh) = (row.chars().next().unwrap(), row[1..].parse().unwrap());
+            assert_eq!(SpeedSymbol::of(letter).unwrap().kmh(), Some(kmh), "{letter}");
+        }
+        assert_eq!(speeds.split(' ').count() + 1, SpeedSymbol::all().count());
     }
 
     #[test]

@@ -186,6 +186,9 @@ impl Reader {
         self.spaces();
         let letters = self.word();
         if letters == "PR" && !beyond {
+            if size.ply.is_some() {
+                return Err(self.unreadable("the second ply rating", "just one, as 4PR"));
+            }
             size.ply = Some(self.number(&digits, &PLY, "the ply rating")?);
             return Ok(());
         }
@@ -211,14 +214,23 @@ impl Reader {
         match self.word().as_str() {
             "M/C" | "MC" => size.motorcycle = true,
             "REINF" | "REINFORCED" => size.reinforced = true,
-            "TL" | "TUBELESS" => size.tube = Some(Tube::Tubeless),
-            "TT" => size.tube = Some(Tube::TubeType),
+            "TL" | "TUBELESS" => return self.tubed(size, Tube::Tubeless),
+            "TT" => return self.tubed(size, Tube::TubeType),
             other => {
                 let other = other.to_owned();
                 let part = format!("the mark “{other}” after the rim");
                 return Err(self.unreadable(&part, "M/C, 67H, 4PR, REINF, TL or TT"));
             }
         }
+        Ok(())
+    }
+
+    /// A mark of tube or tubeless; a tyre cannot be both.
+    fn tubed(&self, size: &mut TyreSize, tube: Tube) -> Result<(), Refused> {
+        if size.tube.is_some_and(|before| before != tube) {
+            return Err(self.unreadable("TL beside TT", "just one of them"));
+        }
+        size.tube = Some(tube);
         Ok(())
     }
 
@@ -336,6 +348,8 @@ mod tests {
             ("130/90-16 (67H", "the bracket"),
             ("130/90-16 67H 66H", "the second load index"),
             ("130/90-16 FAT", "the mark “FAT”"),
+            ("3.00-18 4PR 6PR", "the second ply rating"),
+            ("3.00-18 TL TT", "TL beside TT"),
         ] {
             let refused = refusal(code);
             assert!(refused.contains(part), "{code}: {refused}");
@@ -390,8 +404,6 @@ mod tests {
             (motorcycle, reinforced) in any::<(bool, bool)>(),
             tube in proptest::option::of(proptest::sample::select(vec![Tube::Tubeless, Tube::TubeType])),
         ) -> TyreSize {
-            // B and R alone name the carcass, so no sidewall can carry them as a speed symbol of a plain cross-ply.
-            let size_speed = size_speed.filter(|speed| construction != Construction::Diagonal || !"BR".contains(&speed.to_string()));
             TyreSize {
                 section, construction, rim_code, size_speed, motorcycle, ply, reinforced, tube,
                 service: service.map(|(load_index, speed, beyond)| Service { load_index, speed, beyond }),

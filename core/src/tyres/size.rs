@@ -7,6 +7,8 @@
 use std::f64::consts::PI;
 use std::fmt;
 
+use layshaft_wire::wire;
+
 use super::reader;
 use super::{Service, SpeedSymbol};
 use crate::error::Refused;
@@ -67,7 +69,7 @@ impl AlphaLetter {
     }
 
     /// Least and greatest width that the charts give, mm.
-    fn widths_mm(self) -> (f64, f64) {
+    pub(super) fn widths_mm(self) -> (f64, f64) {
         LETTERS
             .iter()
             .find(|(letter, ..)| *letter == self.0)
@@ -76,7 +78,7 @@ impl AlphaLetter {
 }
 
 /// How the carcass is built.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[wire]
 pub enum Construction {
     /// Cross-ply: a dash on the sidewall.
     Diagonal,
@@ -87,7 +89,7 @@ pub enum Construction {
 }
 
 /// Whether the tyre runs with a tube.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[wire]
 pub enum Tube {
     /// TT: with a tube.
     TubeType,
@@ -197,6 +199,26 @@ impl TyreSize {
         PI * self.outer_diameter_mm()
     }
 
+    /// Least and greatest nominal section width, mm; both the same where the code is plain.
+    ///
+    /// ```
+    /// use layshaft_core::tyres::TyreSize;
+    /// let (least, most) = TyreSize::read("3.00-18").unwrap().width_range_mm();
+    /// assert!((least - 76.2).abs() < 1e-9 && least == most);
+    /// ```
+    pub fn width_range_mm(&self) -> (f64, f64) {
+        match self.section {
+            Section::Metric { width_mm, .. } => (f64::from(width_mm), f64::from(width_mm)),
+            Section::Inch { hundredths, .. } => (0.254 * f64::from(hundredths), 0.254 * f64::from(hundredths)),
+            Section::Alpha { letter, .. } => letter.widths_mm(),
+        }
+    }
+
+    /// The speed symbol that holds: the one of the service description, else the one inside the size.
+    pub fn speed(&self) -> Option<SpeedSymbol> {
+        self.service.map(|service| service.speed).or(self.size_speed)
+    }
+
     /// Whether the other code stands for a tyre of the same dimensions, whatever its ratings.
     pub fn same_dimensions(&self, other: &Self) -> bool {
         self.section == other.section && self.rim_code == other.rim_code
@@ -228,7 +250,7 @@ impl TyreSize {
 }
 
 /// Low-section inch sizes are known by a width that ends in .10 or .60 (second hand, maxxis.com: their widths are unique).
-fn is_low_section(hundredths: u32) -> bool {
+pub(super) fn is_low_section(hundredths: u32) -> bool {
     matches!(hundredths % 100, 10 | 60)
 }
 
@@ -247,7 +269,10 @@ impl fmt::Display for TyreSize {
         if let Some(speed) = self.size_speed {
             write!(f, "{speed}")?;
         }
+        // B and R before a dash would name the carcass, so a speed symbol B or R has its D written out.
+        let carcass_letter = |speed: SpeedSymbol| [SpeedSymbol::of('B'), SpeedSymbol::of('R')].contains(&Some(speed));
         match self.construction {
+            Construction::Diagonal if self.size_speed.is_some_and(carcass_letter) => write!(f, "D")?,
             Construction::Diagonal => write!(f, "-")?,
             Construction::BiasBelted => write!(f, "B")?,
             Construction::Radial => write!(f, "R")?,

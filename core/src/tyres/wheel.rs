@@ -109,7 +109,7 @@ mod tests {
     use super::*;
 
     fn wheel(tyre: &str, circumference_mm: Option<f64>) -> Wheel {
-        Wheel { tyre: Some(tyre.to_owned()), circumference_mm, tube: None }
+        Wheel { tyre: Some(tyre.to_owned()), circumference_mm, ..Wheel::default() }
     }
 
     fn pair(standard: &Wheel, fitted: &Wheel) -> ((f64, bool), (f64, bool)) {

@@ -1,13 +1,13 @@
 //! Fitting what was tried: the proposal of a ripple becomes the fitted spec.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Indication, Side};
+use layshaft_core::bike::{Brake, Consumer, Drive, End, Indication, Side, Wheel};
 use layshaft_core::error::Refusal;
 use layshaft_core::ripple::{Proposal, propose};
 
 use super::spec::{end_slot, recorded};
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
-use crate::command::{FitBrake, FitConsumer, FitFlasher, FitSprockets};
+use crate::command::{FitBrake, FitConsumer, FitFlasher, FitSprockets, FitTyre};
 
 impl Act for FitSprockets {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
@@ -34,6 +34,18 @@ impl Act for FitBrake {
             End::Rear => proposed.rear_brake,
         };
         Ok(Writing::of(recorded::<Brake>(bench, Side::Fitted, end_slot(self.end), &brake)?))
+    }
+}
+
+impl Act for FitTyre {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let proposal = Proposal::Tyre { end: self.end, wheel: self.wheel.clone() };
+        let proposed = propose(&bench.bike, &[proposal])?;
+        let wheel = match self.end {
+            End::Front => proposed.front_wheel,
+            End::Rear => proposed.rear_wheel,
+        };
+        Ok(Writing::of(recorded::<Wheel>(bench, Side::Fitted, end_slot(self.end), &wheel)?))
     }
 }
 

@@ -2,7 +2,7 @@
 import type { Brake, Consumer, Drive, Fluid, Job, Part, Product, Supply, Wheel } from '../../app/wire.ts';
 
 export const blankDrive = (): Drive => ({ gearRatios: [], powerCurve: [] });
-export const blankWheel = (): Wheel => ({});
+export const blankWheel = (): Wheel => ({ tubeSizes: [] });
 export const blankSupply = (): Supply => ({ output: [] });
 export const blankBrake = (): Brake => ({});
 export const blankFluid = (): Fluid => ({ name: '' });
