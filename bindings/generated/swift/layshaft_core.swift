@@ -9792,6 +9792,10 @@ public struct LampsAsk: Equatable, Hashable {
      */
     public var proposed: Consumer?
     /**
+     * How many lamps of each place or side are replaced; left out: all of them.
+     */
+    public var replaced: UInt32?
+    /**
      * Flasher, pilots and resistors to try; fields left out are as fitted.
      */
     public var indication: Indication?
@@ -9810,6 +9814,9 @@ public struct LampsAsk: Equatable, Hashable {
          * Lamp to try there.
          */proposed: Consumer? = nil, 
         /**
+         * How many lamps of each place or side are replaced; left out: all of them.
+         */replaced: UInt32? = nil, 
+        /**
          * Flasher, pilots and resistors to try; fields left out are as fitted.
          */indication: Indication? = nil, 
         /**
@@ -9817,6 +9824,7 @@ public struct LampsAsk: Equatable, Hashable {
          */counted: FlashCount? = nil) {
         self.place = place
         self.proposed = proposed
+        self.replaced = replaced
         self.indication = indication
         self.counted = counted
     }
@@ -9839,6 +9847,7 @@ public struct FfiConverterTypeLampsAsk: FfiConverterRustBuffer {
             try LampsAsk(
                 place: FfiConverterOptionString.read(from: &buf), 
                 proposed: FfiConverterOptionTypeConsumer.read(from: &buf), 
+                replaced: FfiConverterOptionUInt32.read(from: &buf), 
                 indication: FfiConverterOptionTypeIndication.read(from: &buf), 
                 counted: FfiConverterOptionTypeFlashCount.read(from: &buf)
         )
@@ -9847,6 +9856,7 @@ public struct FfiConverterTypeLampsAsk: FfiConverterRustBuffer {
     public static func write(_ value: LampsAsk, into buf: inout [UInt8]) {
         FfiConverterOptionString.write(value.place, into: &buf)
         FfiConverterOptionTypeConsumer.write(value.proposed, into: &buf)
+        FfiConverterOptionUInt32.write(value.replaced, into: &buf)
         FfiConverterOptionTypeIndication.write(value.indication, into: &buf)
         FfiConverterOptionTypeFlashCount.write(value.counted, into: &buf)
     }
@@ -12123,7 +12133,7 @@ public func FfiConverterTypePhoto_lower(_ value: Photo) -> RustBuffer {
 
 
 /**
- * What is seen while the left side is lit.
+ * What is seen while one side is lit; of the two sides the worse.
  */
 public struct PilotBehaviour: Equatable, Hashable {
     /**

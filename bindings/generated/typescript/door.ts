@@ -3277,6 +3277,10 @@ place?: string | null,
  */
 proposed?: Consumer | null, 
 /**
+ * How many lamps of each place or side are replaced; left out: all of them.
+ */
+replaced?: number | null, 
+/**
  * Flasher, pilots and resistors to try; fields left out are as fitted.
  */
 indication?: Indication | null, 
@@ -3950,7 +3954,7 @@ photo: Photo,
 bytes: string, };
 
 /**
- * What is seen while the left side is lit.
+ * What is seen while one side is lit; of the two sides the worse.
  */
 export type PilotBehaviour = { 
 /**

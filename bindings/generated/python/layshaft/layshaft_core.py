@@ -13205,7 +13205,7 @@ class _UniffiFfiConverterTypeLampLook(_UniffiConverterRustBuffer):
 @dataclass
 class PilotBehaviour:
     """
-    What is seen while the left side is lit.
+    What is seen while one side is lit; of the two sides the worse.
 """
     def __init__(self, *, pilot_percent:float, pilot:LampLook, other_percent:float, other_side:LampLook, own_percent:float, amperes:float):
         self.pilot_percent = pilot_percent
@@ -17141,9 +17141,10 @@ class LampsAsk:
     """
     What to look at. What is left out is taken from the fitted bike.
 """
-    def __init__(self, *, place:typing.Optional[str] = None, proposed:typing.Optional[Consumer] = None, indication:typing.Optional[Indication] = None, counted:typing.Optional[FlashCount] = None):
+    def __init__(self, *, place:typing.Optional[str] = None, proposed:typing.Optional[Consumer] = None, replaced:typing.Optional[int] = None, indication:typing.Optional[Indication] = None, counted:typing.Optional[FlashCount] = None):
         self.place = place
         self.proposed = proposed
+        self.replaced = replaced
         self.indication = indication
         self.counted = counted
         
@@ -17151,11 +17152,13 @@ class LampsAsk:
 
     
     def __str__(self):
-        return "LampsAsk(place={}, proposed={}, indication={}, counted={})".format(self.place, self.proposed, self.indication, self.counted)
+        return "LampsAsk(place={}, proposed={}, replaced={}, indication={}, counted={})".format(self.place, self.proposed, self.replaced, self.indication, self.counted)
     def __eq__(self, other):
         if self.place != other.place:
             return False
         if self.proposed != other.proposed:
+            return False
+        if self.replaced != other.replaced:
             return False
         if self.indication != other.indication:
             return False
@@ -17169,6 +17172,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
         return LampsAsk(
             place=_UniffiFfiConverterOptionalString.read(buf),
             proposed=_UniffiFfiConverterOptionalTypeConsumer.read(buf),
+            replaced=_UniffiFfiConverterOptionalUInt32.read(buf),
             indication=_UniffiFfiConverterOptionalTypeIndication.read(buf),
             counted=_UniffiFfiConverterOptionalTypeFlashCount.read(buf),
         )
@@ -17177,6 +17181,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
     def check_lower(value):
         _UniffiFfiConverterOptionalString.check_lower(value.place)
         _UniffiFfiConverterOptionalTypeConsumer.check_lower(value.proposed)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.replaced)
         _UniffiFfiConverterOptionalTypeIndication.check_lower(value.indication)
         _UniffiFfiConverterOptionalTypeFlashCount.check_lower(value.counted)
 
@@ -17184,6 +17189,7 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterOptionalString.write(value.place, buf)
         _UniffiFfiConverterOptionalTypeConsumer.write(value.proposed, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.replaced, buf)
         _UniffiFfiConverterOptionalTypeIndication.write(value.indication, buf)
         _UniffiFfiConverterOptionalTypeFlashCount.write(value.counted, buf)
 

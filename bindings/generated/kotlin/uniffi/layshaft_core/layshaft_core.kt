@@ -7771,6 +7771,11 @@ data class LampsAsk (
     var `proposed`: Consumer? = null 
     , 
     /**
+     * How many lamps of each place or side are replaced; left out: all of them.
+     */
+    var `replaced`: kotlin.UInt? = null 
+    , 
+    /**
      * Flasher, pilots and resistors to try; fields left out are as fitted.
      */
     var `indication`: Indication? = null 
@@ -7797,6 +7802,7 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
         return LampsAsk(
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalTypeConsumer.read(buf),
+            FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalTypeIndication.read(buf),
             FfiConverterOptionalTypeFlashCount.read(buf),
         )
@@ -7805,6 +7811,7 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
     override fun allocationSize(value: LampsAsk) = (
             FfiConverterOptionalString.allocationSize(value.`place`) +
             FfiConverterOptionalTypeConsumer.allocationSize(value.`proposed`) +
+            FfiConverterOptionalUInt.allocationSize(value.`replaced`) +
             FfiConverterOptionalTypeIndication.allocationSize(value.`indication`) +
             FfiConverterOptionalTypeFlashCount.allocationSize(value.`counted`)
     )
@@ -7812,6 +7819,7 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
     override fun write(value: LampsAsk, buf: ByteBuffer) {
             FfiConverterOptionalString.write(value.`place`, buf)
             FfiConverterOptionalTypeConsumer.write(value.`proposed`, buf)
+            FfiConverterOptionalUInt.write(value.`replaced`, buf)
             FfiConverterOptionalTypeIndication.write(value.`indication`, buf)
             FfiConverterOptionalTypeFlashCount.write(value.`counted`, buf)
     }
@@ -9410,7 +9418,7 @@ public object FfiConverterTypePhoto: FfiConverterRustBuffer<Photo> {
 
 
 /**
- * What is seen while the left side is lit.
+ * What is seen while one side is lit; of the two sides the worse.
  */
 data class PilotBehaviour (
     /**
