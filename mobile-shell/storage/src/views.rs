@@ -10,10 +10,12 @@
 //!   Of the technical spec, `record` says side and place, as `fitted/front`.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Job, Part, Photo, Place, Reading, Supply, Wheel,
+    Brake, Climate, Consumer, Drive, Fluid, Identity, Indication, Job, Part, Photo, Place, Reading, Supply, Wheel,
 };
 use layshaft_core::changes::Record;
 use layshaft_core::coating::Coat;
+use layshaft_core::faults::FaultSearch;
+use layshaft_core::harness::ElementChange;
 use layshaft_core::inspection::ItemAnswer;
 use layshaft_core::plan::BenchTime;
 use rusqlite::{Connection, OptionalExtension};
@@ -67,6 +69,9 @@ fn all() -> Vec<(String, String)> {
         of::<Job>(),
         of::<ItemAnswer>(),
         of::<BenchTime>(),
+        of::<Indication>(),
+        of::<ElementChange>(),
+        of::<FaultSearch>(),
     ]
 }
 
