@@ -136,7 +136,8 @@ pub fn counted_rate(flashes: u32, seconds: f64) -> Result<f64, Refused> {
 /// Where the rule comes from.
 pub(super) fn rule_source() -> Source {
     Source::new(
-        "60 to 120 flashes a minute: RVLR 1989, Schedule 7 paragraph 12(a), and Swiss VTS article 79; UN R53 gives 90 ± 30",
+        "60 to 120 flashes a minute: RVLR 1989, Schedule 7 paragraph 12(a), and Swiss VTS article 79; UN R53 gives 90 ± 30 \
+         (memory). In the United States 90 to 120 for a fixed-load flasher, counted after five flashes (NHTSA 01931ztv)",
         Standing::Seen,
     )
 }

@@ -74,6 +74,9 @@ fn all() -> Vec<(String, String)> {
         of::<Job>(),
         of::<ItemAnswer>(),
         of::<BenchTime>(),
+        of::<Indication>(),
+        of::<ElementChange>(),
+        of::<FaultSearch>(),
     ]
 }
 
