@@ -12,8 +12,8 @@ mod spec;
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
 pub use identity::{Identity, Place};
-pub use job::{Job, JobState, Stage, Step, Wait};
-pub use part::{Part, PartState};
+pub use job::{Job, JobPlace, JobState, Stage, Step, Wait};
+pub use part::{Delivery, Part, PartState};
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
 pub use reading::{Climate, Reading};
 pub use spec::{
