@@ -777,6 +777,22 @@ public struct BenchTime: Equatable, Hashable {
      * Days without bench time.
      */
     public var daysOff: [DayOff]
+    /**
+     * Bench time on single days, beside the pattern and also on a day off.
+     */
+    public var extra: [ExtraTime]?
+    /**
+     * When a second pair of hands is there, by the week; left out: never.
+     */
+    public var helper: [Span]?
+    /**
+     * When there is daylight; left out: 8:00 to 18:00.
+     */
+    public var daylight: DayHours?
+    /**
+     * When no noise may be made; left out: never.
+     */
+    public var quiet: DayHours?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -786,9 +802,25 @@ public struct BenchTime: Equatable, Hashable {
          */spans: [Span] = [], 
         /**
          * Days without bench time.
-         */daysOff: [DayOff] = []) {
+         */daysOff: [DayOff] = [], 
+        /**
+         * Bench time on single days, beside the pattern and also on a day off.
+         */extra: [ExtraTime]? = nil, 
+        /**
+         * When a second pair of hands is there, by the week; left out: never.
+         */helper: [Span]? = nil, 
+        /**
+         * When there is daylight; left out: 8:00 to 18:00.
+         */daylight: DayHours? = nil, 
+        /**
+         * When no noise may be made; left out: never.
+         */quiet: DayHours? = nil) {
         self.spans = spans
         self.daysOff = daysOff
+        self.extra = extra
+        self.helper = helper
+        self.daylight = daylight
+        self.quiet = quiet
     }
 
     
@@ -808,13 +840,21 @@ public struct FfiConverterTypeBenchTime: FfiConverterRustBuffer {
         return
             try BenchTime(
                 spans: FfiConverterSequenceTypeSpan.read(from: &buf), 
-                daysOff: FfiConverterSequenceTypeDayOff.read(from: &buf)
+                daysOff: FfiConverterSequenceTypeDayOff.read(from: &buf), 
+                extra: FfiConverterOptionSequenceTypeExtraTime.read(from: &buf), 
+                helper: FfiConverterOptionSequenceTypeSpan.read(from: &buf), 
+                daylight: FfiConverterOptionTypeDayHours.read(from: &buf), 
+                quiet: FfiConverterOptionTypeDayHours.read(from: &buf)
         )
     }
 
     public static func write(_ value: BenchTime, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeSpan.write(value.spans, into: &buf)
         FfiConverterSequenceTypeDayOff.write(value.daysOff, into: &buf)
+        FfiConverterOptionSequenceTypeExtraTime.write(value.extra, into: &buf)
+        FfiConverterOptionSequenceTypeSpan.write(value.helper, into: &buf)
+        FfiConverterOptionTypeDayHours.write(value.daylight, into: &buf)
+        FfiConverterOptionTypeDayHours.write(value.quiet, into: &buf)
     }
 }
 
@@ -3495,6 +3535,75 @@ public func FfiConverterTypeCureSheet_lower(_ value: CureSheet) -> RustBuffer {
 
 
 /**
+ * Hours of every day.
+ */
+public struct DayHours: Equatable, Hashable {
+    /**
+     * From, minutes after midnight, local time.
+     */
+    public var fromMinute: UInt32
+    /**
+     * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+     */
+    public var toMinute: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From, minutes after midnight, local time.
+         */fromMinute: UInt32, 
+        /**
+         * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+         */toMinute: UInt32) {
+        self.fromMinute = fromMinute
+        self.toMinute = toMinute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DayHours: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDayHours: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DayHours {
+        return
+            try DayHours(
+                fromMinute: FfiConverterUInt32.read(from: &buf), 
+                toMinute: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DayHours, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.fromMinute, into: &buf)
+        FfiConverterUInt32.write(value.toMinute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDayHours_lift(_ buf: RustBuffer) throws -> DayHours {
+    return try FfiConverterTypeDayHours.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDayHours_lower(_ value: DayHours) -> RustBuffer {
+    return FfiConverterTypeDayHours.lower(value)
+}
+
+
+/**
  * The start of a day.
  */
 public struct DayMark: Equatable, Hashable {
@@ -3629,6 +3738,95 @@ public func FfiConverterTypeDayOff_lift(_ buf: RustBuffer) throws -> DayOff {
 #endif
 public func FfiConverterTypeDayOff_lower(_ value: DayOff) -> RustBuffer {
     return FfiConverterTypeDayOff.lower(value)
+}
+
+
+/**
+ * How long a delivery takes, by what the seller says and by what was seen before.
+ */
+public struct Delivery: Equatable, Hashable {
+    /**
+     * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+     */
+    public var ordered: String?
+    /**
+     * At best, days.
+     */
+    public var leastDays: Double
+    /**
+     * As a rule, days.
+     */
+    public var likelyDays: Double
+    /**
+     * At worst, days.
+     */
+    public var mostDays: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+         */ordered: String? = nil, 
+        /**
+         * At best, days.
+         */leastDays: Double, 
+        /**
+         * As a rule, days.
+         */likelyDays: Double, 
+        /**
+         * At worst, days.
+         */mostDays: Double) {
+        self.ordered = ordered
+        self.leastDays = leastDays
+        self.likelyDays = likelyDays
+        self.mostDays = mostDays
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Delivery: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDelivery: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Delivery {
+        return
+            try Delivery(
+                ordered: FfiConverterOptionString.read(from: &buf), 
+                leastDays: FfiConverterDouble.read(from: &buf), 
+                likelyDays: FfiConverterDouble.read(from: &buf), 
+                mostDays: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Delivery, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.ordered, into: &buf)
+        FfiConverterDouble.write(value.leastDays, into: &buf)
+        FfiConverterDouble.write(value.likelyDays, into: &buf)
+        FfiConverterDouble.write(value.mostDays, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDelivery_lift(_ buf: RustBuffer) throws -> Delivery {
+    return try FfiConverterTypeDelivery.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDelivery_lower(_ value: Delivery) -> RustBuffer {
+    return FfiConverterTypeDelivery.lower(value)
 }
 
 
@@ -4195,6 +4393,85 @@ public func FfiConverterTypeEngagementAdvice_lift(_ buf: RustBuffer) throws -> E
 #endif
 public func FfiConverterTypeEngagementAdvice_lower(_ value: EngagementAdvice) -> RustBuffer {
     return FfiConverterTypeEngagementAdvice.lower(value)
+}
+
+
+/**
+ * Bench time on one day beside the pattern.
+ */
+public struct ExtraTime: Equatable, Hashable {
+    /**
+     * The day, `YYYY-MM-DD`.
+     */
+    public var day: String
+    /**
+     * From, minutes after midnight, local time.
+     */
+    public var fromMinute: UInt32
+    /**
+     * To, minutes after midnight, local time.
+     */
+    public var toMinute: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The day, `YYYY-MM-DD`.
+         */day: String, 
+        /**
+         * From, minutes after midnight, local time.
+         */fromMinute: UInt32, 
+        /**
+         * To, minutes after midnight, local time.
+         */toMinute: UInt32) {
+        self.day = day
+        self.fromMinute = fromMinute
+        self.toMinute = toMinute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ExtraTime: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeExtraTime: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ExtraTime {
+        return
+            try ExtraTime(
+                day: FfiConverterString.read(from: &buf), 
+                fromMinute: FfiConverterUInt32.read(from: &buf), 
+                toMinute: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ExtraTime, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.day, into: &buf)
+        FfiConverterUInt32.write(value.fromMinute, into: &buf)
+        FfiConverterUInt32.write(value.toMinute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExtraTime_lift(_ buf: RustBuffer) throws -> ExtraTime {
+    return try FfiConverterTypeExtraTime.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExtraTime_lower(_ value: ExtraTime) -> RustBuffer {
+    return FfiConverterTypeExtraTime.lower(value)
 }
 
 
@@ -7052,6 +7329,30 @@ public struct Job: Equatable, Hashable {
      * Place in the list, smaller first; ties go by mark.
      */
     public var rank: Double
+    /**
+     * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+     */
+    public var leastMinutes: Double?
+    /**
+     * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+     */
+    public var mostMinutes: Double?
+    /**
+     * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+     */
+    public var splittable: Bool?
+    /**
+     * Where it has to be done; left out: at the bench.
+     */
+    public var place: JobPlace?
+    /**
+     * Whether it takes a second pair of hands; left out: no.
+     */
+    public var helper: Bool?
+    /**
+     * Whether it makes noise that the neighbours hear; left out: no.
+     */
+    public var noisy: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -7088,7 +7389,25 @@ public struct Job: Equatable, Hashable {
          */doneMs: Int64? = nil, 
         /**
          * Place in the list, smaller first; ties go by mark.
-         */rank: Double) {
+         */rank: Double, 
+        /**
+         * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+         */leastMinutes: Double? = nil, 
+        /**
+         * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+         */mostMinutes: Double? = nil, 
+        /**
+         * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+         */splittable: Bool? = nil, 
+        /**
+         * Where it has to be done; left out: at the bench.
+         */place: JobPlace? = nil, 
+        /**
+         * Whether it takes a second pair of hands; left out: no.
+         */helper: Bool? = nil, 
+        /**
+         * Whether it makes noise that the neighbours hear; left out: no.
+         */noisy: Bool? = nil) {
         self.title = title
         self.stage = stage
         self.steps = steps
@@ -7100,6 +7419,12 @@ public struct Job: Equatable, Hashable {
         self.wait = wait
         self.doneMs = doneMs
         self.rank = rank
+        self.leastMinutes = leastMinutes
+        self.mostMinutes = mostMinutes
+        self.splittable = splittable
+        self.place = place
+        self.helper = helper
+        self.noisy = noisy
     }
 
     
@@ -7128,7 +7453,13 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
                 parts: FfiConverterSequenceString.read(from: &buf), 
                 wait: FfiConverterOptionTypeWait.read(from: &buf), 
                 doneMs: FfiConverterOptionInt64.read(from: &buf), 
-                rank: FfiConverterDouble.read(from: &buf)
+                rank: FfiConverterDouble.read(from: &buf), 
+                leastMinutes: FfiConverterOptionDouble.read(from: &buf), 
+                mostMinutes: FfiConverterOptionDouble.read(from: &buf), 
+                splittable: FfiConverterOptionBool.read(from: &buf), 
+                place: FfiConverterOptionTypeJobPlace.read(from: &buf), 
+                helper: FfiConverterOptionBool.read(from: &buf), 
+                noisy: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -7144,6 +7475,12 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
         FfiConverterOptionTypeWait.write(value.wait, into: &buf)
         FfiConverterOptionInt64.write(value.doneMs, into: &buf)
         FfiConverterDouble.write(value.rank, into: &buf)
+        FfiConverterOptionDouble.write(value.leastMinutes, into: &buf)
+        FfiConverterOptionDouble.write(value.mostMinutes, into: &buf)
+        FfiConverterOptionBool.write(value.splittable, into: &buf)
+        FfiConverterOptionTypeJobPlace.write(value.place, into: &buf)
+        FfiConverterOptionBool.write(value.helper, into: &buf)
+        FfiConverterOptionBool.write(value.noisy, into: &buf)
     }
 }
 
@@ -9135,6 +9472,10 @@ public struct Part: Equatable, Hashable {
      */
     public var expected: String?
     /**
+     * How long it may take.
+     */
+    public var delivery: Delivery?
+    /**
      * Anything else.
      */
     public var note: String?
@@ -9158,6 +9499,9 @@ public struct Part: Equatable, Hashable {
          * Day on which it should come, `YYYY-MM-DD`.
          */expected: String? = nil, 
         /**
+         * How long it may take.
+         */delivery: Delivery? = nil, 
+        /**
          * Anything else.
          */note: String? = nil) {
         self.title = title
@@ -9165,6 +9509,7 @@ public struct Part: Equatable, Hashable {
         self.priceMinor = priceMinor
         self.currency = currency
         self.expected = expected
+        self.delivery = delivery
         self.note = note
     }
 
@@ -9189,6 +9534,7 @@ public struct FfiConverterTypePart: FfiConverterRustBuffer {
                 priceMinor: FfiConverterOptionInt32.read(from: &buf), 
                 currency: FfiConverterOptionString.read(from: &buf), 
                 expected: FfiConverterOptionString.read(from: &buf), 
+                delivery: FfiConverterOptionTypeDelivery.read(from: &buf), 
                 note: FfiConverterOptionString.read(from: &buf)
         )
     }
@@ -9199,6 +9545,7 @@ public struct FfiConverterTypePart: FfiConverterRustBuffer {
         FfiConverterOptionInt32.write(value.priceMinor, into: &buf)
         FfiConverterOptionString.write(value.currency, into: &buf)
         FfiConverterOptionString.write(value.expected, into: &buf)
+        FfiConverterOptionTypeDelivery.write(value.delivery, into: &buf)
         FfiConverterOptionString.write(value.note, into: &buf)
     }
 }
@@ -13699,6 +14046,10 @@ public struct Wait: Equatable, Hashable {
      * The coating product whose full cure is waited for.
      */
     public var product: String?
+    /**
+     * What follows must begin within so many hours after the work: a recoat window, a pot life.
+     */
+    public var atMostHours: Double?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -13711,10 +14062,14 @@ public struct Wait: Equatable, Hashable {
          */hours: Double? = nil, 
         /**
          * The coating product whose full cure is waited for.
-         */product: String? = nil) {
+         */product: String? = nil, 
+        /**
+         * What follows must begin within so many hours after the work: a recoat window, a pot life.
+         */atMostHours: Double? = nil) {
         self.name = name
         self.hours = hours
         self.product = product
+        self.atMostHours = atMostHours
     }
 
     
@@ -13735,7 +14090,8 @@ public struct FfiConverterTypeWait: FfiConverterRustBuffer {
             try Wait(
                 name: FfiConverterString.read(from: &buf), 
                 hours: FfiConverterOptionDouble.read(from: &buf), 
-                product: FfiConverterOptionString.read(from: &buf)
+                product: FfiConverterOptionString.read(from: &buf), 
+                atMostHours: FfiConverterOptionDouble.read(from: &buf)
         )
     }
 
@@ -13743,6 +14099,7 @@ public struct FfiConverterTypeWait: FfiConverterRustBuffer {
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterOptionDouble.write(value.hours, into: &buf)
         FfiConverterOptionString.write(value.product, into: &buf)
+        FfiConverterOptionDouble.write(value.atMostHours, into: &buf)
     }
 }
 
@@ -16715,6 +17072,91 @@ public func FfiConverterTypeFluidGrade_lift(_ buf: RustBuffer) throws -> FluidGr
 #endif
 public func FfiConverterTypeFluidGrade_lower(_ value: FluidGrade) -> RustBuffer {
     return FfiConverterTypeFluidGrade.lower(value)
+}
+
+
+
+/**
+ * Where a job has to be done.
+ */
+
+public enum JobPlace: Equatable, Hashable {
+    
+    /**
+     * At the bench, at any hour.
+     */
+    case bench
+    /**
+     * By daylight.
+     */
+    case daylight
+    /**
+     * Where spraying is allowed: aired, and by daylight.
+     */
+    case sprayPlace
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension JobPlace: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeJobPlace: FfiConverterRustBuffer {
+    typealias SwiftType = JobPlace
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> JobPlace {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .bench
+        
+        case 2: return .daylight
+        
+        case 3: return .sprayPlace
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: JobPlace, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .bench:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .daylight:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .sprayPlace:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeJobPlace_lift(_ buf: RustBuffer) throws -> JobPlace {
+    return try FfiConverterTypeJobPlace.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeJobPlace_lower(_ value: JobPlace) -> RustBuffer {
+    return FfiConverterTypeJobPlace.lower(value)
 }
 
 
@@ -21344,6 +21786,54 @@ fileprivate struct FfiConverterOptionTypeCoverNeed: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeDayHours: FfiConverterRustBuffer {
+    typealias SwiftType = DayHours?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDayHours.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDayHours.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeDelivery: FfiConverterRustBuffer {
+    typealias SwiftType = Delivery?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDelivery.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDelivery.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDrumState: FfiConverterRustBuffer {
     typealias SwiftType = DrumState?
 
@@ -21992,6 +22482,30 @@ fileprivate struct FfiConverterOptionTypeFluidGrade: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeJobPlace: FfiConverterRustBuffer {
+    typealias SwiftType = JobPlace?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeJobPlace.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeJobPlace.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeLightSource: FfiConverterRustBuffer {
     typealias SwiftType = LightSource?
 
@@ -22200,6 +22714,54 @@ fileprivate struct FfiConverterOptionTypeUse: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeUse.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionSequenceTypeExtraTime: FfiConverterRustBuffer {
+    typealias SwiftType = [ExtraTime]?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterSequenceTypeExtraTime.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterSequenceTypeExtraTime.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionSequenceTypeSpan: FfiConverterRustBuffer {
+    typealias SwiftType = [Span]?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterSequenceTypeSpan.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterSequenceTypeSpan.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -22550,6 +23112,31 @@ fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeElement.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeExtraTime: FfiConverterRustBuffer {
+    typealias SwiftType = [ExtraTime]
+
+    public static func write(_ value: [ExtraTime], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeExtraTime.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ExtraTime] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ExtraTime]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeExtraTime.read(from: &buf))
         }
         return seq
     }

@@ -141,7 +141,23 @@ spans: Array<Span>,
 /**
  * Days without bench time.
  */
-daysOff: Array<DayOff>, };
+daysOff: Array<DayOff>, 
+/**
+ * Bench time on single days, beside the pattern and also on a day off.
+ */
+extra?: Array<ExtraTime> | null, 
+/**
+ * When a second pair of hands is there, by the week; left out: never.
+ */
+helper?: Array<Span> | null, 
+/**
+ * When there is daylight; left out: 8:00 to 18:00.
+ */
+daylight?: DayHours | null, 
+/**
+ * When no noise may be made; left out: never.
+ */
+quiet?: DayHours | null, };
 
 /**
  * A bike on the shelf.
@@ -1013,6 +1029,19 @@ export type CureState = "wet" | "touchDry" | "recoatOpen" | "recoatShut" | "hand
 export type CurrentList = "conservative" | "towing" | "thinWall";
 
 /**
+ * Hours of every day.
+ */
+export type DayHours = { 
+/**
+ * From, minutes after midnight, local time.
+ */
+fromMinute: number, 
+/**
+ * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+ */
+toMinute: number, };
+
+/**
  * The start of a day.
  */
 export type DayMark = { 
@@ -1037,6 +1066,27 @@ export type DayOff = {
  * The day, `YYYY-MM-DD`.
  */
 day: string, };
+
+/**
+ * How long a delivery takes, by what the seller says and by what was seen before.
+ */
+export type Delivery = { 
+/**
+ * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+ */
+ordered?: string | null, 
+/**
+ * At best, days.
+ */
+leastDays: number, 
+/**
+ * As a rule, days.
+ */
+likelyDays: number, 
+/**
+ * At worst, days.
+ */
+mostDays: number, };
 
 /**
  * Says who the bike is.
@@ -1204,6 +1254,23 @@ engagedMm?: number | null,
  * Advice on an insert.
  */
 insert: string, };
+
+/**
+ * Bench time on one day beside the pattern.
+ */
+export type ExtraTime = { 
+/**
+ * The day, `YYYY-MM-DD`.
+ */
+day: string, 
+/**
+ * From, minutes after midnight, local time.
+ */
+fromMinute: number, 
+/**
+ * To, minutes after midnight, local time.
+ */
+toMinute: number, };
 
 /**
  * One value that a field has had.
@@ -2025,7 +2092,36 @@ doneMs?: number | null,
 /**
  * Place in the list, smaller first; ties go by mark.
  */
-rank: number, };
+rank: number, 
+/**
+ * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+ */
+leastMinutes?: number | null, 
+/**
+ * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+ */
+mostMinutes?: number | null, 
+/**
+ * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+ */
+splittable?: boolean | null, 
+/**
+ * Where it has to be done; left out: at the bench.
+ */
+place?: JobPlace | null, 
+/**
+ * Whether it takes a second pair of hands; left out: no.
+ */
+helper?: boolean | null, 
+/**
+ * Whether it makes noise that the neighbours hear; left out: no.
+ */
+noisy?: boolean | null, };
+
+/**
+ * Where a job has to be done.
+ */
+export type JobPlace = "bench" | "daylight" | "sprayPlace";
 
 /**
  * One job at the bench.
@@ -2504,6 +2600,10 @@ currency?: string | null,
  * Day on which it should come, `YYYY-MM-DD`.
  */
 expected?: string | null, 
+/**
+ * How long it may take.
+ */
+delivery?: Delivery | null, 
 /**
  * Anything else.
  */
@@ -4581,7 +4681,11 @@ hours?: number | null,
 /**
  * The coating product whose full cure is waited for.
  */
-product?: string | null, };
+product?: string | null, 
+/**
+ * What follows must begin within so many hours after the work: a recoat window, a pot life.
+ */
+atMostHours?: number | null, };
 
 /**
  * How heavy a finding weighs.

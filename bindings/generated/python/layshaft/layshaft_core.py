@@ -934,11 +934,193 @@ class _UniffiFfiConverterSequenceTypeDayOff(_UniffiConverterRustBuffer):
         ]
 
 @dataclass
+class ExtraTime:
+    """
+    Bench time on one day beside the pattern.
+"""
+    def __init__(self, *, day:str, from_minute:int, to_minute:int):
+        self.day = day
+        self.from_minute = from_minute
+        self.to_minute = to_minute
+        
+        
+
+    
+    def __str__(self):
+        return "ExtraTime(day={}, from_minute={}, to_minute={})".format(self.day, self.from_minute, self.to_minute)
+    def __eq__(self, other):
+        if self.day != other.day:
+            return False
+        if self.from_minute != other.from_minute:
+            return False
+        if self.to_minute != other.to_minute:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeExtraTime(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ExtraTime(
+            day=_UniffiFfiConverterString.read(buf),
+            from_minute=_UniffiFfiConverterUInt32.read(buf),
+            to_minute=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.day)
+        _UniffiFfiConverterUInt32.check_lower(value.from_minute)
+        _UniffiFfiConverterUInt32.check_lower(value.to_minute)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.day, buf)
+        _UniffiFfiConverterUInt32.write(value.from_minute, buf)
+        _UniffiFfiConverterUInt32.write(value.to_minute, buf)
+
+class _UniffiFfiConverterSequenceTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeExtraTime.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeExtraTime.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeExtraTime.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalSequenceTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterSequenceTypeExtraTime.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterSequenceTypeExtraTime.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterSequenceTypeExtraTime.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalSequenceTypeSpan(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterSequenceTypeSpan.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterSequenceTypeSpan.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterSequenceTypeSpan.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class DayHours:
+    """
+    Hours of every day.
+"""
+    def __init__(self, *, from_minute:int, to_minute:int):
+        self.from_minute = from_minute
+        self.to_minute = to_minute
+        
+        
+
+    
+    def __str__(self):
+        return "DayHours(from_minute={}, to_minute={})".format(self.from_minute, self.to_minute)
+    def __eq__(self, other):
+        if self.from_minute != other.from_minute:
+            return False
+        if self.to_minute != other.to_minute:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDayHours(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DayHours(
+            from_minute=_UniffiFfiConverterUInt32.read(buf),
+            to_minute=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.from_minute)
+        _UniffiFfiConverterUInt32.check_lower(value.to_minute)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.from_minute, buf)
+        _UniffiFfiConverterUInt32.write(value.to_minute, buf)
+
+class _UniffiFfiConverterOptionalTypeDayHours(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDayHours.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDayHours.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDayHours.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
 class BenchTime:
     """
     Bench time.
 """
-    def __init__(self, *, spans:typing.List[Span] = _DEFAULT, days_off:typing.List[DayOff] = _DEFAULT):
+    def __init__(self, *, spans:typing.List[Span] = _DEFAULT, days_off:typing.List[DayOff] = _DEFAULT, extra:typing.Optional[typing.List[ExtraTime]] = None, helper:typing.Optional[typing.List[Span]] = None, daylight:typing.Optional[DayHours] = None, quiet:typing.Optional[DayHours] = None):
         if spans is _DEFAULT:
             self.spans = []
         else:
@@ -947,16 +1129,28 @@ class BenchTime:
             self.days_off = []
         else:
             self.days_off = days_off
+        self.extra = extra
+        self.helper = helper
+        self.daylight = daylight
+        self.quiet = quiet
         
         
 
     
     def __str__(self):
-        return "BenchTime(spans={}, days_off={})".format(self.spans, self.days_off)
+        return "BenchTime(spans={}, days_off={}, extra={}, helper={}, daylight={}, quiet={})".format(self.spans, self.days_off, self.extra, self.helper, self.daylight, self.quiet)
     def __eq__(self, other):
         if self.spans != other.spans:
             return False
         if self.days_off != other.days_off:
+            return False
+        if self.extra != other.extra:
+            return False
+        if self.helper != other.helper:
+            return False
+        if self.daylight != other.daylight:
+            return False
+        if self.quiet != other.quiet:
             return False
         return True
 
@@ -966,17 +1160,29 @@ class _UniffiFfiConverterTypeBenchTime(_UniffiConverterRustBuffer):
         return BenchTime(
             spans=_UniffiFfiConverterSequenceTypeSpan.read(buf),
             days_off=_UniffiFfiConverterSequenceTypeDayOff.read(buf),
+            extra=_UniffiFfiConverterOptionalSequenceTypeExtraTime.read(buf),
+            helper=_UniffiFfiConverterOptionalSequenceTypeSpan.read(buf),
+            daylight=_UniffiFfiConverterOptionalTypeDayHours.read(buf),
+            quiet=_UniffiFfiConverterOptionalTypeDayHours.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterSequenceTypeSpan.check_lower(value.spans)
         _UniffiFfiConverterSequenceTypeDayOff.check_lower(value.days_off)
+        _UniffiFfiConverterOptionalSequenceTypeExtraTime.check_lower(value.extra)
+        _UniffiFfiConverterOptionalSequenceTypeSpan.check_lower(value.helper)
+        _UniffiFfiConverterOptionalTypeDayHours.check_lower(value.daylight)
+        _UniffiFfiConverterOptionalTypeDayHours.check_lower(value.quiet)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeSpan.write(value.spans, buf)
         _UniffiFfiConverterSequenceTypeDayOff.write(value.days_off, buf)
+        _UniffiFfiConverterOptionalSequenceTypeExtraTime.write(value.extra, buf)
+        _UniffiFfiConverterOptionalSequenceTypeSpan.write(value.helper, buf)
+        _UniffiFfiConverterOptionalTypeDayHours.write(value.daylight, buf)
+        _UniffiFfiConverterOptionalTypeDayHours.write(value.quiet, buf)
 
 class _UniffiFfiConverterOptionalString(_UniffiConverterRustBuffer):
     @classmethod
@@ -5654,6 +5860,57 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterString.write(value.day, buf)
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
+
+@dataclass
+class Delivery:
+    """
+    How long a delivery takes, by what the seller says and by what was seen before.
+"""
+    def __init__(self, *, ordered:typing.Optional[str] = None, least_days:float, likely_days:float, most_days:float):
+        self.ordered = ordered
+        self.least_days = least_days
+        self.likely_days = likely_days
+        self.most_days = most_days
+        
+        
+
+    
+    def __str__(self):
+        return "Delivery(ordered={}, least_days={}, likely_days={}, most_days={})".format(self.ordered, self.least_days, self.likely_days, self.most_days)
+    def __eq__(self, other):
+        if self.ordered != other.ordered:
+            return False
+        if self.least_days != other.least_days:
+            return False
+        if self.likely_days != other.likely_days:
+            return False
+        if self.most_days != other.most_days:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDelivery(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Delivery(
+            ordered=_UniffiFfiConverterOptionalString.read(buf),
+            least_days=_UniffiFfiConverterFloat64.read(buf),
+            likely_days=_UniffiFfiConverterFloat64.read(buf),
+            most_days=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.ordered)
+        _UniffiFfiConverterFloat64.check_lower(value.least_days)
+        _UniffiFfiConverterFloat64.check_lower(value.likely_days)
+        _UniffiFfiConverterFloat64.check_lower(value.most_days)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.ordered, buf)
+        _UniffiFfiConverterFloat64.write(value.least_days, buf)
+        _UniffiFfiConverterFloat64.write(value.likely_days, buf)
+        _UniffiFfiConverterFloat64.write(value.most_days, buf)
 
 
 
@@ -11549,22 +11806,25 @@ class Wait:
     """
     Time that passes without hands after the work.
 """
-    def __init__(self, *, name:str, hours:typing.Optional[float] = None, product:typing.Optional[str] = None):
+    def __init__(self, *, name:str, hours:typing.Optional[float] = None, product:typing.Optional[str] = None, at_most_hours:typing.Optional[float] = None):
         self.name = name
         self.hours = hours
         self.product = product
+        self.at_most_hours = at_most_hours
         
         
 
     
     def __str__(self):
-        return "Wait(name={}, hours={}, product={})".format(self.name, self.hours, self.product)
+        return "Wait(name={}, hours={}, product={}, at_most_hours={})".format(self.name, self.hours, self.product, self.at_most_hours)
     def __eq__(self, other):
         if self.name != other.name:
             return False
         if self.hours != other.hours:
             return False
         if self.product != other.product:
+            return False
+        if self.at_most_hours != other.at_most_hours:
             return False
         return True
 
@@ -11575,6 +11835,7 @@ class _UniffiFfiConverterTypeWait(_UniffiConverterRustBuffer):
             name=_UniffiFfiConverterString.read(buf),
             hours=_UniffiFfiConverterOptionalFloat64.read(buf),
             product=_UniffiFfiConverterOptionalString.read(buf),
+            at_most_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
         )
 
     @staticmethod
@@ -11582,12 +11843,14 @@ class _UniffiFfiConverterTypeWait(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.name)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.hours)
         _UniffiFfiConverterOptionalString.check_lower(value.product)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.at_most_hours)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.name, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.hours, buf)
         _UniffiFfiConverterOptionalString.write(value.product, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.at_most_hours, buf)
 
 class _UniffiFfiConverterOptionalTypeWait(_UniffiConverterRustBuffer):
     @classmethod
@@ -11614,12 +11877,97 @@ class _UniffiFfiConverterOptionalTypeWait(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class JobPlace(enum.Enum):
+    """
+    Where a job has to be done.
+"""
+    
+    BENCH = 0
+    """
+    At the bench, at any hour.
+"""
+    
+    DAYLIGHT = 1
+    """
+    By daylight.
+"""
+    
+    SPRAY_PLACE = 2
+    """
+    Where spraying is allowed: aired, and by daylight.
+"""
+    
+
+
+class _UniffiFfiConverterTypeJobPlace(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return JobPlace.BENCH
+        if variant == 2:
+            return JobPlace.DAYLIGHT
+        if variant == 3:
+            return JobPlace.SPRAY_PLACE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == JobPlace.BENCH:
+            return
+        if value == JobPlace.DAYLIGHT:
+            return
+        if value == JobPlace.SPRAY_PLACE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == JobPlace.BENCH:
+            buf.write_i32(1)
+        if value == JobPlace.DAYLIGHT:
+            buf.write_i32(2)
+        if value == JobPlace.SPRAY_PLACE:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeJobPlace(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeJobPlace.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeJobPlace.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeJobPlace.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Job:
     """
     A piece of work.
 """
-    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float):
+    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float, least_minutes:typing.Optional[float] = None, most_minutes:typing.Optional[float] = None, splittable:typing.Optional[bool] = None, place:typing.Optional[JobPlace] = None, helper:typing.Optional[bool] = None, noisy:typing.Optional[bool] = None):
         self.title = title
         self.stage = stage
         if steps is _DEFAULT:
@@ -11640,12 +11988,18 @@ class Job:
         self.wait = wait
         self.done_ms = done_ms
         self.rank = rank
+        self.least_minutes = least_minutes
+        self.most_minutes = most_minutes
+        self.splittable = splittable
+        self.place = place
+        self.helper = helper
+        self.noisy = noisy
         
         
 
     
     def __str__(self):
-        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank)
+        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={}, least_minutes={}, most_minutes={}, splittable={}, place={}, helper={}, noisy={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank, self.least_minutes, self.most_minutes, self.splittable, self.place, self.helper, self.noisy)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -11669,6 +12023,18 @@ class Job:
             return False
         if self.rank != other.rank:
             return False
+        if self.least_minutes != other.least_minutes:
+            return False
+        if self.most_minutes != other.most_minutes:
+            return False
+        if self.splittable != other.splittable:
+            return False
+        if self.place != other.place:
+            return False
+        if self.helper != other.helper:
+            return False
+        if self.noisy != other.noisy:
+            return False
         return True
 
 class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
@@ -11686,6 +12052,12 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
             wait=_UniffiFfiConverterOptionalTypeWait.read(buf),
             done_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             rank=_UniffiFfiConverterFloat64.read(buf),
+            least_minutes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            most_minutes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            splittable=_UniffiFfiConverterOptionalBoolean.read(buf),
+            place=_UniffiFfiConverterOptionalTypeJobPlace.read(buf),
+            helper=_UniffiFfiConverterOptionalBoolean.read(buf),
+            noisy=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -11701,6 +12073,12 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeWait.check_lower(value.wait)
         _UniffiFfiConverterOptionalInt64.check_lower(value.done_ms)
         _UniffiFfiConverterFloat64.check_lower(value.rank)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.least_minutes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.most_minutes)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.splittable)
+        _UniffiFfiConverterOptionalTypeJobPlace.check_lower(value.place)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.helper)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.noisy)
 
     @staticmethod
     def write(value, buf):
@@ -11715,6 +12093,12 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeWait.write(value.wait, buf)
         _UniffiFfiConverterOptionalInt64.write(value.done_ms, buf)
         _UniffiFfiConverterFloat64.write(value.rank, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.least_minutes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.most_minutes, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.splittable, buf)
+        _UniffiFfiConverterOptionalTypeJobPlace.write(value.place, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.helper, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.noisy, buf)
 
 
 
@@ -13581,24 +13965,50 @@ class _UniffiFfiConverterOptionalInt32(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+class _UniffiFfiConverterOptionalTypeDelivery(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDelivery.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDelivery.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDelivery.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Part:
     """
     A part.
 """
-    def __init__(self, *, title:str, state:PartState, price_minor:typing.Optional[int] = None, currency:typing.Optional[str] = None, expected:typing.Optional[str] = None, note:typing.Optional[str] = None):
+    def __init__(self, *, title:str, state:PartState, price_minor:typing.Optional[int] = None, currency:typing.Optional[str] = None, expected:typing.Optional[str] = None, delivery:typing.Optional[Delivery] = None, note:typing.Optional[str] = None):
         self.title = title
         self.state = state
         self.price_minor = price_minor
         self.currency = currency
         self.expected = expected
+        self.delivery = delivery
         self.note = note
         
         
 
     
     def __str__(self):
-        return "Part(title={}, state={}, price_minor={}, currency={}, expected={}, note={})".format(self.title, self.state, self.price_minor, self.currency, self.expected, self.note)
+        return "Part(title={}, state={}, price_minor={}, currency={}, expected={}, delivery={}, note={})".format(self.title, self.state, self.price_minor, self.currency, self.expected, self.delivery, self.note)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -13609,6 +14019,8 @@ class Part:
         if self.currency != other.currency:
             return False
         if self.expected != other.expected:
+            return False
+        if self.delivery != other.delivery:
             return False
         if self.note != other.note:
             return False
@@ -13623,6 +14035,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
             price_minor=_UniffiFfiConverterOptionalInt32.read(buf),
             currency=_UniffiFfiConverterOptionalString.read(buf),
             expected=_UniffiFfiConverterOptionalString.read(buf),
+            delivery=_UniffiFfiConverterOptionalTypeDelivery.read(buf),
             note=_UniffiFfiConverterOptionalString.read(buf),
         )
 
@@ -13633,6 +14046,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt32.check_lower(value.price_minor)
         _UniffiFfiConverterOptionalString.check_lower(value.currency)
         _UniffiFfiConverterOptionalString.check_lower(value.expected)
+        _UniffiFfiConverterOptionalTypeDelivery.check_lower(value.delivery)
         _UniffiFfiConverterOptionalString.check_lower(value.note)
 
     @staticmethod
@@ -13642,6 +14056,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt32.write(value.price_minor, buf)
         _UniffiFfiConverterOptionalString.write(value.currency, buf)
         _UniffiFfiConverterOptionalString.write(value.expected, buf)
+        _UniffiFfiConverterOptionalTypeDelivery.write(value.delivery, buf)
         _UniffiFfiConverterOptionalString.write(value.note, buf)
 
 @dataclass
@@ -20858,6 +21273,7 @@ __all__ = [
     "AnswerWord",
     "Stage",
     "JobState",
+    "JobPlace",
     "LampLook",
     "Mix",
     "PartState",
@@ -20876,6 +21292,8 @@ __all__ = [
     "Belief",
     "Span",
     "DayOff",
+    "ExtraTime",
+    "DayHours",
     "BenchTime",
     "BleedStep",
     "BleedVolume",
@@ -20911,6 +21329,7 @@ __all__ = [
     "Milestone",
     "CureSheet",
     "DayMark",
+    "Delivery",
     "Drive",
     "OutputAt",
     "Element",

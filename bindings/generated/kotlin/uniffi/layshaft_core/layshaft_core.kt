@@ -1206,6 +1206,26 @@ data class BenchTime (
      * Days without bench time.
      */
     var `daysOff`: List<DayOff> = listOf() 
+    , 
+    /**
+     * Bench time on single days, beside the pattern and also on a day off.
+     */
+    var `extra`: List<ExtraTime>? = null 
+    , 
+    /**
+     * When a second pair of hands is there, by the week; left out: never.
+     */
+    var `helper`: List<Span>? = null 
+    , 
+    /**
+     * When there is daylight; left out: 8:00 to 18:00.
+     */
+    var `daylight`: DayHours? = null 
+    , 
+    /**
+     * When no noise may be made; left out: never.
+     */
+    var `quiet`: DayHours? = null 
     
 ){
     
@@ -1224,17 +1244,29 @@ public object FfiConverterTypeBenchTime: FfiConverterRustBuffer<BenchTime> {
         return BenchTime(
             FfiConverterSequenceTypeSpan.read(buf),
             FfiConverterSequenceTypeDayOff.read(buf),
+            FfiConverterOptionalSequenceTypeExtraTime.read(buf),
+            FfiConverterOptionalSequenceTypeSpan.read(buf),
+            FfiConverterOptionalTypeDayHours.read(buf),
+            FfiConverterOptionalTypeDayHours.read(buf),
         )
     }
 
     override fun allocationSize(value: BenchTime) = (
             FfiConverterSequenceTypeSpan.allocationSize(value.`spans`) +
-            FfiConverterSequenceTypeDayOff.allocationSize(value.`daysOff`)
+            FfiConverterSequenceTypeDayOff.allocationSize(value.`daysOff`) +
+            FfiConverterOptionalSequenceTypeExtraTime.allocationSize(value.`extra`) +
+            FfiConverterOptionalSequenceTypeSpan.allocationSize(value.`helper`) +
+            FfiConverterOptionalTypeDayHours.allocationSize(value.`daylight`) +
+            FfiConverterOptionalTypeDayHours.allocationSize(value.`quiet`)
     )
 
     override fun write(value: BenchTime, buf: ByteBuffer) {
             FfiConverterSequenceTypeSpan.write(value.`spans`, buf)
             FfiConverterSequenceTypeDayOff.write(value.`daysOff`, buf)
+            FfiConverterOptionalSequenceTypeExtraTime.write(value.`extra`, buf)
+            FfiConverterOptionalSequenceTypeSpan.write(value.`helper`, buf)
+            FfiConverterOptionalTypeDayHours.write(value.`daylight`, buf)
+            FfiConverterOptionalTypeDayHours.write(value.`quiet`, buf)
     }
 }
 
@@ -3197,6 +3229,53 @@ public object FfiConverterTypeCureSheet: FfiConverterRustBuffer<CureSheet> {
 
 
 /**
+ * Hours of every day.
+ */
+data class DayHours (
+    /**
+     * From, minutes after midnight, local time.
+     */
+    var `fromMinute`: kotlin.UInt
+    , 
+    /**
+     * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+     */
+    var `toMinute`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDayHours: FfiConverterRustBuffer<DayHours> {
+    override fun read(buf: ByteBuffer): DayHours {
+        return DayHours(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DayHours) = (
+            FfiConverterUInt.allocationSize(value.`fromMinute`) +
+            FfiConverterUInt.allocationSize(value.`toMinute`)
+    )
+
+    override fun write(value: DayHours, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`fromMinute`, buf)
+            FfiConverterUInt.write(value.`toMinute`, buf)
+    }
+}
+
+
+
+/**
  * The start of a day.
  */
 data class DayMark (
@@ -3285,6 +3364,69 @@ public object FfiConverterTypeDayOff: FfiConverterRustBuffer<DayOff> {
 
     override fun write(value: DayOff, buf: ByteBuffer) {
             FfiConverterString.write(value.`day`, buf)
+    }
+}
+
+
+
+/**
+ * How long a delivery takes, by what the seller says and by what was seen before.
+ */
+data class Delivery (
+    /**
+     * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+     */
+    var `ordered`: kotlin.String? = null 
+    , 
+    /**
+     * At best, days.
+     */
+    var `leastDays`: kotlin.Double
+    , 
+    /**
+     * As a rule, days.
+     */
+    var `likelyDays`: kotlin.Double
+    , 
+    /**
+     * At worst, days.
+     */
+    var `mostDays`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDelivery: FfiConverterRustBuffer<Delivery> {
+    override fun read(buf: ByteBuffer): Delivery {
+        return Delivery(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Delivery) = (
+            FfiConverterOptionalString.allocationSize(value.`ordered`) +
+            FfiConverterDouble.allocationSize(value.`leastDays`) +
+            FfiConverterDouble.allocationSize(value.`likelyDays`) +
+            FfiConverterDouble.allocationSize(value.`mostDays`)
+    )
+
+    override fun write(value: Delivery, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`ordered`, buf)
+            FfiConverterDouble.write(value.`leastDays`, buf)
+            FfiConverterDouble.write(value.`likelyDays`, buf)
+            FfiConverterDouble.write(value.`mostDays`, buf)
     }
 }
 
@@ -3705,6 +3847,61 @@ public object FfiConverterTypeEngagementAdvice: FfiConverterRustBuffer<Engagemen
             FfiConverterOptionalDouble.write(value.`screwBreaksFirstMm`, buf)
             FfiConverterOptionalDouble.write(value.`engagedMm`, buf)
             FfiConverterString.write(value.`insert`, buf)
+    }
+}
+
+
+
+/**
+ * Bench time on one day beside the pattern.
+ */
+data class ExtraTime (
+    /**
+     * The day, `YYYY-MM-DD`.
+     */
+    var `day`: kotlin.String
+    , 
+    /**
+     * From, minutes after midnight, local time.
+     */
+    var `fromMinute`: kotlin.UInt
+    , 
+    /**
+     * To, minutes after midnight, local time.
+     */
+    var `toMinute`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeExtraTime: FfiConverterRustBuffer<ExtraTime> {
+    override fun read(buf: ByteBuffer): ExtraTime {
+        return ExtraTime(
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ExtraTime) = (
+            FfiConverterString.allocationSize(value.`day`) +
+            FfiConverterUInt.allocationSize(value.`fromMinute`) +
+            FfiConverterUInt.allocationSize(value.`toMinute`)
+    )
+
+    override fun write(value: ExtraTime, buf: ByteBuffer) {
+            FfiConverterString.write(value.`day`, buf)
+            FfiConverterUInt.write(value.`fromMinute`, buf)
+            FfiConverterUInt.write(value.`toMinute`, buf)
     }
 }
 
@@ -5799,6 +5996,36 @@ data class Job (
      * Place in the list, smaller first; ties go by mark.
      */
     var `rank`: kotlin.Double
+    , 
+    /**
+     * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+     */
+    var `leastMinutes`: kotlin.Double? = null 
+    , 
+    /**
+     * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+     */
+    var `mostMinutes`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+     */
+    var `splittable`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Where it has to be done; left out: at the bench.
+     */
+    var `place`: JobPlace? = null 
+    , 
+    /**
+     * Whether it takes a second pair of hands; left out: no.
+     */
+    var `helper`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Whether it makes noise that the neighbours hear; left out: no.
+     */
+    var `noisy`: kotlin.Boolean? = null 
     
 ){
     
@@ -5826,6 +6053,12 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalTypeWait.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalTypeJobPlace.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -5840,7 +6073,13 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterSequenceString.allocationSize(value.`parts`) +
             FfiConverterOptionalTypeWait.allocationSize(value.`wait`) +
             FfiConverterOptionalLong.allocationSize(value.`doneMs`) +
-            FfiConverterDouble.allocationSize(value.`rank`)
+            FfiConverterDouble.allocationSize(value.`rank`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leastMinutes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`mostMinutes`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`splittable`) +
+            FfiConverterOptionalTypeJobPlace.allocationSize(value.`place`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`helper`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`noisy`)
     )
 
     override fun write(value: Job, buf: ByteBuffer) {
@@ -5855,6 +6094,12 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalTypeWait.write(value.`wait`, buf)
             FfiConverterOptionalLong.write(value.`doneMs`, buf)
             FfiConverterDouble.write(value.`rank`, buf)
+            FfiConverterOptionalDouble.write(value.`leastMinutes`, buf)
+            FfiConverterOptionalDouble.write(value.`mostMinutes`, buf)
+            FfiConverterOptionalBoolean.write(value.`splittable`, buf)
+            FfiConverterOptionalTypeJobPlace.write(value.`place`, buf)
+            FfiConverterOptionalBoolean.write(value.`helper`, buf)
+            FfiConverterOptionalBoolean.write(value.`noisy`, buf)
     }
 }
 
@@ -7259,6 +7504,11 @@ data class Part (
     var `expected`: kotlin.String? = null 
     , 
     /**
+     * How long it may take.
+     */
+    var `delivery`: Delivery? = null 
+    , 
+    /**
      * Anything else.
      */
     var `note`: kotlin.String? = null 
@@ -7283,6 +7533,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalInt.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeDelivery.read(buf),
             FfiConverterOptionalString.read(buf),
         )
     }
@@ -7293,6 +7544,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalInt.allocationSize(value.`priceMinor`) +
             FfiConverterOptionalString.allocationSize(value.`currency`) +
             FfiConverterOptionalString.allocationSize(value.`expected`) +
+            FfiConverterOptionalTypeDelivery.allocationSize(value.`delivery`) +
             FfiConverterOptionalString.allocationSize(value.`note`)
     )
 
@@ -7302,6 +7554,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalInt.write(value.`priceMinor`, buf)
             FfiConverterOptionalString.write(value.`currency`, buf)
             FfiConverterOptionalString.write(value.`expected`, buf)
+            FfiConverterOptionalTypeDelivery.write(value.`delivery`, buf)
             FfiConverterOptionalString.write(value.`note`, buf)
     }
 }
@@ -10520,6 +10773,11 @@ data class Wait (
      * The coating product whose full cure is waited for.
      */
     var `product`: kotlin.String? = null 
+    , 
+    /**
+     * What follows must begin within so many hours after the work: a recoat window, a pot life.
+     */
+    var `atMostHours`: kotlin.Double? = null 
     
 ){
     
@@ -10539,19 +10797,22 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
             FfiConverterString.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
         )
     }
 
     override fun allocationSize(value: Wait) = (
             FfiConverterString.allocationSize(value.`name`) +
             FfiConverterOptionalDouble.allocationSize(value.`hours`) +
-            FfiConverterOptionalString.allocationSize(value.`product`)
+            FfiConverterOptionalString.allocationSize(value.`product`) +
+            FfiConverterOptionalDouble.allocationSize(value.`atMostHours`)
     )
 
     override fun write(value: Wait, buf: ByteBuffer) {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterOptionalDouble.write(value.`hours`, buf)
             FfiConverterOptionalString.write(value.`product`, buf)
+            FfiConverterOptionalDouble.write(value.`atMostHours`, buf)
     }
 }
 
@@ -13174,6 +13435,53 @@ public object FfiConverterTypeFluidGrade: FfiConverterRustBuffer<FluidGrade> {
     override fun allocationSize(value: FluidGrade) = 4UL
 
     override fun write(value: FluidGrade, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Where a job has to be done.
+ */
+
+enum class JobPlace {
+    
+    /**
+     * At the bench, at any hour.
+     */
+    BENCH,
+    /**
+     * By daylight.
+     */
+    DAYLIGHT,
+    /**
+     * Where spraying is allowed: aired, and by daylight.
+     */
+    SPRAY_PLACE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeJobPlace: FfiConverterRustBuffer<JobPlace> {
+    override fun read(buf: ByteBuffer) = try {
+        JobPlace.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: JobPlace) = 4UL
+
+    override fun write(value: JobPlace, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -17689,6 +17997,70 @@ public object FfiConverterOptionalTypeCoverNeed: FfiConverterRustBuffer<CoverNee
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeDayHours: FfiConverterRustBuffer<DayHours?> {
+    override fun read(buf: ByteBuffer): DayHours? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDayHours.read(buf)
+    }
+
+    override fun allocationSize(value: DayHours?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDayHours.allocationSize(value)
+        }
+    }
+
+    override fun write(value: DayHours?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDayHours.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeDelivery: FfiConverterRustBuffer<Delivery?> {
+    override fun read(buf: ByteBuffer): Delivery? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDelivery.read(buf)
+    }
+
+    override fun allocationSize(value: Delivery?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDelivery.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Delivery?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDelivery.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeDrumState: FfiConverterRustBuffer<DrumState?> {
     override fun read(buf: ByteBuffer): DrumState? {
         if (buf.get().toInt() == 0) {
@@ -18553,6 +18925,38 @@ public object FfiConverterOptionalTypeFluidGrade: FfiConverterRustBuffer<FluidGr
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeJobPlace: FfiConverterRustBuffer<JobPlace?> {
+    override fun read(buf: ByteBuffer): JobPlace? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeJobPlace.read(buf)
+    }
+
+    override fun allocationSize(value: JobPlace?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeJobPlace.allocationSize(value)
+        }
+    }
+
+    override fun write(value: JobPlace?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeJobPlace.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeLightSource: FfiConverterRustBuffer<LightSource?> {
     override fun read(buf: ByteBuffer): LightSource? {
         if (buf.get().toInt() == 0) {
@@ -18831,6 +19235,70 @@ public object FfiConverterOptionalTypeUse: FfiConverterRustBuffer<Use?> {
         } else {
             buf.put(1)
             FfiConverterTypeUse.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalSequenceTypeExtraTime: FfiConverterRustBuffer<List<ExtraTime>?> {
+    override fun read(buf: ByteBuffer): List<ExtraTime>? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterSequenceTypeExtraTime.read(buf)
+    }
+
+    override fun allocationSize(value: List<ExtraTime>?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterSequenceTypeExtraTime.allocationSize(value)
+        }
+    }
+
+    override fun write(value: List<ExtraTime>?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterSequenceTypeExtraTime.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalSequenceTypeSpan: FfiConverterRustBuffer<List<Span>?> {
+    override fun read(buf: ByteBuffer): List<Span>? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterSequenceTypeSpan.read(buf)
+    }
+
+    override fun allocationSize(value: List<Span>?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterSequenceTypeSpan.allocationSize(value)
+        }
+    }
+
+    override fun write(value: List<Span>?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterSequenceTypeSpan.write(value, buf)
         }
     }
 }
@@ -19223,6 +19691,34 @@ public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Eleme
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeElement.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeExtraTime: FfiConverterRustBuffer<List<ExtraTime>> {
+    override fun read(buf: ByteBuffer): List<ExtraTime> {
+        val len = buf.getInt()
+        return List<ExtraTime>(len) {
+            FfiConverterTypeExtraTime.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ExtraTime>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeExtraTime.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ExtraTime>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeExtraTime.write(it, buf)
         }
     }
 }
