@@ -3,6 +3,8 @@
 mod bench_time;
 mod calendar;
 
+pub mod project;
+
 mod bench;
 mod circles;
 mod held_by;
