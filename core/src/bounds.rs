@@ -163,6 +163,12 @@ bounds! {
     CURE_HOURS "hours" "Time" 0.02 2000.0 Hour;
     ACTIVATION "activationKelvin" "Activation temperature" 1000.0 15000.0 Kelvin;
     HANDS_ON "handsOnMinutes" "Hands-on time" 1.0 2880.0 Minute;
+    LEAST_MINUTES "leastMinutes" "Least hands-on time" 1.0 2880.0 Minute;
+    MOST_MINUTES "mostMinutes" "Most hands-on time" 1.0 5760.0 Minute;
+    AT_MOST_HOURS "atMostHours" "Time limit for what follows" 0.1 2000.0 Hour;
+    LEAST_DAYS "leastDays" "Delivery at best" 0.0 365.0 Day;
+    LIKELY_DAYS "likelyDays" "Delivery as a rule" 0.0 365.0 Day;
+    MOST_DAYS "mostDays" "Delivery at worst" 0.0 730.0 Day;
     WAIT_HOURS "waitHours" "Wait" 0.0 2000.0 Hour;
     MODEL_YEAR "modelYear" "Model year" 1885.0 2100.0 Year;
     DRY_MASS "dryMassKg" "Dry mass" 20.0 500.0 Kilogram;

@@ -30,6 +30,7 @@ cargo xtask serve [--port N]             serve the web pages that were built las
 cargo xtask generate [--check]           write the generated bindings, or fail where the committed ones differ
 cargo xtask screens                      write a picture of every page in both themes
 cargo xtask bench                        measure and print start time, size, door calls and folding
+cargo xtask bench plan DIR [--seconds S] [--only N]  measure the planner on published instances (every N-th) in DIR
 cargo xtask check-mobile                 type-check the window for Android and iOS (needs no SDK; links nothing)";
 
 fn main() -> ExitCode {
@@ -58,6 +59,9 @@ fn dispatch(name: &str, options: &Options) -> Outcome {
         "test" => options.only_these(&["--only", "--list"]).and_then(|()| test::stages(options)),
         "generate" => options.only_these(&["--check"]).and_then(|()| generate::bindings(options.check)),
         "screens" => options.only_these(&[]).and_then(|()| measure::screens()),
+        "bench" if options.plan.is_some() => {
+            options.only_these(&["plan"]).and_then(|()| measure::plan(options.plan.as_deref().unwrap_or_default()))
+        }
         "bench" => options.only_these(&[]).and_then(|()| measure::bench()),
         "check-mobile" => options.only_these(&[]).and_then(|()| mobile::check()),
         "" | "help" | "--help" | "-h" => {

@@ -22,6 +22,13 @@ pub fn bench() -> Outcome {
     run(&mut browser_script("bench.mjs")?)
 }
 
+/// The planner on published instances, whose folder comes first.
+pub fn plan(given: &[String]) -> Outcome {
+    let mut bench = cargo();
+    bench.args(["run", "--release", "--package", "layshaft-tests", "--bin", "bench-plan", "--"]).args(given);
+    run(&mut bench)
+}
+
 /// The Playwright tests.
 pub fn end_to_end() -> Outcome {
     let mut tests = needs::npm_script(E2E, "test");

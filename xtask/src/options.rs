@@ -10,6 +10,8 @@ pub struct Options {
     pub list: bool,
     pub port: Option<u16>,
     pub only: Vec<String>,
+    /// What `bench plan` hands on: the folder, then its own options.
+    pub plan: Option<Vec<String>>,
     given: Vec<String>,
 }
 
@@ -25,6 +27,7 @@ impl Options {
                 "--only" => {
                     options.only.push(arguments.next().ok_or(Failure::new("--only wants the name of a stage"))?)
                 }
+                "plan" => options.plan = Some(arguments.by_ref().collect()),
                 other => return Err(Failure(format!("There is no option `{other}`."))),
             }
             options.given.push(argument);

@@ -3,7 +3,8 @@
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::{Moment, plan_sheet};
 use layshaft_core::{
-    bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon, ripple, today, tyres, units,
+    bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon, ripple,
+    today, tyres, units,
 };
 
 use crate::Bench;

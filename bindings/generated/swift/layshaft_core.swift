@@ -945,6 +945,22 @@ public struct BenchTime: Equatable, Hashable {
      * Days without bench time.
      */
     public var daysOff: [DayOff]
+    /**
+     * Bench time on single days, beside the pattern and also on a day off.
+     */
+    public var extra: [ExtraTime]?
+    /**
+     * When a second pair of hands is there, by the week; left out: never.
+     */
+    public var helper: [Span]?
+    /**
+     * When there is daylight; left out: 8:00 to 18:00.
+     */
+    public var daylight: DayHours?
+    /**
+     * When no noise may be made; left out: never.
+     */
+    public var quiet: DayHours?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -954,9 +970,25 @@ public struct BenchTime: Equatable, Hashable {
          */spans: [Span] = [], 
         /**
          * Days without bench time.
-         */daysOff: [DayOff] = []) {
+         */daysOff: [DayOff] = [], 
+        /**
+         * Bench time on single days, beside the pattern and also on a day off.
+         */extra: [ExtraTime]? = nil, 
+        /**
+         * When a second pair of hands is there, by the week; left out: never.
+         */helper: [Span]? = nil, 
+        /**
+         * When there is daylight; left out: 8:00 to 18:00.
+         */daylight: DayHours? = nil, 
+        /**
+         * When no noise may be made; left out: never.
+         */quiet: DayHours? = nil) {
         self.spans = spans
         self.daysOff = daysOff
+        self.extra = extra
+        self.helper = helper
+        self.daylight = daylight
+        self.quiet = quiet
     }
 
     
@@ -976,13 +1008,21 @@ public struct FfiConverterTypeBenchTime: FfiConverterRustBuffer {
         return
             try BenchTime(
                 spans: FfiConverterSequenceTypeSpan.read(from: &buf), 
-                daysOff: FfiConverterSequenceTypeDayOff.read(from: &buf)
+                daysOff: FfiConverterSequenceTypeDayOff.read(from: &buf), 
+                extra: FfiConverterOptionSequenceTypeExtraTime.read(from: &buf), 
+                helper: FfiConverterOptionSequenceTypeSpan.read(from: &buf), 
+                daylight: FfiConverterOptionTypeDayHours.read(from: &buf), 
+                quiet: FfiConverterOptionTypeDayHours.read(from: &buf)
         )
     }
 
     public static func write(_ value: BenchTime, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeSpan.write(value.spans, into: &buf)
         FfiConverterSequenceTypeDayOff.write(value.daysOff, into: &buf)
+        FfiConverterOptionSequenceTypeExtraTime.write(value.extra, into: &buf)
+        FfiConverterOptionSequenceTypeSpan.write(value.helper, into: &buf)
+        FfiConverterOptionTypeDayHours.write(value.daylight, into: &buf)
+        FfiConverterOptionTypeDayHours.write(value.quiet, into: &buf)
     }
 }
 
@@ -4906,6 +4946,75 @@ public func FfiConverterTypeCurvePoint_lower(_ value: CurvePoint) -> RustBuffer 
 
 
 /**
+ * Hours of every day.
+ */
+public struct DayHours: Equatable, Hashable {
+    /**
+     * From, minutes after midnight, local time.
+     */
+    public var fromMinute: UInt32
+    /**
+     * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+     */
+    public var toMinute: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From, minutes after midnight, local time.
+         */fromMinute: UInt32, 
+        /**
+         * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+         */toMinute: UInt32) {
+        self.fromMinute = fromMinute
+        self.toMinute = toMinute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DayHours: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDayHours: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DayHours {
+        return
+            try DayHours(
+                fromMinute: FfiConverterUInt32.read(from: &buf), 
+                toMinute: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DayHours, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.fromMinute, into: &buf)
+        FfiConverterUInt32.write(value.toMinute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDayHours_lift(_ buf: RustBuffer) throws -> DayHours {
+    return try FfiConverterTypeDayHours.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDayHours_lower(_ value: DayHours) -> RustBuffer {
+    return FfiConverterTypeDayHours.lower(value)
+}
+
+
+/**
  * The start of a day.
  */
 public struct DayMark: Equatable, Hashable {
@@ -5040,6 +5149,95 @@ public func FfiConverterTypeDayOff_lift(_ buf: RustBuffer) throws -> DayOff {
 #endif
 public func FfiConverterTypeDayOff_lower(_ value: DayOff) -> RustBuffer {
     return FfiConverterTypeDayOff.lower(value)
+}
+
+
+/**
+ * How long a delivery takes, by what the seller says and by what was seen before.
+ */
+public struct Delivery: Equatable, Hashable {
+    /**
+     * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+     */
+    public var ordered: String?
+    /**
+     * At best, days.
+     */
+    public var leastDays: Double
+    /**
+     * As a rule, days.
+     */
+    public var likelyDays: Double
+    /**
+     * At worst, days.
+     */
+    public var mostDays: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+         */ordered: String? = nil, 
+        /**
+         * At best, days.
+         */leastDays: Double, 
+        /**
+         * As a rule, days.
+         */likelyDays: Double, 
+        /**
+         * At worst, days.
+         */mostDays: Double) {
+        self.ordered = ordered
+        self.leastDays = leastDays
+        self.likelyDays = likelyDays
+        self.mostDays = mostDays
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Delivery: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDelivery: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Delivery {
+        return
+            try Delivery(
+                ordered: FfiConverterOptionString.read(from: &buf), 
+                leastDays: FfiConverterDouble.read(from: &buf), 
+                likelyDays: FfiConverterDouble.read(from: &buf), 
+                mostDays: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Delivery, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.ordered, into: &buf)
+        FfiConverterDouble.write(value.leastDays, into: &buf)
+        FfiConverterDouble.write(value.likelyDays, into: &buf)
+        FfiConverterDouble.write(value.mostDays, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDelivery_lift(_ buf: RustBuffer) throws -> Delivery {
+    return try FfiConverterTypeDelivery.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDelivery_lower(_ value: Delivery) -> RustBuffer {
+    return FfiConverterTypeDelivery.lower(value)
 }
 
 
@@ -6361,6 +6559,85 @@ public func FfiConverterTypeEngagementAdvice_lift(_ buf: RustBuffer) throws -> E
 #endif
 public func FfiConverterTypeEngagementAdvice_lower(_ value: EngagementAdvice) -> RustBuffer {
     return FfiConverterTypeEngagementAdvice.lower(value)
+}
+
+
+/**
+ * Bench time on one day beside the pattern.
+ */
+public struct ExtraTime: Equatable, Hashable {
+    /**
+     * The day, `YYYY-MM-DD`.
+     */
+    public var day: String
+    /**
+     * From, minutes after midnight, local time.
+     */
+    public var fromMinute: UInt32
+    /**
+     * To, minutes after midnight, local time.
+     */
+    public var toMinute: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The day, `YYYY-MM-DD`.
+         */day: String, 
+        /**
+         * From, minutes after midnight, local time.
+         */fromMinute: UInt32, 
+        /**
+         * To, minutes after midnight, local time.
+         */toMinute: UInt32) {
+        self.day = day
+        self.fromMinute = fromMinute
+        self.toMinute = toMinute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ExtraTime: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeExtraTime: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ExtraTime {
+        return
+            try ExtraTime(
+                day: FfiConverterString.read(from: &buf), 
+                fromMinute: FfiConverterUInt32.read(from: &buf), 
+                toMinute: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ExtraTime, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.day, into: &buf)
+        FfiConverterUInt32.write(value.fromMinute, into: &buf)
+        FfiConverterUInt32.write(value.toMinute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExtraTime_lift(_ buf: RustBuffer) throws -> ExtraTime {
+    return try FfiConverterTypeExtraTime.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeExtraTime_lower(_ value: ExtraTime) -> RustBuffer {
+    return FfiConverterTypeExtraTime.lower(value)
 }
 
 
@@ -10574,6 +10851,30 @@ public struct Job: Equatable, Hashable {
      * Place in the list, smaller first; ties go by mark.
      */
     public var rank: Double
+    /**
+     * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+     */
+    public var leastMinutes: Double?
+    /**
+     * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+     */
+    public var mostMinutes: Double?
+    /**
+     * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+     */
+    public var splittable: Bool?
+    /**
+     * Where it has to be done; left out: at the bench.
+     */
+    public var place: JobPlace?
+    /**
+     * Whether it takes a second pair of hands; left out: no.
+     */
+    public var helper: Bool?
+    /**
+     * Whether it makes noise that the neighbours hear; left out: no.
+     */
+    public var noisy: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -10610,7 +10911,25 @@ public struct Job: Equatable, Hashable {
          */doneMs: Int64? = nil, 
         /**
          * Place in the list, smaller first; ties go by mark.
-         */rank: Double) {
+         */rank: Double, 
+        /**
+         * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+         */leastMinutes: Double? = nil, 
+        /**
+         * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+         */mostMinutes: Double? = nil, 
+        /**
+         * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+         */splittable: Bool? = nil, 
+        /**
+         * Where it has to be done; left out: at the bench.
+         */place: JobPlace? = nil, 
+        /**
+         * Whether it takes a second pair of hands; left out: no.
+         */helper: Bool? = nil, 
+        /**
+         * Whether it makes noise that the neighbours hear; left out: no.
+         */noisy: Bool? = nil) {
         self.title = title
         self.stage = stage
         self.steps = steps
@@ -10622,6 +10941,12 @@ public struct Job: Equatable, Hashable {
         self.wait = wait
         self.doneMs = doneMs
         self.rank = rank
+        self.leastMinutes = leastMinutes
+        self.mostMinutes = mostMinutes
+        self.splittable = splittable
+        self.place = place
+        self.helper = helper
+        self.noisy = noisy
     }
 
     
@@ -10650,7 +10975,13 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
                 parts: FfiConverterSequenceString.read(from: &buf), 
                 wait: FfiConverterOptionTypeWait.read(from: &buf), 
                 doneMs: FfiConverterOptionInt64.read(from: &buf), 
-                rank: FfiConverterDouble.read(from: &buf)
+                rank: FfiConverterDouble.read(from: &buf), 
+                leastMinutes: FfiConverterOptionDouble.read(from: &buf), 
+                mostMinutes: FfiConverterOptionDouble.read(from: &buf), 
+                splittable: FfiConverterOptionBool.read(from: &buf), 
+                place: FfiConverterOptionTypeJobPlace.read(from: &buf), 
+                helper: FfiConverterOptionBool.read(from: &buf), 
+                noisy: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -10666,6 +10997,12 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
         FfiConverterOptionTypeWait.write(value.wait, into: &buf)
         FfiConverterOptionInt64.write(value.doneMs, into: &buf)
         FfiConverterDouble.write(value.rank, into: &buf)
+        FfiConverterOptionDouble.write(value.leastMinutes, into: &buf)
+        FfiConverterOptionDouble.write(value.mostMinutes, into: &buf)
+        FfiConverterOptionBool.write(value.splittable, into: &buf)
+        FfiConverterOptionTypeJobPlace.write(value.place, into: &buf)
+        FfiConverterOptionBool.write(value.helper, into: &buf)
+        FfiConverterOptionBool.write(value.noisy, into: &buf)
     }
 }
 
@@ -13361,6 +13698,10 @@ public struct Part: Equatable, Hashable {
      */
     public var expected: String?
     /**
+     * How long it may take.
+     */
+    public var delivery: Delivery?
+    /**
      * Anything else.
      */
     public var note: String?
@@ -13384,6 +13725,9 @@ public struct Part: Equatable, Hashable {
          * Day on which it should come, `YYYY-MM-DD`.
          */expected: String? = nil, 
         /**
+         * How long it may take.
+         */delivery: Delivery? = nil, 
+        /**
          * Anything else.
          */note: String? = nil) {
         self.title = title
@@ -13391,6 +13735,7 @@ public struct Part: Equatable, Hashable {
         self.priceMinor = priceMinor
         self.currency = currency
         self.expected = expected
+        self.delivery = delivery
         self.note = note
     }
 
@@ -13415,6 +13760,7 @@ public struct FfiConverterTypePart: FfiConverterRustBuffer {
                 priceMinor: FfiConverterOptionInt32.read(from: &buf), 
                 currency: FfiConverterOptionString.read(from: &buf), 
                 expected: FfiConverterOptionString.read(from: &buf), 
+                delivery: FfiConverterOptionTypeDelivery.read(from: &buf), 
                 note: FfiConverterOptionString.read(from: &buf)
         )
     }
@@ -13425,6 +13771,7 @@ public struct FfiConverterTypePart: FfiConverterRustBuffer {
         FfiConverterOptionInt32.write(value.priceMinor, into: &buf)
         FfiConverterOptionString.write(value.currency, into: &buf)
         FfiConverterOptionString.write(value.expected, into: &buf)
+        FfiConverterOptionTypeDelivery.write(value.delivery, into: &buf)
         FfiConverterOptionString.write(value.note, into: &buf)
     }
 }
@@ -20243,6 +20590,1130 @@ public func FfiConverterTypeTwoPartAsk_lower(_ value: TwoPartAsk) -> RustBuffer 
 
 
 /**
+ * The age of a tyre.
+ */
+public struct TyreAge: Equatable, Hashable {
+    /**
+     * The code as read.
+     */
+    public var code: String
+    /**
+     * Every week that it may stand for and that is past, latest first.
+     */
+    public var weeks: [TyreWeek]
+    /**
+     * Least age, years.
+     */
+    public var leastYears: Double
+    /**
+     * Greatest age, years.
+     */
+    public var mostYears: Double
+    /**
+     * Fine below the age of yearly looks, outside from the age of replacement on, open between them.
+     */
+    public var judgement: Judgement
+    /**
+     * What is commonly done.
+     */
+    public var advice: String
+    /**
+     * Where form, decades and advice come from.
+     */
+    public var sources: [Source]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The code as read.
+         */code: String, 
+        /**
+         * Every week that it may stand for and that is past, latest first.
+         */weeks: [TyreWeek] = [], 
+        /**
+         * Least age, years.
+         */leastYears: Double, 
+        /**
+         * Greatest age, years.
+         */mostYears: Double, 
+        /**
+         * Fine below the age of yearly looks, outside from the age of replacement on, open between them.
+         */judgement: Judgement, 
+        /**
+         * What is commonly done.
+         */advice: String, 
+        /**
+         * Where form, decades and advice come from.
+         */sources: [Source] = []) {
+        self.code = code
+        self.weeks = weeks
+        self.leastYears = leastYears
+        self.mostYears = mostYears
+        self.judgement = judgement
+        self.advice = advice
+        self.sources = sources
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreAge: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreAge: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreAge {
+        return
+            try TyreAge(
+                code: FfiConverterString.read(from: &buf), 
+                weeks: FfiConverterSequenceTypeTyreWeek.read(from: &buf), 
+                leastYears: FfiConverterDouble.read(from: &buf), 
+                mostYears: FfiConverterDouble.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                advice: FfiConverterString.read(from: &buf), 
+                sources: FfiConverterSequenceTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreAge, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterSequenceTypeTyreWeek.write(value.weeks, into: &buf)
+        FfiConverterDouble.write(value.leastYears, into: &buf)
+        FfiConverterDouble.write(value.mostYears, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.advice, into: &buf)
+        FfiConverterSequenceTypeSource.write(value.sources, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAge_lift(_ buf: RustBuffer) throws -> TyreAge {
+    return try FfiConverterTypeTyreAge.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAge_lower(_ value: TyreAge) -> RustBuffer {
+    return FfiConverterTypeTyreAge.lower(value)
+}
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+public struct TyreAsk: Equatable, Hashable {
+    /**
+     * Which wheel; left out: the rear one.
+     */
+    public var end: End?
+    /**
+     * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+     */
+    public var wheel: Wheel?
+    /**
+     * Top speed of the bike, km/h; left out: as derived, where drag area, mass and power are known.
+     */
+    public var topSpeedKmh: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which wheel; left out: the rear one.
+         */end: End? = nil, 
+        /**
+         * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+         */wheel: Wheel? = nil, 
+        /**
+         * Top speed of the bike, km/h; left out: as derived, where drag area, mass and power are known.
+         */topSpeedKmh: Double? = nil) {
+        self.end = end
+        self.wheel = wheel
+        self.topSpeedKmh = topSpeedKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreAsk {
+        return
+            try TyreAsk(
+                end: FfiConverterOptionTypeEnd.read(from: &buf), 
+                wheel: FfiConverterOptionTypeWheel.read(from: &buf), 
+                topSpeedKmh: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionTypeEnd.write(value.end, into: &buf)
+        FfiConverterOptionTypeWheel.write(value.wheel, into: &buf)
+        FfiConverterOptionDouble.write(value.topSpeedKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAsk_lift(_ buf: RustBuffer) throws -> TyreAsk {
+    return try FfiConverterTypeTyreAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAsk_lower(_ value: TyreAsk) -> RustBuffer {
+    return FfiConverterTypeTyreAsk.lower(value)
+}
+
+
+/**
+ * One tyre against another on the same wheel.
+ */
+public struct TyreChange: Equatable, Hashable {
+    /**
+     * Outer diameter before, mm.
+     */
+    public var diameterBeforeMm: Double
+    /**
+     * Outer diameter after, mm.
+     */
+    public var diameterAfterMm: Double
+    /**
+     * Change of the outer diameter, per cent.
+     */
+    public var diameterPercent: Double
+    /**
+     * Axle higher (positive) or lower, mm.
+     */
+    public var rideHeightMm: Double
+    /**
+     * The least that it may be, where a code leaves the diameter open, mm.
+     */
+    public var rideHeightLeastMm: Double
+    /**
+     * The most, mm.
+     */
+    public var rideHeightMostMm: Double
+    /**
+     * Rolling circumference before, mm.
+     */
+    public var circumferenceBeforeMm: Double
+    /**
+     * Rolling circumference after, mm.
+     */
+    public var circumferenceAfterMm: Double
+    /**
+     * Change of the circumference, per cent: of road speed at the same engine speed too, where this wheel is driven.
+     */
+    public var circumferencePercent: Double
+    /**
+     * The circumference before is a roll-out.
+     */
+    public var measuredBefore: Bool
+    /**
+     * The circumference after is a roll-out.
+     */
+    public var measuredAfter: Bool
+    /**
+     * Turns in a kilometre before.
+     */
+    public var turnsPerKmBefore: Double
+    /**
+     * Turns in a kilometre after.
+     */
+    public var turnsPerKmAfter: Double
+    /**
+     * Shift of the speedometer by this tyre alone, per cent, negative reads lower; none where this wheel does not drive it,
+     * or where it is not known what does.
+     */
+    public var speedometerPercent: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Outer diameter before, mm.
+         */diameterBeforeMm: Double, 
+        /**
+         * Outer diameter after, mm.
+         */diameterAfterMm: Double, 
+        /**
+         * Change of the outer diameter, per cent.
+         */diameterPercent: Double, 
+        /**
+         * Axle higher (positive) or lower, mm.
+         */rideHeightMm: Double, 
+        /**
+         * The least that it may be, where a code leaves the diameter open, mm.
+         */rideHeightLeastMm: Double, 
+        /**
+         * The most, mm.
+         */rideHeightMostMm: Double, 
+        /**
+         * Rolling circumference before, mm.
+         */circumferenceBeforeMm: Double, 
+        /**
+         * Rolling circumference after, mm.
+         */circumferenceAfterMm: Double, 
+        /**
+         * Change of the circumference, per cent: of road speed at the same engine speed too, where this wheel is driven.
+         */circumferencePercent: Double, 
+        /**
+         * The circumference before is a roll-out.
+         */measuredBefore: Bool, 
+        /**
+         * The circumference after is a roll-out.
+         */measuredAfter: Bool, 
+        /**
+         * Turns in a kilometre before.
+         */turnsPerKmBefore: Double, 
+        /**
+         * Turns in a kilometre after.
+         */turnsPerKmAfter: Double, 
+        /**
+         * Shift of the speedometer by this tyre alone, per cent, negative reads lower; none where this wheel does not drive it,
+         * or where it is not known what does.
+         */speedometerPercent: Double? = nil) {
+        self.diameterBeforeMm = diameterBeforeMm
+        self.diameterAfterMm = diameterAfterMm
+        self.diameterPercent = diameterPercent
+        self.rideHeightMm = rideHeightMm
+        self.rideHeightLeastMm = rideHeightLeastMm
+        self.rideHeightMostMm = rideHeightMostMm
+        self.circumferenceBeforeMm = circumferenceBeforeMm
+        self.circumferenceAfterMm = circumferenceAfterMm
+        self.circumferencePercent = circumferencePercent
+        self.measuredBefore = measuredBefore
+        self.measuredAfter = measuredAfter
+        self.turnsPerKmBefore = turnsPerKmBefore
+        self.turnsPerKmAfter = turnsPerKmAfter
+        self.speedometerPercent = speedometerPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreChange: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreChange: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreChange {
+        return
+            try TyreChange(
+                diameterBeforeMm: FfiConverterDouble.read(from: &buf), 
+                diameterAfterMm: FfiConverterDouble.read(from: &buf), 
+                diameterPercent: FfiConverterDouble.read(from: &buf), 
+                rideHeightMm: FfiConverterDouble.read(from: &buf), 
+                rideHeightLeastMm: FfiConverterDouble.read(from: &buf), 
+                rideHeightMostMm: FfiConverterDouble.read(from: &buf), 
+                circumferenceBeforeMm: FfiConverterDouble.read(from: &buf), 
+                circumferenceAfterMm: FfiConverterDouble.read(from: &buf), 
+                circumferencePercent: FfiConverterDouble.read(from: &buf), 
+                measuredBefore: FfiConverterBool.read(from: &buf), 
+                measuredAfter: FfiConverterBool.read(from: &buf), 
+                turnsPerKmBefore: FfiConverterDouble.read(from: &buf), 
+                turnsPerKmAfter: FfiConverterDouble.read(from: &buf), 
+                speedometerPercent: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreChange, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterBeforeMm, into: &buf)
+        FfiConverterDouble.write(value.diameterAfterMm, into: &buf)
+        FfiConverterDouble.write(value.diameterPercent, into: &buf)
+        FfiConverterDouble.write(value.rideHeightMm, into: &buf)
+        FfiConverterDouble.write(value.rideHeightLeastMm, into: &buf)
+        FfiConverterDouble.write(value.rideHeightMostMm, into: &buf)
+        FfiConverterDouble.write(value.circumferenceBeforeMm, into: &buf)
+        FfiConverterDouble.write(value.circumferenceAfterMm, into: &buf)
+        FfiConverterDouble.write(value.circumferencePercent, into: &buf)
+        FfiConverterBool.write(value.measuredBefore, into: &buf)
+        FfiConverterBool.write(value.measuredAfter, into: &buf)
+        FfiConverterDouble.write(value.turnsPerKmBefore, into: &buf)
+        FfiConverterDouble.write(value.turnsPerKmAfter, into: &buf)
+        FfiConverterOptionDouble.write(value.speedometerPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreChange_lift(_ buf: RustBuffer) throws -> TyreChange {
+    return try FfiConverterTypeTyreChange.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreChange_lower(_ value: TyreChange) -> RustBuffer {
+    return FfiConverterTypeTyreChange.lower(value)
+}
+
+
+/**
+ * One thing that a tyre is judged by.
+ */
+public struct TyreCheck: Equatable, Hashable {
+    /**
+     * Stable mark: `load`, `speed`, `rim`, `tube`.
+     */
+    public var mark: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Least allowed, where there is a least.
+     */
+    public var allowedFrom: Double?
+    /**
+     * Most allowed, where it is known.
+     */
+    public var allowedTo: Double?
+    /**
+     * What the bike asks for, where it is known.
+     */
+    public var actual: Double?
+    /**
+     * Most allowed less what is asked for.
+     */
+    public var margin: Double?
+    /**
+     * Unit of the four.
+     */
+    public var unit: UnitOfMeasure
+    /**
+     * Judgement.
+     */
+    public var judgement: Judgement
+    /**
+     * Why, or what is not known.
+     */
+    public var why: String
+    /**
+     * Where the limit comes from.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Stable mark: `load`, `speed`, `rim`, `tube`.
+         */mark: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Least allowed, where there is a least.
+         */allowedFrom: Double? = nil, 
+        /**
+         * Most allowed, where it is known.
+         */allowedTo: Double? = nil, 
+        /**
+         * What the bike asks for, where it is known.
+         */actual: Double? = nil, 
+        /**
+         * Most allowed less what is asked for.
+         */margin: Double? = nil, 
+        /**
+         * Unit of the four.
+         */unit: UnitOfMeasure, 
+        /**
+         * Judgement.
+         */judgement: Judgement, 
+        /**
+         * Why, or what is not known.
+         */why: String, 
+        /**
+         * Where the limit comes from.
+         */source: Source) {
+        self.mark = mark
+        self.label = label
+        self.allowedFrom = allowedFrom
+        self.allowedTo = allowedTo
+        self.actual = actual
+        self.margin = margin
+        self.unit = unit
+        self.judgement = judgement
+        self.why = why
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreCheck: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreCheck: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreCheck {
+        return
+            try TyreCheck(
+                mark: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                allowedFrom: FfiConverterOptionDouble.read(from: &buf), 
+                allowedTo: FfiConverterOptionDouble.read(from: &buf), 
+                actual: FfiConverterOptionDouble.read(from: &buf), 
+                margin: FfiConverterOptionDouble.read(from: &buf), 
+                unit: FfiConverterTypeUnitOfMeasure.read(from: &buf), 
+                judgement: FfiConverterTypeJudgement.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreCheck, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.mark, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterOptionDouble.write(value.allowedFrom, into: &buf)
+        FfiConverterOptionDouble.write(value.allowedTo, into: &buf)
+        FfiConverterOptionDouble.write(value.actual, into: &buf)
+        FfiConverterOptionDouble.write(value.margin, into: &buf)
+        FfiConverterTypeUnitOfMeasure.write(value.unit, into: &buf)
+        FfiConverterTypeJudgement.write(value.judgement, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreCheck_lift(_ buf: RustBuffer) throws -> TyreCheck {
+    return try FfiConverterTypeTyreCheck.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreCheck_lower(_ value: TyreCheck) -> RustBuffer {
+    return FfiConverterTypeTyreCheck.lower(value)
+}
+
+
+/**
+ * Another code that stands near an open one.
+ */
+public struct TyreEquivalent: Equatable, Hashable {
+    /**
+     * The code.
+     */
+    public var code: String
+    /**
+     * Outer diameter by that code, mm.
+     */
+    public var outerDiameterMm: Double
+    /**
+     * Who says so.
+     */
+    public var source: Source
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The code.
+         */code: String, 
+        /**
+         * Outer diameter by that code, mm.
+         */outerDiameterMm: Double, 
+        /**
+         * Who says so.
+         */source: Source) {
+        self.code = code
+        self.outerDiameterMm = outerDiameterMm
+        self.source = source
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreEquivalent: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreEquivalent: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreEquivalent {
+        return
+            try TyreEquivalent(
+                code: FfiConverterString.read(from: &buf), 
+                outerDiameterMm: FfiConverterDouble.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreEquivalent, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterMm, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreEquivalent_lift(_ buf: RustBuffer) throws -> TyreEquivalent {
+    return try FfiConverterTypeTyreEquivalent.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreEquivalent_lower(_ value: TyreEquivalent) -> RustBuffer {
+    return FfiConverterTypeTyreEquivalent.lower(value)
+}
+
+
+/**
+ * A sidewall, read.
+ */
+public struct TyreReading: Equatable, Hashable {
+    /**
+     * The code in its plain form.
+     */
+    public var code: String
+    /**
+     * Width and height in words.
+     */
+    public var section: String
+    /**
+     * Carcass.
+     */
+    public var construction: Construction
+    /**
+     * Carcass in words.
+     */
+    public var carcass: String
+    /**
+     * Rim diameter code, inches.
+     */
+    public var rimInch: UInt32
+    /**
+     * Load index.
+     */
+    public var loadIndex: UInt32?
+    /**
+     * What one tyre may carry by that index, kg.
+     */
+    public var loadKg: UInt32?
+    /**
+     * Speed symbol.
+     */
+    public var speedSymbol: String?
+    /**
+     * Speed that it allows, km/h; none for Z.
+     */
+    public var speedKmh: UInt32?
+    /**
+     * Tube or tubeless, where it is marked.
+     */
+    public var marked: Tube?
+    /**
+     * Outer diameter as designed, mm.
+     */
+    public var outerDiameterMm: Double
+    /**
+     * Least that the sources give for this code, mm.
+     */
+    public var outerDiameterLeastMm: Double
+    /**
+     * Most that the sources give, mm.
+     */
+    public var outerDiameterMostMm: Double
+    /**
+     * Least that a new tyre of this code may have, mm.
+     */
+    public var newLeastMm: Double
+    /**
+     * Most that a new tyre may have, mm.
+     */
+    public var newMostMm: Double
+    /**
+     * Rolling circumference, mm.
+     */
+    public var circumferenceMm: Double
+    /**
+     * The circumference is a roll-out.
+     */
+    public var measured: Bool
+    /**
+     * Turns in a kilometre.
+     */
+    public var turnsPerKm: Double
+    /**
+     * Codes that stand near, where this one leaves width or height open.
+     */
+    public var equivalents: [TyreEquivalent]
+    /**
+     * What the sources disagree about.
+     */
+    public var dispute: String?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The code in its plain form.
+         */code: String, 
+        /**
+         * Width and height in words.
+         */section: String, 
+        /**
+         * Carcass.
+         */construction: Construction, 
+        /**
+         * Carcass in words.
+         */carcass: String, 
+        /**
+         * Rim diameter code, inches.
+         */rimInch: UInt32, 
+        /**
+         * Load index.
+         */loadIndex: UInt32? = nil, 
+        /**
+         * What one tyre may carry by that index, kg.
+         */loadKg: UInt32? = nil, 
+        /**
+         * Speed symbol.
+         */speedSymbol: String? = nil, 
+        /**
+         * Speed that it allows, km/h; none for Z.
+         */speedKmh: UInt32? = nil, 
+        /**
+         * Tube or tubeless, where it is marked.
+         */marked: Tube? = nil, 
+        /**
+         * Outer diameter as designed, mm.
+         */outerDiameterMm: Double, 
+        /**
+         * Least that the sources give for this code, mm.
+         */outerDiameterLeastMm: Double, 
+        /**
+         * Most that the sources give, mm.
+         */outerDiameterMostMm: Double, 
+        /**
+         * Least that a new tyre of this code may have, mm.
+         */newLeastMm: Double, 
+        /**
+         * Most that a new tyre may have, mm.
+         */newMostMm: Double, 
+        /**
+         * Rolling circumference, mm.
+         */circumferenceMm: Double, 
+        /**
+         * The circumference is a roll-out.
+         */measured: Bool, 
+        /**
+         * Turns in a kilometre.
+         */turnsPerKm: Double, 
+        /**
+         * Codes that stand near, where this one leaves width or height open.
+         */equivalents: [TyreEquivalent] = [], 
+        /**
+         * What the sources disagree about.
+         */dispute: String? = nil) {
+        self.code = code
+        self.section = section
+        self.construction = construction
+        self.carcass = carcass
+        self.rimInch = rimInch
+        self.loadIndex = loadIndex
+        self.loadKg = loadKg
+        self.speedSymbol = speedSymbol
+        self.speedKmh = speedKmh
+        self.marked = marked
+        self.outerDiameterMm = outerDiameterMm
+        self.outerDiameterLeastMm = outerDiameterLeastMm
+        self.outerDiameterMostMm = outerDiameterMostMm
+        self.newLeastMm = newLeastMm
+        self.newMostMm = newMostMm
+        self.circumferenceMm = circumferenceMm
+        self.measured = measured
+        self.turnsPerKm = turnsPerKm
+        self.equivalents = equivalents
+        self.dispute = dispute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreReading: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreReading: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreReading {
+        return
+            try TyreReading(
+                code: FfiConverterString.read(from: &buf), 
+                section: FfiConverterString.read(from: &buf), 
+                construction: FfiConverterTypeConstruction.read(from: &buf), 
+                carcass: FfiConverterString.read(from: &buf), 
+                rimInch: FfiConverterUInt32.read(from: &buf), 
+                loadIndex: FfiConverterOptionUInt32.read(from: &buf), 
+                loadKg: FfiConverterOptionUInt32.read(from: &buf), 
+                speedSymbol: FfiConverterOptionString.read(from: &buf), 
+                speedKmh: FfiConverterOptionUInt32.read(from: &buf), 
+                marked: FfiConverterOptionTypeTube.read(from: &buf), 
+                outerDiameterMm: FfiConverterDouble.read(from: &buf), 
+                outerDiameterLeastMm: FfiConverterDouble.read(from: &buf), 
+                outerDiameterMostMm: FfiConverterDouble.read(from: &buf), 
+                newLeastMm: FfiConverterDouble.read(from: &buf), 
+                newMostMm: FfiConverterDouble.read(from: &buf), 
+                circumferenceMm: FfiConverterDouble.read(from: &buf), 
+                measured: FfiConverterBool.read(from: &buf), 
+                turnsPerKm: FfiConverterDouble.read(from: &buf), 
+                equivalents: FfiConverterSequenceTypeTyreEquivalent.read(from: &buf), 
+                dispute: FfiConverterOptionString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreReading, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterString.write(value.section, into: &buf)
+        FfiConverterTypeConstruction.write(value.construction, into: &buf)
+        FfiConverterString.write(value.carcass, into: &buf)
+        FfiConverterUInt32.write(value.rimInch, into: &buf)
+        FfiConverterOptionUInt32.write(value.loadIndex, into: &buf)
+        FfiConverterOptionUInt32.write(value.loadKg, into: &buf)
+        FfiConverterOptionString.write(value.speedSymbol, into: &buf)
+        FfiConverterOptionUInt32.write(value.speedKmh, into: &buf)
+        FfiConverterOptionTypeTube.write(value.marked, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterMm, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterLeastMm, into: &buf)
+        FfiConverterDouble.write(value.outerDiameterMostMm, into: &buf)
+        FfiConverterDouble.write(value.newLeastMm, into: &buf)
+        FfiConverterDouble.write(value.newMostMm, into: &buf)
+        FfiConverterDouble.write(value.circumferenceMm, into: &buf)
+        FfiConverterBool.write(value.measured, into: &buf)
+        FfiConverterDouble.write(value.turnsPerKm, into: &buf)
+        FfiConverterSequenceTypeTyreEquivalent.write(value.equivalents, into: &buf)
+        FfiConverterOptionString.write(value.dispute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreReading_lift(_ buf: RustBuffer) throws -> TyreReading {
+    return try FfiConverterTypeTyreReading.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreReading_lower(_ value: TyreReading) -> RustBuffer {
+    return FfiConverterTypeTyreReading.lower(value)
+}
+
+
+/**
+ * The tyre page.
+ */
+public struct TyreSheet: Equatable, Hashable {
+    /**
+     * Which wheel.
+     */
+    public var end: End
+    /**
+     * The tyre as made, where it is known.
+     */
+    public var standard: TyreReading?
+    /**
+     * The tyre that is on it, where it is known.
+     */
+    public var fitted: TyreReading?
+    /**
+     * The tyre as asked, where it is known.
+     */
+    public var proposed: TyreReading?
+    /**
+     * As asked against as made.
+     */
+    public var change: TyreChange?
+    /**
+     * As asked against what is on it.
+     */
+    public var changeFromFitted: TyreChange?
+    /**
+     * Load, speed, rim and tube.
+     */
+    public var checks: [TyreCheck]
+    /**
+     * Top speed that the speed symbol was held against, km/h.
+     */
+    public var topSpeedKmh: Double?
+    /**
+     * How old it is, where its date code is known.
+     */
+    public var age: TyreAge?
+    /**
+     * What to mind whatever the numbers say.
+     */
+    public var cautions: [String]
+    /**
+     * What is worth saying.
+     */
+    public var findings: [Finding]
+    /**
+     * How it was worked out.
+     */
+    public var working: Working
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which wheel.
+         */end: End, 
+        /**
+         * The tyre as made, where it is known.
+         */standard: TyreReading? = nil, 
+        /**
+         * The tyre that is on it, where it is known.
+         */fitted: TyreReading? = nil, 
+        /**
+         * The tyre as asked, where it is known.
+         */proposed: TyreReading? = nil, 
+        /**
+         * As asked against as made.
+         */change: TyreChange? = nil, 
+        /**
+         * As asked against what is on it.
+         */changeFromFitted: TyreChange? = nil, 
+        /**
+         * Load, speed, rim and tube.
+         */checks: [TyreCheck] = [], 
+        /**
+         * Top speed that the speed symbol was held against, km/h.
+         */topSpeedKmh: Double? = nil, 
+        /**
+         * How old it is, where its date code is known.
+         */age: TyreAge? = nil, 
+        /**
+         * What to mind whatever the numbers say.
+         */cautions: [String] = [], 
+        /**
+         * What is worth saying.
+         */findings: [Finding] = [], 
+        /**
+         * How it was worked out.
+         */working: Working) {
+        self.end = end
+        self.standard = standard
+        self.fitted = fitted
+        self.proposed = proposed
+        self.change = change
+        self.changeFromFitted = changeFromFitted
+        self.checks = checks
+        self.topSpeedKmh = topSpeedKmh
+        self.age = age
+        self.cautions = cautions
+        self.findings = findings
+        self.working = working
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreSheet {
+        return
+            try TyreSheet(
+                end: FfiConverterTypeEnd.read(from: &buf), 
+                standard: FfiConverterOptionTypeTyreReading.read(from: &buf), 
+                fitted: FfiConverterOptionTypeTyreReading.read(from: &buf), 
+                proposed: FfiConverterOptionTypeTyreReading.read(from: &buf), 
+                change: FfiConverterOptionTypeTyreChange.read(from: &buf), 
+                changeFromFitted: FfiConverterOptionTypeTyreChange.read(from: &buf), 
+                checks: FfiConverterSequenceTypeTyreCheck.read(from: &buf), 
+                topSpeedKmh: FfiConverterOptionDouble.read(from: &buf), 
+                age: FfiConverterOptionTypeTyreAge.read(from: &buf), 
+                cautions: FfiConverterSequenceString.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                working: FfiConverterTypeWorking.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreSheet, into buf: inout [UInt8]) {
+        FfiConverterTypeEnd.write(value.end, into: &buf)
+        FfiConverterOptionTypeTyreReading.write(value.standard, into: &buf)
+        FfiConverterOptionTypeTyreReading.write(value.fitted, into: &buf)
+        FfiConverterOptionTypeTyreReading.write(value.proposed, into: &buf)
+        FfiConverterOptionTypeTyreChange.write(value.change, into: &buf)
+        FfiConverterOptionTypeTyreChange.write(value.changeFromFitted, into: &buf)
+        FfiConverterSequenceTypeTyreCheck.write(value.checks, into: &buf)
+        FfiConverterOptionDouble.write(value.topSpeedKmh, into: &buf)
+        FfiConverterOptionTypeTyreAge.write(value.age, into: &buf)
+        FfiConverterSequenceString.write(value.cautions, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterTypeWorking.write(value.working, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreSheet_lift(_ buf: RustBuffer) throws -> TyreSheet {
+    return try FfiConverterTypeTyreSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreSheet_lower(_ value: TyreSheet) -> RustBuffer {
+    return FfiConverterTypeTyreSheet.lower(value)
+}
+
+
+/**
+ * One week in which the tyre may have been made.
+ */
+public struct TyreWeek: Equatable, Hashable {
+    /**
+     * Year.
+     */
+    public var year: UInt32
+    /**
+     * Week of that year.
+     */
+    public var week: UInt32
+    /**
+     * First day of that week, `YYYY-MM-DD`.
+     */
+    public var fromDay: String
+    /**
+     * Age on the day of asking, years.
+     */
+    public var ageYears: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Year.
+         */year: UInt32, 
+        /**
+         * Week of that year.
+         */week: UInt32, 
+        /**
+         * First day of that week, `YYYY-MM-DD`.
+         */fromDay: String, 
+        /**
+         * Age on the day of asking, years.
+         */ageYears: Double) {
+        self.year = year
+        self.week = week
+        self.fromDay = fromDay
+        self.ageYears = ageYears
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreWeek: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreWeek: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreWeek {
+        return
+            try TyreWeek(
+                year: FfiConverterUInt32.read(from: &buf), 
+                week: FfiConverterUInt32.read(from: &buf), 
+                fromDay: FfiConverterString.read(from: &buf), 
+                ageYears: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreWeek, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.year, into: &buf)
+        FfiConverterUInt32.write(value.week, into: &buf)
+        FfiConverterString.write(value.fromDay, into: &buf)
+        FfiConverterDouble.write(value.ageYears, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreWeek_lift(_ buf: RustBuffer) throws -> TyreWeek {
+    return try FfiConverterTypeTyreWeek.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreWeek_lower(_ value: TyreWeek) -> RustBuffer {
+    return FfiConverterTypeTyreWeek.lower(value)
+}
+
+
+/**
  * A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.
  */
 public struct UnitCard: Equatable, Hashable {
@@ -20347,6 +21818,10 @@ public struct Wait: Equatable, Hashable {
      * The coating product whose full cure is waited for.
      */
     public var product: String?
+    /**
+     * What follows must begin within so many hours after the work: a recoat window, a pot life.
+     */
+    public var atMostHours: Double?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -20359,10 +21834,14 @@ public struct Wait: Equatable, Hashable {
          */hours: Double? = nil, 
         /**
          * The coating product whose full cure is waited for.
-         */product: String? = nil) {
+         */product: String? = nil, 
+        /**
+         * What follows must begin within so many hours after the work: a recoat window, a pot life.
+         */atMostHours: Double? = nil) {
         self.name = name
         self.hours = hours
         self.product = product
+        self.atMostHours = atMostHours
     }
 
     
@@ -20383,7 +21862,8 @@ public struct FfiConverterTypeWait: FfiConverterRustBuffer {
             try Wait(
                 name: FfiConverterString.read(from: &buf), 
                 hours: FfiConverterOptionDouble.read(from: &buf), 
-                product: FfiConverterOptionString.read(from: &buf)
+                product: FfiConverterOptionString.read(from: &buf), 
+                atMostHours: FfiConverterOptionDouble.read(from: &buf)
         )
     }
 
@@ -20391,6 +21871,7 @@ public struct FfiConverterTypeWait: FfiConverterRustBuffer {
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterOptionDouble.write(value.hours, into: &buf)
         FfiConverterOptionString.write(value.product, into: &buf)
+        FfiConverterOptionDouble.write(value.atMostHours, into: &buf)
     }
 }
 
@@ -20693,6 +22174,26 @@ public struct Wheel: Equatable, Hashable {
      * Whether a tube is fitted.
      */
     public var tube: Bool?
+    /**
+     * Sizes that are printed on the tube: it fits those and no others.
+     */
+    public var tubeSizes: [String]
+    /**
+     * Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
+     */
+    public var dateCode: String?
+    /**
+     * Load on this wheel with rider and luggage up, kilograms.
+     */
+    public var axleLoadKg: Double?
+    /**
+     * Width of the rim between its flanges, inches.
+     */
+    public var rimWidthInch: Double?
+    /**
+     * Whether the rim hangs in wire spokes.
+     */
+    public var spoked: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -20705,10 +22206,30 @@ public struct Wheel: Equatable, Hashable {
          */circumferenceMm: Double? = nil, 
         /**
          * Whether a tube is fitted.
-         */tube: Bool? = nil) {
+         */tube: Bool? = nil, 
+        /**
+         * Sizes that are printed on the tube: it fits those and no others.
+         */tubeSizes: [String] = [], 
+        /**
+         * Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
+         */dateCode: String? = nil, 
+        /**
+         * Load on this wheel with rider and luggage up, kilograms.
+         */axleLoadKg: Double? = nil, 
+        /**
+         * Width of the rim between its flanges, inches.
+         */rimWidthInch: Double? = nil, 
+        /**
+         * Whether the rim hangs in wire spokes.
+         */spoked: Bool? = nil) {
         self.tyre = tyre
         self.circumferenceMm = circumferenceMm
         self.tube = tube
+        self.tubeSizes = tubeSizes
+        self.dateCode = dateCode
+        self.axleLoadKg = axleLoadKg
+        self.rimWidthInch = rimWidthInch
+        self.spoked = spoked
     }
 
     
@@ -20729,7 +22250,12 @@ public struct FfiConverterTypeWheel: FfiConverterRustBuffer {
             try Wheel(
                 tyre: FfiConverterOptionString.read(from: &buf), 
                 circumferenceMm: FfiConverterOptionDouble.read(from: &buf), 
-                tube: FfiConverterOptionBool.read(from: &buf)
+                tube: FfiConverterOptionBool.read(from: &buf), 
+                tubeSizes: FfiConverterSequenceString.read(from: &buf), 
+                dateCode: FfiConverterOptionString.read(from: &buf), 
+                axleLoadKg: FfiConverterOptionDouble.read(from: &buf), 
+                rimWidthInch: FfiConverterOptionDouble.read(from: &buf), 
+                spoked: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -20737,6 +22263,11 @@ public struct FfiConverterTypeWheel: FfiConverterRustBuffer {
         FfiConverterOptionString.write(value.tyre, into: &buf)
         FfiConverterOptionDouble.write(value.circumferenceMm, into: &buf)
         FfiConverterOptionBool.write(value.tube, into: &buf)
+        FfiConverterSequenceString.write(value.tubeSizes, into: &buf)
+        FfiConverterOptionString.write(value.dateCode, into: &buf)
+        FfiConverterOptionDouble.write(value.axleLoadKg, into: &buf)
+        FfiConverterOptionDouble.write(value.rimWidthInch, into: &buf)
+        FfiConverterOptionBool.write(value.spoked, into: &buf)
     }
 }
 
@@ -23394,6 +24925,91 @@ public func FfiConverterTypeConductor_lower(_ value: Conductor) -> RustBuffer {
 
 
 /**
+ * How the carcass is built.
+ */
+
+public enum Construction: Equatable, Hashable {
+    
+    /**
+     * Cross-ply: a dash on the sidewall.
+     */
+    case diagonal
+    /**
+     * Cross-ply with a belt: B.
+     */
+    case biasBelted
+    /**
+     * Radial: R.
+     */
+    case radial
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Construction: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeConstruction: FfiConverterRustBuffer {
+    typealias SwiftType = Construction
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Construction {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .diagonal
+        
+        case 2: return .biasBelted
+        
+        case 3: return .radial
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Construction, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .diagonal:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .biasBelted:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .radial:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConstruction_lift(_ buf: RustBuffer) throws -> Construction {
+    return try FfiConverterTypeConstruction.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeConstruction_lower(_ value: Construction) -> RustBuffer {
+    return FfiConverterTypeConstruction.lower(value)
+}
+
+
+
+/**
  * How far a coat is.
  */
 
@@ -24605,6 +26221,91 @@ public func FfiConverterTypeHeldBy_lift(_ buf: RustBuffer) throws -> HeldBy {
 #endif
 public func FfiConverterTypeHeldBy_lower(_ value: HeldBy) -> RustBuffer {
     return FfiConverterTypeHeldBy.lower(value)
+}
+
+
+
+/**
+ * Where a job has to be done.
+ */
+
+public enum JobPlace: Equatable, Hashable {
+    
+    /**
+     * At the bench, at any hour.
+     */
+    case bench
+    /**
+     * By daylight.
+     */
+    case daylight
+    /**
+     * Where spraying is allowed: aired, and by daylight.
+     */
+    case sprayPlace
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension JobPlace: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeJobPlace: FfiConverterRustBuffer {
+    typealias SwiftType = JobPlace
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> JobPlace {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .bench
+        
+        case 2: return .daylight
+        
+        case 3: return .sprayPlace
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: JobPlace, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .bench:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .daylight:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .sprayPlace:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeJobPlace_lift(_ buf: RustBuffer) throws -> JobPlace {
+    return try FfiConverterTypeJobPlace.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeJobPlace_lower(_ value: JobPlace) -> RustBuffer {
+    return FfiConverterTypeJobPlace.lower(value)
 }
 
 
@@ -26431,6 +28132,17 @@ public enum Proposal: Equatable, Hashable {
          * What would be fitted; fields left out are as fitted now.
          */indication: Indication
     )
+    /**
+     * Another tyre, tube or rim.
+     */
+    case tyre(
+        /**
+         * Which wheel.
+         */end: End, 
+        /**
+         * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+         */wheel: Wheel
+    )
 
 
 
@@ -26464,6 +28176,9 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
         case 4: return .flasher(indication: try FfiConverterTypeIndication.read(from: &buf)
         )
         
+        case 5: return .tyre(end: try FfiConverterTypeEnd.read(from: &buf), wheel: try FfiConverterTypeWheel.read(from: &buf)
+        )
+        
         default: throw UniffiInternalError.unexpectedEnumCase
         }
     }
@@ -26494,6 +28209,12 @@ public struct FfiConverterTypeProposal: FfiConverterRustBuffer {
         case let .flasher(indication):
             writeInt(&buf, Int32(4))
             FfiConverterTypeIndication.write(indication, into: &buf)
+            
+        
+        case let .tyre(end,wheel):
+            writeInt(&buf, Int32(5))
+            FfiConverterTypeEnd.write(end, into: &buf)
+            FfiConverterTypeWheel.write(wheel, into: &buf)
             
         }
     }
@@ -28280,6 +30001,36 @@ public enum Sum: Equatable, Hashable {
          */gauge: Double
     )
     /**
+     * One tyre against another: height of the axle, turns, speedometer.
+     */
+    case tyreChange(
+        /**
+         * Size as on the sidewall, before.
+         */tyre: String, 
+        /**
+         * Size as on the sidewall, after.
+         */newTyre: String
+    )
+    /**
+     * What a tyre may carry, and how fast.
+     */
+    case tyreRating(
+        /**
+         * Size as on the sidewall, with load index and speed symbol.
+         */tyre: String
+    )
+    /**
+     * Age of a tyre from its date code.
+     */
+    case tyreAge(
+        /**
+         * Week and year on the sidewall.
+         */dateCode: String, 
+        /**
+         * Day of asking, `YYYY-MM-DD`.
+         */day: String
+    )
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     case wantedRatio(
@@ -28695,52 +30446,61 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 51: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 52: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 52: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 53: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 53: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 54: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 54: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
         )
         
-        case 55: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 55: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 56: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 56: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 57: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 57: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 58: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 58: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 59: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 59: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 60: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 60: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 61: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 61: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 62: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 62: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 63: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 63: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 64: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 64: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 65: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 65: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 66: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 66: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 67: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 67: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 68: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 69: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 70: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -29125,8 +30885,25 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(gauge, into: &buf)
             
         
-        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+        case let .tyreChange(tyre,newTyre):
             writeInt(&buf, Int32(52))
+            FfiConverterString.write(tyre, into: &buf)
+            FfiConverterString.write(newTyre, into: &buf)
+            
+        
+        case let .tyreRating(tyre):
+            writeInt(&buf, Int32(53))
+            FfiConverterString.write(tyre, into: &buf)
+            
+        
+        case let .tyreAge(dateCode,day):
+            writeInt(&buf, Int32(54))
+            FfiConverterString.write(dateCode, into: &buf)
+            FfiConverterString.write(day, into: &buf)
+            
+        
+        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+            writeInt(&buf, Int32(55))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -29135,38 +30912,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(56))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(57))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(58))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(59))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(60))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(61))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -29175,30 +30952,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(59))
+            writeInt(&buf, Int32(62))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(60))
+            writeInt(&buf, Int32(63))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(61))
+            writeInt(&buf, Int32(64))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(62))
+            writeInt(&buf, Int32(65))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(63))
+            writeInt(&buf, Int32(66))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -29209,7 +30986,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(64))
+            writeInt(&buf, Int32(67))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -29220,7 +30997,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(65))
+            writeInt(&buf, Int32(68))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -29228,14 +31005,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(66))
+            writeInt(&buf, Int32(69))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(67))
+            writeInt(&buf, Int32(70))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
@@ -29780,6 +31557,81 @@ public func FfiConverterTypeTrouble_lift(_ buf: RustBuffer) throws -> Trouble {
 #endif
 public func FfiConverterTypeTrouble_lower(_ value: Trouble) -> RustBuffer {
     return FfiConverterTypeTrouble.lower(value)
+}
+
+
+
+/**
+ * Whether the tyre runs with a tube.
+ */
+
+public enum Tube: Equatable, Hashable {
+    
+    /**
+     * TT: with a tube.
+     */
+    case tubeType
+    /**
+     * TL: without, on a rim made for it.
+     */
+    case tubeless
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Tube: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTube: FfiConverterRustBuffer {
+    typealias SwiftType = Tube
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Tube {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .tubeType
+        
+        case 2: return .tubeless
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Tube, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .tubeType:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .tubeless:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTube_lift(_ buf: RustBuffer) throws -> Tube {
+    return try FfiConverterTypeTube.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTube_lower(_ value: Tube) -> RustBuffer {
+    return FfiConverterTypeTube.lower(value)
 }
 
 
@@ -31115,6 +32967,54 @@ fileprivate struct FfiConverterOptionTypeCoverNeed: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeDayHours: FfiConverterRustBuffer {
+    typealias SwiftType = DayHours?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDayHours.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDayHours.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeDelivery: FfiConverterRustBuffer {
+    typealias SwiftType = Delivery?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeDelivery.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeDelivery.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeDiagramLabel: FfiConverterRustBuffer {
     typealias SwiftType = DiagramLabel?
 
@@ -31835,6 +33735,78 @@ fileprivate struct FfiConverterOptionTypeTorqueBand: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeTyreAge: FfiConverterRustBuffer {
+    typealias SwiftType = TyreAge?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTyreAge.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTyreAge.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTyreChange: FfiConverterRustBuffer {
+    typealias SwiftType = TyreChange?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTyreChange.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTyreChange.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeTyreReading: FfiConverterRustBuffer {
+    typealias SwiftType = TyreReading?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTyreReading.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTyreReading.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeWait: FfiConverterRustBuffer {
     typealias SwiftType = Wait?
 
@@ -31851,6 +33823,30 @@ fileprivate struct FfiConverterOptionTypeWait: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeWait.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeWheel: FfiConverterRustBuffer {
+    typealias SwiftType = Wheel?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeWheel.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeWheel.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -32243,6 +34239,30 @@ fileprivate struct FfiConverterOptionTypeFluidGrade: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeJobPlace: FfiConverterRustBuffer {
+    typealias SwiftType = JobPlace?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeJobPlace.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeJobPlace.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeLampCap: FfiConverterRustBuffer {
     typealias SwiftType = LampCap?
 
@@ -32507,6 +34527,30 @@ fileprivate struct FfiConverterOptionTypeTrouble: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeTube: FfiConverterRustBuffer {
+    typealias SwiftType = Tube?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeTube.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeTube.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeUnitOfMeasure: FfiConverterRustBuffer {
     typealias SwiftType = UnitOfMeasure?
 
@@ -32571,6 +34615,54 @@ fileprivate struct FfiConverterOptionTypeWearRule: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeWearRule.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionSequenceTypeExtraTime: FfiConverterRustBuffer {
+    typealias SwiftType = [ExtraTime]?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterSequenceTypeExtraTime.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterSequenceTypeExtraTime.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionSequenceTypeSpan: FfiConverterRustBuffer {
+    typealias SwiftType = [Span]?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterSequenceTypeSpan.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterSequenceTypeSpan.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -33096,6 +35188,31 @@ fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeElement.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeExtraTime: FfiConverterRustBuffer {
+    typealias SwiftType = [ExtraTime]
+
+    public static func write(_ value: [ExtraTime], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeExtraTime.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ExtraTime] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ExtraTime]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeExtraTime.read(from: &buf))
         }
         return seq
     }
@@ -34396,6 +36513,81 @@ fileprivate struct FfiConverterSequenceTypeTroubleOffer: FfiConverterRustBuffer 
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeTroubleOffer.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTyreCheck: FfiConverterRustBuffer {
+    typealias SwiftType = [TyreCheck]
+
+    public static func write(_ value: [TyreCheck], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTyreCheck.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TyreCheck] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TyreCheck]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTyreCheck.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTyreEquivalent: FfiConverterRustBuffer {
+    typealias SwiftType = [TyreEquivalent]
+
+    public static func write(_ value: [TyreEquivalent], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTyreEquivalent.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TyreEquivalent] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TyreEquivalent]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTyreEquivalent.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeTyreWeek: FfiConverterRustBuffer {
+    typealias SwiftType = [TyreWeek]
+
+    public static func write(_ value: [TyreWeek], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeTyreWeek.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [TyreWeek] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [TyreWeek]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeTyreWeek.read(from: &buf))
         }
         return seq
     }

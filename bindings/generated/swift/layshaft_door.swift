@@ -2632,6 +2632,75 @@ public func FfiConverterTypeFitSprockets_lower(_ value: FitSprockets) -> RustBuf
 
 
 /**
+ * Fits another tyre, tube or rim.
+ */
+public struct FitTyre: Equatable, Hashable {
+    /**
+     * Which wheel.
+     */
+    public var end: End
+    /**
+     * What is fitted; fields left out stay as they are, but another tyre brings its own date and roll-out.
+     */
+    public var wheel: Wheel
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which wheel.
+         */end: End, 
+        /**
+         * What is fitted; fields left out stay as they are, but another tyre brings its own date and roll-out.
+         */wheel: Wheel) {
+        self.end = end
+        self.wheel = wheel
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FitTyre: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFitTyre: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FitTyre {
+        return
+            try FitTyre(
+                end: FfiConverterTypeEnd.read(from: &buf), 
+                wheel: FfiConverterTypeWheel.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FitTyre, into buf: inout [UInt8]) {
+        FfiConverterTypeEnd.write(value.end, into: &buf)
+        FfiConverterTypeWheel.write(value.wheel, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFitTyre_lift(_ buf: RustBuffer) throws -> FitTyre {
+    return try FfiConverterTypeFitTyre.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFitTyre_lower(_ value: FitTyre) -> RustBuffer {
+    return FfiConverterTypeFitTyre.lower(value)
+}
+
+
+/**
  * Asks for every value that a record has had.
  */
 public struct HistoryAsk: Equatable, Hashable {
@@ -6043,6 +6112,11 @@ public enum Command: Equatable, Hashable {
     case fitBrake(FitBrake
     )
     /**
+     * Fits another tyre, tube or rim.
+     */
+    case fitTyre(FitTyre
+    )
+    /**
      * Records flasher, pilots and load resistors.
      */
     case recordIndication(RecordIndication
@@ -6274,100 +6348,103 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 17: return .fitBrake(try FfiConverterTypeFitBrake.read(from: &buf)
         )
         
-        case 18: return .recordIndication(try FfiConverterTypeRecordIndication.read(from: &buf)
+        case 18: return .fitTyre(try FfiConverterTypeFitTyre.read(from: &buf)
         )
         
-        case 19: return .fitFlasher(try FfiConverterTypeFitFlasher.read(from: &buf)
+        case 19: return .recordIndication(try FfiConverterTypeRecordIndication.read(from: &buf)
         )
         
-        case 20: return .adaptCircuit(try FfiConverterTypeAdaptCircuit.read(from: &buf)
+        case 20: return .fitFlasher(try FfiConverterTypeFitFlasher.read(from: &buf)
         )
         
-        case 21: return .startFault(try FfiConverterTypeStartFault.read(from: &buf)
+        case 21: return .adaptCircuit(try FfiConverterTypeAdaptCircuit.read(from: &buf)
         )
         
-        case 22: return .answerFault(try FfiConverterTypeAnswerFault.read(from: &buf)
+        case 22: return .startFault(try FfiConverterTypeStartFault.read(from: &buf)
         )
         
-        case 23: return .undoFaultStep(try FfiConverterTypeUndoFaultStep.read(from: &buf)
+        case 23: return .answerFault(try FfiConverterTypeAnswerFault.read(from: &buf)
         )
         
-        case 24: return .closeFault(try FfiConverterTypeCloseFault.read(from: &buf)
+        case 24: return .undoFaultStep(try FfiConverterTypeUndoFaultStep.read(from: &buf)
         )
         
-        case 25: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
+        case 25: return .closeFault(try FfiConverterTypeCloseFault.read(from: &buf)
         )
         
-        case 26: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
+        case 26: return .addJob(try FfiConverterTypeAddJob.read(from: &buf)
         )
         
-        case 27: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
+        case 27: return .addReadyMade(try FfiConverterTypeAddReadyMade.read(from: &buf)
         )
         
-        case 28: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
+        case 28: return .changeJob(try FfiConverterTypeChangeJob.read(from: &buf)
         )
         
-        case 29: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
+        case 29: return .putJobAway(try FfiConverterTypePutJobAway.read(from: &buf)
         )
         
-        case 30: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
+        case 30: return .bringJobBack(try FfiConverterTypeBringJobBack.read(from: &buf)
         )
         
-        case 31: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
+        case 31: return .beginJob(try FfiConverterTypeBeginJob.read(from: &buf)
         )
         
-        case 32: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
+        case 32: return .tickStep(try FfiConverterTypeTickStep.read(from: &buf)
         )
         
-        case 33: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
+        case 33: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
         )
         
-        case 34: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
+        case 34: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
         )
         
-        case 35: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
+        case 35: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
         )
         
-        case 36: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
+        case 36: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
         )
         
-        case 37: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
+        case 37: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
         )
         
-        case 38: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
+        case 38: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
         )
         
-        case 39: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
+        case 39: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
         )
         
-        case 40: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
+        case 40: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
         )
         
-        case 41: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
+        case 41: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
         )
         
-        case 42: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 42: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 43: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 43: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 44: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 44: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 45: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 45: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
         )
         
-        case 46: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 46: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
         )
         
-        case 47: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 47: return .undo(try FfiConverterTypeUndo.read(from: &buf)
         )
         
-        case 48: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 48: return .settle(try FfiConverterTypeSettle.read(from: &buf)
         )
         
-        case 49: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 49: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 50: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6463,163 +6540,168 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeFitBrake.write(v1, into: &buf)
             
         
-        case let .recordIndication(v1):
+        case let .fitTyre(v1):
             writeInt(&buf, Int32(18))
+            FfiConverterTypeFitTyre.write(v1, into: &buf)
+            
+        
+        case let .recordIndication(v1):
+            writeInt(&buf, Int32(19))
             FfiConverterTypeRecordIndication.write(v1, into: &buf)
             
         
         case let .fitFlasher(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeFitFlasher.write(v1, into: &buf)
             
         
         case let .adaptCircuit(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeAdaptCircuit.write(v1, into: &buf)
             
         
         case let .startFault(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeStartFault.write(v1, into: &buf)
             
         
         case let .answerFault(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeAnswerFault.write(v1, into: &buf)
             
         
         case let .undoFaultStep(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeUndoFaultStep.write(v1, into: &buf)
             
         
         case let .closeFault(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeCloseFault.write(v1, into: &buf)
             
         
         case let .addJob(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeAddJob.write(v1, into: &buf)
             
         
         case let .addReadyMade(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeAddReadyMade.write(v1, into: &buf)
             
         
         case let .changeJob(v1):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(28))
             FfiConverterTypeChangeJob.write(v1, into: &buf)
             
         
         case let .putJobAway(v1):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(29))
             FfiConverterTypePutJobAway.write(v1, into: &buf)
             
         
         case let .bringJobBack(v1):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(30))
             FfiConverterTypeBringJobBack.write(v1, into: &buf)
             
         
         case let .beginJob(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(31))
             FfiConverterTypeBeginJob.write(v1, into: &buf)
             
         
         case let .tickStep(v1):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(32))
             FfiConverterTypeTickStep.write(v1, into: &buf)
             
         
         case let .finishJob(v1):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(33))
             FfiConverterTypeFinishJob.write(v1, into: &buf)
             
         
         case let .reopenJob(v1):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(34))
             FfiConverterTypeReopenJob.write(v1, into: &buf)
             
         
         case let .recordPart(v1):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(35))
             FfiConverterTypeRecordPart.write(v1, into: &buf)
             
         
         case let .putPartAway(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(36))
             FfiConverterTypePutPartAway.write(v1, into: &buf)
             
         
         case let .recordTightening(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(37))
             FfiConverterTypeRecordTightening.write(v1, into: &buf)
             
         
         case let .putTighteningAway(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(38))
             FfiConverterTypePutTighteningAway.write(v1, into: &buf)
             
         
         case let .attachPhoto(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(39))
             FfiConverterTypeAttachPhoto.write(v1, into: &buf)
             
         
         case let .putPhotoAway(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(40))
             FfiConverterTypePutPhotoAway.write(v1, into: &buf)
             
         
         case let .startCure(v1):
-            writeInt(&buf, Int32(40))
+            writeInt(&buf, Int32(41))
             FfiConverterTypeStartCure.write(v1, into: &buf)
             
         
         case let .endCure(v1):
-            writeInt(&buf, Int32(41))
+            writeInt(&buf, Int32(42))
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
         case let .noteClimate(v1):
-            writeInt(&buf, Int32(42))
+            writeInt(&buf, Int32(43))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(43))
+            writeInt(&buf, Int32(44))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(44))
+            writeInt(&buf, Int32(45))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(45))
+            writeInt(&buf, Int32(46))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(46))
+            writeInt(&buf, Int32(47))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(48))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(49))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(50))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -6708,6 +6790,11 @@ public enum Query: Equatable, Hashable {
      * A brake: pressure, clamp, lever travel, stopping.
      */
     case brakes(BrakeAsk
+    )
+    /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+    case tyres(TyreAsk
     )
     /**
      * A thread: which one, what torque, how deep.
@@ -6851,55 +6938,58 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 12: return .brakes(try FfiConverterTypeBrakeAsk.read(from: &buf)
         )
         
-        case 13: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
+        case 13: return .tyres(try FfiConverterTypeTyreAsk.read(from: &buf)
         )
         
-        case 14: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
+        case 14: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
         )
         
-        case 15: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
+        case 15: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
         )
         
-        case 16: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
+        case 16: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
         )
         
-        case 17: return .lamps(try FfiConverterTypeLampsAsk.read(from: &buf)
+        case 17: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
         )
         
-        case 18: return .charging(try FfiConverterTypeChargingAsk.read(from: &buf)
+        case 18: return .lamps(try FfiConverterTypeLampsAsk.read(from: &buf)
         )
         
-        case 19: return .harness(try FfiConverterTypeHarnessAsk.read(from: &buf)
+        case 19: return .charging(try FfiConverterTypeChargingAsk.read(from: &buf)
         )
         
-        case 20: return .fault(try FfiConverterTypeFaultAsk.read(from: &buf)
+        case 20: return .harness(try FfiConverterTypeHarnessAsk.read(from: &buf)
         )
         
-        case 21: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
+        case 21: return .fault(try FfiConverterTypeFaultAsk.read(from: &buf)
         )
         
-        case 22: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 22: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 23: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 23: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 24: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 24: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 25: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 25: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 26: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 26: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 27: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 27: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 28: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 28: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
         )
         
-        case 29: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 29: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 30: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6970,88 +7060,93 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeBrakeAsk.write(v1, into: &buf)
             
         
-        case let .fasteners(v1):
+        case let .tyres(v1):
             writeInt(&buf, Int32(13))
+            FfiConverterTypeTyreAsk.write(v1, into: &buf)
+            
+        
+        case let .fasteners(v1):
+            writeInt(&buf, Int32(14))
             FfiConverterTypeFastenerAsk.write(v1, into: &buf)
             
         
         case let .filling(v1):
-            writeInt(&buf, Int32(14))
+            writeInt(&buf, Int32(15))
             FfiConverterTypeFillAsk.write(v1, into: &buf)
             
         
         case let .mixing(v1):
-            writeInt(&buf, Int32(15))
+            writeInt(&buf, Int32(16))
             FfiConverterTypeMixAsk.write(v1, into: &buf)
             
         
         case let .wire(v1):
-            writeInt(&buf, Int32(16))
+            writeInt(&buf, Int32(17))
             FfiConverterTypeWireAsk.write(v1, into: &buf)
             
         
         case let .lamps(v1):
-            writeInt(&buf, Int32(17))
+            writeInt(&buf, Int32(18))
             FfiConverterTypeLampsAsk.write(v1, into: &buf)
             
         
         case let .charging(v1):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(19))
             FfiConverterTypeChargingAsk.write(v1, into: &buf)
             
         
         case let .harness(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeHarnessAsk.write(v1, into: &buf)
             
         
         case let .fault(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeFaultAsk.write(v1, into: &buf)
             
         
         case let .cure(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
         case let .products(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
         case let .bike(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .history(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(28))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(29))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(30))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }

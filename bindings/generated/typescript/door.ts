@@ -226,7 +226,23 @@ spans: Array<Span>,
 /**
  * Days without bench time.
  */
-daysOff: Array<DayOff>, };
+daysOff: Array<DayOff>, 
+/**
+ * Bench time on single days, beside the pattern and also on a day off.
+ */
+extra?: Array<ExtraTime> | null, 
+/**
+ * When a second pair of hands is there, by the week; left out: never.
+ */
+helper?: Array<Span> | null, 
+/**
+ * When there is daylight; left out: 8:00 to 18:00.
+ */
+daylight?: DayHours | null, 
+/**
+ * When no noise may be made; left out: never.
+ */
+quiet?: DayHours | null, };
 
 /**
  * A bike on the shelf.
@@ -1135,7 +1151,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -1330,6 +1346,11 @@ export type Condition = { "kind": "open" } | { "kind": "badJoint",
  * Resistance of the joint, ohms.
  */
 ohms: number, } | { "kind": "stuck" };
+
+/**
+ * How the carcass is built.
+ */
+export type Construction = "diagonal" | "biasBelted" | "radial";
 
 /**
  * Something that draws current.
@@ -1692,6 +1713,19 @@ engineRpm: number,
 newtons: number, };
 
 /**
+ * Hours of every day.
+ */
+export type DayHours = { 
+/**
+ * From, minutes after midnight, local time.
+ */
+fromMinute: number, 
+/**
+ * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+ */
+toMinute: number, };
+
+/**
  * The start of a day.
  */
 export type DayMark = { 
@@ -1716,6 +1750,27 @@ export type DayOff = {
  * The day, `YYYY-MM-DD`.
  */
 day: string, };
+
+/**
+ * How long a delivery takes, by what the seller says and by what was seen before.
+ */
+export type Delivery = { 
+/**
+ * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+ */
+ordered?: string | null, 
+/**
+ * At best, days.
+ */
+leastDays: number, 
+/**
+ * As a rule, days.
+ */
+likelyDays: number, 
+/**
+ * At worst, days.
+ */
+mostDays: number, };
 
 /**
  * Says who the bike is.
@@ -2166,6 +2221,23 @@ check: string,
  * The reading, volts.
  */
 volts: number, };
+
+/**
+ * Bench time on one day beside the pattern.
+ */
+export type ExtraTime = { 
+/**
+ * The day, `YYYY-MM-DD`.
+ */
+day: string, 
+/**
+ * From, minutes after midnight, local time.
+ */
+fromMinute: number, 
+/**
+ * To, minutes after midnight, local time.
+ */
+toMinute: number, };
 
 /**
  * One value that a field has had.
@@ -2631,6 +2703,19 @@ rearTeeth: number,
  * Links of the chain; left out: as in the ripple.
  */
 chainLinks?: number | null, };
+
+/**
+ * Fits another tyre, tube or rim.
+ */
+export type FitTyre = { 
+/**
+ * Which wheel.
+ */
+end: End, 
+/**
+ * What is fitted; fields left out stay as they are, but another tyre brings its own date and roll-out.
+ */
+wheel: Wheel, };
 
 /**
  * Flashes a minute, from and to. 0 stands for lamps that stay lit or dark.
@@ -3486,7 +3571,36 @@ doneMs?: number | null,
 /**
  * Place in the list, smaller first; ties go by mark.
  */
-rank: number, };
+rank: number, 
+/**
+ * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+ */
+leastMinutes?: number | null, 
+/**
+ * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+ */
+mostMinutes?: number | null, 
+/**
+ * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+ */
+splittable?: boolean | null, 
+/**
+ * Where it has to be done; left out: at the bench.
+ */
+place?: JobPlace | null, 
+/**
+ * Whether it takes a second pair of hands; left out: no.
+ */
+helper?: boolean | null, 
+/**
+ * Whether it makes noise that the neighbours hear; left out: no.
+ */
+noisy?: boolean | null, };
+
+/**
+ * Where a job has to be done.
+ */
+export type JobPlace = "bench" | "daylight" | "sprayPlace";
 
 /**
  * One job at the bench.
@@ -4323,6 +4437,10 @@ currency?: string | null,
  */
 expected?: string | null, 
 /**
+ * How long it may take.
+ */
+delivery?: Delivery | null, 
+/**
  * Anything else.
  */
 note?: string | null, };
@@ -4712,7 +4830,15 @@ brake: Brake, } | { "kind": "flasher",
 /**
  * What would be fitted; fields left out are as fitted now.
  */
-indication: Indication, };
+indication: Indication, } | { "kind": "tyre", 
+/**
+ * Which wheel.
+ */
+end: End, 
+/**
+ * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+ */
+wheel: Wheel, };
 
 /**
  * Puts a bike away; its facts stay.
@@ -4800,7 +4926,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -6654,7 +6780,27 @@ backMetres: number, } | { "kind": "wireGauge",
 /**
  * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
  */
-gauge: number, } | { "kind": "wantedRatio", 
+gauge: number, } | { "kind": "tyreChange", 
+/**
+ * Size as on the sidewall, before.
+ */
+tyre: string, 
+/**
+ * Size as on the sidewall, after.
+ */
+newTyre: string, } | { "kind": "tyreRating", 
+/**
+ * Size as on the sidewall, with load index and speed symbol.
+ */
+tyre: string, } | { "kind": "tyreAge", 
+/**
+ * Week and year on the sidewall.
+ */
+dateCode: string, 
+/**
+ * Day of asking, `YYYY-MM-DD`.
+ */
+day: string, } | { "kind": "wantedRatio", 
 /**
  * Engine speed, revolutions a minute.
  */
@@ -7531,6 +7677,11 @@ trouble: Trouble,
 name: string, };
 
 /**
+ * Whether the tyre runs with a tube.
+ */
+export type Tube = "tubeType" | "tubeless";
+
+/**
  * A two-part product.
  */
 export type TwoPartAsk = { 
@@ -7570,6 +7721,339 @@ hardenerDensity?: number | null,
  * Density of the thinner, g/mL.
  */
 thinnerDensity?: number | null, };
+
+/**
+ * The age of a tyre.
+ */
+export type TyreAge = { 
+/**
+ * The code as read.
+ */
+code: string, 
+/**
+ * Every week that it may stand for and that is past, latest first.
+ */
+weeks: Array<TyreWeek>, 
+/**
+ * Least age, years.
+ */
+leastYears: number, 
+/**
+ * Greatest age, years.
+ */
+mostYears: number, 
+/**
+ * Fine below the age of yearly looks, outside from the age of replacement on, open between them.
+ */
+judgement: Judgement, 
+/**
+ * What is commonly done.
+ */
+advice: string, 
+/**
+ * Where form, decades and advice come from.
+ */
+sources: Array<Source>, };
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+export type TyreAsk = { 
+/**
+ * Which wheel; left out: the rear one.
+ */
+end?: End | null, 
+/**
+ * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+ */
+wheel?: Wheel | null, 
+/**
+ * Top speed of the bike, km/h; left out: as derived, where drag area, mass and power are known.
+ */
+topSpeedKmh?: number | null, };
+
+/**
+ * One tyre against another on the same wheel.
+ */
+export type TyreChange = { 
+/**
+ * Outer diameter before, mm.
+ */
+diameterBeforeMm: number, 
+/**
+ * Outer diameter after, mm.
+ */
+diameterAfterMm: number, 
+/**
+ * Change of the outer diameter, per cent.
+ */
+diameterPercent: number, 
+/**
+ * Axle higher (positive) or lower, mm.
+ */
+rideHeightMm: number, 
+/**
+ * The least that it may be, where a code leaves the diameter open, mm.
+ */
+rideHeightLeastMm: number, 
+/**
+ * The most, mm.
+ */
+rideHeightMostMm: number, 
+/**
+ * Rolling circumference before, mm.
+ */
+circumferenceBeforeMm: number, 
+/**
+ * Rolling circumference after, mm.
+ */
+circumferenceAfterMm: number, 
+/**
+ * Change of the circumference, per cent: of road speed at the same engine speed too, where this wheel is driven.
+ */
+circumferencePercent: number, 
+/**
+ * The circumference before is a roll-out.
+ */
+measuredBefore: boolean, 
+/**
+ * The circumference after is a roll-out.
+ */
+measuredAfter: boolean, 
+/**
+ * Turns in a kilometre before.
+ */
+turnsPerKmBefore: number, 
+/**
+ * Turns in a kilometre after.
+ */
+turnsPerKmAfter: number, 
+/**
+ * Shift of the speedometer by this tyre alone, per cent, negative reads lower; none where this wheel does not drive it,
+ * or where it is not known what does.
+ */
+speedometerPercent?: number | null, };
+
+/**
+ * One thing that a tyre is judged by.
+ */
+export type TyreCheck = { 
+/**
+ * Stable mark: `load`, `speed`, `rim`, `tube`.
+ */
+mark: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * Least allowed, where there is a least.
+ */
+allowedFrom?: number | null, 
+/**
+ * Most allowed, where it is known.
+ */
+allowedTo?: number | null, 
+/**
+ * What the bike asks for, where it is known.
+ */
+actual?: number | null, 
+/**
+ * Most allowed less what is asked for.
+ */
+margin?: number | null, 
+/**
+ * Unit of the four.
+ */
+unit: Unit, 
+/**
+ * Judgement.
+ */
+judgement: Judgement, 
+/**
+ * Why, or what is not known.
+ */
+why: string, 
+/**
+ * Where the limit comes from.
+ */
+source: Source, };
+
+/**
+ * Another code that stands near an open one.
+ */
+export type TyreEquivalent = { 
+/**
+ * The code.
+ */
+code: string, 
+/**
+ * Outer diameter by that code, mm.
+ */
+outerDiameterMm: number, 
+/**
+ * Who says so.
+ */
+source: Source, };
+
+/**
+ * A sidewall, read.
+ */
+export type TyreReading = { 
+/**
+ * The code in its plain form.
+ */
+code: string, 
+/**
+ * Width and height in words.
+ */
+section: string, 
+/**
+ * Carcass.
+ */
+construction: Construction, 
+/**
+ * Carcass in words.
+ */
+carcass: string, 
+/**
+ * Rim diameter code, inches.
+ */
+rimInch: number, 
+/**
+ * Load index.
+ */
+loadIndex?: number | null, 
+/**
+ * What one tyre may carry by that index, kg.
+ */
+loadKg?: number | null, 
+/**
+ * Speed symbol.
+ */
+speedSymbol?: string | null, 
+/**
+ * Speed that it allows, km/h; none for Z.
+ */
+speedKmh?: number | null, 
+/**
+ * Tube or tubeless, where it is marked.
+ */
+marked?: Tube | null, 
+/**
+ * Outer diameter as designed, mm.
+ */
+outerDiameterMm: number, 
+/**
+ * Least that the sources give for this code, mm.
+ */
+outerDiameterLeastMm: number, 
+/**
+ * Most that the sources give, mm.
+ */
+outerDiameterMostMm: number, 
+/**
+ * Least that a new tyre of this code may have, mm.
+ */
+newLeastMm: number, 
+/**
+ * Most that a new tyre may have, mm.
+ */
+newMostMm: number, 
+/**
+ * Rolling circumference, mm.
+ */
+circumferenceMm: number, 
+/**
+ * The circumference is a roll-out.
+ */
+measured: boolean, 
+/**
+ * Turns in a kilometre.
+ */
+turnsPerKm: number, 
+/**
+ * Codes that stand near, where this one leaves width or height open.
+ */
+equivalents: Array<TyreEquivalent>, 
+/**
+ * What the sources disagree about.
+ */
+dispute?: string | null, };
+
+/**
+ * The tyre page.
+ */
+export type TyreSheet = { 
+/**
+ * Which wheel.
+ */
+end: End, 
+/**
+ * The tyre as made, where it is known.
+ */
+standard?: TyreReading | null, 
+/**
+ * The tyre that is on it, where it is known.
+ */
+fitted?: TyreReading | null, 
+/**
+ * The tyre as asked, where it is known.
+ */
+proposed?: TyreReading | null, 
+/**
+ * As asked against as made.
+ */
+change?: TyreChange | null, 
+/**
+ * As asked against what is on it.
+ */
+changeFromFitted?: TyreChange | null, 
+/**
+ * Load, speed, rim and tube.
+ */
+checks: Array<TyreCheck>, 
+/**
+ * Top speed that the speed symbol was held against, km/h.
+ */
+topSpeedKmh?: number | null, 
+/**
+ * How old it is, where its date code is known.
+ */
+age?: TyreAge | null, 
+/**
+ * What to mind whatever the numbers say.
+ */
+cautions: Array<string>, 
+/**
+ * What is worth saying.
+ */
+findings: Array<Finding>, 
+/**
+ * How it was worked out.
+ */
+working: Working, };
+
+/**
+ * One week in which the tyre may have been made.
+ */
+export type TyreWeek = { 
+/**
+ * Year.
+ */
+year: number, 
+/**
+ * Week of that year.
+ */
+week: number, 
+/**
+ * First day of that week, `YYYY-MM-DD`.
+ */
+fromDay: string, 
+/**
+ * Age on the day of asking, years.
+ */
+ageYears: number, };
 
 /**
  * Takes a command back.
@@ -7640,7 +8124,11 @@ hours?: number | null,
 /**
  * The coating product whose full cure is waited for.
  */
-product?: string | null, };
+product?: string | null, 
+/**
+ * What follows must begin within so many hours after the work: a recoat window, a pot life.
+ */
+atMostHours?: number | null, };
 
 /**
  * Volts lost on the way to and from a part that takes current.
@@ -7730,7 +8218,27 @@ circumferenceMm?: number | null,
 /**
  * Whether a tube is fitted.
  */
-tube?: boolean | null, };
+tube?: boolean | null, 
+/**
+ * Sizes that are printed on the tube: it fits those and no others.
+ */
+tubeSizes: Array<string>, 
+/**
+ * Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
+ */
+dateCode?: string | null, 
+/**
+ * Load on this wheel with rider and luggage up, kilograms.
+ */
+axleLoadKg?: number | null, 
+/**
+ * Width of the rim between its flanges, inches.
+ */
+rimWidthInch?: number | null, 
+/**
+ * Whether the rim hangs in wire spokes.
+ */
+spoked?: boolean | null, };
 
 /**
  * What to size a wire and its fuse for. Only the current (or the watts) is needed.
@@ -7951,6 +8459,7 @@ export interface QueryMap {
   thrust: ThrustSheet;
   load: LoadSheet;
   brakes: BrakeSheet;
+  tyres: TyreSheet;
   fasteners: FastenerSheet;
   filling: FillSheet;
   mixing: MixSheet;
@@ -7989,6 +8498,7 @@ export type CommandName =
   | 'fitSprockets'
   | 'fitConsumer'
   | 'fitBrake'
+  | 'fitTyre'
   | 'recordIndication'
   | 'fitFlasher'
   | 'adaptCircuit'

@@ -56,6 +56,21 @@ pub struct Wait {
     pub hours: Option<f64>,
     /// The coating product whose full cure is waited for.
     pub product: Option<String>,
+    /// What follows must begin within so many hours after the work: a recoat window, a pot life.
+    pub at_most_hours: Option<f64>,
+}
+
+/// Where a job has to be done.
+#[wire]
+#[derive(Default)]
+pub enum JobPlace {
+    /// At the bench, at any hour.
+    #[default]
+    Bench,
+    /// By daylight.
+    Daylight,
+    /// Where spraying is allowed: aired, and by daylight.
+    SprayPlace,
 }
 
 /// A piece of work.
@@ -83,6 +98,18 @@ pub struct Job {
     pub done_ms: Option<i64>,
     /// Place in the list, smaller first; ties go by mark.
     pub rank: f64,
+    /// Hands-on time if all goes well, minutes; left out: as the hands-on time.
+    pub least_minutes: Option<f64>,
+    /// Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+    pub most_minutes: Option<f64>,
+    /// Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+    pub splittable: Option<bool>,
+    /// Where it has to be done; left out: at the bench.
+    pub place: Option<JobPlace>,
+    /// Whether it takes a second pair of hands; left out: no.
+    pub helper: Option<bool>,
+    /// Whether it makes noise that the neighbours hear; left out: no.
+    pub noisy: Option<bool>,
 }
 
 impl Record for Job {
@@ -100,7 +127,64 @@ impl Job {
         if let Some(wait) = &mut self.wait {
             wait.name = bounds::check_title("wait", "Wait", &wait.name)?;
             bounds::WAIT_HOURS.check_known(wait.hours)?;
+            bounds::AT_MOST_HOURS.check_known(wait.at_most_hours)?;
         }
+        bounds::LEAST_MINUTES.check_known(self.least_minutes)?;
+        bounds::MOST_MINUTES.check_known(self.most_minutes)?;
+        self.check_order()?;
         Ok(self)
+    }
+
+    /// Least, usual and most hands-on time stand in this order; a wait ends before its time limit.
+    fn check_order(&self) -> Result<(), Refused> {
+        let usual = self.hands_on_minutes;
+        if self.least_minutes.is_some_and(|least| least > usual) {
+            return Err(Refused::Conflict {
+                field: bounds::LEAST_MINUTES.field.to_owned(),
+                reason: format!("The least hands-on time must not be more than the usual {usual} min"),
+            });
+        }
+        if self.most_minutes.is_some_and(|most| most < usual) {
+            return Err(Refused::Conflict {
+                field: bounds::MOST_MINUTES.field.to_owned(),
+                reason: format!("The most hands-on time must not be less than the usual {usual} min"),
+            });
+        }
+        let limits = self.wait.as_ref().and_then(|wait| Some((wait.hours?, wait.at_most_hours?)));
+        if let Some((hours, at_most)) = limits.filter(|(hours, at_most)| at_most < hours) {
+            return Err(Refused::Conflict {
+                field: bounds::AT_MOST_HOURS.field.to_owned(),
+                reason: format!("What follows must begin within {at_most} h, and the wait alone takes {hours} h"),
+            });
+        }
+        Ok(())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn job(least: Option<f64>, most: Option<f64>, wait: Option<Wait>) -> Job {
+        let (least_minutes, most_minutes) = (least, most);
+        Job { title: "Coat".to_owned(), hands_on_minutes: 60.0, least_minutes, most_minutes, wait, ..Job::default() }
+    }
+
+    #[test]
+    fn times_out_of_order_are_refused_and_times_in_order_are_taken() {
+        assert!(job(Some(30.0), Some(180.0), None).checked().is_ok());
+        let refused = |job: Job| job.checked().unwrap_err().to_string();
+        assert!(refused(job(Some(90.0), None, None)).contains("not be more than the usual 60 min"));
+        assert!(refused(job(None, Some(30.0), None)).contains("not be less than the usual 60 min"));
+        assert!(refused(job(Some(-5.0), None, None)).contains("-5 min is outside"));
+        let wait = Wait { name: "flash off".to_owned(), hours: Some(8.0), at_most_hours: Some(4.0), ..Wait::default() };
+        assert!(refused(job(None, None, Some(wait))).contains("within 4 h"));
+    }
+
+    #[test]
+    fn a_job_of_an_older_program_is_read_without_the_newer_fields() {
+        let old: Job = serde_json::from_str(r#"{"title":"Old","handsOnMinutes":30}"#).unwrap();
+        assert_eq!((old.least_minutes, old.place, old.helper), (None, None, None));
+        assert!(old.checked().is_ok());
     }
 }

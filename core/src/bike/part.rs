@@ -21,6 +21,19 @@ pub enum PartState {
     Fitted,
 }
 
+/// How long a delivery takes, by what the seller says and by what was seen before.
+#[wire]
+pub struct Delivery {
+    /// Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+    pub ordered: Option<String>,
+    /// At best, days.
+    pub least_days: f64,
+    /// As a rule, days.
+    pub likely_days: f64,
+    /// At worst, days.
+    pub most_days: f64,
+}
+
 /// A part.
 #[wire(lenient)]
 pub struct Part {
@@ -34,6 +47,8 @@ pub struct Part {
     pub currency: Option<String>,
     /// Day on which it should come, `YYYY-MM-DD`.
     pub expected: Option<String>,
+    /// How long it may take.
+    pub delivery: Option<Delivery>,
     /// Anything else.
     pub note: Option<String>,
 }
@@ -50,6 +65,27 @@ impl Part {
         if let Some(day) = &self.expected {
             crate::plan::check_day("expected", "Expected day", day)?;
         }
+        if let Some(delivery) = &self.delivery {
+            delivery.check()?;
+        }
         Ok(self)
+    }
+}
+
+impl Delivery {
+    fn check(&self) -> Result<(), Refused> {
+        if let Some(day) = &self.ordered {
+            crate::plan::check_day("ordered", "Day of the order", day)?;
+        }
+        let least = bounds::LEAST_DAYS.check(self.least_days)?;
+        let likely = bounds::LIKELY_DAYS.check(self.likely_days)?;
+        let most = bounds::MOST_DAYS.check(self.most_days)?;
+        if least <= likely && likely <= most {
+            return Ok(());
+        }
+        Err(Refused::Conflict {
+            field: bounds::LIKELY_DAYS.field.to_owned(),
+            reason: format!("Delivery: {least}, {likely} and {most} days must stand in this order"),
+        })
     }
 }

@@ -97,7 +97,7 @@ mod tests {
     /// Thursday, 1 January 1970, midnight: bench time each Thursday 10:00 to 12:00 and Friday 10:00 to 11:00.
     fn bench() -> Bench {
         let span = |weekday, from_minute, to_minute| Span { weekday, from_minute, to_minute };
-        let bench_time = BenchTime { spans: vec![span(4, 600, 720), span(5, 600, 660)], days_off: Vec::new() };
+        let bench_time = BenchTime { spans: vec![span(4, 600, 720), span(5, 600, 660)], ..BenchTime::default() };
         Bench::from(&bench_time, &Moment { now_ms: 0, zone: Zone::default() })
     }
 

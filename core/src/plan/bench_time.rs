@@ -28,6 +28,26 @@ pub struct DayOff {
     pub day: String,
 }
 
+/// Bench time on one day beside the pattern.
+#[wire]
+pub struct ExtraTime {
+    /// The day, `YYYY-MM-DD`.
+    pub day: String,
+    /// From, minutes after midnight, local time.
+    pub from_minute: u32,
+    /// To, minutes after midnight, local time.
+    pub to_minute: u32,
+}
+
+/// Hours of every day.
+#[wire]
+pub struct DayHours {
+    /// From, minutes after midnight, local time.
+    pub from_minute: u32,
+    /// To, minutes after midnight, local time; before `from` where the hours run over midnight.
+    pub to_minute: u32,
+}
+
 /// Bench time.
 #[wire(lenient)]
 pub struct BenchTime {
@@ -35,6 +55,14 @@ pub struct BenchTime {
     pub spans: Vec<Span>,
     /// Days without bench time.
     pub days_off: Vec<DayOff>,
+    /// Bench time on single days, beside the pattern and also on a day off.
+    pub extra: Option<Vec<ExtraTime>>,
+    /// When a second pair of hands is there, by the week; left out: never.
+    pub helper: Option<Vec<Span>>,
+    /// When there is daylight; left out: 8:00 to 18:00.
+    pub daylight: Option<DayHours>,
+    /// When no noise may be made; left out: never.
+    pub quiet: Option<DayHours>,
 }
 
 impl Record for BenchTime {
@@ -57,7 +85,7 @@ impl BenchTime {
     /// ```
     /// use layshaft_core::plan::{BenchTime, Span};
     /// let span = |from_minute, to_minute| Span { weekday: 6, from_minute, to_minute };
-    /// let saturday = BenchTime { spans: vec![span(780, 960), span(540, 800)], days_off: Vec::new() };
+    /// let saturday = BenchTime { spans: vec![span(780, 960), span(540, 800)], days_off: Vec::new(), ..BenchTime::default() };
     /// assert_eq!(saturday.checked().unwrap().spans, [span(540, 960)]);
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
@@ -66,6 +94,17 @@ impl BenchTime {
         }
         for off in &self.days_off {
             check_day("daysOff", "Day without bench time", &off.day)?;
+        }
+        for extra in self.extra.iter().flatten() {
+            check_day("extra", "Day with more bench time", &extra.day)?;
+            extra.span().check()?;
+        }
+        for span in self.helper.iter().flatten() {
+            span.check()?;
+        }
+        for hours in [&self.daylight, &self.quiet].into_iter().flatten() {
+            bounds::BENCH_START.check(f64::from(hours.from_minute))?;
+            bounds::BENCH_END.check(f64::from(hours.to_minute))?;
         }
         self.days_off.sort_by(|a, b| a.day.cmp(&b.day));
         self.days_off.dedup();
@@ -85,11 +124,18 @@ impl BenchTime {
 
     /// The bench time between two instants, in order, cut off at both.
     pub(crate) fn between(&self, zone: &Zone, from_ms: i64, to_ms: i64) -> Vec<WorkSpan> {
-        let (pattern, days_off) = (self.pattern(), self.read_days_off());
+        let (pattern, days_off, extra) = (self.pattern(), self.read_days_off(), self.read_extra());
         let mut spans: Vec<WorkSpan> = Vec::new();
         let mut day = zone.day_at(from_ms).plus(-1);
         while zone.instant_of(day, 0) < to_ms {
-            for span in pattern.iter().filter(|span| span.weekday == day.weekday() && !days_off.contains(&day)) {
+            let usual = pattern.iter().filter(|span| span.weekday == day.weekday() && !days_off.contains(&day));
+            let more: Vec<&Span> = extra.iter().filter(|(on, _)| *on == day).map(|(_, span)| span).collect();
+            let of_day = if more.is_empty() {
+                usual.cloned().collect()
+            } else {
+                in_order(usual.chain(more).map(|span| Span { weekday: day.weekday(), ..span.clone() }).collect())
+            };
+            for span in &of_day {
                 let from = zone.instant_of(day, span.from_minute).max(from_ms);
                 let to = zone.instant_of(day, span.to_minute).min(to_ms);
                 // A zone with its shifts out of order must not make stretches overlap.
@@ -122,8 +168,21 @@ impl BenchTime {
         in_order(self.spans.iter().filter(|span| span.check().is_ok()).cloned().collect())
     }
 
+    /// Bench time on single days that can be reckoned with.
+    fn read_extra(&self) -> Vec<(Day, Span)> {
+        let extra = self.extra.iter().flatten().filter(|extra| extra.span().check().is_ok());
+        extra.filter_map(|extra| Some((Day::read(&extra.day)?, extra.span()))).collect()
+    }
+
     fn read_days_off(&self) -> BTreeSet<Day> {
         self.days_off.iter().filter_map(|off| Day::read(&off.day)).collect()
+    }
+}
+
+impl ExtraTime {
+    /// As a span of whatever weekday.
+    fn span(&self) -> Span {
+        Span { weekday: 1, from_minute: self.from_minute, to_minute: self.to_minute }
     }
 }
 
@@ -182,21 +241,29 @@ mod tests {
 
     #[test]
     fn each_bad_span_is_refused_with_field_value_and_range() {
-        let refuse =
-            |span: Span| BenchTime { spans: vec![span], days_off: Vec::new() }.checked().unwrap_err().to_string();
+        let refuse = |span: Span| {
+            BenchTime { spans: vec![span], days_off: Vec::new(), ..BenchTime::default() }
+                .checked()
+                .unwrap_err()
+                .to_string()
+        };
         assert!(refuse(span(8, 0, 60)).starts_with("Day of the week: 8"));
         assert_eq!(refuse(span(1, 0, 1500)), "Bench time to: 1500 min is outside 0 to 1440 min");
         assert_eq!(refuse(span(1, 2000, 60)), "Bench time from: 2000 min is outside 0 to 1440 min");
         assert!(refuse(span(1, 960, 540)).contains("ends at 9:00 and begins at 16:00"));
         assert!(refuse(span(1, 540, 540)).contains("the end must come after the beginning"));
-        let off = BenchTime { spans: Vec::new(), days_off: vec![DayOff { day: "2026-02-30".to_owned() }] };
+        let off = BenchTime {
+            spans: Vec::new(),
+            days_off: vec![DayOff { day: "2026-02-30".to_owned() }],
+            ..BenchTime::default()
+        };
         assert!(off.checked().unwrap_err().to_string().starts_with("Day without bench time: '2026-02-30'"));
     }
 
     #[test]
     fn spans_that_touch_or_overlap_become_one_and_others_stay_apart() {
         let spans = vec![span(6, 780, 960), span(2, 1140, 1260), span(6, 540, 780), span(6, 1000, 1100)];
-        let checked = BenchTime { spans, days_off: Vec::new() }.checked().unwrap();
+        let checked = BenchTime { spans, ..BenchTime::default() }.checked().unwrap();
         assert_eq!(checked.spans, [span(2, 1140, 1260), span(6, 540, 960), span(6, 1000, 1100)]);
     }
 
@@ -204,7 +271,11 @@ mod tests {
     fn bench_time_is_cut_off_at_both_ends_and_left_out_on_days_off() {
         let zone = Zone::default();
         let days_off = vec![DayOff { day: "2026-03-26".to_owned() }];
-        let bench = BenchTime { spans: vec![span(2, 1140, 1260), span(4, 1140, 1260), span(6, 540, 960)], days_off };
+        let bench = BenchTime {
+            spans: vec![span(2, 1140, 1260), span(4, 1140, 1260), span(6, 540, 960)],
+            days_off,
+            ..BenchTime::default()
+        };
         // Tuesday 24 March, 20:00, to Saturday 28 March, 12:00.
         let spans = bench.between(&zone, at("2026-03-24", 1200, &zone), at("2026-03-28", 720, &zone));
         let expected = [("2026-03-24", 1200, 1260), ("2026-03-28", 540, 720)];
@@ -229,7 +300,7 @@ mod tests {
         let shift = |from_ms, offset_minutes| ZoneShift { from_ms, offset_minutes };
         let shifts = vec![shift(0, 60), shift(1_774_746_000_000, 120), shift(1_792_890_000_000, 60)];
         let zone = Zone { name: "Europe/Berlin".to_owned(), shifts };
-        let sunday = BenchTime { spans: vec![span(7, 60, 240)], days_off: Vec::new() };
+        let sunday = BenchTime { spans: vec![span(7, 60, 240)], days_off: Vec::new(), ..BenchTime::default() };
         let minutes = |day: &str| -> i64 {
             let spans = sunday.between(&zone, at(day, 0, &zone), at(day, 1440, &zone));
             spans.iter().map(|span| (span.to_ms - span.from_ms) / MINUTE_MS).sum()
@@ -237,14 +308,14 @@ mod tests {
         assert_eq!(minutes("2026-03-22"), 180);
         assert_eq!(minutes("2026-03-29"), 120);
         assert_eq!(minutes("2026-10-25"), 240);
-        let night = BenchTime { spans: vec![span(7, 125, 170)], days_off: Vec::new() };
+        let night = BenchTime { spans: vec![span(7, 125, 170)], days_off: Vec::new(), ..BenchTime::default() };
         assert!(night.between(&zone, at("2026-03-29", 0, &zone), at("2026-03-29", 1440, &zone)).is_empty());
     }
 
     #[test]
     fn a_span_up_to_midnight_ends_there() {
         let zone = Zone::default();
-        let bench = BenchTime { spans: vec![span(5, 1380, 1440)], days_off: Vec::new() };
+        let bench = BenchTime { spans: vec![span(5, 1380, 1440)], days_off: Vec::new(), ..BenchTime::default() };
         let spans = bench.between(&zone, at("2026-03-27", 0, &zone), at("2026-03-29", 0, &zone));
         assert_eq!(spans.iter().map(|span| span.to_ms).collect::<Vec<_>>(), [at("2026-03-28", 0, &zone)]);
     }

@@ -70,7 +70,12 @@ fn the_order_of_the_list_gives_way_where_another_is_ready_earlier() {
 
 #[test]
 fn the_full_cure_of_a_named_product_is_waited_for() {
-    let wait = Wait { name: "paint cures".to_owned(), hours: Some(1.0), product: Some("Tank paint".to_owned()) };
+    let wait = Wait {
+        name: "paint cures".to_owned(),
+        hours: Some(1.0),
+        product: Some("Tank paint".to_owned()),
+        ..Wait::default()
+    };
     let jobs = vec![Job { wait: Some(wait), ..job("paint", 1.0, &[]) }, job("fit", 1.0, &["paint"])];
     let mut bike = bike(jobs);
     let product = Product {

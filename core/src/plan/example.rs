@@ -18,7 +18,7 @@ pub(crate) fn at(day: &str, minute: u32) -> i64 {
 pub(crate) fn evenings_and_saturday() -> BenchTime {
     let span =
         |weekday, from_hour: u32, to_hour: u32| Span { weekday, from_minute: from_hour * 60, to_minute: to_hour * 60 };
-    BenchTime { spans: vec![span(2, 19, 21), span(4, 19, 21), span(6, 9, 16)], days_off: Vec::new() }
+    BenchTime { spans: vec![span(2, 19, 21), span(4, 19, 21), span(6, 9, 16)], ..BenchTime::default() }
 }
 
 /// A job that takes so many hours and follows others.
@@ -29,7 +29,7 @@ pub(crate) fn job(title: &str, hours: f64, after: &[&str]) -> Job {
 
 /// The job with a wait of fixed hours after it.
 pub(crate) fn waiting(job: Job, name: &str, hours: f64) -> Job {
-    Job { wait: Some(Wait { name: name.to_owned(), hours: Some(hours), product: None }), ..job }
+    Job { wait: Some(Wait { name: name.to_owned(), hours: Some(hours), product: None, ..Wait::default() }), ..job }
 }
 
 /// The job when it was done.

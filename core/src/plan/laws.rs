@@ -39,7 +39,12 @@ fn any_job(place: usize) -> impl Strategy<Value = Job> {
             title: format!("job {place:02}"),
             hands_on_minutes: f64::from(minutes),
             after: after.iter().filter(|need| **need < place).map(|need| format!("job {need:02}")).collect(),
-            wait: wait.map(|hours| Wait { name: "dries".to_owned(), hours: Some(f64::from(hours)), product: None }),
+            wait: wait.map(|hours| Wait {
+                name: "dries".to_owned(),
+                hours: Some(f64::from(hours)),
+                product: None,
+                ..Wait::default()
+            }),
             state,
             steps: vec![Step { text: "Step".to_owned(), ..Step::default() }; 4],
             steps_done,
@@ -59,7 +64,7 @@ pub(super) fn any_bike(jobs: std::ops::Range<usize>) -> impl Strategy<Value = Bi
             for (job, rank) in made.jobs.values_mut().zip(ranks) {
                 job.rank = rank;
             }
-            made.bench_time = BenchTime { spans, days_off: Vec::new() };
+            made.bench_time = BenchTime { spans, ..BenchTime::default() };
             for (number, day) in days.into_iter().enumerate() {
                 let expected = Zone::default().day_at(at("2026-03-05", 0) + day * DAY_MS).text();
                 let part = part(&format!("Part {number}"), PartState::Ordered, Some(expected.as_str()));

@@ -3,6 +3,8 @@
 mod bench_time;
 mod calendar;
 
+pub mod project;
+
 mod bench;
 mod circles;
 mod held_by;
@@ -18,7 +20,7 @@ mod waits;
 mod ready_made;
 mod sheet;
 
-pub use bench_time::{BenchTime, DayOff, Span};
+pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use calendar::{Moment, Zone, ZoneShift, check_day};
 pub use ready_made::{ReadyMade, ready_made};
 pub use schedule::{Scheduled, schedule};

@@ -5,10 +5,12 @@
 //! calendar has no such promise (more hours can tempt it into a worse order; Graham, “Bounds on multiprocessing timing
 //! anomalies”, SIAM Journal on Applied Mathematics 17, 1969, standing: from memory).
 //!
-//! Method: list scheduling by several priorities, the longest tail foremost, at several assumed paces of work; each
-//! order with one job drawn forward; and all orders where there are few.
+//! Method: list scheduling by several priorities, the longest tail foremost, at several assumed paces of work; a search
+//! at each pace (see `project`); each order with one job drawn forward; and all orders where there are few.
 
 use std::collections::BTreeSet;
+
+use super::project::{Activity, After, Project, Search};
 
 /// A task as far as an order has to know it. Each stands after all that it must follow.
 #[derive(Clone, Debug)]
@@ -31,6 +33,8 @@ const USUAL_PACE: f64 = 16.0;
 const FEW: usize = 6;
 /// So many orders with shuffled priorities: many for a short list, fewer for a long one, which takes longer to lay.
 const SHUFFLES: (u64, u64) = (160, 40);
+/// So many schedules a search may generate at each pace.
+const SEARCHED: u64 = 300;
 /// A list is long from so many tasks on.
 const LONG: usize = 32;
 
@@ -64,6 +68,9 @@ pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
         let mut dice = Dice(shuffle + 1);
         let urgency: Vec<f64> = tails(outlines, pace).into_iter().map(|tail| tail * (0.4 + dice.roll())).collect();
         all.add(paced(outlines, &urgency, Some(pace)));
+    }
+    for order in PACES.iter().filter_map(|pace| searched(outlines, *pace)) {
+        all.add(order);
     }
     all.add_drawn_forward(outlines, &paced(outlines, &tails(outlines, USUAL_PACE), Some(USUAL_PACE)));
     all.orders
@@ -163,6 +170,23 @@ fn paced(outlines: &[Outline], urgency: &[f64], pace: Option<f64>) -> Vec<usize>
         order.push(task);
     }
     order
+}
+
+/// The order of the plan that a search finds where an hour at the bench takes so many hours; none when that is too long
+/// to search.
+fn searched(outlines: &[Outline], pace: f64) -> Option<Vec<usize>> {
+    let whole = |hours: f64| hours.ceil().clamp(0.0, 1e6) as u32;
+    let lag = |need: usize| outlines.get(need).map_or(0, |outline| whole(outline.wait_hours));
+    let activity = |outline: &Outline| Activity {
+        duration: whole(outline.work_hours * pace),
+        demand: vec![1],
+        after: outline.after.iter().map(|&need| After { activity: need, lag: lag(need) }).collect(),
+        release: whole(outline.from_hours),
+    };
+    let project = Project::new(outlines.iter().map(activity).collect(), vec![1]).ok()?;
+    let mut search = Search::new(&project, 1);
+    search.run(SEARCHED);
+    Some(search.list())
 }
 
 /// The urgencies with a task, and all that must be done before it, raised above the others.

@@ -77,12 +77,14 @@ mod tests {
                     assert!(known.contains(&key.as_str()), "{mark}: {key}");
                 }
             };
-            within(&table, &["title", "stage", "handsOnMinutes", "wait", "steps"]);
+            let times = ["leastMinutes", "handsOnMinutes", "mostMinutes"];
+            let needs = ["splittable", "place", "helper", "noisy"];
+            within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs].concat());
             for step in table["steps"].as_array().unwrap() {
                 within(step.as_table().unwrap(), &["text", "caution", "clockMinutes"]);
             }
             if let Some(wait) = table.get("wait") {
-                within(wait.as_table().unwrap(), &["name", "hours", "product"]);
+                within(wait.as_table().unwrap(), &["name", "hours", "product", "atMostHours"]);
             }
         }
     }

@@ -1051,11 +1051,193 @@ class _UniffiFfiConverterSequenceTypeDayOff(_UniffiConverterRustBuffer):
         ]
 
 @dataclass
+class ExtraTime:
+    """
+    Bench time on one day beside the pattern.
+"""
+    def __init__(self, *, day:str, from_minute:int, to_minute:int):
+        self.day = day
+        self.from_minute = from_minute
+        self.to_minute = to_minute
+        
+        
+
+    
+    def __str__(self):
+        return "ExtraTime(day={}, from_minute={}, to_minute={})".format(self.day, self.from_minute, self.to_minute)
+    def __eq__(self, other):
+        if self.day != other.day:
+            return False
+        if self.from_minute != other.from_minute:
+            return False
+        if self.to_minute != other.to_minute:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeExtraTime(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ExtraTime(
+            day=_UniffiFfiConverterString.read(buf),
+            from_minute=_UniffiFfiConverterUInt32.read(buf),
+            to_minute=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.day)
+        _UniffiFfiConverterUInt32.check_lower(value.from_minute)
+        _UniffiFfiConverterUInt32.check_lower(value.to_minute)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.day, buf)
+        _UniffiFfiConverterUInt32.write(value.from_minute, buf)
+        _UniffiFfiConverterUInt32.write(value.to_minute, buf)
+
+class _UniffiFfiConverterSequenceTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeExtraTime.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeExtraTime.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeExtraTime.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalSequenceTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterSequenceTypeExtraTime.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterSequenceTypeExtraTime.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterSequenceTypeExtraTime.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalSequenceTypeSpan(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterSequenceTypeSpan.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterSequenceTypeSpan.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterSequenceTypeSpan.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class DayHours:
+    """
+    Hours of every day.
+"""
+    def __init__(self, *, from_minute:int, to_minute:int):
+        self.from_minute = from_minute
+        self.to_minute = to_minute
+        
+        
+
+    
+    def __str__(self):
+        return "DayHours(from_minute={}, to_minute={})".format(self.from_minute, self.to_minute)
+    def __eq__(self, other):
+        if self.from_minute != other.from_minute:
+            return False
+        if self.to_minute != other.to_minute:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDayHours(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DayHours(
+            from_minute=_UniffiFfiConverterUInt32.read(buf),
+            to_minute=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.from_minute)
+        _UniffiFfiConverterUInt32.check_lower(value.to_minute)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.from_minute, buf)
+        _UniffiFfiConverterUInt32.write(value.to_minute, buf)
+
+class _UniffiFfiConverterOptionalTypeDayHours(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDayHours.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDayHours.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDayHours.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
 class BenchTime:
     """
     Bench time.
 """
-    def __init__(self, *, spans:typing.List[Span] = _DEFAULT, days_off:typing.List[DayOff] = _DEFAULT):
+    def __init__(self, *, spans:typing.List[Span] = _DEFAULT, days_off:typing.List[DayOff] = _DEFAULT, extra:typing.Optional[typing.List[ExtraTime]] = None, helper:typing.Optional[typing.List[Span]] = None, daylight:typing.Optional[DayHours] = None, quiet:typing.Optional[DayHours] = None):
         if spans is _DEFAULT:
             self.spans = []
         else:
@@ -1064,16 +1246,28 @@ class BenchTime:
             self.days_off = []
         else:
             self.days_off = days_off
+        self.extra = extra
+        self.helper = helper
+        self.daylight = daylight
+        self.quiet = quiet
         
         
 
     
     def __str__(self):
-        return "BenchTime(spans={}, days_off={})".format(self.spans, self.days_off)
+        return "BenchTime(spans={}, days_off={}, extra={}, helper={}, daylight={}, quiet={})".format(self.spans, self.days_off, self.extra, self.helper, self.daylight, self.quiet)
     def __eq__(self, other):
         if self.spans != other.spans:
             return False
         if self.days_off != other.days_off:
+            return False
+        if self.extra != other.extra:
+            return False
+        if self.helper != other.helper:
+            return False
+        if self.daylight != other.daylight:
+            return False
+        if self.quiet != other.quiet:
             return False
         return True
 
@@ -1083,17 +1277,29 @@ class _UniffiFfiConverterTypeBenchTime(_UniffiConverterRustBuffer):
         return BenchTime(
             spans=_UniffiFfiConverterSequenceTypeSpan.read(buf),
             days_off=_UniffiFfiConverterSequenceTypeDayOff.read(buf),
+            extra=_UniffiFfiConverterOptionalSequenceTypeExtraTime.read(buf),
+            helper=_UniffiFfiConverterOptionalSequenceTypeSpan.read(buf),
+            daylight=_UniffiFfiConverterOptionalTypeDayHours.read(buf),
+            quiet=_UniffiFfiConverterOptionalTypeDayHours.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterSequenceTypeSpan.check_lower(value.spans)
         _UniffiFfiConverterSequenceTypeDayOff.check_lower(value.days_off)
+        _UniffiFfiConverterOptionalSequenceTypeExtraTime.check_lower(value.extra)
+        _UniffiFfiConverterOptionalSequenceTypeSpan.check_lower(value.helper)
+        _UniffiFfiConverterOptionalTypeDayHours.check_lower(value.daylight)
+        _UniffiFfiConverterOptionalTypeDayHours.check_lower(value.quiet)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeSpan.write(value.spans, buf)
         _UniffiFfiConverterSequenceTypeDayOff.write(value.days_off, buf)
+        _UniffiFfiConverterOptionalSequenceTypeExtraTime.write(value.extra, buf)
+        _UniffiFfiConverterOptionalSequenceTypeSpan.write(value.helper, buf)
+        _UniffiFfiConverterOptionalTypeDayHours.write(value.daylight, buf)
+        _UniffiFfiConverterOptionalTypeDayHours.write(value.quiet, buf)
 
 class _UniffiFfiConverterOptionalString(_UniffiConverterRustBuffer):
     @classmethod
@@ -7641,6 +7847,57 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterString.write(value.day, buf)
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
+
+@dataclass
+class Delivery:
+    """
+    How long a delivery takes, by what the seller says and by what was seen before.
+"""
+    def __init__(self, *, ordered:typing.Optional[str] = None, least_days:float, likely_days:float, most_days:float):
+        self.ordered = ordered
+        self.least_days = least_days
+        self.likely_days = likely_days
+        self.most_days = most_days
+        
+        
+
+    
+    def __str__(self):
+        return "Delivery(ordered={}, least_days={}, likely_days={}, most_days={})".format(self.ordered, self.least_days, self.likely_days, self.most_days)
+    def __eq__(self, other):
+        if self.ordered != other.ordered:
+            return False
+        if self.least_days != other.least_days:
+            return False
+        if self.likely_days != other.likely_days:
+            return False
+        if self.most_days != other.most_days:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDelivery(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Delivery(
+            ordered=_UniffiFfiConverterOptionalString.read(buf),
+            least_days=_UniffiFfiConverterFloat64.read(buf),
+            likely_days=_UniffiFfiConverterFloat64.read(buf),
+            most_days=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.ordered)
+        _UniffiFfiConverterFloat64.check_lower(value.least_days)
+        _UniffiFfiConverterFloat64.check_lower(value.likely_days)
+        _UniffiFfiConverterFloat64.check_lower(value.most_days)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.ordered, buf)
+        _UniffiFfiConverterFloat64.write(value.least_days, buf)
+        _UniffiFfiConverterFloat64.write(value.likely_days, buf)
+        _UniffiFfiConverterFloat64.write(value.most_days, buf)
 
 @dataclass
 class DiagramBox:
@@ -18220,22 +18477,25 @@ class Wait:
     """
     Time that passes without hands after the work.
 """
-    def __init__(self, *, name:str, hours:typing.Optional[float] = None, product:typing.Optional[str] = None):
+    def __init__(self, *, name:str, hours:typing.Optional[float] = None, product:typing.Optional[str] = None, at_most_hours:typing.Optional[float] = None):
         self.name = name
         self.hours = hours
         self.product = product
+        self.at_most_hours = at_most_hours
         
         
 
     
     def __str__(self):
-        return "Wait(name={}, hours={}, product={})".format(self.name, self.hours, self.product)
+        return "Wait(name={}, hours={}, product={}, at_most_hours={})".format(self.name, self.hours, self.product, self.at_most_hours)
     def __eq__(self, other):
         if self.name != other.name:
             return False
         if self.hours != other.hours:
             return False
         if self.product != other.product:
+            return False
+        if self.at_most_hours != other.at_most_hours:
             return False
         return True
 
@@ -18246,6 +18506,7 @@ class _UniffiFfiConverterTypeWait(_UniffiConverterRustBuffer):
             name=_UniffiFfiConverterString.read(buf),
             hours=_UniffiFfiConverterOptionalFloat64.read(buf),
             product=_UniffiFfiConverterOptionalString.read(buf),
+            at_most_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
         )
 
     @staticmethod
@@ -18253,12 +18514,14 @@ class _UniffiFfiConverterTypeWait(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.name)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.hours)
         _UniffiFfiConverterOptionalString.check_lower(value.product)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.at_most_hours)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.name, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.hours, buf)
         _UniffiFfiConverterOptionalString.write(value.product, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.at_most_hours, buf)
 
 class _UniffiFfiConverterOptionalTypeWait(_UniffiConverterRustBuffer):
     @classmethod
@@ -18285,12 +18548,97 @@ class _UniffiFfiConverterOptionalTypeWait(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class JobPlace(enum.Enum):
+    """
+    Where a job has to be done.
+"""
+    
+    BENCH = 0
+    """
+    At the bench, at any hour.
+"""
+    
+    DAYLIGHT = 1
+    """
+    By daylight.
+"""
+    
+    SPRAY_PLACE = 2
+    """
+    Where spraying is allowed: aired, and by daylight.
+"""
+    
+
+
+class _UniffiFfiConverterTypeJobPlace(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return JobPlace.BENCH
+        if variant == 2:
+            return JobPlace.DAYLIGHT
+        if variant == 3:
+            return JobPlace.SPRAY_PLACE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == JobPlace.BENCH:
+            return
+        if value == JobPlace.DAYLIGHT:
+            return
+        if value == JobPlace.SPRAY_PLACE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == JobPlace.BENCH:
+            buf.write_i32(1)
+        if value == JobPlace.DAYLIGHT:
+            buf.write_i32(2)
+        if value == JobPlace.SPRAY_PLACE:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeJobPlace(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeJobPlace.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeJobPlace.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeJobPlace.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Job:
     """
     A piece of work.
 """
-    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float):
+    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float, least_minutes:typing.Optional[float] = None, most_minutes:typing.Optional[float] = None, splittable:typing.Optional[bool] = None, place:typing.Optional[JobPlace] = None, helper:typing.Optional[bool] = None, noisy:typing.Optional[bool] = None):
         self.title = title
         self.stage = stage
         if steps is _DEFAULT:
@@ -18311,12 +18659,18 @@ class Job:
         self.wait = wait
         self.done_ms = done_ms
         self.rank = rank
+        self.least_minutes = least_minutes
+        self.most_minutes = most_minutes
+        self.splittable = splittable
+        self.place = place
+        self.helper = helper
+        self.noisy = noisy
         
         
 
     
     def __str__(self):
-        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank)
+        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={}, least_minutes={}, most_minutes={}, splittable={}, place={}, helper={}, noisy={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank, self.least_minutes, self.most_minutes, self.splittable, self.place, self.helper, self.noisy)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -18340,6 +18694,18 @@ class Job:
             return False
         if self.rank != other.rank:
             return False
+        if self.least_minutes != other.least_minutes:
+            return False
+        if self.most_minutes != other.most_minutes:
+            return False
+        if self.splittable != other.splittable:
+            return False
+        if self.place != other.place:
+            return False
+        if self.helper != other.helper:
+            return False
+        if self.noisy != other.noisy:
+            return False
         return True
 
 class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
@@ -18357,6 +18723,12 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
             wait=_UniffiFfiConverterOptionalTypeWait.read(buf),
             done_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             rank=_UniffiFfiConverterFloat64.read(buf),
+            least_minutes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            most_minutes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            splittable=_UniffiFfiConverterOptionalBoolean.read(buf),
+            place=_UniffiFfiConverterOptionalTypeJobPlace.read(buf),
+            helper=_UniffiFfiConverterOptionalBoolean.read(buf),
+            noisy=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -18372,6 +18744,12 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeWait.check_lower(value.wait)
         _UniffiFfiConverterOptionalInt64.check_lower(value.done_ms)
         _UniffiFfiConverterFloat64.check_lower(value.rank)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.least_minutes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.most_minutes)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.splittable)
+        _UniffiFfiConverterOptionalTypeJobPlace.check_lower(value.place)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.helper)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.noisy)
 
     @staticmethod
     def write(value, buf):
@@ -18386,6 +18764,12 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeWait.write(value.wait, buf)
         _UniffiFfiConverterOptionalInt64.write(value.done_ms, buf)
         _UniffiFfiConverterFloat64.write(value.rank, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.least_minutes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.most_minutes, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.splittable, buf)
+        _UniffiFfiConverterOptionalTypeJobPlace.write(value.place, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.helper, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.noisy, buf)
 
 @dataclass
 class LampAtWork:
@@ -20495,24 +20879,50 @@ class _UniffiFfiConverterOptionalInt32(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+class _UniffiFfiConverterOptionalTypeDelivery(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeDelivery.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeDelivery.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeDelivery.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Part:
     """
     A part.
 """
-    def __init__(self, *, title:str, state:PartState, price_minor:typing.Optional[int] = None, currency:typing.Optional[str] = None, expected:typing.Optional[str] = None, note:typing.Optional[str] = None):
+    def __init__(self, *, title:str, state:PartState, price_minor:typing.Optional[int] = None, currency:typing.Optional[str] = None, expected:typing.Optional[str] = None, delivery:typing.Optional[Delivery] = None, note:typing.Optional[str] = None):
         self.title = title
         self.state = state
         self.price_minor = price_minor
         self.currency = currency
         self.expected = expected
+        self.delivery = delivery
         self.note = note
         
         
 
     
     def __str__(self):
-        return "Part(title={}, state={}, price_minor={}, currency={}, expected={}, note={})".format(self.title, self.state, self.price_minor, self.currency, self.expected, self.note)
+        return "Part(title={}, state={}, price_minor={}, currency={}, expected={}, delivery={}, note={})".format(self.title, self.state, self.price_minor, self.currency, self.expected, self.delivery, self.note)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -20523,6 +20933,8 @@ class Part:
         if self.currency != other.currency:
             return False
         if self.expected != other.expected:
+            return False
+        if self.delivery != other.delivery:
             return False
         if self.note != other.note:
             return False
@@ -20537,6 +20949,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
             price_minor=_UniffiFfiConverterOptionalInt32.read(buf),
             currency=_UniffiFfiConverterOptionalString.read(buf),
             expected=_UniffiFfiConverterOptionalString.read(buf),
+            delivery=_UniffiFfiConverterOptionalTypeDelivery.read(buf),
             note=_UniffiFfiConverterOptionalString.read(buf),
         )
 
@@ -20547,6 +20960,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt32.check_lower(value.price_minor)
         _UniffiFfiConverterOptionalString.check_lower(value.currency)
         _UniffiFfiConverterOptionalString.check_lower(value.expected)
+        _UniffiFfiConverterOptionalTypeDelivery.check_lower(value.delivery)
         _UniffiFfiConverterOptionalString.check_lower(value.note)
 
     @staticmethod
@@ -20556,6 +20970,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt32.write(value.price_minor, buf)
         _UniffiFfiConverterOptionalString.write(value.currency, buf)
         _UniffiFfiConverterOptionalString.write(value.expected, buf)
+        _UniffiFfiConverterOptionalTypeDelivery.write(value.delivery, buf)
         _UniffiFfiConverterOptionalString.write(value.note, buf)
 
 @dataclass
@@ -21518,6 +21933,84 @@ class _UniffiFfiConverterTypeRefusal(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.message, buf)
         _UniffiFfiConverterOptionalString.write(value.field, buf)
 
+@dataclass
+class Wheel:
+    """
+    A wheel with its tyre.
+"""
+    def __init__(self, *, tyre:typing.Optional[str] = None, circumference_mm:typing.Optional[float] = None, tube:typing.Optional[bool] = None, tube_sizes:typing.List[str] = _DEFAULT, date_code:typing.Optional[str] = None, axle_load_kg:typing.Optional[float] = None, rim_width_inch:typing.Optional[float] = None, spoked:typing.Optional[bool] = None):
+        self.tyre = tyre
+        self.circumference_mm = circumference_mm
+        self.tube = tube
+        if tube_sizes is _DEFAULT:
+            self.tube_sizes = []
+        else:
+            self.tube_sizes = tube_sizes
+        self.date_code = date_code
+        self.axle_load_kg = axle_load_kg
+        self.rim_width_inch = rim_width_inch
+        self.spoked = spoked
+        
+        
+
+    
+    def __str__(self):
+        return "Wheel(tyre={}, circumference_mm={}, tube={}, tube_sizes={}, date_code={}, axle_load_kg={}, rim_width_inch={}, spoked={})".format(self.tyre, self.circumference_mm, self.tube, self.tube_sizes, self.date_code, self.axle_load_kg, self.rim_width_inch, self.spoked)
+    def __eq__(self, other):
+        if self.tyre != other.tyre:
+            return False
+        if self.circumference_mm != other.circumference_mm:
+            return False
+        if self.tube != other.tube:
+            return False
+        if self.tube_sizes != other.tube_sizes:
+            return False
+        if self.date_code != other.date_code:
+            return False
+        if self.axle_load_kg != other.axle_load_kg:
+            return False
+        if self.rim_width_inch != other.rim_width_inch:
+            return False
+        if self.spoked != other.spoked:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWheel(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Wheel(
+            tyre=_UniffiFfiConverterOptionalString.read(buf),
+            circumference_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
+            tube=_UniffiFfiConverterOptionalBoolean.read(buf),
+            tube_sizes=_UniffiFfiConverterSequenceString.read(buf),
+            date_code=_UniffiFfiConverterOptionalString.read(buf),
+            axle_load_kg=_UniffiFfiConverterOptionalFloat64.read(buf),
+            rim_width_inch=_UniffiFfiConverterOptionalFloat64.read(buf),
+            spoked=_UniffiFfiConverterOptionalBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.tyre)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.circumference_mm)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.tube)
+        _UniffiFfiConverterSequenceString.check_lower(value.tube_sizes)
+        _UniffiFfiConverterOptionalString.check_lower(value.date_code)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.axle_load_kg)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.rim_width_inch)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.spoked)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.tyre, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.circumference_mm, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.tube, buf)
+        _UniffiFfiConverterSequenceString.write(value.tube_sizes, buf)
+        _UniffiFfiConverterOptionalString.write(value.date_code, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.axle_load_kg, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.rim_width_inch, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.spoked, buf)
+
 
 
 
@@ -21683,6 +22176,44 @@ class Proposal:
                 return False
             return True
 
+    @dataclass
+    class TYRE:
+        """
+        Another tyre, tube or rim.
+"""
+        
+        def __init__(self, end:End, wheel:Wheel):
+            self.end = end
+            
+            """
+        Which wheel.
+"""
+        
+            self.wheel = wheel
+            
+            """
+        What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Proposal.TYRE(end={}, wheel={})".format(self.end, self.wheel)
+        def __eq__(self, other):
+            if not isinstance(other, Proposal):
+                return NotImplemented
+            if not other.is_TYRE():
+                return False
+            if self.end != other.end:
+                return False
+            if self.wheel != other.wheel:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -21703,6 +22234,10 @@ class Proposal:
         return isinstance(self, Proposal.FLASHER)
     def is_flasher(self) -> bool:
         return isinstance(self, Proposal.FLASHER)
+    def is_TYRE(self) -> bool:
+        return isinstance(self, Proposal.TYRE)
+    def is_tyre(self) -> bool:
+        return isinstance(self, Proposal.TYRE)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -21712,6 +22247,7 @@ Proposal.SPROCKETS = type("Proposal.SPROCKETS", (Proposal.SPROCKETS, Proposal,),
 Proposal.CONSUMER = type("Proposal.CONSUMER", (Proposal.CONSUMER, Proposal,), {})  # type: ignore
 Proposal.BRAKE = type("Proposal.BRAKE", (Proposal.BRAKE, Proposal,), {})  # type: ignore
 Proposal.FLASHER = type("Proposal.FLASHER", (Proposal.FLASHER, Proposal,), {})  # type: ignore
+Proposal.TYRE = type("Proposal.TYRE", (Proposal.TYRE, Proposal,), {})  # type: ignore
 
 
 
@@ -21740,6 +22276,11 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
             return Proposal.FLASHER(
                 _UniffiFfiConverterTypeIndication.read(buf),
             )
+        if variant == 5:
+            return Proposal.TYRE(
+                _UniffiFfiConverterTypeEnd.read(buf),
+                _UniffiFfiConverterTypeWheel.read(buf),
+            )
         raise InternalError("Raw enum value doesn't match any cases")
 
     @staticmethod
@@ -21759,6 +22300,10 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
             return
         if value.is_FLASHER():
             _UniffiFfiConverterTypeIndication.check_lower(value.indication)
+            return
+        if value.is_TYRE():
+            _UniffiFfiConverterTypeEnd.check_lower(value.end)
+            _UniffiFfiConverterTypeWheel.check_lower(value.wheel)
             return
         raise ValueError(value)
 
@@ -21780,6 +22325,10 @@ class _UniffiFfiConverterTypeProposal(_UniffiConverterRustBuffer):
         if value.is_FLASHER():
             buf.write_i32(4)
             _UniffiFfiConverterTypeIndication.write(value.indication, buf)
+        if value.is_TYRE():
+            buf.write_i32(5)
+            _UniffiFfiConverterTypeEnd.write(value.end, buf)
+            _UniffiFfiConverterTypeWheel.write(value.wheel, buf)
 
 
 
@@ -22013,51 +22562,6 @@ class _UniffiFfiConverterTypeRippleSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.new_findings, buf)
         _UniffiFfiConverterSequenceTypeItemShift.write(value.items, buf)
         _UniffiFfiConverterSequenceString.write(value.follows, buf)
-
-@dataclass
-class Wheel:
-    """
-    A wheel with its tyre.
-"""
-    def __init__(self, *, tyre:typing.Optional[str] = None, circumference_mm:typing.Optional[float] = None, tube:typing.Optional[bool] = None):
-        self.tyre = tyre
-        self.circumference_mm = circumference_mm
-        self.tube = tube
-        
-        
-
-    
-    def __str__(self):
-        return "Wheel(tyre={}, circumference_mm={}, tube={})".format(self.tyre, self.circumference_mm, self.tube)
-    def __eq__(self, other):
-        if self.tyre != other.tyre:
-            return False
-        if self.circumference_mm != other.circumference_mm:
-            return False
-        if self.tube != other.tube:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeWheel(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Wheel(
-            tyre=_UniffiFfiConverterOptionalString.read(buf),
-            circumference_mm=_UniffiFfiConverterOptionalFloat64.read(buf),
-            tube=_UniffiFfiConverterOptionalBoolean.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterOptionalString.check_lower(value.tyre)
-        _UniffiFfiConverterOptionalFloat64.check_lower(value.circumference_mm)
-        _UniffiFfiConverterOptionalBoolean.check_lower(value.tube)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterOptionalString.write(value.tyre, buf)
-        _UniffiFfiConverterOptionalFloat64.write(value.circumference_mm, buf)
-        _UniffiFfiConverterOptionalBoolean.write(value.tube, buf)
 
 @dataclass
 class Supply:
@@ -24069,6 +24573,981 @@ class _UniffiFfiConverterTypeTryOut(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
         _UniffiFfiConverterOptionalString.write(value.cover, buf)
         _UniffiFfiConverterFloat64.write(value.cover_minutes, buf)
+
+@dataclass
+class TyreWeek:
+    """
+    One week in which the tyre may have been made.
+"""
+    def __init__(self, *, year:int, week:int, from_day:str, age_years:float):
+        self.year = year
+        self.week = week
+        self.from_day = from_day
+        self.age_years = age_years
+        
+        
+
+    
+    def __str__(self):
+        return "TyreWeek(year={}, week={}, from_day={}, age_years={})".format(self.year, self.week, self.from_day, self.age_years)
+    def __eq__(self, other):
+        if self.year != other.year:
+            return False
+        if self.week != other.week:
+            return False
+        if self.from_day != other.from_day:
+            return False
+        if self.age_years != other.age_years:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreWeek(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreWeek(
+            year=_UniffiFfiConverterUInt32.read(buf),
+            week=_UniffiFfiConverterUInt32.read(buf),
+            from_day=_UniffiFfiConverterString.read(buf),
+            age_years=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.year)
+        _UniffiFfiConverterUInt32.check_lower(value.week)
+        _UniffiFfiConverterString.check_lower(value.from_day)
+        _UniffiFfiConverterFloat64.check_lower(value.age_years)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.year, buf)
+        _UniffiFfiConverterUInt32.write(value.week, buf)
+        _UniffiFfiConverterString.write(value.from_day, buf)
+        _UniffiFfiConverterFloat64.write(value.age_years, buf)
+
+class _UniffiFfiConverterSequenceTypeTyreWeek(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTyreWeek.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTyreWeek.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTyreWeek.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class TyreAge:
+    """
+    The age of a tyre.
+"""
+    def __init__(self, *, code:str, weeks:typing.List[TyreWeek] = _DEFAULT, least_years:float, most_years:float, judgement:Judgement, advice:str, sources:typing.List[Source] = _DEFAULT):
+        self.code = code
+        if weeks is _DEFAULT:
+            self.weeks = []
+        else:
+            self.weeks = weeks
+        self.least_years = least_years
+        self.most_years = most_years
+        self.judgement = judgement
+        self.advice = advice
+        if sources is _DEFAULT:
+            self.sources = []
+        else:
+            self.sources = sources
+        
+        
+
+    
+    def __str__(self):
+        return "TyreAge(code={}, weeks={}, least_years={}, most_years={}, judgement={}, advice={}, sources={})".format(self.code, self.weeks, self.least_years, self.most_years, self.judgement, self.advice, self.sources)
+    def __eq__(self, other):
+        if self.code != other.code:
+            return False
+        if self.weeks != other.weeks:
+            return False
+        if self.least_years != other.least_years:
+            return False
+        if self.most_years != other.most_years:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        if self.advice != other.advice:
+            return False
+        if self.sources != other.sources:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreAge(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreAge(
+            code=_UniffiFfiConverterString.read(buf),
+            weeks=_UniffiFfiConverterSequenceTypeTyreWeek.read(buf),
+            least_years=_UniffiFfiConverterFloat64.read(buf),
+            most_years=_UniffiFfiConverterFloat64.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+            advice=_UniffiFfiConverterString.read(buf),
+            sources=_UniffiFfiConverterSequenceTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.code)
+        _UniffiFfiConverterSequenceTypeTyreWeek.check_lower(value.weeks)
+        _UniffiFfiConverterFloat64.check_lower(value.least_years)
+        _UniffiFfiConverterFloat64.check_lower(value.most_years)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+        _UniffiFfiConverterString.check_lower(value.advice)
+        _UniffiFfiConverterSequenceTypeSource.check_lower(value.sources)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.code, buf)
+        _UniffiFfiConverterSequenceTypeTyreWeek.write(value.weeks, buf)
+        _UniffiFfiConverterFloat64.write(value.least_years, buf)
+        _UniffiFfiConverterFloat64.write(value.most_years, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+        _UniffiFfiConverterString.write(value.advice, buf)
+        _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
+
+class _UniffiFfiConverterOptionalTypeWheel(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeWheel.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeWheel.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeWheel.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class TyreAsk:
+    """
+    What to work out. What is left out is taken from the fitted bike, or is as said.
+"""
+    def __init__(self, *, end:typing.Optional[End] = None, wheel:typing.Optional[Wheel] = None, top_speed_kmh:typing.Optional[float] = None):
+        self.end = end
+        self.wheel = wheel
+        self.top_speed_kmh = top_speed_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "TyreAsk(end={}, wheel={}, top_speed_kmh={})".format(self.end, self.wheel, self.top_speed_kmh)
+    def __eq__(self, other):
+        if self.end != other.end:
+            return False
+        if self.wheel != other.wheel:
+            return False
+        if self.top_speed_kmh != other.top_speed_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreAsk(
+            end=_UniffiFfiConverterOptionalTypeEnd.read(buf),
+            wheel=_UniffiFfiConverterOptionalTypeWheel.read(buf),
+            top_speed_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalTypeEnd.check_lower(value.end)
+        _UniffiFfiConverterOptionalTypeWheel.check_lower(value.wheel)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.top_speed_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalTypeEnd.write(value.end, buf)
+        _UniffiFfiConverterOptionalTypeWheel.write(value.wheel, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.top_speed_kmh, buf)
+
+@dataclass
+class TyreChange:
+    """
+    One tyre against another on the same wheel.
+"""
+    def __init__(self, *, diameter_before_mm:float, diameter_after_mm:float, diameter_percent:float, ride_height_mm:float, ride_height_least_mm:float, ride_height_most_mm:float, circumference_before_mm:float, circumference_after_mm:float, circumference_percent:float, measured_before:bool, measured_after:bool, turns_per_km_before:float, turns_per_km_after:float, speedometer_percent:typing.Optional[float] = None):
+        self.diameter_before_mm = diameter_before_mm
+        self.diameter_after_mm = diameter_after_mm
+        self.diameter_percent = diameter_percent
+        self.ride_height_mm = ride_height_mm
+        self.ride_height_least_mm = ride_height_least_mm
+        self.ride_height_most_mm = ride_height_most_mm
+        self.circumference_before_mm = circumference_before_mm
+        self.circumference_after_mm = circumference_after_mm
+        self.circumference_percent = circumference_percent
+        self.measured_before = measured_before
+        self.measured_after = measured_after
+        self.turns_per_km_before = turns_per_km_before
+        self.turns_per_km_after = turns_per_km_after
+        self.speedometer_percent = speedometer_percent
+        
+        
+
+    
+    def __str__(self):
+        return "TyreChange(diameter_before_mm={}, diameter_after_mm={}, diameter_percent={}, ride_height_mm={}, ride_height_least_mm={}, ride_height_most_mm={}, circumference_before_mm={}, circumference_after_mm={}, circumference_percent={}, measured_before={}, measured_after={}, turns_per_km_before={}, turns_per_km_after={}, speedometer_percent={})".format(self.diameter_before_mm, self.diameter_after_mm, self.diameter_percent, self.ride_height_mm, self.ride_height_least_mm, self.ride_height_most_mm, self.circumference_before_mm, self.circumference_after_mm, self.circumference_percent, self.measured_before, self.measured_after, self.turns_per_km_before, self.turns_per_km_after, self.speedometer_percent)
+    def __eq__(self, other):
+        if self.diameter_before_mm != other.diameter_before_mm:
+            return False
+        if self.diameter_after_mm != other.diameter_after_mm:
+            return False
+        if self.diameter_percent != other.diameter_percent:
+            return False
+        if self.ride_height_mm != other.ride_height_mm:
+            return False
+        if self.ride_height_least_mm != other.ride_height_least_mm:
+            return False
+        if self.ride_height_most_mm != other.ride_height_most_mm:
+            return False
+        if self.circumference_before_mm != other.circumference_before_mm:
+            return False
+        if self.circumference_after_mm != other.circumference_after_mm:
+            return False
+        if self.circumference_percent != other.circumference_percent:
+            return False
+        if self.measured_before != other.measured_before:
+            return False
+        if self.measured_after != other.measured_after:
+            return False
+        if self.turns_per_km_before != other.turns_per_km_before:
+            return False
+        if self.turns_per_km_after != other.turns_per_km_after:
+            return False
+        if self.speedometer_percent != other.speedometer_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreChange(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreChange(
+            diameter_before_mm=_UniffiFfiConverterFloat64.read(buf),
+            diameter_after_mm=_UniffiFfiConverterFloat64.read(buf),
+            diameter_percent=_UniffiFfiConverterFloat64.read(buf),
+            ride_height_mm=_UniffiFfiConverterFloat64.read(buf),
+            ride_height_least_mm=_UniffiFfiConverterFloat64.read(buf),
+            ride_height_most_mm=_UniffiFfiConverterFloat64.read(buf),
+            circumference_before_mm=_UniffiFfiConverterFloat64.read(buf),
+            circumference_after_mm=_UniffiFfiConverterFloat64.read(buf),
+            circumference_percent=_UniffiFfiConverterFloat64.read(buf),
+            measured_before=_UniffiFfiConverterBoolean.read(buf),
+            measured_after=_UniffiFfiConverterBoolean.read(buf),
+            turns_per_km_before=_UniffiFfiConverterFloat64.read(buf),
+            turns_per_km_after=_UniffiFfiConverterFloat64.read(buf),
+            speedometer_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_before_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_after_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.ride_height_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.ride_height_least_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.ride_height_most_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_before_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_after_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_percent)
+        _UniffiFfiConverterBoolean.check_lower(value.measured_before)
+        _UniffiFfiConverterBoolean.check_lower(value.measured_after)
+        _UniffiFfiConverterFloat64.check_lower(value.turns_per_km_before)
+        _UniffiFfiConverterFloat64.check_lower(value.turns_per_km_after)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.speedometer_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_before_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.diameter_after_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.diameter_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.ride_height_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.ride_height_least_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.ride_height_most_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_before_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_after_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_percent, buf)
+        _UniffiFfiConverterBoolean.write(value.measured_before, buf)
+        _UniffiFfiConverterBoolean.write(value.measured_after, buf)
+        _UniffiFfiConverterFloat64.write(value.turns_per_km_before, buf)
+        _UniffiFfiConverterFloat64.write(value.turns_per_km_after, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.speedometer_percent, buf)
+
+@dataclass
+class TyreCheck:
+    """
+    One thing that a tyre is judged by.
+"""
+    def __init__(self, *, mark:str, label:str, allowed_from:typing.Optional[float] = None, allowed_to:typing.Optional[float] = None, actual:typing.Optional[float] = None, margin:typing.Optional[float] = None, unit:UnitOfMeasure, judgement:Judgement, why:str, source:Source):
+        self.mark = mark
+        self.label = label
+        self.allowed_from = allowed_from
+        self.allowed_to = allowed_to
+        self.actual = actual
+        self.margin = margin
+        self.unit = unit
+        self.judgement = judgement
+        self.why = why
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "TyreCheck(mark={}, label={}, allowed_from={}, allowed_to={}, actual={}, margin={}, unit={}, judgement={}, why={}, source={})".format(self.mark, self.label, self.allowed_from, self.allowed_to, self.actual, self.margin, self.unit, self.judgement, self.why, self.source)
+    def __eq__(self, other):
+        if self.mark != other.mark:
+            return False
+        if self.label != other.label:
+            return False
+        if self.allowed_from != other.allowed_from:
+            return False
+        if self.allowed_to != other.allowed_to:
+            return False
+        if self.actual != other.actual:
+            return False
+        if self.margin != other.margin:
+            return False
+        if self.unit != other.unit:
+            return False
+        if self.judgement != other.judgement:
+            return False
+        if self.why != other.why:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreCheck(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreCheck(
+            mark=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            allowed_from=_UniffiFfiConverterOptionalFloat64.read(buf),
+            allowed_to=_UniffiFfiConverterOptionalFloat64.read(buf),
+            actual=_UniffiFfiConverterOptionalFloat64.read(buf),
+            margin=_UniffiFfiConverterOptionalFloat64.read(buf),
+            unit=_UniffiFfiConverterTypeUnit.read(buf),
+            judgement=_UniffiFfiConverterTypeJudgement.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.mark)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.allowed_from)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.allowed_to)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.actual)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.margin)
+        _UniffiFfiConverterTypeUnit.check_lower(value.unit)
+        _UniffiFfiConverterTypeJudgement.check_lower(value.judgement)
+        _UniffiFfiConverterString.check_lower(value.why)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.mark, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.allowed_from, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.allowed_to, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.actual, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.margin, buf)
+        _UniffiFfiConverterTypeUnit.write(value.unit, buf)
+        _UniffiFfiConverterTypeJudgement.write(value.judgement, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+@dataclass
+class TyreEquivalent:
+    """
+    Another code that stands near an open one.
+"""
+    def __init__(self, *, code:str, outer_diameter_mm:float, source:Source):
+        self.code = code
+        self.outer_diameter_mm = outer_diameter_mm
+        self.source = source
+        
+        
+
+    
+    def __str__(self):
+        return "TyreEquivalent(code={}, outer_diameter_mm={}, source={})".format(self.code, self.outer_diameter_mm, self.source)
+    def __eq__(self, other):
+        if self.code != other.code:
+            return False
+        if self.outer_diameter_mm != other.outer_diameter_mm:
+            return False
+        if self.source != other.source:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreEquivalent(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreEquivalent(
+            code=_UniffiFfiConverterString.read(buf),
+            outer_diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.code)
+        _UniffiFfiConverterFloat64.check_lower(value.outer_diameter_mm)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.code, buf)
+        _UniffiFfiConverterFloat64.write(value.outer_diameter_mm, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+
+
+
+
+
+class Construction(enum.Enum):
+    """
+    How the carcass is built.
+"""
+    
+    DIAGONAL = 0
+    """
+    Cross-ply: a dash on the sidewall.
+"""
+    
+    BIAS_BELTED = 1
+    """
+    Cross-ply with a belt: B.
+"""
+    
+    RADIAL = 2
+    """
+    Radial: R.
+"""
+    
+
+
+class _UniffiFfiConverterTypeConstruction(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Construction.DIAGONAL
+        if variant == 2:
+            return Construction.BIAS_BELTED
+        if variant == 3:
+            return Construction.RADIAL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Construction.DIAGONAL:
+            return
+        if value == Construction.BIAS_BELTED:
+            return
+        if value == Construction.RADIAL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Construction.DIAGONAL:
+            buf.write_i32(1)
+        if value == Construction.BIAS_BELTED:
+            buf.write_i32(2)
+        if value == Construction.RADIAL:
+            buf.write_i32(3)
+
+
+
+
+
+
+
+
+class Tube(enum.Enum):
+    """
+    Whether the tyre runs with a tube.
+"""
+    
+    TUBE_TYPE = 0
+    """
+    TT: with a tube.
+"""
+    
+    TUBELESS = 1
+    """
+    TL: without, on a rim made for it.
+"""
+    
+
+
+class _UniffiFfiConverterTypeTube(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Tube.TUBE_TYPE
+        if variant == 2:
+            return Tube.TUBELESS
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Tube.TUBE_TYPE:
+            return
+        if value == Tube.TUBELESS:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Tube.TUBE_TYPE:
+            buf.write_i32(1)
+        if value == Tube.TUBELESS:
+            buf.write_i32(2)
+
+
+
+class _UniffiFfiConverterOptionalTypeTube(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTube.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTube.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTube.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeTyreEquivalent(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTyreEquivalent.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTyreEquivalent.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTyreEquivalent.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class TyreReading:
+    """
+    A sidewall, read.
+"""
+    def __init__(self, *, code:str, section:str, construction:Construction, carcass:str, rim_inch:int, load_index:typing.Optional[int] = None, load_kg:typing.Optional[int] = None, speed_symbol:typing.Optional[str] = None, speed_kmh:typing.Optional[int] = None, marked:typing.Optional[Tube] = None, outer_diameter_mm:float, outer_diameter_least_mm:float, outer_diameter_most_mm:float, new_least_mm:float, new_most_mm:float, circumference_mm:float, measured:bool, turns_per_km:float, equivalents:typing.List[TyreEquivalent] = _DEFAULT, dispute:typing.Optional[str] = None):
+        self.code = code
+        self.section = section
+        self.construction = construction
+        self.carcass = carcass
+        self.rim_inch = rim_inch
+        self.load_index = load_index
+        self.load_kg = load_kg
+        self.speed_symbol = speed_symbol
+        self.speed_kmh = speed_kmh
+        self.marked = marked
+        self.outer_diameter_mm = outer_diameter_mm
+        self.outer_diameter_least_mm = outer_diameter_least_mm
+        self.outer_diameter_most_mm = outer_diameter_most_mm
+        self.new_least_mm = new_least_mm
+        self.new_most_mm = new_most_mm
+        self.circumference_mm = circumference_mm
+        self.measured = measured
+        self.turns_per_km = turns_per_km
+        if equivalents is _DEFAULT:
+            self.equivalents = []
+        else:
+            self.equivalents = equivalents
+        self.dispute = dispute
+        
+        
+
+    
+    def __str__(self):
+        return "TyreReading(code={}, section={}, construction={}, carcass={}, rim_inch={}, load_index={}, load_kg={}, speed_symbol={}, speed_kmh={}, marked={}, outer_diameter_mm={}, outer_diameter_least_mm={}, outer_diameter_most_mm={}, new_least_mm={}, new_most_mm={}, circumference_mm={}, measured={}, turns_per_km={}, equivalents={}, dispute={})".format(self.code, self.section, self.construction, self.carcass, self.rim_inch, self.load_index, self.load_kg, self.speed_symbol, self.speed_kmh, self.marked, self.outer_diameter_mm, self.outer_diameter_least_mm, self.outer_diameter_most_mm, self.new_least_mm, self.new_most_mm, self.circumference_mm, self.measured, self.turns_per_km, self.equivalents, self.dispute)
+    def __eq__(self, other):
+        if self.code != other.code:
+            return False
+        if self.section != other.section:
+            return False
+        if self.construction != other.construction:
+            return False
+        if self.carcass != other.carcass:
+            return False
+        if self.rim_inch != other.rim_inch:
+            return False
+        if self.load_index != other.load_index:
+            return False
+        if self.load_kg != other.load_kg:
+            return False
+        if self.speed_symbol != other.speed_symbol:
+            return False
+        if self.speed_kmh != other.speed_kmh:
+            return False
+        if self.marked != other.marked:
+            return False
+        if self.outer_diameter_mm != other.outer_diameter_mm:
+            return False
+        if self.outer_diameter_least_mm != other.outer_diameter_least_mm:
+            return False
+        if self.outer_diameter_most_mm != other.outer_diameter_most_mm:
+            return False
+        if self.new_least_mm != other.new_least_mm:
+            return False
+        if self.new_most_mm != other.new_most_mm:
+            return False
+        if self.circumference_mm != other.circumference_mm:
+            return False
+        if self.measured != other.measured:
+            return False
+        if self.turns_per_km != other.turns_per_km:
+            return False
+        if self.equivalents != other.equivalents:
+            return False
+        if self.dispute != other.dispute:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreReading(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreReading(
+            code=_UniffiFfiConverterString.read(buf),
+            section=_UniffiFfiConverterString.read(buf),
+            construction=_UniffiFfiConverterTypeConstruction.read(buf),
+            carcass=_UniffiFfiConverterString.read(buf),
+            rim_inch=_UniffiFfiConverterUInt32.read(buf),
+            load_index=_UniffiFfiConverterOptionalUInt32.read(buf),
+            load_kg=_UniffiFfiConverterOptionalUInt32.read(buf),
+            speed_symbol=_UniffiFfiConverterOptionalString.read(buf),
+            speed_kmh=_UniffiFfiConverterOptionalUInt32.read(buf),
+            marked=_UniffiFfiConverterOptionalTypeTube.read(buf),
+            outer_diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            outer_diameter_least_mm=_UniffiFfiConverterFloat64.read(buf),
+            outer_diameter_most_mm=_UniffiFfiConverterFloat64.read(buf),
+            new_least_mm=_UniffiFfiConverterFloat64.read(buf),
+            new_most_mm=_UniffiFfiConverterFloat64.read(buf),
+            circumference_mm=_UniffiFfiConverterFloat64.read(buf),
+            measured=_UniffiFfiConverterBoolean.read(buf),
+            turns_per_km=_UniffiFfiConverterFloat64.read(buf),
+            equivalents=_UniffiFfiConverterSequenceTypeTyreEquivalent.read(buf),
+            dispute=_UniffiFfiConverterOptionalString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.code)
+        _UniffiFfiConverterString.check_lower(value.section)
+        _UniffiFfiConverterTypeConstruction.check_lower(value.construction)
+        _UniffiFfiConverterString.check_lower(value.carcass)
+        _UniffiFfiConverterUInt32.check_lower(value.rim_inch)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.load_index)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.load_kg)
+        _UniffiFfiConverterOptionalString.check_lower(value.speed_symbol)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.speed_kmh)
+        _UniffiFfiConverterOptionalTypeTube.check_lower(value.marked)
+        _UniffiFfiConverterFloat64.check_lower(value.outer_diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.outer_diameter_least_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.outer_diameter_most_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.new_least_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.new_most_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
+        _UniffiFfiConverterBoolean.check_lower(value.measured)
+        _UniffiFfiConverterFloat64.check_lower(value.turns_per_km)
+        _UniffiFfiConverterSequenceTypeTyreEquivalent.check_lower(value.equivalents)
+        _UniffiFfiConverterOptionalString.check_lower(value.dispute)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.code, buf)
+        _UniffiFfiConverterString.write(value.section, buf)
+        _UniffiFfiConverterTypeConstruction.write(value.construction, buf)
+        _UniffiFfiConverterString.write(value.carcass, buf)
+        _UniffiFfiConverterUInt32.write(value.rim_inch, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.load_index, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.load_kg, buf)
+        _UniffiFfiConverterOptionalString.write(value.speed_symbol, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.speed_kmh, buf)
+        _UniffiFfiConverterOptionalTypeTube.write(value.marked, buf)
+        _UniffiFfiConverterFloat64.write(value.outer_diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.outer_diameter_least_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.outer_diameter_most_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.new_least_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.new_most_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
+        _UniffiFfiConverterBoolean.write(value.measured, buf)
+        _UniffiFfiConverterFloat64.write(value.turns_per_km, buf)
+        _UniffiFfiConverterSequenceTypeTyreEquivalent.write(value.equivalents, buf)
+        _UniffiFfiConverterOptionalString.write(value.dispute, buf)
+
+class _UniffiFfiConverterOptionalTypeTyreReading(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTyreReading.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTyreReading.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTyreReading.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeTyreChange(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTyreChange.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTyreChange.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTyreChange.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterSequenceTypeTyreCheck(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeTyreCheck.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeTyreCheck.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeTyreCheck.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalTypeTyreAge(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeTyreAge.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeTyreAge.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeTyreAge.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class TyreSheet:
+    """
+    The tyre page.
+"""
+    def __init__(self, *, end:End, standard:typing.Optional[TyreReading] = None, fitted:typing.Optional[TyreReading] = None, proposed:typing.Optional[TyreReading] = None, change:typing.Optional[TyreChange] = None, change_from_fitted:typing.Optional[TyreChange] = None, checks:typing.List[TyreCheck] = _DEFAULT, top_speed_kmh:typing.Optional[float] = None, age:typing.Optional[TyreAge] = None, cautions:typing.List[str] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+        self.end = end
+        self.standard = standard
+        self.fitted = fitted
+        self.proposed = proposed
+        self.change = change
+        self.change_from_fitted = change_from_fitted
+        if checks is _DEFAULT:
+            self.checks = []
+        else:
+            self.checks = checks
+        self.top_speed_kmh = top_speed_kmh
+        self.age = age
+        if cautions is _DEFAULT:
+            self.cautions = []
+        else:
+            self.cautions = cautions
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.working = working
+        
+        
+
+    
+    def __str__(self):
+        return "TyreSheet(end={}, standard={}, fitted={}, proposed={}, change={}, change_from_fitted={}, checks={}, top_speed_kmh={}, age={}, cautions={}, findings={}, working={})".format(self.end, self.standard, self.fitted, self.proposed, self.change, self.change_from_fitted, self.checks, self.top_speed_kmh, self.age, self.cautions, self.findings, self.working)
+    def __eq__(self, other):
+        if self.end != other.end:
+            return False
+        if self.standard != other.standard:
+            return False
+        if self.fitted != other.fitted:
+            return False
+        if self.proposed != other.proposed:
+            return False
+        if self.change != other.change:
+            return False
+        if self.change_from_fitted != other.change_from_fitted:
+            return False
+        if self.checks != other.checks:
+            return False
+        if self.top_speed_kmh != other.top_speed_kmh:
+            return False
+        if self.age != other.age:
+            return False
+        if self.cautions != other.cautions:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.working != other.working:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreSheet(
+            end=_UniffiFfiConverterTypeEnd.read(buf),
+            standard=_UniffiFfiConverterOptionalTypeTyreReading.read(buf),
+            fitted=_UniffiFfiConverterOptionalTypeTyreReading.read(buf),
+            proposed=_UniffiFfiConverterOptionalTypeTyreReading.read(buf),
+            change=_UniffiFfiConverterOptionalTypeTyreChange.read(buf),
+            change_from_fitted=_UniffiFfiConverterOptionalTypeTyreChange.read(buf),
+            checks=_UniffiFfiConverterSequenceTypeTyreCheck.read(buf),
+            top_speed_kmh=_UniffiFfiConverterOptionalFloat64.read(buf),
+            age=_UniffiFfiConverterOptionalTypeTyreAge.read(buf),
+            cautions=_UniffiFfiConverterSequenceString.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            working=_UniffiFfiConverterTypeWorking.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeEnd.check_lower(value.end)
+        _UniffiFfiConverterOptionalTypeTyreReading.check_lower(value.standard)
+        _UniffiFfiConverterOptionalTypeTyreReading.check_lower(value.fitted)
+        _UniffiFfiConverterOptionalTypeTyreReading.check_lower(value.proposed)
+        _UniffiFfiConverterOptionalTypeTyreChange.check_lower(value.change)
+        _UniffiFfiConverterOptionalTypeTyreChange.check_lower(value.change_from_fitted)
+        _UniffiFfiConverterSequenceTypeTyreCheck.check_lower(value.checks)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.top_speed_kmh)
+        _UniffiFfiConverterOptionalTypeTyreAge.check_lower(value.age)
+        _UniffiFfiConverterSequenceString.check_lower(value.cautions)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterTypeWorking.check_lower(value.working)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeEnd.write(value.end, buf)
+        _UniffiFfiConverterOptionalTypeTyreReading.write(value.standard, buf)
+        _UniffiFfiConverterOptionalTypeTyreReading.write(value.fitted, buf)
+        _UniffiFfiConverterOptionalTypeTyreReading.write(value.proposed, buf)
+        _UniffiFfiConverterOptionalTypeTyreChange.write(value.change, buf)
+        _UniffiFfiConverterOptionalTypeTyreChange.write(value.change_from_fitted, buf)
+        _UniffiFfiConverterSequenceTypeTyreCheck.write(value.checks, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.top_speed_kmh, buf)
+        _UniffiFfiConverterOptionalTypeTyreAge.write(value.age, buf)
+        _UniffiFfiConverterSequenceString.write(value.cautions, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 class _UniffiFfiConverterOptionalTypeOtherUnit(_UniffiConverterRustBuffer):
     @classmethod
@@ -27673,6 +29152,112 @@ class Sum:
             return True
 
     @dataclass
+    class TYRE_CHANGE:
+        """
+        One tyre against another: height of the axle, turns, speedometer.
+"""
+        
+        def __init__(self, tyre:str, new_tyre:str):
+            self.tyre = tyre
+            
+            """
+        Size as on the sidewall, before.
+"""
+        
+            self.new_tyre = new_tyre
+            
+            """
+        Size as on the sidewall, after.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TYRE_CHANGE(tyre={}, new_tyre={})".format(self.tyre, self.new_tyre)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TYRE_CHANGE():
+                return False
+            if self.tyre != other.tyre:
+                return False
+            if self.new_tyre != other.new_tyre:
+                return False
+            return True
+
+    @dataclass
+    class TYRE_RATING:
+        """
+        What a tyre may carry, and how fast.
+"""
+        
+        def __init__(self, tyre:str):
+            self.tyre = tyre
+            
+            """
+        Size as on the sidewall, with load index and speed symbol.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TYRE_RATING(tyre={})".format(self.tyre)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TYRE_RATING():
+                return False
+            if self.tyre != other.tyre:
+                return False
+            return True
+
+    @dataclass
+    class TYRE_AGE:
+        """
+        Age of a tyre from its date code.
+"""
+        
+        def __init__(self, date_code:str, day:str):
+            self.date_code = date_code
+            
+            """
+        Week and year on the sidewall.
+"""
+        
+            self.day = day
+            
+            """
+        Day of asking, `YYYY-MM-DD`.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TYRE_AGE(date_code={}, day={})".format(self.date_code, self.day)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TYRE_AGE():
+                return False
+            if self.date_code != other.date_code:
+                return False
+            if self.day != other.day:
+                return False
+            return True
+
+    @dataclass
     class WANTED_RATIO:
         """
         Final drive ratio that gives a road speed at an engine speed.
@@ -28664,6 +30249,18 @@ class Sum:
         return isinstance(self, Sum.WIRE_GAUGE)
     def is_wire_gauge(self) -> bool:
         return isinstance(self, Sum.WIRE_GAUGE)
+    def is_TYRE_CHANGE(self) -> bool:
+        return isinstance(self, Sum.TYRE_CHANGE)
+    def is_tyre_change(self) -> bool:
+        return isinstance(self, Sum.TYRE_CHANGE)
+    def is_TYRE_RATING(self) -> bool:
+        return isinstance(self, Sum.TYRE_RATING)
+    def is_tyre_rating(self) -> bool:
+        return isinstance(self, Sum.TYRE_RATING)
+    def is_TYRE_AGE(self) -> bool:
+        return isinstance(self, Sum.TYRE_AGE)
+    def is_tyre_age(self) -> bool:
+        return isinstance(self, Sum.TYRE_AGE)
     def is_WANTED_RATIO(self) -> bool:
         return isinstance(self, Sum.WANTED_RATIO)
     def is_wanted_ratio(self) -> bool:
@@ -28784,6 +30381,9 @@ Sum.DAYS_TO_FLAT = type("Sum.DAYS_TO_FLAT", (Sum.DAYS_TO_FLAT, Sum,), {})  # typ
 Sum.RECHARGE_HOURS = type("Sum.RECHARGE_HOURS", (Sum.RECHARGE_HOURS, Sum,), {})  # type: ignore
 Sum.WIRE_DROP = type("Sum.WIRE_DROP", (Sum.WIRE_DROP, Sum,), {})  # type: ignore
 Sum.WIRE_GAUGE = type("Sum.WIRE_GAUGE", (Sum.WIRE_GAUGE, Sum,), {})  # type: ignore
+Sum.TYRE_CHANGE = type("Sum.TYRE_CHANGE", (Sum.TYRE_CHANGE, Sum,), {})  # type: ignore
+Sum.TYRE_RATING = type("Sum.TYRE_RATING", (Sum.TYRE_RATING, Sum,), {})  # type: ignore
+Sum.TYRE_AGE = type("Sum.TYRE_AGE", (Sum.TYRE_AGE, Sum,), {})  # type: ignore
 Sum.WANTED_RATIO = type("Sum.WANTED_RATIO", (Sum.WANTED_RATIO, Sum,), {})  # type: ignore
 Sum.HUNTING = type("Sum.HUNTING", (Sum.HUNTING, Sum,), {})  # type: ignore
 Sum.CHAIN_DIMENSIONS = type("Sum.CHAIN_DIMENSIONS", (Sum.CHAIN_DIMENSIONS, Sum,), {})  # type: ignore
@@ -29132,6 +30732,20 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
             )
         if variant == 52:
+            return Sum.TYRE_CHANGE(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 53:
+            return Sum.TYRE_RATING(
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 54:
+            return Sum.TYRE_AGE(
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterString.read(buf),
+            )
+        if variant == 55:
             return Sum.WANTED_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -29139,33 +30753,33 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 53:
+        if variant == 56:
             return Sum.HUNTING(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
             )
-        if variant == 54:
+        if variant == 57:
             return Sum.CHAIN_DIMENSIONS(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 55:
+        if variant == 58:
             return Sum.CHAIN_ON_SPROCKET(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 56:
+        if variant == 59:
             return Sum.CHAIN_ELONGATION(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 57:
+        if variant == 60:
             return Sum.WORN_LENGTH(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 58:
+        if variant == 61:
             return Sum.WORN_CENTRE_DISTANCE(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
@@ -29173,26 +30787,26 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 59:
+        if variant == 62:
             return Sum.CORRECTOR_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 60:
+        if variant == 63:
             return Sum.GEAR_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 61:
+        if variant == 64:
             return Sum.STANDARD_AIR(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 62:
+        if variant == 65:
             return Sum.ROLLING_COEFFICIENT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 63:
+        if variant == 66:
             return Sum.ROAD_LOAD(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -29202,7 +30816,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 64:
+        if variant == 67:
             return Sum.POWER_SPEED(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -29212,20 +30826,20 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 65:
+        if variant == 68:
             return Sum.THRUST(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 66:
+        if variant == 69:
             return Sum.CUBIC_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 67:
+        if variant == 70:
             return Sum.PEAKS_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -29508,6 +31122,17 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             return
         if value.is_WIRE_GAUGE():
             _UniffiFfiConverterFloat64.check_lower(value.gauge)
+            return
+        if value.is_TYRE_CHANGE():
+            _UniffiFfiConverterString.check_lower(value.tyre)
+            _UniffiFfiConverterString.check_lower(value.new_tyre)
+            return
+        if value.is_TYRE_RATING():
+            _UniffiFfiConverterString.check_lower(value.tyre)
+            return
+        if value.is_TYRE_AGE():
+            _UniffiFfiConverterString.check_lower(value.date_code)
+            _UniffiFfiConverterString.check_lower(value.day)
             return
         if value.is_WANTED_RATIO():
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
@@ -29871,58 +31496,69 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if value.is_WIRE_GAUGE():
             buf.write_i32(51)
             _UniffiFfiConverterFloat64.write(value.gauge, buf)
-        if value.is_WANTED_RATIO():
+        if value.is_TYRE_CHANGE():
             buf.write_i32(52)
+            _UniffiFfiConverterString.write(value.tyre, buf)
+            _UniffiFfiConverterString.write(value.new_tyre, buf)
+        if value.is_TYRE_RATING():
+            buf.write_i32(53)
+            _UniffiFfiConverterString.write(value.tyre, buf)
+        if value.is_TYRE_AGE():
+            buf.write_i32(54)
+            _UniffiFfiConverterString.write(value.date_code, buf)
+            _UniffiFfiConverterString.write(value.day, buf)
+        if value.is_WANTED_RATIO():
+            buf.write_i32(55)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
         if value.is_HUNTING():
-            buf.write_i32(53)
+            buf.write_i32(56)
             _UniffiFfiConverterUInt32.write(value.teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
         if value.is_CHAIN_DIMENSIONS():
-            buf.write_i32(54)
+            buf.write_i32(57)
             _UniffiFfiConverterString.write(value.chain_size, buf)
         if value.is_CHAIN_ON_SPROCKET():
-            buf.write_i32(55)
+            buf.write_i32(58)
             _UniffiFfiConverterString.write(value.chain_size, buf)
             _UniffiFfiConverterString.write(value.sprocket_size, buf)
         if value.is_CHAIN_ELONGATION():
-            buf.write_i32(56)
+            buf.write_i32(59)
             _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
         if value.is_WORN_LENGTH():
-            buf.write_i32(57)
+            buf.write_i32(60)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_WORN_CENTRE_DISTANCE():
-            buf.write_i32(58)
+            buf.write_i32(61)
             _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_CORRECTOR_RATIO():
-            buf.write_i32(59)
+            buf.write_i32(62)
             _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
         if value.is_GEAR_DROP():
-            buf.write_i32(60)
+            buf.write_i32(63)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
         if value.is_STANDARD_AIR():
-            buf.write_i32(61)
+            buf.write_i32(64)
             _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
         if value.is_ROLLING_COEFFICIENT():
-            buf.write_i32(62)
+            buf.write_i32(65)
             _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
         if value.is_ROAD_LOAD():
-            buf.write_i32(63)
+            buf.write_i32(66)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -29931,7 +31567,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_POWER_SPEED():
-            buf.write_i32(64)
+            buf.write_i32(67)
             _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -29940,18 +31576,18 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_THRUST():
-            buf.write_i32(65)
+            buf.write_i32(68)
             _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
             _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
             _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
         if value.is_CUBIC_POWER():
-            buf.write_i32(66)
+            buf.write_i32(69)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
         if value.is_PEAKS_POWER():
-            buf.write_i32(67)
+            buf.write_i32(70)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
@@ -30011,6 +31647,7 @@ __all__ = [
     "AnswerWord",
     "Stage",
     "JobState",
+    "JobPlace",
     "CapFit",
     "Mix",
     "PartState",
@@ -30019,6 +31656,8 @@ __all__ = [
     "SprocketGoal",
     "PowerSource",
     "RollingLaw",
+    "Construction",
+    "Tube",
     "CurrentList",
     "Binding",
     "Conductor",
@@ -30031,6 +31670,8 @@ __all__ = [
     "Belief",
     "Span",
     "DayOff",
+    "ExtraTime",
+    "DayHours",
     "BenchTime",
     "BleedStep",
     "BleedVolume",
@@ -30080,6 +31721,7 @@ __all__ = [
     "CureSheet",
     "CurvePoint",
     "DayMark",
+    "Delivery",
     "DiagramBox",
     "Spot",
     "DiagramLabel",
@@ -30197,10 +31839,10 @@ __all__ = [
     "Reading",
     "ReadyMade",
     "Refusal",
+    "Wheel",
     "RippleAsk",
     "Shift",
     "RippleSheet",
-    "Wheel",
     "Supply",
     "Spec",
     "SprocketChoiceAsk",
@@ -30216,6 +31858,14 @@ __all__ = [
     "TodaySheet",
     "TroubleCase",
     "TryOut",
+    "TyreWeek",
+    "TyreAge",
+    "TyreAsk",
+    "TyreChange",
+    "TyreCheck",
+    "TyreEquivalent",
+    "TyreReading",
+    "TyreSheet",
     "UnitCard",
     "WireAsk",
     "WireChoice",

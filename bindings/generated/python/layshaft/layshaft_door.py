@@ -1328,6 +1328,45 @@ class _UniffiFfiConverterTypeFitBrake(_UniffiConverterRustBuffer):
         layshaft_core._UniffiFfiConverterTypeEnd.write(value.end, buf)
         layshaft_core._UniffiFfiConverterTypeBrake.write(value.brake, buf)
 
+@dataclass
+class FitTyre:
+    """
+    Fits another tyre, tube or rim.
+"""
+    def __init__(self, *, end:layshaft_core.End, wheel:layshaft_core.Wheel):
+        self.end = end
+        self.wheel = wheel
+        
+        
+
+    
+    def __str__(self):
+        return "FitTyre(end={}, wheel={})".format(self.end, self.wheel)
+    def __eq__(self, other):
+        if self.end != other.end:
+            return False
+        if self.wheel != other.wheel:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFitTyre(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FitTyre(
+            end=layshaft_core._UniffiFfiConverterTypeEnd.read(buf),
+            wheel=layshaft_core._UniffiFfiConverterTypeWheel.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        layshaft_core._UniffiFfiConverterTypeEnd.check_lower(value.end)
+        layshaft_core._UniffiFfiConverterTypeWheel.check_lower(value.wheel)
+
+    @staticmethod
+    def write(value, buf):
+        layshaft_core._UniffiFfiConverterTypeEnd.write(value.end, buf)
+        layshaft_core._UniffiFfiConverterTypeWheel.write(value.wheel, buf)
+
 
 
 @dataclass
@@ -3107,6 +3146,34 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class FIT_TYRE:
+        """
+        Fits another tyre, tube or rim.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.FIT_TYRE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_FIT_TYRE():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class RECORD_INDICATION:
         """
         Records flasher, pilots and load resistors.
@@ -4074,6 +4141,10 @@ class Command:
         return isinstance(self, Command.FIT_BRAKE)
     def is_fit_brake(self) -> bool:
         return isinstance(self, Command.FIT_BRAKE)
+    def is_FIT_TYRE(self) -> bool:
+        return isinstance(self, Command.FIT_TYRE)
+    def is_fit_tyre(self) -> bool:
+        return isinstance(self, Command.FIT_TYRE)
     def is_RECORD_INDICATION(self) -> bool:
         return isinstance(self, Command.RECORD_INDICATION)
     def is_record_indication(self) -> bool:
@@ -4224,6 +4295,7 @@ Command.RECORD_FLUID = type("Command.RECORD_FLUID", (Command.RECORD_FLUID, Comma
 Command.FIT_SPROCKETS = type("Command.FIT_SPROCKETS", (Command.FIT_SPROCKETS, Command,), {})  # type: ignore
 Command.FIT_CONSUMER = type("Command.FIT_CONSUMER", (Command.FIT_CONSUMER, Command,), {})  # type: ignore
 Command.FIT_BRAKE = type("Command.FIT_BRAKE", (Command.FIT_BRAKE, Command,), {})  # type: ignore
+Command.FIT_TYRE = type("Command.FIT_TYRE", (Command.FIT_TYRE, Command,), {})  # type: ignore
 Command.RECORD_INDICATION = type("Command.RECORD_INDICATION", (Command.RECORD_INDICATION, Command,), {})  # type: ignore
 Command.FIT_FLASHER = type("Command.FIT_FLASHER", (Command.FIT_FLASHER, Command,), {})  # type: ignore
 Command.ADAPT_CIRCUIT = type("Command.ADAPT_CIRCUIT", (Command.ADAPT_CIRCUIT, Command,), {})  # type: ignore
@@ -4333,130 +4405,134 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeFitBrake.read(buf),
             )
         if variant == 18:
+            return Command.FIT_TYRE(
+                _UniffiFfiConverterTypeFitTyre.read(buf),
+            )
+        if variant == 19:
             return Command.RECORD_INDICATION(
                 _UniffiFfiConverterTypeRecordIndication.read(buf),
             )
-        if variant == 19:
+        if variant == 20:
             return Command.FIT_FLASHER(
                 _UniffiFfiConverterTypeFitFlasher.read(buf),
             )
-        if variant == 20:
+        if variant == 21:
             return Command.ADAPT_CIRCUIT(
                 _UniffiFfiConverterTypeAdaptCircuit.read(buf),
             )
-        if variant == 21:
+        if variant == 22:
             return Command.START_FAULT(
                 _UniffiFfiConverterTypeStartFault.read(buf),
             )
-        if variant == 22:
+        if variant == 23:
             return Command.ANSWER_FAULT(
                 _UniffiFfiConverterTypeAnswerFault.read(buf),
             )
-        if variant == 23:
+        if variant == 24:
             return Command.UNDO_FAULT_STEP(
                 _UniffiFfiConverterTypeUndoFaultStep.read(buf),
             )
-        if variant == 24:
+        if variant == 25:
             return Command.CLOSE_FAULT(
                 _UniffiFfiConverterTypeCloseFault.read(buf),
             )
-        if variant == 25:
+        if variant == 26:
             return Command.ADD_JOB(
                 _UniffiFfiConverterTypeAddJob.read(buf),
             )
-        if variant == 26:
+        if variant == 27:
             return Command.ADD_READY_MADE(
                 _UniffiFfiConverterTypeAddReadyMade.read(buf),
             )
-        if variant == 27:
+        if variant == 28:
             return Command.CHANGE_JOB(
                 _UniffiFfiConverterTypeChangeJob.read(buf),
             )
-        if variant == 28:
+        if variant == 29:
             return Command.PUT_JOB_AWAY(
                 _UniffiFfiConverterTypePutJobAway.read(buf),
             )
-        if variant == 29:
+        if variant == 30:
             return Command.BRING_JOB_BACK(
                 _UniffiFfiConverterTypeBringJobBack.read(buf),
             )
-        if variant == 30:
+        if variant == 31:
             return Command.BEGIN_JOB(
                 _UniffiFfiConverterTypeBeginJob.read(buf),
             )
-        if variant == 31:
+        if variant == 32:
             return Command.TICK_STEP(
                 _UniffiFfiConverterTypeTickStep.read(buf),
             )
-        if variant == 32:
+        if variant == 33:
             return Command.FINISH_JOB(
                 _UniffiFfiConverterTypeFinishJob.read(buf),
             )
-        if variant == 33:
+        if variant == 34:
             return Command.REOPEN_JOB(
                 _UniffiFfiConverterTypeReopenJob.read(buf),
             )
-        if variant == 34:
+        if variant == 35:
             return Command.RECORD_PART(
                 _UniffiFfiConverterTypeRecordPart.read(buf),
             )
-        if variant == 35:
+        if variant == 36:
             return Command.PUT_PART_AWAY(
                 _UniffiFfiConverterTypePutPartAway.read(buf),
             )
-        if variant == 36:
+        if variant == 37:
             return Command.RECORD_TIGHTENING(
                 _UniffiFfiConverterTypeRecordTightening.read(buf),
             )
-        if variant == 37:
+        if variant == 38:
             return Command.PUT_TIGHTENING_AWAY(
                 _UniffiFfiConverterTypePutTighteningAway.read(buf),
             )
-        if variant == 38:
+        if variant == 39:
             return Command.ATTACH_PHOTO(
                 _UniffiFfiConverterTypeAttachPhoto.read(buf),
             )
-        if variant == 39:
+        if variant == 40:
             return Command.PUT_PHOTO_AWAY(
                 _UniffiFfiConverterTypePutPhotoAway.read(buf),
             )
-        if variant == 40:
+        if variant == 41:
             return Command.START_CURE(
                 _UniffiFfiConverterTypeStartCure.read(buf),
             )
-        if variant == 41:
+        if variant == 42:
             return Command.END_CURE(
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
-        if variant == 42:
+        if variant == 43:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 43:
+        if variant == 44:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 44:
+        if variant == 45:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 45:
+        if variant == 46:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 46:
+        if variant == 47:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 47:
+        if variant == 48:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 48:
+        if variant == 49:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 49:
+        if variant == 50:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -4514,6 +4590,9 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_FIT_BRAKE():
             _UniffiFfiConverterTypeFitBrake.check_lower(value._values[0])
+            return
+        if value.is_FIT_TYRE():
+            _UniffiFfiConverterTypeFitTyre.check_lower(value._values[0])
             return
         if value.is_RECORD_INDICATION():
             _UniffiFfiConverterTypeRecordIndication.check_lower(value._values[0])
@@ -4666,101 +4745,104 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_FIT_BRAKE():
             buf.write_i32(17)
             _UniffiFfiConverterTypeFitBrake.write(value._values[0], buf)
-        if value.is_RECORD_INDICATION():
+        if value.is_FIT_TYRE():
             buf.write_i32(18)
+            _UniffiFfiConverterTypeFitTyre.write(value._values[0], buf)
+        if value.is_RECORD_INDICATION():
+            buf.write_i32(19)
             _UniffiFfiConverterTypeRecordIndication.write(value._values[0], buf)
         if value.is_FIT_FLASHER():
-            buf.write_i32(19)
+            buf.write_i32(20)
             _UniffiFfiConverterTypeFitFlasher.write(value._values[0], buf)
         if value.is_ADAPT_CIRCUIT():
-            buf.write_i32(20)
+            buf.write_i32(21)
             _UniffiFfiConverterTypeAdaptCircuit.write(value._values[0], buf)
         if value.is_START_FAULT():
-            buf.write_i32(21)
+            buf.write_i32(22)
             _UniffiFfiConverterTypeStartFault.write(value._values[0], buf)
         if value.is_ANSWER_FAULT():
-            buf.write_i32(22)
+            buf.write_i32(23)
             _UniffiFfiConverterTypeAnswerFault.write(value._values[0], buf)
         if value.is_UNDO_FAULT_STEP():
-            buf.write_i32(23)
+            buf.write_i32(24)
             _UniffiFfiConverterTypeUndoFaultStep.write(value._values[0], buf)
         if value.is_CLOSE_FAULT():
-            buf.write_i32(24)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeCloseFault.write(value._values[0], buf)
         if value.is_ADD_JOB():
-            buf.write_i32(25)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeAddJob.write(value._values[0], buf)
         if value.is_ADD_READY_MADE():
-            buf.write_i32(26)
+            buf.write_i32(27)
             _UniffiFfiConverterTypeAddReadyMade.write(value._values[0], buf)
         if value.is_CHANGE_JOB():
-            buf.write_i32(27)
+            buf.write_i32(28)
             _UniffiFfiConverterTypeChangeJob.write(value._values[0], buf)
         if value.is_PUT_JOB_AWAY():
-            buf.write_i32(28)
+            buf.write_i32(29)
             _UniffiFfiConverterTypePutJobAway.write(value._values[0], buf)
         if value.is_BRING_JOB_BACK():
-            buf.write_i32(29)
+            buf.write_i32(30)
             _UniffiFfiConverterTypeBringJobBack.write(value._values[0], buf)
         if value.is_BEGIN_JOB():
-            buf.write_i32(30)
+            buf.write_i32(31)
             _UniffiFfiConverterTypeBeginJob.write(value._values[0], buf)
         if value.is_TICK_STEP():
-            buf.write_i32(31)
+            buf.write_i32(32)
             _UniffiFfiConverterTypeTickStep.write(value._values[0], buf)
         if value.is_FINISH_JOB():
-            buf.write_i32(32)
+            buf.write_i32(33)
             _UniffiFfiConverterTypeFinishJob.write(value._values[0], buf)
         if value.is_REOPEN_JOB():
-            buf.write_i32(33)
+            buf.write_i32(34)
             _UniffiFfiConverterTypeReopenJob.write(value._values[0], buf)
         if value.is_RECORD_PART():
-            buf.write_i32(34)
+            buf.write_i32(35)
             _UniffiFfiConverterTypeRecordPart.write(value._values[0], buf)
         if value.is_PUT_PART_AWAY():
-            buf.write_i32(35)
+            buf.write_i32(36)
             _UniffiFfiConverterTypePutPartAway.write(value._values[0], buf)
         if value.is_RECORD_TIGHTENING():
-            buf.write_i32(36)
+            buf.write_i32(37)
             _UniffiFfiConverterTypeRecordTightening.write(value._values[0], buf)
         if value.is_PUT_TIGHTENING_AWAY():
-            buf.write_i32(37)
+            buf.write_i32(38)
             _UniffiFfiConverterTypePutTighteningAway.write(value._values[0], buf)
         if value.is_ATTACH_PHOTO():
-            buf.write_i32(38)
+            buf.write_i32(39)
             _UniffiFfiConverterTypeAttachPhoto.write(value._values[0], buf)
         if value.is_PUT_PHOTO_AWAY():
-            buf.write_i32(39)
+            buf.write_i32(40)
             _UniffiFfiConverterTypePutPhotoAway.write(value._values[0], buf)
         if value.is_START_CURE():
-            buf.write_i32(40)
+            buf.write_i32(41)
             _UniffiFfiConverterTypeStartCure.write(value._values[0], buf)
         if value.is_END_CURE():
-            buf.write_i32(41)
+            buf.write_i32(42)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
         if value.is_NOTE_CLIMATE():
-            buf.write_i32(42)
+            buf.write_i32(43)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(43)
+            buf.write_i32(44)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(44)
+            buf.write_i32(45)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(45)
+            buf.write_i32(46)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(46)
+            buf.write_i32(47)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(47)
+            buf.write_i32(48)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(48)
+            buf.write_i32(49)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(49)
+            buf.write_i32(50)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -4875,6 +4957,8 @@ class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
+
+
 
 
 
@@ -5330,6 +5414,34 @@ class Query:
             if not isinstance(other, Query):
                 return NotImplemented
             if not other.is_BRAKES():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TYRES:
+        """
+        A tyre: its sidewall in words, load, speed, age, and what another one changes.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.TYRES{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_TYRES():
                 return False
             return self._values == other._values
 
@@ -5861,6 +5973,10 @@ class Query:
         return isinstance(self, Query.BRAKES)
     def is_brakes(self) -> bool:
         return isinstance(self, Query.BRAKES)
+    def is_TYRES(self) -> bool:
+        return isinstance(self, Query.TYRES)
+    def is_tyres(self) -> bool:
+        return isinstance(self, Query.TYRES)
     def is_FASTENERS(self) -> bool:
         return isinstance(self, Query.FASTENERS)
     def is_fasteners(self) -> bool:
@@ -5946,6 +6062,7 @@ Query.CHAIN_WEAR = type("Query.CHAIN_WEAR", (Query.CHAIN_WEAR, Query,), {})  # t
 Query.THRUST = type("Query.THRUST", (Query.THRUST, Query,), {})  # type: ignore
 Query.LOAD = type("Query.LOAD", (Query.LOAD, Query,), {})  # type: ignore
 Query.BRAKES = type("Query.BRAKES", (Query.BRAKES, Query,), {})  # type: ignore
+Query.TYRES = type("Query.TYRES", (Query.TYRES, Query,), {})  # type: ignore
 Query.FASTENERS = type("Query.FASTENERS", (Query.FASTENERS, Query,), {})  # type: ignore
 Query.FILLING = type("Query.FILLING", (Query.FILLING, Query,), {})  # type: ignore
 Query.MIXING = type("Query.MIXING", (Query.MIXING, Query,), {})  # type: ignore
@@ -6020,70 +6137,74 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 layshaft_core._UniffiFfiConverterTypeBrakeAsk.read(buf),
             )
         if variant == 13:
+            return Query.TYRES(
+                layshaft_core._UniffiFfiConverterTypeTyreAsk.read(buf),
+            )
+        if variant == 14:
             return Query.FASTENERS(
                 layshaft_core._UniffiFfiConverterTypeFastenerAsk.read(buf),
             )
-        if variant == 14:
+        if variant == 15:
             return Query.FILLING(
                 layshaft_core._UniffiFfiConverterTypeFillAsk.read(buf),
             )
-        if variant == 15:
+        if variant == 16:
             return Query.MIXING(
                 layshaft_core._UniffiFfiConverterTypeMixAsk.read(buf),
             )
-        if variant == 16:
+        if variant == 17:
             return Query.WIRE(
                 layshaft_core._UniffiFfiConverterTypeWireAsk.read(buf),
             )
-        if variant == 17:
+        if variant == 18:
             return Query.LAMPS(
                 layshaft_core._UniffiFfiConverterTypeLampsAsk.read(buf),
             )
-        if variant == 18:
+        if variant == 19:
             return Query.CHARGING(
                 layshaft_core._UniffiFfiConverterTypeChargingAsk.read(buf),
             )
-        if variant == 19:
+        if variant == 20:
             return Query.HARNESS(
                 layshaft_core._UniffiFfiConverterTypeHarnessAsk.read(buf),
             )
-        if variant == 20:
+        if variant == 21:
             return Query.FAULT(
                 layshaft_core._UniffiFfiConverterTypeFaultAsk.read(buf),
             )
-        if variant == 21:
+        if variant == 22:
             return Query.CURE(
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
-        if variant == 22:
+        if variant == 23:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 23:
+        if variant == 24:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 24:
+        if variant == 25:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 25:
+        if variant == 26:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 26:
+        if variant == 27:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 27:
+        if variant == 28:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 28:
+        if variant == 29:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 29:
+        if variant == 30:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -6126,6 +6247,9 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             return
         if value.is_BRAKES():
             layshaft_core._UniffiFfiConverterTypeBrakeAsk.check_lower(value._values[0])
+            return
+        if value.is_TYRES():
+            layshaft_core._UniffiFfiConverterTypeTyreAsk.check_lower(value._values[0])
             return
         if value.is_FASTENERS():
             layshaft_core._UniffiFfiConverterTypeFastenerAsk.check_lower(value._values[0])
@@ -6218,56 +6342,59 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_BRAKES():
             buf.write_i32(12)
             layshaft_core._UniffiFfiConverterTypeBrakeAsk.write(value._values[0], buf)
-        if value.is_FASTENERS():
+        if value.is_TYRES():
             buf.write_i32(13)
+            layshaft_core._UniffiFfiConverterTypeTyreAsk.write(value._values[0], buf)
+        if value.is_FASTENERS():
+            buf.write_i32(14)
             layshaft_core._UniffiFfiConverterTypeFastenerAsk.write(value._values[0], buf)
         if value.is_FILLING():
-            buf.write_i32(14)
+            buf.write_i32(15)
             layshaft_core._UniffiFfiConverterTypeFillAsk.write(value._values[0], buf)
         if value.is_MIXING():
-            buf.write_i32(15)
+            buf.write_i32(16)
             layshaft_core._UniffiFfiConverterTypeMixAsk.write(value._values[0], buf)
         if value.is_WIRE():
-            buf.write_i32(16)
+            buf.write_i32(17)
             layshaft_core._UniffiFfiConverterTypeWireAsk.write(value._values[0], buf)
         if value.is_LAMPS():
-            buf.write_i32(17)
+            buf.write_i32(18)
             layshaft_core._UniffiFfiConverterTypeLampsAsk.write(value._values[0], buf)
         if value.is_CHARGING():
-            buf.write_i32(18)
+            buf.write_i32(19)
             layshaft_core._UniffiFfiConverterTypeChargingAsk.write(value._values[0], buf)
         if value.is_HARNESS():
-            buf.write_i32(19)
+            buf.write_i32(20)
             layshaft_core._UniffiFfiConverterTypeHarnessAsk.write(value._values[0], buf)
         if value.is_FAULT():
-            buf.write_i32(20)
+            buf.write_i32(21)
             layshaft_core._UniffiFfiConverterTypeFaultAsk.write(value._values[0], buf)
         if value.is_CURE():
-            buf.write_i32(21)
+            buf.write_i32(22)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
         if value.is_PRODUCTS():
-            buf.write_i32(22)
+            buf.write_i32(23)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_INSPECTION():
-            buf.write_i32(23)
+            buf.write_i32(24)
             layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
         if value.is_RIPPLE():
-            buf.write_i32(24)
+            buf.write_i32(25)
             layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
         if value.is_BIKE():
-            buf.write_i32(25)
+            buf.write_i32(26)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_HISTORY():
-            buf.write_i32(26)
+            buf.write_i32(27)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(27)
+            buf.write_i32(28)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(28)
+            buf.write_i32(29)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(29)
+            buf.write_i32(30)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -7812,6 +7939,7 @@ __all__ = [
     "FitSprockets",
     "FitConsumer",
     "FitBrake",
+    "FitTyre",
     "RecordIndication",
     "FitFlasher",
     "AdaptCircuit",

@@ -582,6 +582,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 25520:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() != 10872:
@@ -675,6 +677,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 57530:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tyres() != 21682:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -799,6 +803,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher.restype = ct
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_gearing.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_gearing.restype = ctypes.c_uint16
@@ -940,6 +947,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step.restype = ctyp
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_today.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_today.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tyres.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tyres.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_undo.restype = ctypes.c_uint16
@@ -1151,6 +1161,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_tyre.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_tyre.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1480,6 +1497,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_today.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_today.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tyres.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tyres.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_undo.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1621,6 +1645,12 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
             return layshaft_core._UniffiFfiConverterTypeMoment.read(buf)
         else:
             raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
 
 
 
@@ -1970,6 +2000,11 @@ class BenchProtocol(typing.Protocol):
         Fits other sprockets.
 """
         raise NotImplementedError
+    def fit_tyre(self, command: layshaft_door.FitTyre,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Fits another tyre, tube or rim.
+"""
+        raise NotImplementedError
     def gearing(self, ask: layshaft_core.GearingAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.GearingSheet:
         """
         Ratios, speeds, chain and speedometer.
@@ -2203,6 +2238,11 @@ class BenchProtocol(typing.Protocol):
     def today(self, ask: layshaft_core.TodayAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.TodaySheet:
         """
         What to do next, what cures, when the bike will be ready.
+"""
+        raise NotImplementedError
+    def tyres(self, ask: layshaft_core.TyreAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.TyreSheet:
+        """
+        A tyre: its sidewall in words, load, speed, age, and what another one changes.
 """
         raise NotImplementedError
     def undo(self, command: layshaft_door.Undo,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -2922,6 +2962,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def fit_tyre(self, command: layshaft_door.FitTyre,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Fits another tyre, tube or rim.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeFitTyre.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeFitTyre.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_tyre,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -4003,6 +4066,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_today,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def tyres(self, ask: layshaft_core.TyreAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.TyreSheet:
+        """
+        A tyre: its sidewall in words, load, speed, age, and what another one changes.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeTyreAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeTyreAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeTyreSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tyres,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

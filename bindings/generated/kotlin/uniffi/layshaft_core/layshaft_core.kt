@@ -1324,6 +1324,26 @@ data class BenchTime (
      * Days without bench time.
      */
     var `daysOff`: List<DayOff> = listOf() 
+    , 
+    /**
+     * Bench time on single days, beside the pattern and also on a day off.
+     */
+    var `extra`: List<ExtraTime>? = null 
+    , 
+    /**
+     * When a second pair of hands is there, by the week; left out: never.
+     */
+    var `helper`: List<Span>? = null 
+    , 
+    /**
+     * When there is daylight; left out: 8:00 to 18:00.
+     */
+    var `daylight`: DayHours? = null 
+    , 
+    /**
+     * When no noise may be made; left out: never.
+     */
+    var `quiet`: DayHours? = null 
     
 ){
     
@@ -1342,17 +1362,29 @@ public object FfiConverterTypeBenchTime: FfiConverterRustBuffer<BenchTime> {
         return BenchTime(
             FfiConverterSequenceTypeSpan.read(buf),
             FfiConverterSequenceTypeDayOff.read(buf),
+            FfiConverterOptionalSequenceTypeExtraTime.read(buf),
+            FfiConverterOptionalSequenceTypeSpan.read(buf),
+            FfiConverterOptionalTypeDayHours.read(buf),
+            FfiConverterOptionalTypeDayHours.read(buf),
         )
     }
 
     override fun allocationSize(value: BenchTime) = (
             FfiConverterSequenceTypeSpan.allocationSize(value.`spans`) +
-            FfiConverterSequenceTypeDayOff.allocationSize(value.`daysOff`)
+            FfiConverterSequenceTypeDayOff.allocationSize(value.`daysOff`) +
+            FfiConverterOptionalSequenceTypeExtraTime.allocationSize(value.`extra`) +
+            FfiConverterOptionalSequenceTypeSpan.allocationSize(value.`helper`) +
+            FfiConverterOptionalTypeDayHours.allocationSize(value.`daylight`) +
+            FfiConverterOptionalTypeDayHours.allocationSize(value.`quiet`)
     )
 
     override fun write(value: BenchTime, buf: ByteBuffer) {
             FfiConverterSequenceTypeSpan.write(value.`spans`, buf)
             FfiConverterSequenceTypeDayOff.write(value.`daysOff`, buf)
+            FfiConverterOptionalSequenceTypeExtraTime.write(value.`extra`, buf)
+            FfiConverterOptionalSequenceTypeSpan.write(value.`helper`, buf)
+            FfiConverterOptionalTypeDayHours.write(value.`daylight`, buf)
+            FfiConverterOptionalTypeDayHours.write(value.`quiet`, buf)
     }
 }
 
@@ -4235,6 +4267,53 @@ public object FfiConverterTypeCurvePoint: FfiConverterRustBuffer<CurvePoint> {
 
 
 /**
+ * Hours of every day.
+ */
+data class DayHours (
+    /**
+     * From, minutes after midnight, local time.
+     */
+    var `fromMinute`: kotlin.UInt
+    , 
+    /**
+     * To, minutes after midnight, local time; before `from` where the hours run over midnight.
+     */
+    var `toMinute`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDayHours: FfiConverterRustBuffer<DayHours> {
+    override fun read(buf: ByteBuffer): DayHours {
+        return DayHours(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DayHours) = (
+            FfiConverterUInt.allocationSize(value.`fromMinute`) +
+            FfiConverterUInt.allocationSize(value.`toMinute`)
+    )
+
+    override fun write(value: DayHours, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`fromMinute`, buf)
+            FfiConverterUInt.write(value.`toMinute`, buf)
+    }
+}
+
+
+
+/**
  * The start of a day.
  */
 data class DayMark (
@@ -4323,6 +4402,69 @@ public object FfiConverterTypeDayOff: FfiConverterRustBuffer<DayOff> {
 
     override fun write(value: DayOff, buf: ByteBuffer) {
             FfiConverterString.write(value.`day`, buf)
+    }
+}
+
+
+
+/**
+ * How long a delivery takes, by what the seller says and by what was seen before.
+ */
+data class Delivery (
+    /**
+     * Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+     */
+    var `ordered`: kotlin.String? = null 
+    , 
+    /**
+     * At best, days.
+     */
+    var `leastDays`: kotlin.Double
+    , 
+    /**
+     * As a rule, days.
+     */
+    var `likelyDays`: kotlin.Double
+    , 
+    /**
+     * At worst, days.
+     */
+    var `mostDays`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDelivery: FfiConverterRustBuffer<Delivery> {
+    override fun read(buf: ByteBuffer): Delivery {
+        return Delivery(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Delivery) = (
+            FfiConverterOptionalString.allocationSize(value.`ordered`) +
+            FfiConverterDouble.allocationSize(value.`leastDays`) +
+            FfiConverterDouble.allocationSize(value.`likelyDays`) +
+            FfiConverterDouble.allocationSize(value.`mostDays`)
+    )
+
+    override fun write(value: Delivery, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`ordered`, buf)
+            FfiConverterDouble.write(value.`leastDays`, buf)
+            FfiConverterDouble.write(value.`likelyDays`, buf)
+            FfiConverterDouble.write(value.`mostDays`, buf)
     }
 }
 
@@ -5306,6 +5448,61 @@ public object FfiConverterTypeEngagementAdvice: FfiConverterRustBuffer<Engagemen
             FfiConverterOptionalDouble.write(value.`screwBreaksFirstMm`, buf)
             FfiConverterOptionalDouble.write(value.`engagedMm`, buf)
             FfiConverterString.write(value.`insert`, buf)
+    }
+}
+
+
+
+/**
+ * Bench time on one day beside the pattern.
+ */
+data class ExtraTime (
+    /**
+     * The day, `YYYY-MM-DD`.
+     */
+    var `day`: kotlin.String
+    , 
+    /**
+     * From, minutes after midnight, local time.
+     */
+    var `fromMinute`: kotlin.UInt
+    , 
+    /**
+     * To, minutes after midnight, local time.
+     */
+    var `toMinute`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeExtraTime: FfiConverterRustBuffer<ExtraTime> {
+    override fun read(buf: ByteBuffer): ExtraTime {
+        return ExtraTime(
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ExtraTime) = (
+            FfiConverterString.allocationSize(value.`day`) +
+            FfiConverterUInt.allocationSize(value.`fromMinute`) +
+            FfiConverterUInt.allocationSize(value.`toMinute`)
+    )
+
+    override fun write(value: ExtraTime, buf: ByteBuffer) {
+            FfiConverterString.write(value.`day`, buf)
+            FfiConverterUInt.write(value.`fromMinute`, buf)
+            FfiConverterUInt.write(value.`toMinute`, buf)
     }
 }
 
@@ -8370,6 +8567,36 @@ data class Job (
      * Place in the list, smaller first; ties go by mark.
      */
     var `rank`: kotlin.Double
+    , 
+    /**
+     * Hands-on time if all goes well, minutes; left out: as the hands-on time.
+     */
+    var `leastMinutes`: kotlin.Double? = null 
+    , 
+    /**
+     * Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+     */
+    var `mostMinutes`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+     */
+    var `splittable`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Where it has to be done; left out: at the bench.
+     */
+    var `place`: JobPlace? = null 
+    , 
+    /**
+     * Whether it takes a second pair of hands; left out: no.
+     */
+    var `helper`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Whether it makes noise that the neighbours hear; left out: no.
+     */
+    var `noisy`: kotlin.Boolean? = null 
     
 ){
     
@@ -8397,6 +8624,12 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalTypeWait.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalTypeJobPlace.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -8411,7 +8644,13 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterSequenceString.allocationSize(value.`parts`) +
             FfiConverterOptionalTypeWait.allocationSize(value.`wait`) +
             FfiConverterOptionalLong.allocationSize(value.`doneMs`) +
-            FfiConverterDouble.allocationSize(value.`rank`)
+            FfiConverterDouble.allocationSize(value.`rank`) +
+            FfiConverterOptionalDouble.allocationSize(value.`leastMinutes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`mostMinutes`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`splittable`) +
+            FfiConverterOptionalTypeJobPlace.allocationSize(value.`place`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`helper`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`noisy`)
     )
 
     override fun write(value: Job, buf: ByteBuffer) {
@@ -8426,6 +8665,12 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalTypeWait.write(value.`wait`, buf)
             FfiConverterOptionalLong.write(value.`doneMs`, buf)
             FfiConverterDouble.write(value.`rank`, buf)
+            FfiConverterOptionalDouble.write(value.`leastMinutes`, buf)
+            FfiConverterOptionalDouble.write(value.`mostMinutes`, buf)
+            FfiConverterOptionalBoolean.write(value.`splittable`, buf)
+            FfiConverterOptionalTypeJobPlace.write(value.`place`, buf)
+            FfiConverterOptionalBoolean.write(value.`helper`, buf)
+            FfiConverterOptionalBoolean.write(value.`noisy`, buf)
     }
 }
 
@@ -10344,6 +10589,11 @@ data class Part (
     var `expected`: kotlin.String? = null 
     , 
     /**
+     * How long it may take.
+     */
+    var `delivery`: Delivery? = null 
+    , 
+    /**
      * Anything else.
      */
     var `note`: kotlin.String? = null 
@@ -10368,6 +10618,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalInt.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeDelivery.read(buf),
             FfiConverterOptionalString.read(buf),
         )
     }
@@ -10378,6 +10629,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalInt.allocationSize(value.`priceMinor`) +
             FfiConverterOptionalString.allocationSize(value.`currency`) +
             FfiConverterOptionalString.allocationSize(value.`expected`) +
+            FfiConverterOptionalTypeDelivery.allocationSize(value.`delivery`) +
             FfiConverterOptionalString.allocationSize(value.`note`)
     )
 
@@ -10387,6 +10639,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalInt.write(value.`priceMinor`, buf)
             FfiConverterOptionalString.write(value.`currency`, buf)
             FfiConverterOptionalString.write(value.`expected`, buf)
+            FfiConverterOptionalTypeDelivery.write(value.`delivery`, buf)
             FfiConverterOptionalString.write(value.`note`, buf)
     }
 }
@@ -15315,6 +15568,839 @@ public object FfiConverterTypeTwoPartAsk: FfiConverterRustBuffer<TwoPartAsk> {
 
 
 /**
+ * The age of a tyre.
+ */
+data class TyreAge (
+    /**
+     * The code as read.
+     */
+    var `code`: kotlin.String
+    , 
+    /**
+     * Every week that it may stand for and that is past, latest first.
+     */
+    var `weeks`: List<TyreWeek> = listOf() 
+    , 
+    /**
+     * Least age, years.
+     */
+    var `leastYears`: kotlin.Double
+    , 
+    /**
+     * Greatest age, years.
+     */
+    var `mostYears`: kotlin.Double
+    , 
+    /**
+     * Fine below the age of yearly looks, outside from the age of replacement on, open between them.
+     */
+    var `judgement`: Judgement
+    , 
+    /**
+     * What is commonly done.
+     */
+    var `advice`: kotlin.String
+    , 
+    /**
+     * Where form, decades and advice come from.
+     */
+    var `sources`: List<Source> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreAge: FfiConverterRustBuffer<TyreAge> {
+    override fun read(buf: ByteBuffer): TyreAge {
+        return TyreAge(
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeTyreWeek.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreAge) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterSequenceTypeTyreWeek.allocationSize(value.`weeks`) +
+            FfiConverterDouble.allocationSize(value.`leastYears`) +
+            FfiConverterDouble.allocationSize(value.`mostYears`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`) +
+            FfiConverterString.allocationSize(value.`advice`) +
+            FfiConverterSequenceTypeSource.allocationSize(value.`sources`)
+    )
+
+    override fun write(value: TyreAge, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterSequenceTypeTyreWeek.write(value.`weeks`, buf)
+            FfiConverterDouble.write(value.`leastYears`, buf)
+            FfiConverterDouble.write(value.`mostYears`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
+            FfiConverterString.write(value.`advice`, buf)
+            FfiConverterSequenceTypeSource.write(value.`sources`, buf)
+    }
+}
+
+
+
+/**
+ * What to work out. What is left out is taken from the fitted bike, or is as said.
+ */
+data class TyreAsk (
+    /**
+     * Which wheel; left out: the rear one.
+     */
+    var `end`: End? = null 
+    , 
+    /**
+     * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+     */
+    var `wheel`: Wheel? = null 
+    , 
+    /**
+     * Top speed of the bike, km/h; left out: as derived, where drag area, mass and power are known.
+     */
+    var `topSpeedKmh`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreAsk: FfiConverterRustBuffer<TyreAsk> {
+    override fun read(buf: ByteBuffer): TyreAsk {
+        return TyreAsk(
+            FfiConverterOptionalTypeEnd.read(buf),
+            FfiConverterOptionalTypeWheel.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreAsk) = (
+            FfiConverterOptionalTypeEnd.allocationSize(value.`end`) +
+            FfiConverterOptionalTypeWheel.allocationSize(value.`wheel`) +
+            FfiConverterOptionalDouble.allocationSize(value.`topSpeedKmh`)
+    )
+
+    override fun write(value: TyreAsk, buf: ByteBuffer) {
+            FfiConverterOptionalTypeEnd.write(value.`end`, buf)
+            FfiConverterOptionalTypeWheel.write(value.`wheel`, buf)
+            FfiConverterOptionalDouble.write(value.`topSpeedKmh`, buf)
+    }
+}
+
+
+
+/**
+ * One tyre against another on the same wheel.
+ */
+data class TyreChange (
+    /**
+     * Outer diameter before, mm.
+     */
+    var `diameterBeforeMm`: kotlin.Double
+    , 
+    /**
+     * Outer diameter after, mm.
+     */
+    var `diameterAfterMm`: kotlin.Double
+    , 
+    /**
+     * Change of the outer diameter, per cent.
+     */
+    var `diameterPercent`: kotlin.Double
+    , 
+    /**
+     * Axle higher (positive) or lower, mm.
+     */
+    var `rideHeightMm`: kotlin.Double
+    , 
+    /**
+     * The least that it may be, where a code leaves the diameter open, mm.
+     */
+    var `rideHeightLeastMm`: kotlin.Double
+    , 
+    /**
+     * The most, mm.
+     */
+    var `rideHeightMostMm`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference before, mm.
+     */
+    var `circumferenceBeforeMm`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference after, mm.
+     */
+    var `circumferenceAfterMm`: kotlin.Double
+    , 
+    /**
+     * Change of the circumference, per cent: of road speed at the same engine speed too, where this wheel is driven.
+     */
+    var `circumferencePercent`: kotlin.Double
+    , 
+    /**
+     * The circumference before is a roll-out.
+     */
+    var `measuredBefore`: kotlin.Boolean
+    , 
+    /**
+     * The circumference after is a roll-out.
+     */
+    var `measuredAfter`: kotlin.Boolean
+    , 
+    /**
+     * Turns in a kilometre before.
+     */
+    var `turnsPerKmBefore`: kotlin.Double
+    , 
+    /**
+     * Turns in a kilometre after.
+     */
+    var `turnsPerKmAfter`: kotlin.Double
+    , 
+    /**
+     * Shift of the speedometer by this tyre alone, per cent, negative reads lower; none where this wheel does not drive it,
+     * or where it is not known what does.
+     */
+    var `speedometerPercent`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreChange: FfiConverterRustBuffer<TyreChange> {
+    override fun read(buf: ByteBuffer): TyreChange {
+        return TyreChange(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreChange) = (
+            FfiConverterDouble.allocationSize(value.`diameterBeforeMm`) +
+            FfiConverterDouble.allocationSize(value.`diameterAfterMm`) +
+            FfiConverterDouble.allocationSize(value.`diameterPercent`) +
+            FfiConverterDouble.allocationSize(value.`rideHeightMm`) +
+            FfiConverterDouble.allocationSize(value.`rideHeightLeastMm`) +
+            FfiConverterDouble.allocationSize(value.`rideHeightMostMm`) +
+            FfiConverterDouble.allocationSize(value.`circumferenceBeforeMm`) +
+            FfiConverterDouble.allocationSize(value.`circumferenceAfterMm`) +
+            FfiConverterDouble.allocationSize(value.`circumferencePercent`) +
+            FfiConverterBoolean.allocationSize(value.`measuredBefore`) +
+            FfiConverterBoolean.allocationSize(value.`measuredAfter`) +
+            FfiConverterDouble.allocationSize(value.`turnsPerKmBefore`) +
+            FfiConverterDouble.allocationSize(value.`turnsPerKmAfter`) +
+            FfiConverterOptionalDouble.allocationSize(value.`speedometerPercent`)
+    )
+
+    override fun write(value: TyreChange, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterBeforeMm`, buf)
+            FfiConverterDouble.write(value.`diameterAfterMm`, buf)
+            FfiConverterDouble.write(value.`diameterPercent`, buf)
+            FfiConverterDouble.write(value.`rideHeightMm`, buf)
+            FfiConverterDouble.write(value.`rideHeightLeastMm`, buf)
+            FfiConverterDouble.write(value.`rideHeightMostMm`, buf)
+            FfiConverterDouble.write(value.`circumferenceBeforeMm`, buf)
+            FfiConverterDouble.write(value.`circumferenceAfterMm`, buf)
+            FfiConverterDouble.write(value.`circumferencePercent`, buf)
+            FfiConverterBoolean.write(value.`measuredBefore`, buf)
+            FfiConverterBoolean.write(value.`measuredAfter`, buf)
+            FfiConverterDouble.write(value.`turnsPerKmBefore`, buf)
+            FfiConverterDouble.write(value.`turnsPerKmAfter`, buf)
+            FfiConverterOptionalDouble.write(value.`speedometerPercent`, buf)
+    }
+}
+
+
+
+/**
+ * One thing that a tyre is judged by.
+ */
+data class TyreCheck (
+    /**
+     * Stable mark: `load`, `speed`, `rim`, `tube`.
+     */
+    var `mark`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Least allowed, where there is a least.
+     */
+    var `allowedFrom`: kotlin.Double? = null 
+    , 
+    /**
+     * Most allowed, where it is known.
+     */
+    var `allowedTo`: kotlin.Double? = null 
+    , 
+    /**
+     * What the bike asks for, where it is known.
+     */
+    var `actual`: kotlin.Double? = null 
+    , 
+    /**
+     * Most allowed less what is asked for.
+     */
+    var `margin`: kotlin.Double? = null 
+    , 
+    /**
+     * Unit of the four.
+     */
+    var `unit`: UnitOfMeasure
+    , 
+    /**
+     * Judgement.
+     */
+    var `judgement`: Judgement
+    , 
+    /**
+     * Why, or what is not known.
+     */
+    var `why`: kotlin.String
+    , 
+    /**
+     * Where the limit comes from.
+     */
+    var `source`: Source
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreCheck: FfiConverterRustBuffer<TyreCheck> {
+    override fun read(buf: ByteBuffer): TyreCheck {
+        return TyreCheck(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterTypeUnitOfMeasure.read(buf),
+            FfiConverterTypeJudgement.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreCheck) = (
+            FfiConverterString.allocationSize(value.`mark`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterOptionalDouble.allocationSize(value.`allowedFrom`) +
+            FfiConverterOptionalDouble.allocationSize(value.`allowedTo`) +
+            FfiConverterOptionalDouble.allocationSize(value.`actual`) +
+            FfiConverterOptionalDouble.allocationSize(value.`margin`) +
+            FfiConverterTypeUnitOfMeasure.allocationSize(value.`unit`) +
+            FfiConverterTypeJudgement.allocationSize(value.`judgement`) +
+            FfiConverterString.allocationSize(value.`why`) +
+            FfiConverterTypeSource.allocationSize(value.`source`)
+    )
+
+    override fun write(value: TyreCheck, buf: ByteBuffer) {
+            FfiConverterString.write(value.`mark`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterOptionalDouble.write(value.`allowedFrom`, buf)
+            FfiConverterOptionalDouble.write(value.`allowedTo`, buf)
+            FfiConverterOptionalDouble.write(value.`actual`, buf)
+            FfiConverterOptionalDouble.write(value.`margin`, buf)
+            FfiConverterTypeUnitOfMeasure.write(value.`unit`, buf)
+            FfiConverterTypeJudgement.write(value.`judgement`, buf)
+            FfiConverterString.write(value.`why`, buf)
+            FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * Another code that stands near an open one.
+ */
+data class TyreEquivalent (
+    /**
+     * The code.
+     */
+    var `code`: kotlin.String
+    , 
+    /**
+     * Outer diameter by that code, mm.
+     */
+    var `outerDiameterMm`: kotlin.Double
+    , 
+    /**
+     * Who says so.
+     */
+    var `source`: Source
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreEquivalent: FfiConverterRustBuffer<TyreEquivalent> {
+    override fun read(buf: ByteBuffer): TyreEquivalent {
+        return TyreEquivalent(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeSource.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreEquivalent) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterDouble.allocationSize(value.`outerDiameterMm`) +
+            FfiConverterTypeSource.allocationSize(value.`source`)
+    )
+
+    override fun write(value: TyreEquivalent, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterDouble.write(value.`outerDiameterMm`, buf)
+            FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * A sidewall, read.
+ */
+data class TyreReading (
+    /**
+     * The code in its plain form.
+     */
+    var `code`: kotlin.String
+    , 
+    /**
+     * Width and height in words.
+     */
+    var `section`: kotlin.String
+    , 
+    /**
+     * Carcass.
+     */
+    var `construction`: Construction
+    , 
+    /**
+     * Carcass in words.
+     */
+    var `carcass`: kotlin.String
+    , 
+    /**
+     * Rim diameter code, inches.
+     */
+    var `rimInch`: kotlin.UInt
+    , 
+    /**
+     * Load index.
+     */
+    var `loadIndex`: kotlin.UInt? = null 
+    , 
+    /**
+     * What one tyre may carry by that index, kg.
+     */
+    var `loadKg`: kotlin.UInt? = null 
+    , 
+    /**
+     * Speed symbol.
+     */
+    var `speedSymbol`: kotlin.String? = null 
+    , 
+    /**
+     * Speed that it allows, km/h; none for Z.
+     */
+    var `speedKmh`: kotlin.UInt? = null 
+    , 
+    /**
+     * Tube or tubeless, where it is marked.
+     */
+    var `marked`: Tube? = null 
+    , 
+    /**
+     * Outer diameter as designed, mm.
+     */
+    var `outerDiameterMm`: kotlin.Double
+    , 
+    /**
+     * Least that the sources give for this code, mm.
+     */
+    var `outerDiameterLeastMm`: kotlin.Double
+    , 
+    /**
+     * Most that the sources give, mm.
+     */
+    var `outerDiameterMostMm`: kotlin.Double
+    , 
+    /**
+     * Least that a new tyre of this code may have, mm.
+     */
+    var `newLeastMm`: kotlin.Double
+    , 
+    /**
+     * Most that a new tyre may have, mm.
+     */
+    var `newMostMm`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference, mm.
+     */
+    var `circumferenceMm`: kotlin.Double
+    , 
+    /**
+     * The circumference is a roll-out.
+     */
+    var `measured`: kotlin.Boolean
+    , 
+    /**
+     * Turns in a kilometre.
+     */
+    var `turnsPerKm`: kotlin.Double
+    , 
+    /**
+     * Codes that stand near, where this one leaves width or height open.
+     */
+    var `equivalents`: List<TyreEquivalent> = listOf() 
+    , 
+    /**
+     * What the sources disagree about.
+     */
+    var `dispute`: kotlin.String? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreReading: FfiConverterRustBuffer<TyreReading> {
+    override fun read(buf: ByteBuffer): TyreReading {
+        return TyreReading(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeConstruction.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalTypeTube.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeTyreEquivalent.read(buf),
+            FfiConverterOptionalString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreReading) = (
+            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterString.allocationSize(value.`section`) +
+            FfiConverterTypeConstruction.allocationSize(value.`construction`) +
+            FfiConverterString.allocationSize(value.`carcass`) +
+            FfiConverterUInt.allocationSize(value.`rimInch`) +
+            FfiConverterOptionalUInt.allocationSize(value.`loadIndex`) +
+            FfiConverterOptionalUInt.allocationSize(value.`loadKg`) +
+            FfiConverterOptionalString.allocationSize(value.`speedSymbol`) +
+            FfiConverterOptionalUInt.allocationSize(value.`speedKmh`) +
+            FfiConverterOptionalTypeTube.allocationSize(value.`marked`) +
+            FfiConverterDouble.allocationSize(value.`outerDiameterMm`) +
+            FfiConverterDouble.allocationSize(value.`outerDiameterLeastMm`) +
+            FfiConverterDouble.allocationSize(value.`outerDiameterMostMm`) +
+            FfiConverterDouble.allocationSize(value.`newLeastMm`) +
+            FfiConverterDouble.allocationSize(value.`newMostMm`) +
+            FfiConverterDouble.allocationSize(value.`circumferenceMm`) +
+            FfiConverterBoolean.allocationSize(value.`measured`) +
+            FfiConverterDouble.allocationSize(value.`turnsPerKm`) +
+            FfiConverterSequenceTypeTyreEquivalent.allocationSize(value.`equivalents`) +
+            FfiConverterOptionalString.allocationSize(value.`dispute`)
+    )
+
+    override fun write(value: TyreReading, buf: ByteBuffer) {
+            FfiConverterString.write(value.`code`, buf)
+            FfiConverterString.write(value.`section`, buf)
+            FfiConverterTypeConstruction.write(value.`construction`, buf)
+            FfiConverterString.write(value.`carcass`, buf)
+            FfiConverterUInt.write(value.`rimInch`, buf)
+            FfiConverterOptionalUInt.write(value.`loadIndex`, buf)
+            FfiConverterOptionalUInt.write(value.`loadKg`, buf)
+            FfiConverterOptionalString.write(value.`speedSymbol`, buf)
+            FfiConverterOptionalUInt.write(value.`speedKmh`, buf)
+            FfiConverterOptionalTypeTube.write(value.`marked`, buf)
+            FfiConverterDouble.write(value.`outerDiameterMm`, buf)
+            FfiConverterDouble.write(value.`outerDiameterLeastMm`, buf)
+            FfiConverterDouble.write(value.`outerDiameterMostMm`, buf)
+            FfiConverterDouble.write(value.`newLeastMm`, buf)
+            FfiConverterDouble.write(value.`newMostMm`, buf)
+            FfiConverterDouble.write(value.`circumferenceMm`, buf)
+            FfiConverterBoolean.write(value.`measured`, buf)
+            FfiConverterDouble.write(value.`turnsPerKm`, buf)
+            FfiConverterSequenceTypeTyreEquivalent.write(value.`equivalents`, buf)
+            FfiConverterOptionalString.write(value.`dispute`, buf)
+    }
+}
+
+
+
+/**
+ * The tyre page.
+ */
+data class TyreSheet (
+    /**
+     * Which wheel.
+     */
+    var `end`: End
+    , 
+    /**
+     * The tyre as made, where it is known.
+     */
+    var `standard`: TyreReading? = null 
+    , 
+    /**
+     * The tyre that is on it, where it is known.
+     */
+    var `fitted`: TyreReading? = null 
+    , 
+    /**
+     * The tyre as asked, where it is known.
+     */
+    var `proposed`: TyreReading? = null 
+    , 
+    /**
+     * As asked against as made.
+     */
+    var `change`: TyreChange? = null 
+    , 
+    /**
+     * As asked against what is on it.
+     */
+    var `changeFromFitted`: TyreChange? = null 
+    , 
+    /**
+     * Load, speed, rim and tube.
+     */
+    var `checks`: List<TyreCheck> = listOf() 
+    , 
+    /**
+     * Top speed that the speed symbol was held against, km/h.
+     */
+    var `topSpeedKmh`: kotlin.Double? = null 
+    , 
+    /**
+     * How old it is, where its date code is known.
+     */
+    var `age`: TyreAge? = null 
+    , 
+    /**
+     * What to mind whatever the numbers say.
+     */
+    var `cautions`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What is worth saying.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * How it was worked out.
+     */
+    var `working`: Working
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreSheet: FfiConverterRustBuffer<TyreSheet> {
+    override fun read(buf: ByteBuffer): TyreSheet {
+        return TyreSheet(
+            FfiConverterTypeEnd.read(buf),
+            FfiConverterOptionalTypeTyreReading.read(buf),
+            FfiConverterOptionalTypeTyreReading.read(buf),
+            FfiConverterOptionalTypeTyreReading.read(buf),
+            FfiConverterOptionalTypeTyreChange.read(buf),
+            FfiConverterOptionalTypeTyreChange.read(buf),
+            FfiConverterSequenceTypeTyreCheck.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeTyreAge.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterTypeWorking.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreSheet) = (
+            FfiConverterTypeEnd.allocationSize(value.`end`) +
+            FfiConverterOptionalTypeTyreReading.allocationSize(value.`standard`) +
+            FfiConverterOptionalTypeTyreReading.allocationSize(value.`fitted`) +
+            FfiConverterOptionalTypeTyreReading.allocationSize(value.`proposed`) +
+            FfiConverterOptionalTypeTyreChange.allocationSize(value.`change`) +
+            FfiConverterOptionalTypeTyreChange.allocationSize(value.`changeFromFitted`) +
+            FfiConverterSequenceTypeTyreCheck.allocationSize(value.`checks`) +
+            FfiConverterOptionalDouble.allocationSize(value.`topSpeedKmh`) +
+            FfiConverterOptionalTypeTyreAge.allocationSize(value.`age`) +
+            FfiConverterSequenceString.allocationSize(value.`cautions`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterTypeWorking.allocationSize(value.`working`)
+    )
+
+    override fun write(value: TyreSheet, buf: ByteBuffer) {
+            FfiConverterTypeEnd.write(value.`end`, buf)
+            FfiConverterOptionalTypeTyreReading.write(value.`standard`, buf)
+            FfiConverterOptionalTypeTyreReading.write(value.`fitted`, buf)
+            FfiConverterOptionalTypeTyreReading.write(value.`proposed`, buf)
+            FfiConverterOptionalTypeTyreChange.write(value.`change`, buf)
+            FfiConverterOptionalTypeTyreChange.write(value.`changeFromFitted`, buf)
+            FfiConverterSequenceTypeTyreCheck.write(value.`checks`, buf)
+            FfiConverterOptionalDouble.write(value.`topSpeedKmh`, buf)
+            FfiConverterOptionalTypeTyreAge.write(value.`age`, buf)
+            FfiConverterSequenceString.write(value.`cautions`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * One week in which the tyre may have been made.
+ */
+data class TyreWeek (
+    /**
+     * Year.
+     */
+    var `year`: kotlin.UInt
+    , 
+    /**
+     * Week of that year.
+     */
+    var `week`: kotlin.UInt
+    , 
+    /**
+     * First day of that week, `YYYY-MM-DD`.
+     */
+    var `fromDay`: kotlin.String
+    , 
+    /**
+     * Age on the day of asking, years.
+     */
+    var `ageYears`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreWeek: FfiConverterRustBuffer<TyreWeek> {
+    override fun read(buf: ByteBuffer): TyreWeek {
+        return TyreWeek(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreWeek) = (
+            FfiConverterUInt.allocationSize(value.`year`) +
+            FfiConverterUInt.allocationSize(value.`week`) +
+            FfiConverterString.allocationSize(value.`fromDay`) +
+            FfiConverterDouble.allocationSize(value.`ageYears`)
+    )
+
+    override fun write(value: TyreWeek, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`year`, buf)
+            FfiConverterUInt.write(value.`week`, buf)
+            FfiConverterString.write(value.`fromDay`, buf)
+            FfiConverterDouble.write(value.`ageYears`, buf)
+    }
+}
+
+
+
+/**
  * A unit as it is shown: its symbol, decimals that make sense, and how to get to the other common unit.
  */
 data class UnitCard (
@@ -15395,6 +16481,11 @@ data class Wait (
      * The coating product whose full cure is waited for.
      */
     var `product`: kotlin.String? = null 
+    , 
+    /**
+     * What follows must begin within so many hours after the work: a recoat window, a pot life.
+     */
+    var `atMostHours`: kotlin.Double? = null 
     
 ){
     
@@ -15414,19 +16505,22 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
             FfiConverterString.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
         )
     }
 
     override fun allocationSize(value: Wait) = (
             FfiConverterString.allocationSize(value.`name`) +
             FfiConverterOptionalDouble.allocationSize(value.`hours`) +
-            FfiConverterOptionalString.allocationSize(value.`product`)
+            FfiConverterOptionalString.allocationSize(value.`product`) +
+            FfiConverterOptionalDouble.allocationSize(value.`atMostHours`)
     )
 
     override fun write(value: Wait, buf: ByteBuffer) {
             FfiConverterString.write(value.`name`, buf)
             FfiConverterOptionalDouble.write(value.`hours`, buf)
             FfiConverterOptionalString.write(value.`product`, buf)
+            FfiConverterOptionalDouble.write(value.`atMostHours`, buf)
     }
 }
 
@@ -15639,6 +16733,31 @@ data class Wheel (
      * Whether a tube is fitted.
      */
     var `tube`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Sizes that are printed on the tube: it fits those and no others.
+     */
+    var `tubeSizes`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Week and year on the sidewall of the tyre that is fitted: `3202`, or `324` on old tyres.
+     */
+    var `dateCode`: kotlin.String? = null 
+    , 
+    /**
+     * Load on this wheel with rider and luggage up, kilograms.
+     */
+    var `axleLoadKg`: kotlin.Double? = null 
+    , 
+    /**
+     * Width of the rim between its flanges, inches.
+     */
+    var `rimWidthInch`: kotlin.Double? = null 
+    , 
+    /**
+     * Whether the rim hangs in wire spokes.
+     */
+    var `spoked`: kotlin.Boolean? = null 
     
 ){
     
@@ -15658,19 +16777,34 @@ public object FfiConverterTypeWheel: FfiConverterRustBuffer<Wheel> {
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalBoolean.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
     override fun allocationSize(value: Wheel) = (
             FfiConverterOptionalString.allocationSize(value.`tyre`) +
             FfiConverterOptionalDouble.allocationSize(value.`circumferenceMm`) +
-            FfiConverterOptionalBoolean.allocationSize(value.`tube`)
+            FfiConverterOptionalBoolean.allocationSize(value.`tube`) +
+            FfiConverterSequenceString.allocationSize(value.`tubeSizes`) +
+            FfiConverterOptionalString.allocationSize(value.`dateCode`) +
+            FfiConverterOptionalDouble.allocationSize(value.`axleLoadKg`) +
+            FfiConverterOptionalDouble.allocationSize(value.`rimWidthInch`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`spoked`)
     )
 
     override fun write(value: Wheel, buf: ByteBuffer) {
             FfiConverterOptionalString.write(value.`tyre`, buf)
             FfiConverterOptionalDouble.write(value.`circumferenceMm`, buf)
             FfiConverterOptionalBoolean.write(value.`tube`, buf)
+            FfiConverterSequenceString.write(value.`tubeSizes`, buf)
+            FfiConverterOptionalString.write(value.`dateCode`, buf)
+            FfiConverterOptionalDouble.write(value.`axleLoadKg`, buf)
+            FfiConverterOptionalDouble.write(value.`rimWidthInch`, buf)
+            FfiConverterOptionalBoolean.write(value.`spoked`, buf)
     }
 }
 
@@ -17829,6 +18963,53 @@ public object FfiConverterTypeConductor: FfiConverterRustBuffer<Conductor> {
 
 
 /**
+ * How the carcass is built.
+ */
+
+enum class Construction {
+    
+    /**
+     * Cross-ply: a dash on the sidewall.
+     */
+    DIAGONAL,
+    /**
+     * Cross-ply with a belt: B.
+     */
+    BIAS_BELTED,
+    /**
+     * Radial: R.
+     */
+    RADIAL;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeConstruction: FfiConverterRustBuffer<Construction> {
+    override fun read(buf: ByteBuffer) = try {
+        Construction.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Construction) = 4UL
+
+    override fun write(value: Construction, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * How far a coat is.
  */
 
@@ -18829,6 +20010,53 @@ public object FfiConverterTypeHeldBy: FfiConverterRustBuffer<HeldBy> {
     override fun allocationSize(value: HeldBy) = 4UL
 
     override fun write(value: HeldBy, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Where a job has to be done.
+ */
+
+enum class JobPlace {
+    
+    /**
+     * At the bench, at any hour.
+     */
+    BENCH,
+    /**
+     * By daylight.
+     */
+    DAYLIGHT,
+    /**
+     * Where spraying is allowed: aired, and by daylight.
+     */
+    SPRAY_PLACE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeJobPlace: FfiConverterRustBuffer<JobPlace> {
+    override fun read(buf: ByteBuffer) = try {
+        JobPlace.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: JobPlace) = 4UL
+
+    override fun write(value: JobPlace, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -20206,6 +21434,25 @@ sealed class Proposal {
         companion object
     }
     
+    /**
+     * Another tyre, tube or rim.
+     */
+    data class Tyre(
+        /**
+         * Which wheel.
+         */
+        val `end`: uniffi.layshaft_core.End, 
+        /**
+         * What would be fitted; fields left out are as fitted now, but another tyre brings its own date and roll-out.
+         */
+        val `wheel`: uniffi.layshaft_core.Wheel) : Proposal()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -20237,6 +21484,10 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 )
             4 -> Proposal.Flasher(
                 FfiConverterTypeIndication.read(buf),
+                )
+            5 -> Proposal.Tyre(
+                FfiConverterTypeEnd.read(buf),
+                FfiConverterTypeWheel.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
         }
@@ -20275,6 +21526,14 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
                 + FfiConverterTypeIndication.allocationSize(value.`indication`)
             )
         }
+        is Proposal.Tyre -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeEnd.allocationSize(value.`end`)
+                + FfiConverterTypeWheel.allocationSize(value.`wheel`)
+            )
+        }
     }
 
     override fun write(value: Proposal, buf: ByteBuffer) {
@@ -20301,6 +21560,12 @@ public object FfiConverterTypeProposal : FfiConverterRustBuffer<Proposal>{
             is Proposal.Flasher -> {
                 buf.putInt(4)
                 FfiConverterTypeIndication.write(value.`indication`, buf)
+                Unit
+            }
+            is Proposal.Tyre -> {
+                buf.putInt(5)
+                FfiConverterTypeEnd.write(value.`end`, buf)
+                FfiConverterTypeWheel.write(value.`wheel`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
@@ -22209,6 +23474,59 @@ sealed class Sum {
     }
     
     /**
+     * One tyre against another: height of the axle, turns, speedometer.
+     */
+    data class TyreChange(
+        /**
+         * Size as on the sidewall, before.
+         */
+        val `tyre`: kotlin.String, 
+        /**
+         * Size as on the sidewall, after.
+         */
+        val `newTyre`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * What a tyre may carry, and how fast.
+     */
+    data class TyreRating(
+        /**
+         * Size as on the sidewall, with load index and speed symbol.
+         */
+        val `tyre`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Age of a tyre from its date code.
+     */
+    data class TyreAge(
+        /**
+         * Week and year on the sidewall.
+         */
+        val `dateCode`: kotlin.String, 
+        /**
+         * Day of asking, `YYYY-MM-DD`.
+         */
+        val `day`: kotlin.String) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     data class WantedRatio(
@@ -22888,66 +24206,68 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             51 -> Sum.WireGauge(
                 FfiConverterDouble.read(buf),
                 )
-            52 -> Sum.WantedRatio(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            53 -> Sum.Hunting(
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            54 -> Sum.ChainDimensions(
-                FfiConverterString.read(buf),
-                )
-            55 -> Sum.ChainOnSprocket(
+            52 -> Sum.TyreChange(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            56 -> Sum.ChainElongation(
+            53 -> Sum.TyreRating(
+                FfiConverterString.read(buf),
+                )
+            54 -> Sum.TyreAge(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            55 -> Sum.WantedRatio(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            56 -> Sum.Hunting(
+                FfiConverterUInt.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            57 -> Sum.ChainDimensions(
+                FfiConverterString.read(buf),
+                )
+            58 -> Sum.ChainOnSprocket(
+                FfiConverterString.read(buf),
+                FfiConverterString.read(buf),
+                )
+            59 -> Sum.ChainElongation(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            57 -> Sum.WornLength(
+            60 -> Sum.WornLength(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            58 -> Sum.WornCentreDistance(
+            61 -> Sum.WornCentreDistance(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            59 -> Sum.CorrectorRatio(
+            62 -> Sum.CorrectorRatio(
                 FfiConverterDouble.read(buf),
                 )
-            60 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            61 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            62 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            63 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
+            63 -> Sum.GearDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            64 -> Sum.PowerSpeed(
+            64 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            65 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            66 -> Sum.RoadLoad(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -22956,18 +24276,27 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            65 -> Sum.Thrust(
+            67 -> Sum.PowerSpeed(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            66 -> Sum.CubicPower(
+            68 -> Sum.Thrust(
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            67 -> Sum.PeaksPower(
+            69 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            70 -> Sum.PeaksPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -23453,6 +24782,29 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             (
                 4UL
                 + FfiConverterDouble.allocationSize(value.`gauge`)
+            )
+        }
+        is Sum.TyreChange -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`tyre`)
+                + FfiConverterString.allocationSize(value.`newTyre`)
+            )
+        }
+        is Sum.TyreRating -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`tyre`)
+            )
+        }
+        is Sum.TyreAge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterString.allocationSize(value.`dateCode`)
+                + FfiConverterString.allocationSize(value.`day`)
             )
         }
         is Sum.WantedRatio -> {
@@ -23983,8 +25335,25 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }
-            is Sum.WantedRatio -> {
+            is Sum.TyreChange -> {
                 buf.putInt(52)
+                FfiConverterString.write(value.`tyre`, buf)
+                FfiConverterString.write(value.`newTyre`, buf)
+                Unit
+            }
+            is Sum.TyreRating -> {
+                buf.putInt(53)
+                FfiConverterString.write(value.`tyre`, buf)
+                Unit
+            }
+            is Sum.TyreAge -> {
+                buf.putInt(54)
+                FfiConverterString.write(value.`dateCode`, buf)
+                FfiConverterString.write(value.`day`, buf)
+                Unit
+            }
+            is Sum.WantedRatio -> {
+                buf.putInt(55)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`primaryRatio`, buf)
@@ -23993,38 +25362,38 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Hunting -> {
-                buf.putInt(53)
+                buf.putInt(56)
                 FfiConverterUInt.write(value.`teeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
                 Unit
             }
             is Sum.ChainDimensions -> {
-                buf.putInt(54)
+                buf.putInt(57)
                 FfiConverterString.write(value.`chainSize`, buf)
                 Unit
             }
             is Sum.ChainOnSprocket -> {
-                buf.putInt(55)
+                buf.putInt(58)
                 FfiConverterString.write(value.`chainSize`, buf)
                 FfiConverterString.write(value.`sprocketSize`, buf)
                 Unit
             }
             is Sum.ChainElongation -> {
-                buf.putInt(56)
+                buf.putInt(59)
                 FfiConverterDouble.write(value.`measuredMm`, buf)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.WornLength -> {
-                buf.putInt(57)
+                buf.putInt(60)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`elongationPercent`, buf)
                 Unit
             }
             is Sum.WornCentreDistance -> {
-                buf.putInt(58)
+                buf.putInt(61)
                 FfiConverterUInt.write(value.`frontTeeth`, buf)
                 FfiConverterUInt.write(value.`rearTeeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
@@ -24033,30 +25402,30 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CorrectorRatio -> {
-                buf.putInt(59)
+                buf.putInt(62)
                 FfiConverterDouble.write(value.`readingFactor`, buf)
                 Unit
             }
             is Sum.GearDrop -> {
-                buf.putInt(60)
+                buf.putInt(63)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`gearRatio`, buf)
                 FfiConverterDouble.write(value.`nextGearRatio`, buf)
                 Unit
             }
             is Sum.StandardAir -> {
-                buf.putInt(61)
+                buf.putInt(64)
                 FfiConverterDouble.write(value.`altitudeMetres`, buf)
                 Unit
             }
             is Sum.RollingCoefficient -> {
-                buf.putInt(62)
+                buf.putInt(65)
                 FfiConverterDouble.write(value.`tyreBar`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.RoadLoad -> {
-                buf.putInt(63)
+                buf.putInt(66)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -24067,7 +25436,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PowerSpeed -> {
-                buf.putInt(64)
+                buf.putInt(67)
                 FfiConverterDouble.write(value.`wheelKw`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -24078,7 +25447,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Thrust -> {
-                buf.putInt(65)
+                buf.putInt(68)
                 FfiConverterDouble.write(value.`crankNm`, buf)
                 FfiConverterDouble.write(value.`overallRatio`, buf)
                 FfiConverterDouble.write(value.`driveEfficiency`, buf)
@@ -24086,14 +25455,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CubicPower -> {
-                buf.putInt(66)
+                buf.putInt(69)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
             is Sum.PeaksPower -> {
-                buf.putInt(67)
+                buf.putInt(70)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
@@ -24431,6 +25800,49 @@ public object FfiConverterTypeTrouble : FfiConverterRustBuffer<Trouble>{
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
+ * Whether the tyre runs with a tube.
+ */
+
+enum class Tube {
+    
+    /**
+     * TT: with a tube.
+     */
+    TUBE_TYPE,
+    /**
+     * TL: without, on a rim made for it.
+     */
+    TUBELESS;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTube: FfiConverterRustBuffer<Tube> {
+    override fun read(buf: ByteBuffer) = try {
+        Tube.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Tube) = 4UL
+
+    override fun write(value: Tube, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
     }
 }
 
@@ -25387,6 +26799,70 @@ public object FfiConverterOptionalTypeCoverNeed: FfiConverterRustBuffer<CoverNee
         } else {
             buf.put(1)
             FfiConverterTypeCoverNeed.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeDayHours: FfiConverterRustBuffer<DayHours?> {
+    override fun read(buf: ByteBuffer): DayHours? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDayHours.read(buf)
+    }
+
+    override fun allocationSize(value: DayHours?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDayHours.allocationSize(value)
+        }
+    }
+
+    override fun write(value: DayHours?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDayHours.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeDelivery: FfiConverterRustBuffer<Delivery?> {
+    override fun read(buf: ByteBuffer): Delivery? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeDelivery.read(buf)
+    }
+
+    override fun allocationSize(value: Delivery?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeDelivery.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Delivery?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeDelivery.write(value, buf)
         }
     }
 }
@@ -26357,6 +27833,102 @@ public object FfiConverterOptionalTypeTorqueBand: FfiConverterRustBuffer<TorqueB
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeTyreAge: FfiConverterRustBuffer<TyreAge?> {
+    override fun read(buf: ByteBuffer): TyreAge? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTyreAge.read(buf)
+    }
+
+    override fun allocationSize(value: TyreAge?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTyreAge.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TyreAge?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTyreAge.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeTyreChange: FfiConverterRustBuffer<TyreChange?> {
+    override fun read(buf: ByteBuffer): TyreChange? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTyreChange.read(buf)
+    }
+
+    override fun allocationSize(value: TyreChange?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTyreChange.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TyreChange?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTyreChange.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeTyreReading: FfiConverterRustBuffer<TyreReading?> {
+    override fun read(buf: ByteBuffer): TyreReading? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTyreReading.read(buf)
+    }
+
+    override fun allocationSize(value: TyreReading?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTyreReading.allocationSize(value)
+        }
+    }
+
+    override fun write(value: TyreReading?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTyreReading.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeWait: FfiConverterRustBuffer<Wait?> {
     override fun read(buf: ByteBuffer): Wait? {
         if (buf.get().toInt() == 0) {
@@ -26379,6 +27951,38 @@ public object FfiConverterOptionalTypeWait: FfiConverterRustBuffer<Wait?> {
         } else {
             buf.put(1)
             FfiConverterTypeWait.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeWheel: FfiConverterRustBuffer<Wheel?> {
+    override fun read(buf: ByteBuffer): Wheel? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeWheel.read(buf)
+    }
+
+    override fun allocationSize(value: Wheel?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeWheel.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Wheel?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeWheel.write(value, buf)
         }
     }
 }
@@ -26901,6 +28505,38 @@ public object FfiConverterOptionalTypeFluidGrade: FfiConverterRustBuffer<FluidGr
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeJobPlace: FfiConverterRustBuffer<JobPlace?> {
+    override fun read(buf: ByteBuffer): JobPlace? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeJobPlace.read(buf)
+    }
+
+    override fun allocationSize(value: JobPlace?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeJobPlace.allocationSize(value)
+        }
+    }
+
+    override fun write(value: JobPlace?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeJobPlace.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeLampCap: FfiConverterRustBuffer<LampCap?> {
     override fun read(buf: ByteBuffer): LampCap? {
         if (buf.get().toInt() == 0) {
@@ -27253,6 +28889,38 @@ public object FfiConverterOptionalTypeTrouble: FfiConverterRustBuffer<Trouble?> 
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeTube: FfiConverterRustBuffer<Tube?> {
+    override fun read(buf: ByteBuffer): Tube? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeTube.read(buf)
+    }
+
+    override fun allocationSize(value: Tube?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeTube.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Tube?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeTube.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeUnitOfMeasure: FfiConverterRustBuffer<UnitOfMeasure?> {
     override fun read(buf: ByteBuffer): UnitOfMeasure? {
         if (buf.get().toInt() == 0) {
@@ -27339,6 +29007,70 @@ public object FfiConverterOptionalTypeWearRule: FfiConverterRustBuffer<WearRule?
         } else {
             buf.put(1)
             FfiConverterTypeWearRule.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalSequenceTypeExtraTime: FfiConverterRustBuffer<List<ExtraTime>?> {
+    override fun read(buf: ByteBuffer): List<ExtraTime>? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterSequenceTypeExtraTime.read(buf)
+    }
+
+    override fun allocationSize(value: List<ExtraTime>?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterSequenceTypeExtraTime.allocationSize(value)
+        }
+    }
+
+    override fun write(value: List<ExtraTime>?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterSequenceTypeExtraTime.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalSequenceTypeSpan: FfiConverterRustBuffer<List<Span>?> {
+    override fun read(buf: ByteBuffer): List<Span>? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterSequenceTypeSpan.read(buf)
+    }
+
+    override fun allocationSize(value: List<Span>?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterSequenceTypeSpan.allocationSize(value)
+        }
+    }
+
+    override fun write(value: List<Span>?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterSequenceTypeSpan.write(value, buf)
         }
     }
 }
@@ -27927,6 +29659,34 @@ public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Eleme
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeElement.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeExtraTime: FfiConverterRustBuffer<List<ExtraTime>> {
+    override fun read(buf: ByteBuffer): List<ExtraTime> {
+        val len = buf.getInt()
+        return List<ExtraTime>(len) {
+            FfiConverterTypeExtraTime.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ExtraTime>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeExtraTime.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ExtraTime>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeExtraTime.write(it, buf)
         }
     }
 }
@@ -29383,6 +31143,90 @@ public object FfiConverterSequenceTypeTroubleOffer: FfiConverterRustBuffer<List<
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeTroubleOffer.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTyreCheck: FfiConverterRustBuffer<List<TyreCheck>> {
+    override fun read(buf: ByteBuffer): List<TyreCheck> {
+        val len = buf.getInt()
+        return List<TyreCheck>(len) {
+            FfiConverterTypeTyreCheck.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TyreCheck>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTyreCheck.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TyreCheck>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTyreCheck.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTyreEquivalent: FfiConverterRustBuffer<List<TyreEquivalent>> {
+    override fun read(buf: ByteBuffer): List<TyreEquivalent> {
+        val len = buf.getInt()
+        return List<TyreEquivalent>(len) {
+            FfiConverterTypeTyreEquivalent.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TyreEquivalent>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTyreEquivalent.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TyreEquivalent>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTyreEquivalent.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeTyreWeek: FfiConverterRustBuffer<List<TyreWeek>> {
+    override fun read(buf: ByteBuffer): List<TyreWeek> {
+        val len = buf.getInt()
+        return List<TyreWeek>(len) {
+            FfiConverterTypeTyreWeek.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<TyreWeek>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeTyreWeek.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<TyreWeek>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeTyreWeek.write(it, buf)
         }
     }
 }

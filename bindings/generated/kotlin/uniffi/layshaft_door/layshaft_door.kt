@@ -97,6 +97,7 @@ import uniffi.layshaft_core.FfiConverterTypeThrustAsk
 import uniffi.layshaft_core.FfiConverterTypeTightening
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeTrouble
+import uniffi.layshaft_core.FfiConverterTypeTyreAsk
 import uniffi.layshaft_core.FfiConverterTypeUnitCard
 import uniffi.layshaft_core.FfiConverterTypeWheel
 import uniffi.layshaft_core.FfiConverterTypeWireAsk
@@ -131,6 +132,7 @@ import uniffi.layshaft_core.ThrustAsk
 import uniffi.layshaft_core.Tightening
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.Trouble
+import uniffi.layshaft_core.TyreAsk
 import uniffi.layshaft_core.UnitCard
 import uniffi.layshaft_core.Wheel
 import uniffi.layshaft_core.WireAsk
@@ -183,6 +185,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTightening
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTrouble
+import uniffi.layshaft_core.RustBuffer as RustBufferTyreAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferUnitCard
 import uniffi.layshaft_core.RustBuffer as RustBufferWheel
 import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
@@ -2628,6 +2631,53 @@ public object FfiConverterTypeFitSprockets: FfiConverterRustBuffer<FitSprockets>
             FfiConverterUInt.write(value.`frontTeeth`, buf)
             FfiConverterUInt.write(value.`rearTeeth`, buf)
             FfiConverterOptionalUInt.write(value.`chainLinks`, buf)
+    }
+}
+
+
+
+/**
+ * Fits another tyre, tube or rim.
+ */
+data class FitTyre (
+    /**
+     * Which wheel.
+     */
+    var `end`: End
+    , 
+    /**
+     * What is fitted; fields left out stay as they are, but another tyre brings its own date and roll-out.
+     */
+    var `wheel`: Wheel
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFitTyre: FfiConverterRustBuffer<FitTyre> {
+    override fun read(buf: ByteBuffer): FitTyre {
+        return FitTyre(
+            FfiConverterTypeEnd.read(buf),
+            FfiConverterTypeWheel.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FitTyre) = (
+            FfiConverterTypeEnd.allocationSize(value.`end`) +
+            FfiConverterTypeWheel.allocationSize(value.`wheel`)
+    )
+
+    override fun write(value: FitTyre, buf: ByteBuffer) {
+            FfiConverterTypeEnd.write(value.`end`, buf)
+            FfiConverterTypeWheel.write(value.`wheel`, buf)
     }
 }
 
@@ -5107,6 +5157,18 @@ sealed class Command {
     }
     
     /**
+     * Fits another tyre, tube or rim.
+     */
+    data class FitTyre(
+        val v1: uniffi.layshaft_door.FitTyre) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Records flasher, pilots and load resistors.
      */
     data class RecordIndication(
@@ -5557,100 +5619,103 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             17 -> Command.FitBrake(
                 FfiConverterTypeFitBrake.read(buf),
                 )
-            18 -> Command.RecordIndication(
+            18 -> Command.FitTyre(
+                FfiConverterTypeFitTyre.read(buf),
+                )
+            19 -> Command.RecordIndication(
                 FfiConverterTypeRecordIndication.read(buf),
                 )
-            19 -> Command.FitFlasher(
+            20 -> Command.FitFlasher(
                 FfiConverterTypeFitFlasher.read(buf),
                 )
-            20 -> Command.AdaptCircuit(
+            21 -> Command.AdaptCircuit(
                 FfiConverterTypeAdaptCircuit.read(buf),
                 )
-            21 -> Command.StartFault(
+            22 -> Command.StartFault(
                 FfiConverterTypeStartFault.read(buf),
                 )
-            22 -> Command.AnswerFault(
+            23 -> Command.AnswerFault(
                 FfiConverterTypeAnswerFault.read(buf),
                 )
-            23 -> Command.UndoFaultStep(
+            24 -> Command.UndoFaultStep(
                 FfiConverterTypeUndoFaultStep.read(buf),
                 )
-            24 -> Command.CloseFault(
+            25 -> Command.CloseFault(
                 FfiConverterTypeCloseFault.read(buf),
                 )
-            25 -> Command.AddJob(
+            26 -> Command.AddJob(
                 FfiConverterTypeAddJob.read(buf),
                 )
-            26 -> Command.AddReadyMade(
+            27 -> Command.AddReadyMade(
                 FfiConverterTypeAddReadyMade.read(buf),
                 )
-            27 -> Command.ChangeJob(
+            28 -> Command.ChangeJob(
                 FfiConverterTypeChangeJob.read(buf),
                 )
-            28 -> Command.PutJobAway(
+            29 -> Command.PutJobAway(
                 FfiConverterTypePutJobAway.read(buf),
                 )
-            29 -> Command.BringJobBack(
+            30 -> Command.BringJobBack(
                 FfiConverterTypeBringJobBack.read(buf),
                 )
-            30 -> Command.BeginJob(
+            31 -> Command.BeginJob(
                 FfiConverterTypeBeginJob.read(buf),
                 )
-            31 -> Command.TickStep(
+            32 -> Command.TickStep(
                 FfiConverterTypeTickStep.read(buf),
                 )
-            32 -> Command.FinishJob(
+            33 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            33 -> Command.ReopenJob(
+            34 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            34 -> Command.RecordPart(
+            35 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            35 -> Command.PutPartAway(
+            36 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            36 -> Command.RecordTightening(
+            37 -> Command.RecordTightening(
                 FfiConverterTypeRecordTightening.read(buf),
                 )
-            37 -> Command.PutTighteningAway(
+            38 -> Command.PutTighteningAway(
                 FfiConverterTypePutTighteningAway.read(buf),
                 )
-            38 -> Command.AttachPhoto(
+            39 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            39 -> Command.PutPhotoAway(
+            40 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            40 -> Command.StartCure(
+            41 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            41 -> Command.EndCure(
+            42 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            42 -> Command.NoteClimate(
+            43 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            43 -> Command.TakeReading(
+            44 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            44 -> Command.AnswerItem(
+            45 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            45 -> Command.SetBenchTime(
+            46 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            46 -> Command.Undo(
+            47 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            47 -> Command.Settle(
+            48 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            48 -> Command.NoteExport(
+            49 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            49 -> Command.ReceiveBundle(
+            50 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5775,6 +5840,13 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFitBrake.allocationSize(value.v1)
+            )
+        }
+        is Command.FitTyre -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeFitTyre.allocationSize(value.v1)
             )
         }
         is Command.RecordIndication -> {
@@ -6090,163 +6162,168 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFitBrake.write(value.v1, buf)
                 Unit
             }
-            is Command.RecordIndication -> {
+            is Command.FitTyre -> {
                 buf.putInt(18)
+                FfiConverterTypeFitTyre.write(value.v1, buf)
+                Unit
+            }
+            is Command.RecordIndication -> {
+                buf.putInt(19)
                 FfiConverterTypeRecordIndication.write(value.v1, buf)
                 Unit
             }
             is Command.FitFlasher -> {
-                buf.putInt(19)
+                buf.putInt(20)
                 FfiConverterTypeFitFlasher.write(value.v1, buf)
                 Unit
             }
             is Command.AdaptCircuit -> {
-                buf.putInt(20)
+                buf.putInt(21)
                 FfiConverterTypeAdaptCircuit.write(value.v1, buf)
                 Unit
             }
             is Command.StartFault -> {
-                buf.putInt(21)
+                buf.putInt(22)
                 FfiConverterTypeStartFault.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerFault -> {
-                buf.putInt(22)
+                buf.putInt(23)
                 FfiConverterTypeAnswerFault.write(value.v1, buf)
                 Unit
             }
             is Command.UndoFaultStep -> {
-                buf.putInt(23)
+                buf.putInt(24)
                 FfiConverterTypeUndoFaultStep.write(value.v1, buf)
                 Unit
             }
             is Command.CloseFault -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeCloseFault.write(value.v1, buf)
                 Unit
             }
             is Command.AddJob -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeAddJob.write(value.v1, buf)
                 Unit
             }
             is Command.AddReadyMade -> {
-                buf.putInt(26)
+                buf.putInt(27)
                 FfiConverterTypeAddReadyMade.write(value.v1, buf)
                 Unit
             }
             is Command.ChangeJob -> {
-                buf.putInt(27)
+                buf.putInt(28)
                 FfiConverterTypeChangeJob.write(value.v1, buf)
                 Unit
             }
             is Command.PutJobAway -> {
-                buf.putInt(28)
+                buf.putInt(29)
                 FfiConverterTypePutJobAway.write(value.v1, buf)
                 Unit
             }
             is Command.BringJobBack -> {
-                buf.putInt(29)
+                buf.putInt(30)
                 FfiConverterTypeBringJobBack.write(value.v1, buf)
                 Unit
             }
             is Command.BeginJob -> {
-                buf.putInt(30)
+                buf.putInt(31)
                 FfiConverterTypeBeginJob.write(value.v1, buf)
                 Unit
             }
             is Command.TickStep -> {
-                buf.putInt(31)
+                buf.putInt(32)
                 FfiConverterTypeTickStep.write(value.v1, buf)
                 Unit
             }
             is Command.FinishJob -> {
-                buf.putInt(32)
+                buf.putInt(33)
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
             is Command.ReopenJob -> {
-                buf.putInt(33)
+                buf.putInt(34)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(34)
+                buf.putInt(35)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(35)
+                buf.putInt(36)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.RecordTightening -> {
-                buf.putInt(36)
+                buf.putInt(37)
                 FfiConverterTypeRecordTightening.write(value.v1, buf)
                 Unit
             }
             is Command.PutTighteningAway -> {
-                buf.putInt(37)
+                buf.putInt(38)
                 FfiConverterTypePutTighteningAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(38)
+                buf.putInt(39)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(39)
+                buf.putInt(40)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(40)
+                buf.putInt(41)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(41)
+                buf.putInt(42)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(42)
+                buf.putInt(43)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(43)
+                buf.putInt(44)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(44)
+                buf.putInt(45)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(45)
+                buf.putInt(46)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(46)
+                buf.putInt(47)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(47)
+                buf.putInt(48)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(48)
+                buf.putInt(49)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(49)
+                buf.putInt(50)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -6400,6 +6477,18 @@ sealed class Query {
      */
     data class Brakes(
         val v1: uniffi.layshaft_core.BrakeAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+    data class Tyres(
+        val v1: uniffi.layshaft_core.TyreAsk) : Query()
         
     {
         
@@ -6663,55 +6752,58 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             12 -> Query.Brakes(
                 FfiConverterTypeBrakeAsk.read(buf),
                 )
-            13 -> Query.Fasteners(
+            13 -> Query.Tyres(
+                FfiConverterTypeTyreAsk.read(buf),
+                )
+            14 -> Query.Fasteners(
                 FfiConverterTypeFastenerAsk.read(buf),
                 )
-            14 -> Query.Filling(
+            15 -> Query.Filling(
                 FfiConverterTypeFillAsk.read(buf),
                 )
-            15 -> Query.Mixing(
+            16 -> Query.Mixing(
                 FfiConverterTypeMixAsk.read(buf),
                 )
-            16 -> Query.Wire(
+            17 -> Query.Wire(
                 FfiConverterTypeWireAsk.read(buf),
                 )
-            17 -> Query.Lamps(
+            18 -> Query.Lamps(
                 FfiConverterTypeLampsAsk.read(buf),
                 )
-            18 -> Query.Charging(
+            19 -> Query.Charging(
                 FfiConverterTypeChargingAsk.read(buf),
                 )
-            19 -> Query.Harness(
+            20 -> Query.Harness(
                 FfiConverterTypeHarnessAsk.read(buf),
                 )
-            20 -> Query.Fault(
+            21 -> Query.Fault(
                 FfiConverterTypeFaultAsk.read(buf),
                 )
-            21 -> Query.Cure(
+            22 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            22 -> Query.Products(
+            23 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            23 -> Query.Inspection(
+            24 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            24 -> Query.Ripple(
+            25 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            25 -> Query.Bike(
+            26 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            26 -> Query.History(
+            27 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            27 -> Query.Photo(
+            28 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            28 -> Query.Reckon(
+            29 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            29 -> Query.Bundle(
+            30 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6801,6 +6893,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeBrakeAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Tyres -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTyreAsk.allocationSize(value.v1)
             )
         }
         is Query.Fasteners -> {
@@ -6986,88 +7085,93 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeBrakeAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Fasteners -> {
+            is Query.Tyres -> {
                 buf.putInt(13)
+                FfiConverterTypeTyreAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Fasteners -> {
+                buf.putInt(14)
                 FfiConverterTypeFastenerAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Filling -> {
-                buf.putInt(14)
+                buf.putInt(15)
                 FfiConverterTypeFillAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Mixing -> {
-                buf.putInt(15)
+                buf.putInt(16)
                 FfiConverterTypeMixAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Wire -> {
-                buf.putInt(16)
+                buf.putInt(17)
                 FfiConverterTypeWireAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Lamps -> {
-                buf.putInt(17)
+                buf.putInt(18)
                 FfiConverterTypeLampsAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Charging -> {
-                buf.putInt(18)
+                buf.putInt(19)
                 FfiConverterTypeChargingAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Harness -> {
-                buf.putInt(19)
+                buf.putInt(20)
                 FfiConverterTypeHarnessAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Fault -> {
-                buf.putInt(20)
+                buf.putInt(21)
                 FfiConverterTypeFaultAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Cure -> {
-                buf.putInt(21)
+                buf.putInt(22)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(22)
+                buf.putInt(23)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(23)
+                buf.putInt(24)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bike -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(26)
+                buf.putInt(27)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(27)
+                buf.putInt(28)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(28)
+                buf.putInt(29)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(29)
+                buf.putInt(30)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -7688,6 +7792,8 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
 
 
 

@@ -82,6 +82,8 @@ import uniffi.layshaft_core.FfiConverterTypeThrustAsk
 import uniffi.layshaft_core.FfiConverterTypeThrustSheet
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
 import uniffi.layshaft_core.FfiConverterTypeTodaySheet
+import uniffi.layshaft_core.FfiConverterTypeTyreAsk
+import uniffi.layshaft_core.FfiConverterTypeTyreSheet
 import uniffi.layshaft_core.FfiConverterTypeWireAsk
 import uniffi.layshaft_core.FfiConverterTypeWireSheet
 import uniffi.layshaft_core.Figures
@@ -111,6 +113,8 @@ import uniffi.layshaft_core.ThrustAsk
 import uniffi.layshaft_core.ThrustSheet
 import uniffi.layshaft_core.TodayAsk
 import uniffi.layshaft_core.TodaySheet
+import uniffi.layshaft_core.TyreAsk
+import uniffi.layshaft_core.TyreSheet
 import uniffi.layshaft_core.WireAsk
 import uniffi.layshaft_core.WireSheet
 import uniffi.layshaft_door.AdaptCircuit
@@ -152,6 +156,7 @@ import uniffi.layshaft_door.FfiConverterTypeFitBrake
 import uniffi.layshaft_door.FfiConverterTypeFitConsumer
 import uniffi.layshaft_door.FfiConverterTypeFitFlasher
 import uniffi.layshaft_door.FfiConverterTypeFitSprockets
+import uniffi.layshaft_door.FfiConverterTypeFitTyre
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
 import uniffi.layshaft_door.FfiConverterTypeHistorySheet
 import uniffi.layshaft_door.FfiConverterTypeJobSheet
@@ -198,6 +203,7 @@ import uniffi.layshaft_door.FitBrake
 import uniffi.layshaft_door.FitConsumer
 import uniffi.layshaft_door.FitFlasher
 import uniffi.layshaft_door.FitSprockets
+import uniffi.layshaft_door.FitTyre
 import uniffi.layshaft_door.HistoryAsk
 import uniffi.layshaft_door.HistorySheet
 import uniffi.layshaft_door.JobSheet
@@ -278,6 +284,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferThrustSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTodaySheet
+import uniffi.layshaft_core.RustBuffer as RustBufferTyreAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferTyreSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferWireAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferWireSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferAdaptCircuit
@@ -302,6 +310,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferFitBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferFitConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferFitFlasher
 import uniffi.layshaft_door.RustBuffer as RustBufferFitSprockets
+import uniffi.layshaft_door.RustBuffer as RustBufferFitTyre
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferHistorySheet
 import uniffi.layshaft_door.RustBuffer as RustBufferJobSheet
@@ -1043,6 +1052,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_gearing(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_harness(
@@ -1136,6 +1147,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_tick_step(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_today(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_tyres(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_undo(
     ): Int
@@ -1233,6 +1246,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fit_sprockets(`ptr`: Long,`command`: RustBufferFitSprockets.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_fit_tyre(`ptr`: Long,`command`: RustBufferFitTyre.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_gearing(`ptr`: Long,`ask`: RustBufferGearingAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferGearingSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_harness(`ptr`: Long,`ask`: RustBufferHarnessAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1327,6 +1342,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_today(`ptr`: Long,`ask`: RustBufferTodayAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferTodaySheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_tyres(`ptr`: Long,`ask`: RustBufferTyreAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferTyreSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_undo(`ptr`: Long,`command`: RustBufferUndo.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_undo_fault_step(`ptr`: Long,`command`: RustBufferUndoFaultStep.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1536,6 +1553,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() and 0xFFFF) != 46232) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() and 0xFFFF) != 25520) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() and 0xFFFF) != 36897) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1675,6 +1695,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_today() and 0xFFFF) != 56810) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tyres() and 0xFFFF) != 21682) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() and 0xFFFF) != 56271) {
@@ -2148,6 +2171,11 @@ public interface BenchInterface {
     fun `fitSprockets`(`command`: FitSprockets, `moment`: Moment? = null): Outcome
     
     /**
+     * Fits another tyre, tube or rim.
+     */
+    fun `fitTyre`(`command`: FitTyre, `moment`: Moment? = null): Outcome
+    
+    /**
      * Ratios, speeds, chain and speedometer.
      */
     fun `gearing`(`ask`: GearingAsk, `moment`: Moment? = null): GearingSheet
@@ -2381,6 +2409,11 @@ public interface BenchInterface {
      * What to do next, what cures, when the bike will be ready.
      */
     fun `today`(`ask`: TodayAsk, `moment`: Moment? = null): TodaySheet
+    
+    /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+    fun `tyres`(`ask`: TyreAsk, `moment`: Moment? = null): TyreSheet
     
     /**
      * Takes a command back.
@@ -3029,6 +3062,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeFitSprockets.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Fits another tyre, tube or rim.
+     */
+    @Throws(BenchException::class)override fun `fitTyre`(`command`: FitTyre, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fit_tyre(
+        it,
+        
+        FfiConverterTypeFitTyre.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3931,6 +3983,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * A tyre: its sidewall in words, load, speed, age, and what another one changes.
+     */
+    @Throws(BenchException::class)override fun `tyres`(`ask`: TyreAsk, `moment`: Moment?): TyreSheet {
+            return FfiConverterTypeTyreSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tyres(
+        it,
+        
+        FfiConverterTypeTyreAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Takes a command back.
      */
     @Throws(BenchException::class)override fun `undo`(`command`: Undo, `moment`: Moment?): Outcome {
@@ -4155,6 +4226,12 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
+
+
 
 
 
