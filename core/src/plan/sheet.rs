@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use super::Moment;
 use super::calendar::Day;
+use super::chance::Odds;
 use super::schedule::{Scheduled, schedule};
 use crate::bike::{Bike, JobState, Stage};
 use crate::bounds;
@@ -73,6 +74,8 @@ pub struct PlanSheet {
     pub days: Vec<DayMark>,
     /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
     pub ready_ms: Option<i64>,
+    /// How sure that is; none where no parcel and no hands-on time varies.
+    pub odds: Option<Odds>,
     /// What holds the date, in one sentence.
     pub held_by: String,
     /// Jobs not done.
@@ -102,7 +105,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
     let today = zone.day_at(moment.at_ms());
     let midnight = |day: Day| zone.instant_of(day, 0);
     let (from_ms, to_ms) = (midnight(today), midnight(today.plus(i64::from(shown))));
-    let Scheduled { rows, ready_ms, held_by, findings } = schedule(bike, moment);
+    let Scheduled { rows, ready_ms, odds, held_by, findings } = schedule(bike, moment);
     Ok(PlanSheet {
         bench: bike.bench_time.between(zone, from_ms, to_ms),
         from_ms,
@@ -112,6 +115,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
             .map(|day| DayMark { at_ms: midnight(day), day: day.text(), weekday: day.weekday() })
             .collect(),
         ready_ms,
+        odds,
         held_by,
         jobs_left: rows.iter().map(|row| u32::from(row.state != JobState::Done)).sum(),
         minutes_left: rows.iter().map(|row| row.minutes_left).sum(),
