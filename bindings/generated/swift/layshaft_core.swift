@@ -8756,6 +8756,85 @@ public func FfiConverterTypeNodeVolts_lower(_ value: NodeVolts) -> RustBuffer {
 
 
 /**
+ * How sure the ready date is.
+ */
+public struct Odds: Equatable, Hashable {
+    /**
+     * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+     */
+    public var likelyMs: Int64?
+    /**
+     * Ready by then in nine of ten runs.
+     */
+    public var safeMs: Int64?
+    /**
+     * Runs through the plan.
+     */
+    public var runs: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+         */likelyMs: Int64? = nil, 
+        /**
+         * Ready by then in nine of ten runs.
+         */safeMs: Int64? = nil, 
+        /**
+         * Runs through the plan.
+         */runs: UInt32) {
+        self.likelyMs = likelyMs
+        self.safeMs = safeMs
+        self.runs = runs
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Odds: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOdds: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Odds {
+        return
+            try Odds(
+                likelyMs: FfiConverterOptionInt64.read(from: &buf), 
+                safeMs: FfiConverterOptionInt64.read(from: &buf), 
+                runs: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Odds, into buf: inout [UInt8]) {
+        FfiConverterOptionInt64.write(value.likelyMs, into: &buf)
+        FfiConverterOptionInt64.write(value.safeMs, into: &buf)
+        FfiConverterUInt32.write(value.runs, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOdds_lift(_ buf: RustBuffer) throws -> Odds {
+    return try FfiConverterTypeOdds.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOdds_lower(_ value: Odds) -> RustBuffer {
+    return FfiConverterTypeOdds.lower(value)
+}
+
+
+/**
  * Everything at an operating point.
  */
 public struct OperatingPoint: Equatable, Hashable {
@@ -9831,14 +9910,22 @@ public struct PlanAsk: Equatable, Hashable {
      * Days shown, from today; left out: 28.
      */
     public var days: UInt32?
+    /**
+     * What to suppose; left out: nothing.
+     */
+    public var whatIf: Supposition?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
          * Days shown, from today; left out: 28.
-         */days: UInt32? = nil) {
+         */days: UInt32? = nil, 
+        /**
+         * What to suppose; left out: nothing.
+         */whatIf: Supposition? = nil) {
         self.days = days
+        self.whatIf = whatIf
     }
 
     
@@ -9857,12 +9944,14 @@ public struct FfiConverterTypePlanAsk: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PlanAsk {
         return
             try PlanAsk(
-                days: FfiConverterOptionUInt32.read(from: &buf)
+                days: FfiConverterOptionUInt32.read(from: &buf), 
+                whatIf: FfiConverterOptionTypeSupposition.read(from: &buf)
         )
     }
 
     public static func write(_ value: PlanAsk, into buf: inout [UInt8]) {
         FfiConverterOptionUInt32.write(value.days, into: &buf)
+        FfiConverterOptionTypeSupposition.write(value.whatIf, into: &buf)
     }
 }
 
@@ -10080,6 +10169,14 @@ public struct PlanSheet: Equatable, Hashable {
      */
     public var readyMs: Int64?
     /**
+     * How sure that is; none where no parcel and no hands-on time varies.
+     */
+    public var odds: Odds?
+    /**
+     * What the supposition comes to, where one was asked for.
+     */
+    public var whatIf: Supposed?
+    /**
      * What holds the date, in one sentence.
      */
     public var heldBy: String
@@ -10118,6 +10215,12 @@ public struct PlanSheet: Equatable, Hashable {
          * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
          */readyMs: Int64? = nil, 
         /**
+         * How sure that is; none where no parcel and no hands-on time varies.
+         */odds: Odds? = nil, 
+        /**
+         * What the supposition comes to, where one was asked for.
+         */whatIf: Supposed? = nil, 
+        /**
          * What holds the date, in one sentence.
          */heldBy: String, 
         /**
@@ -10135,6 +10238,8 @@ public struct PlanSheet: Equatable, Hashable {
         self.toMs = toMs
         self.days = days
         self.readyMs = readyMs
+        self.odds = odds
+        self.whatIf = whatIf
         self.heldBy = heldBy
         self.jobsLeft = jobsLeft
         self.minutesLeft = minutesLeft
@@ -10163,6 +10268,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
                 toMs: FfiConverterInt64.read(from: &buf), 
                 days: FfiConverterSequenceTypeDayMark.read(from: &buf), 
                 readyMs: FfiConverterOptionInt64.read(from: &buf), 
+                odds: FfiConverterOptionTypeOdds.read(from: &buf), 
+                whatIf: FfiConverterOptionTypeSupposed.read(from: &buf), 
                 heldBy: FfiConverterString.read(from: &buf), 
                 jobsLeft: FfiConverterUInt32.read(from: &buf), 
                 minutesLeft: FfiConverterDouble.read(from: &buf), 
@@ -10177,6 +10284,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
         FfiConverterInt64.write(value.toMs, into: &buf)
         FfiConverterSequenceTypeDayMark.write(value.days, into: &buf)
         FfiConverterOptionInt64.write(value.readyMs, into: &buf)
+        FfiConverterOptionTypeOdds.write(value.odds, into: &buf)
+        FfiConverterOptionTypeSupposed.write(value.whatIf, into: &buf)
         FfiConverterString.write(value.heldBy, into: &buf)
         FfiConverterUInt32.write(value.jobsLeft, into: &buf)
         FfiConverterDouble.write(value.minutesLeft, into: &buf)
@@ -12661,6 +12770,174 @@ public func FfiConverterTypeSupply_lift(_ buf: RustBuffer) throws -> Supply {
 #endif
 public func FfiConverterTypeSupply_lower(_ value: Supply) -> RustBuffer {
     return FfiConverterTypeSupply.lower(value)
+}
+
+
+/**
+ * What the supposition comes to.
+ */
+public struct Supposed: Equatable, Hashable {
+    /**
+     * When the bike is ready then, milliseconds since 1970 (UTC).
+     */
+    public var readyMs: Int64?
+    /**
+     * How much later that is than without it, hours; negative when earlier.
+     */
+    public var laterHours: Double?
+    /**
+     * What holds the date then.
+     */
+    public var heldBy: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * When the bike is ready then, milliseconds since 1970 (UTC).
+         */readyMs: Int64? = nil, 
+        /**
+         * How much later that is than without it, hours; negative when earlier.
+         */laterHours: Double? = nil, 
+        /**
+         * What holds the date then.
+         */heldBy: String) {
+        self.readyMs = readyMs
+        self.laterHours = laterHours
+        self.heldBy = heldBy
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Supposed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSupposed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Supposed {
+        return
+            try Supposed(
+                readyMs: FfiConverterOptionInt64.read(from: &buf), 
+                laterHours: FfiConverterOptionDouble.read(from: &buf), 
+                heldBy: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Supposed, into buf: inout [UInt8]) {
+        FfiConverterOptionInt64.write(value.readyMs, into: &buf)
+        FfiConverterOptionDouble.write(value.laterHours, into: &buf)
+        FfiConverterString.write(value.heldBy, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposed_lift(_ buf: RustBuffer) throws -> Supposed {
+    return try FfiConverterTypeSupposed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposed_lower(_ value: Supposed) -> RustBuffer {
+    return FfiConverterTypeSupposed.lower(value)
+}
+
+
+/**
+ * What to suppose. What is left out stays as it is.
+ */
+public struct Supposition: Equatable, Hashable {
+    /**
+     * A part, by its mark, that comes later.
+     */
+    public var part: String?
+    /**
+     * How many days later; left out: 7.
+     */
+    public var days: UInt32?
+    /**
+     * A day of the week without bench time, Monday is 1.
+     */
+    public var withoutWeekday: UInt32?
+    /**
+     * Bench time on one day more.
+     */
+    public var extra: ExtraTime?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * A part, by its mark, that comes later.
+         */part: String? = nil, 
+        /**
+         * How many days later; left out: 7.
+         */days: UInt32? = nil, 
+        /**
+         * A day of the week without bench time, Monday is 1.
+         */withoutWeekday: UInt32? = nil, 
+        /**
+         * Bench time on one day more.
+         */extra: ExtraTime? = nil) {
+        self.part = part
+        self.days = days
+        self.withoutWeekday = withoutWeekday
+        self.extra = extra
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Supposition: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSupposition: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Supposition {
+        return
+            try Supposition(
+                part: FfiConverterOptionString.read(from: &buf), 
+                days: FfiConverterOptionUInt32.read(from: &buf), 
+                withoutWeekday: FfiConverterOptionUInt32.read(from: &buf), 
+                extra: FfiConverterOptionTypeExtraTime.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Supposition, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.part, into: &buf)
+        FfiConverterOptionUInt32.write(value.days, into: &buf)
+        FfiConverterOptionUInt32.write(value.withoutWeekday, into: &buf)
+        FfiConverterOptionTypeExtraTime.write(value.extra, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposition_lift(_ buf: RustBuffer) throws -> Supposition {
+    return try FfiConverterTypeSupposition.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposition_lower(_ value: Supposition) -> RustBuffer {
+    return FfiConverterTypeSupposition.lower(value)
 }
 
 
@@ -21882,6 +22159,30 @@ fileprivate struct FfiConverterOptionTypeEngagementAdvice: FfiConverterRustBuffe
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeExtraTime: FfiConverterRustBuffer {
+    typealias SwiftType = ExtraTime?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeExtraTime.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeExtraTime.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeFillChoice: FfiConverterRustBuffer {
     typealias SwiftType = FillChoice?
 
@@ -22050,6 +22351,30 @@ fileprivate struct FfiConverterOptionTypeNextCheck: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeOdds: FfiConverterRustBuffer {
+    typealias SwiftType = Odds?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeOdds.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeOdds.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeOtherReading: FfiConverterRustBuffer {
     typealias SwiftType = OtherReading?
 
@@ -22186,6 +22511,54 @@ fileprivate struct FfiConverterOptionTypeSpeedometerShift: FfiConverterRustBuffe
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeSpeedometerShift.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSupposed: FfiConverterRustBuffer {
+    typealias SwiftType = Supposed?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSupposed.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSupposed.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSupposition: FfiConverterRustBuffer {
+    typealias SwiftType = Supposition?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSupposition.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSupposition.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }

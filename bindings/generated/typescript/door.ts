@@ -2479,6 +2479,23 @@ climate: Climate, };
 export type NoteExport = Record<symbol, never>;
 
 /**
+ * How sure the ready date is.
+ */
+export type Odds = { 
+/**
+ * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+ */
+likelyMs?: number | null, 
+/**
+ * Ready by then in nine of ten runs.
+ */
+safeMs?: number | null, 
+/**
+ * Runs through the plan.
+ */
+runs: number, };
+
+/**
  * Opens a bike of the shelf.
  */
 export type OpenBike = { 
@@ -2719,7 +2736,11 @@ export type PlanAsk = {
 /**
  * Days shown, from today; left out: 28.
  */
-days?: number | null, };
+days?: number | null, 
+/**
+ * What to suppose; left out: nothing.
+ */
+whatIf?: Supposition | null, };
 
 /**
  * A job on the calendar.
@@ -2802,6 +2823,14 @@ days: Array<DayMark>,
  * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
  */
 readyMs?: number | null, 
+/**
+ * How sure that is; none where no parcel and no hands-on time varies.
+ */
+odds?: Odds | null, 
+/**
+ * What the supposition comes to, where one was asked for.
+ */
+whatIf?: Supposed | null, 
 /**
  * What holds the date, in one sentence.
  */
@@ -4385,6 +4414,44 @@ output: Array<OutputPoint>,
  * Idle speed, revolutions a minute.
  */
 idleRpm?: number | null, };
+
+/**
+ * What the supposition comes to.
+ */
+export type Supposed = { 
+/**
+ * When the bike is ready then, milliseconds since 1970 (UTC).
+ */
+readyMs?: number | null, 
+/**
+ * How much later that is than without it, hours; negative when earlier.
+ */
+laterHours?: number | null, 
+/**
+ * What holds the date then.
+ */
+heldBy: string, };
+
+/**
+ * What to suppose. What is left out stays as it is.
+ */
+export type Supposition = { 
+/**
+ * A part, by its mark, that comes later.
+ */
+part?: string | null, 
+/**
+ * How many days later; left out: 7.
+ */
+days?: number | null, 
+/**
+ * A day of the week without bench time, Monday is 1.
+ */
+withoutWeekday?: number | null, 
+/**
+ * Bench time on one day more.
+ */
+extra?: ExtraTime | null, };
 
 /**
  * Units and accepted ranges.

@@ -13496,6 +13496,51 @@ class _UniffiFfiConverterTypeNodeVolts(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.node, buf)
         _UniffiFfiConverterFloat64.write(value.volts, buf)
 
+@dataclass
+class Odds:
+    """
+    How sure the ready date is.
+"""
+    def __init__(self, *, likely_ms:typing.Optional[int] = None, safe_ms:typing.Optional[int] = None, runs:int):
+        self.likely_ms = likely_ms
+        self.safe_ms = safe_ms
+        self.runs = runs
+        
+        
+
+    
+    def __str__(self):
+        return "Odds(likely_ms={}, safe_ms={}, runs={})".format(self.likely_ms, self.safe_ms, self.runs)
+    def __eq__(self, other):
+        if self.likely_ms != other.likely_ms:
+            return False
+        if self.safe_ms != other.safe_ms:
+            return False
+        if self.runs != other.runs:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Odds(
+            likely_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            safe_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            runs=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalInt64.check_lower(value.likely_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.safe_ms)
+        _UniffiFfiConverterUInt32.check_lower(value.runs)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalInt64.write(value.likely_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.safe_ms, buf)
+        _UniffiFfiConverterUInt32.write(value.runs, buf)
+
 class _UniffiFfiConverterSequenceTypeNodeVolts(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -14206,21 +14251,125 @@ class _UniffiFfiConverterTypePlace(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.day_celsius, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.humidity, buf)
 
+class _UniffiFfiConverterOptionalTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeExtraTime.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeExtraTime.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeExtraTime.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
-class PlanAsk:
+class Supposition:
     """
-    What to plan. What is left out is as the bike says.
+    What to suppose. What is left out stays as it is.
 """
-    def __init__(self, *, days:typing.Optional[int] = None):
+    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None):
+        self.part = part
         self.days = days
+        self.without_weekday = without_weekday
+        self.extra = extra
         
         
 
     
     def __str__(self):
-        return "PlanAsk(days={})".format(self.days)
+        return "Supposition(part={}, days={}, without_weekday={}, extra={})".format(self.part, self.days, self.without_weekday, self.extra)
+    def __eq__(self, other):
+        if self.part != other.part:
+            return False
+        if self.days != other.days:
+            return False
+        if self.without_weekday != other.without_weekday:
+            return False
+        if self.extra != other.extra:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Supposition(
+            part=_UniffiFfiConverterOptionalString.read(buf),
+            days=_UniffiFfiConverterOptionalUInt32.read(buf),
+            without_weekday=_UniffiFfiConverterOptionalUInt32.read(buf),
+            extra=_UniffiFfiConverterOptionalTypeExtraTime.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.part)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.without_weekday)
+        _UniffiFfiConverterOptionalTypeExtraTime.check_lower(value.extra)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.part, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.without_weekday, buf)
+        _UniffiFfiConverterOptionalTypeExtraTime.write(value.extra, buf)
+
+class _UniffiFfiConverterOptionalTypeSupposition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSupposition.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSupposition.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSupposition.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class PlanAsk:
+    """
+    What to plan. What is left out is as the bike says.
+"""
+    def __init__(self, *, days:typing.Optional[int] = None, what_if:typing.Optional[Supposition] = None):
+        self.days = days
+        self.what_if = what_if
+        
+        
+
+    
+    def __str__(self):
+        return "PlanAsk(days={}, what_if={})".format(self.days, self.what_if)
     def __eq__(self, other):
         if self.days != other.days:
+            return False
+        if self.what_if != other.what_if:
             return False
         return True
 
@@ -14229,15 +14378,18 @@ class _UniffiFfiConverterTypePlanAsk(_UniffiConverterRustBuffer):
     def read(buf):
         return PlanAsk(
             days=_UniffiFfiConverterOptionalUInt32.read(buf),
+            what_if=_UniffiFfiConverterOptionalTypeSupposition.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
+        _UniffiFfiConverterOptionalTypeSupposition.check_lower(value.what_if)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
+        _UniffiFfiConverterOptionalTypeSupposition.write(value.what_if, buf)
 
 @dataclass
 class WorkSpan:
@@ -14455,12 +14607,107 @@ class _UniffiFfiConverterSequenceTypeDayMark(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeDayMark.read(buf) for i in range(count)
         ]
 
+class _UniffiFfiConverterOptionalTypeOdds(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeOdds.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeOdds.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeOdds.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Supposed:
+    """
+    What the supposition comes to.
+"""
+    def __init__(self, *, ready_ms:typing.Optional[int] = None, later_hours:typing.Optional[float] = None, held_by:str):
+        self.ready_ms = ready_ms
+        self.later_hours = later_hours
+        self.held_by = held_by
+        
+        
+
+    
+    def __str__(self):
+        return "Supposed(ready_ms={}, later_hours={}, held_by={})".format(self.ready_ms, self.later_hours, self.held_by)
+    def __eq__(self, other):
+        if self.ready_ms != other.ready_ms:
+            return False
+        if self.later_hours != other.later_hours:
+            return False
+        if self.held_by != other.held_by:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSupposed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Supposed(
+            ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            later_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            held_by=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.later_hours)
+        _UniffiFfiConverterString.check_lower(value.held_by)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.later_hours, buf)
+        _UniffiFfiConverterString.write(value.held_by, buf)
+
+class _UniffiFfiConverterOptionalTypeSupposed(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSupposed.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSupposed.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSupposed.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class PlanSheet:
     """
     The plan page.
 """
-    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
+    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
         if rows is _DEFAULT:
             self.rows = []
         else:
@@ -14476,6 +14723,8 @@ class PlanSheet:
         else:
             self.days = days
         self.ready_ms = ready_ms
+        self.odds = odds
+        self.what_if = what_if
         self.held_by = held_by
         self.jobs_left = jobs_left
         self.minutes_left = minutes_left
@@ -14488,7 +14737,7 @@ class PlanSheet:
 
     
     def __str__(self):
-        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.held_by, self.jobs_left, self.minutes_left, self.findings)
+        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
     def __eq__(self, other):
         if self.rows != other.rows:
             return False
@@ -14501,6 +14750,10 @@ class PlanSheet:
         if self.days != other.days:
             return False
         if self.ready_ms != other.ready_ms:
+            return False
+        if self.odds != other.odds:
+            return False
+        if self.what_if != other.what_if:
             return False
         if self.held_by != other.held_by:
             return False
@@ -14522,6 +14775,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
             to_ms=_UniffiFfiConverterInt64.read(buf),
             days=_UniffiFfiConverterSequenceTypeDayMark.read(buf),
             ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            odds=_UniffiFfiConverterOptionalTypeOdds.read(buf),
+            what_if=_UniffiFfiConverterOptionalTypeSupposed.read(buf),
             held_by=_UniffiFfiConverterString.read(buf),
             jobs_left=_UniffiFfiConverterUInt32.read(buf),
             minutes_left=_UniffiFfiConverterFloat64.read(buf),
@@ -14536,6 +14791,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.check_lower(value.to_ms)
         _UniffiFfiConverterSequenceTypeDayMark.check_lower(value.days)
         _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalTypeOdds.check_lower(value.odds)
+        _UniffiFfiConverterOptionalTypeSupposed.check_lower(value.what_if)
         _UniffiFfiConverterString.check_lower(value.held_by)
         _UniffiFfiConverterUInt32.check_lower(value.jobs_left)
         _UniffiFfiConverterFloat64.check_lower(value.minutes_left)
@@ -14549,6 +14806,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.to_ms, buf)
         _UniffiFfiConverterSequenceTypeDayMark.write(value.days, buf)
         _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalTypeOdds.write(value.odds, buf)
+        _UniffiFfiConverterOptionalTypeSupposed.write(value.what_if, buf)
         _UniffiFfiConverterString.write(value.held_by, buf)
         _UniffiFfiConverterUInt32.write(value.jobs_left, buf)
         _UniffiFfiConverterFloat64.write(value.minutes_left, buf)
@@ -21392,6 +21651,7 @@ __all__ = [
     "Moment",
     "NextJob",
     "NodeVolts",
+    "Odds",
     "Overload",
     "OperatingPoint",
     "OtherUnit",
@@ -21400,9 +21660,11 @@ __all__ = [
     "PartDue",
     "Photo",
     "Place",
+    "Supposition",
     "PlanAsk",
     "WorkSpan",
     "PlanRow",
+    "Supposed",
     "PlanSheet",
     "Probe",
     "Quantity",

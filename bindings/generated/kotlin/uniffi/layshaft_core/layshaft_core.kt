@@ -6987,6 +6987,61 @@ public object FfiConverterTypeNodeVolts: FfiConverterRustBuffer<NodeVolts> {
 
 
 /**
+ * How sure the ready date is.
+ */
+data class Odds (
+    /**
+     * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+     */
+    var `likelyMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Ready by then in nine of ten runs.
+     */
+    var `safeMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Runs through the plan.
+     */
+    var `runs`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOdds: FfiConverterRustBuffer<Odds> {
+    override fun read(buf: ByteBuffer): Odds {
+        return Odds(
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Odds) = (
+            FfiConverterOptionalLong.allocationSize(value.`likelyMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`safeMs`) +
+            FfiConverterUInt.allocationSize(value.`runs`)
+    )
+
+    override fun write(value: Odds, buf: ByteBuffer) {
+            FfiConverterOptionalLong.write(value.`likelyMs`, buf)
+            FfiConverterOptionalLong.write(value.`safeMs`, buf)
+            FfiConverterUInt.write(value.`runs`, buf)
+    }
+}
+
+
+
+/**
  * Everything at an operating point.
  */
 data class OperatingPoint (
@@ -7750,6 +7805,11 @@ data class PlanAsk (
      * Days shown, from today; left out: 28.
      */
     var `days`: kotlin.UInt? = null 
+    , 
+    /**
+     * What to suppose; left out: nothing.
+     */
+    var `whatIf`: Supposition? = null 
     
 ){
     
@@ -7767,15 +7827,18 @@ public object FfiConverterTypePlanAsk: FfiConverterRustBuffer<PlanAsk> {
     override fun read(buf: ByteBuffer): PlanAsk {
         return PlanAsk(
             FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalTypeSupposition.read(buf),
         )
     }
 
     override fun allocationSize(value: PlanAsk) = (
-            FfiConverterOptionalUInt.allocationSize(value.`days`)
+            FfiConverterOptionalUInt.allocationSize(value.`days`) +
+            FfiConverterOptionalTypeSupposition.allocationSize(value.`whatIf`)
     )
 
     override fun write(value: PlanAsk, buf: ByteBuffer) {
             FfiConverterOptionalUInt.write(value.`days`, buf)
+            FfiConverterOptionalTypeSupposition.write(value.`whatIf`, buf)
     }
 }
 
@@ -7943,6 +8006,16 @@ data class PlanSheet (
     var `readyMs`: kotlin.Long? = null 
     , 
     /**
+     * How sure that is; none where no parcel and no hands-on time varies.
+     */
+    var `odds`: Odds? = null 
+    , 
+    /**
+     * What the supposition comes to, where one was asked for.
+     */
+    var `whatIf`: Supposed? = null 
+    , 
+    /**
      * What holds the date, in one sentence.
      */
     var `heldBy`: kotlin.String
@@ -7983,6 +8056,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.read(buf),
             FfiConverterSequenceTypeDayMark.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalTypeOdds.read(buf),
+            FfiConverterOptionalTypeSupposed.read(buf),
             FfiConverterString.read(buf),
             FfiConverterUInt.read(buf),
             FfiConverterDouble.read(buf),
@@ -7997,6 +8072,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.allocationSize(value.`toMs`) +
             FfiConverterSequenceTypeDayMark.allocationSize(value.`days`) +
             FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
+            FfiConverterOptionalTypeOdds.allocationSize(value.`odds`) +
+            FfiConverterOptionalTypeSupposed.allocationSize(value.`whatIf`) +
             FfiConverterString.allocationSize(value.`heldBy`) +
             FfiConverterUInt.allocationSize(value.`jobsLeft`) +
             FfiConverterDouble.allocationSize(value.`minutesLeft`) +
@@ -8010,6 +8087,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.write(value.`toMs`, buf)
             FfiConverterSequenceTypeDayMark.write(value.`days`, buf)
             FfiConverterOptionalLong.write(value.`readyMs`, buf)
+            FfiConverterOptionalTypeOdds.write(value.`odds`, buf)
+            FfiConverterOptionalTypeSupposed.write(value.`whatIf`, buf)
             FfiConverterString.write(value.`heldBy`, buf)
             FfiConverterUInt.write(value.`jobsLeft`, buf)
             FfiConverterDouble.write(value.`minutesLeft`, buf)
@@ -9772,6 +9851,124 @@ public object FfiConverterTypeSupply: FfiConverterRustBuffer<Supply> {
             FfiConverterOptionalDouble.write(value.`peukert`, buf)
             FfiConverterSequenceTypeOutputPoint.write(value.`output`, buf)
             FfiConverterOptionalDouble.write(value.`idleRpm`, buf)
+    }
+}
+
+
+
+/**
+ * What the supposition comes to.
+ */
+data class Supposed (
+    /**
+     * When the bike is ready then, milliseconds since 1970 (UTC).
+     */
+    var `readyMs`: kotlin.Long? = null 
+    , 
+    /**
+     * How much later that is than without it, hours; negative when earlier.
+     */
+    var `laterHours`: kotlin.Double? = null 
+    , 
+    /**
+     * What holds the date then.
+     */
+    var `heldBy`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSupposed: FfiConverterRustBuffer<Supposed> {
+    override fun read(buf: ByteBuffer): Supposed {
+        return Supposed(
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Supposed) = (
+            FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
+            FfiConverterOptionalDouble.allocationSize(value.`laterHours`) +
+            FfiConverterString.allocationSize(value.`heldBy`)
+    )
+
+    override fun write(value: Supposed, buf: ByteBuffer) {
+            FfiConverterOptionalLong.write(value.`readyMs`, buf)
+            FfiConverterOptionalDouble.write(value.`laterHours`, buf)
+            FfiConverterString.write(value.`heldBy`, buf)
+    }
+}
+
+
+
+/**
+ * What to suppose. What is left out stays as it is.
+ */
+data class Supposition (
+    /**
+     * A part, by its mark, that comes later.
+     */
+    var `part`: kotlin.String? = null 
+    , 
+    /**
+     * How many days later; left out: 7.
+     */
+    var `days`: kotlin.UInt? = null 
+    , 
+    /**
+     * A day of the week without bench time, Monday is 1.
+     */
+    var `withoutWeekday`: kotlin.UInt? = null 
+    , 
+    /**
+     * Bench time on one day more.
+     */
+    var `extra`: ExtraTime? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
+    override fun read(buf: ByteBuffer): Supposition {
+        return Supposition(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalTypeExtraTime.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Supposition) = (
+            FfiConverterOptionalString.allocationSize(value.`part`) +
+            FfiConverterOptionalUInt.allocationSize(value.`days`) +
+            FfiConverterOptionalUInt.allocationSize(value.`withoutWeekday`) +
+            FfiConverterOptionalTypeExtraTime.allocationSize(value.`extra`)
+    )
+
+    override fun write(value: Supposition, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`part`, buf)
+            FfiConverterOptionalUInt.write(value.`days`, buf)
+            FfiConverterOptionalUInt.write(value.`withoutWeekday`, buf)
+            FfiConverterOptionalTypeExtraTime.write(value.`extra`, buf)
     }
 }
 
@@ -18125,6 +18322,38 @@ public object FfiConverterOptionalTypeEngagementAdvice: FfiConverterRustBuffer<E
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeExtraTime: FfiConverterRustBuffer<ExtraTime?> {
+    override fun read(buf: ByteBuffer): ExtraTime? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeExtraTime.read(buf)
+    }
+
+    override fun allocationSize(value: ExtraTime?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeExtraTime.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ExtraTime?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeExtraTime.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeFillChoice: FfiConverterRustBuffer<FillChoice?> {
     override fun read(buf: ByteBuffer): FillChoice? {
         if (buf.get().toInt() == 0) {
@@ -18349,6 +18578,38 @@ public object FfiConverterOptionalTypeNextCheck: FfiConverterRustBuffer<NextChec
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeOdds: FfiConverterRustBuffer<Odds?> {
+    override fun read(buf: ByteBuffer): Odds? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeOdds.read(buf)
+    }
+
+    override fun allocationSize(value: Odds?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeOdds.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Odds?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeOdds.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeOtherReading: FfiConverterRustBuffer<OtherReading?> {
     override fun read(buf: ByteBuffer): OtherReading? {
         if (buf.get().toInt() == 0) {
@@ -18531,6 +18792,70 @@ public object FfiConverterOptionalTypeSpeedometerShift: FfiConverterRustBuffer<S
         } else {
             buf.put(1)
             FfiConverterTypeSpeedometerShift.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSupposed: FfiConverterRustBuffer<Supposed?> {
+    override fun read(buf: ByteBuffer): Supposed? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSupposed.read(buf)
+    }
+
+    override fun allocationSize(value: Supposed?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSupposed.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Supposed?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSupposed.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSupposition: FfiConverterRustBuffer<Supposition?> {
+    override fun read(buf: ByteBuffer): Supposition? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSupposition.read(buf)
+    }
+
+    override fun allocationSize(value: Supposition?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSupposition.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Supposition?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSupposition.write(value, buf)
         }
     }
 }
