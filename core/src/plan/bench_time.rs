@@ -156,7 +156,7 @@ impl BenchTime {
     }
 
     /// The weekly pattern in order: what the mechanic said, else the assumed one.
-    fn pattern(&self) -> Vec<Span> {
+    pub(crate) fn pattern(&self) -> Vec<Span> {
         if self.said() {
             return self.usable_spans();
         }

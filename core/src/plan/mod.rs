@@ -6,6 +6,7 @@ mod calendar;
 pub mod project;
 
 mod bench;
+mod chance;
 mod circles;
 mod held_by;
 mod lay;
@@ -19,12 +20,15 @@ mod waits;
 
 mod ready_made;
 mod sheet;
+mod suppose;
 
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use calendar::{Moment, Zone, ZoneShift, check_day};
+pub use chance::{Odds, triangular_quantile};
 pub use ready_made::{ReadyMade, ready_made};
 pub use schedule::{Scheduled, schedule};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
+pub use suppose::{Supposed, Supposition};
 
 #[cfg(test)]
 mod cases;

@@ -12,10 +12,10 @@ use crate::bike::{Bike, Job, JobState, Part, PartState};
 use crate::finding::{Finding, Weight};
 
 /// A parcel counts as here from this minute of its day on.
-const MORNING_MINUTE: u32 = 8 * 60;
+pub(crate) const MORNING_MINUTE: u32 = 8 * 60;
 
 /// A job that can be planned.
-#[derive(Debug)]
+#[derive(Clone, Debug)]
 pub(crate) struct Task<'a> {
     /// The job's mark.
     pub(crate) mark: &'a str,
@@ -27,6 +27,8 @@ pub(crate) struct Task<'a> {
     pub(crate) after: Vec<usize>,
     /// Not before this instant, whatever the other tasks do.
     pub(crate) not_before_ms: i64,
+    /// The same without the parcels whose delivery varies.
+    pub(crate) fixed_ms: i64,
     /// What sets that instant.
     pub(crate) set_by: Holder,
     /// The latest instant that a parcel or a running wait gives, also where it has passed.
@@ -81,6 +83,7 @@ impl<'a> Needs<'a> {
                 work_ms: work_left_ms(job),
                 after: Vec::new(),
                 not_before_ms: now_ms,
+                fixed_ms: now_ms,
                 set_by: Holder::Now,
                 freed_ms: None,
                 wait: WaitRule::of(job.wait.as_ref(), bike),
@@ -93,7 +96,10 @@ impl<'a> Needs<'a> {
                         task.after.push(place);
                     }
                     (None, Some(wait)) => match wait.over_ms {
-                        Some(over_ms) => task.wait_for(over_ms, Holder::Wait(wait.mark.clone())),
+                        Some(over_ms) => {
+                            task.fixed_ms = task.fixed_ms.max(over_ms);
+                            task.wait_for(over_ms, Holder::Wait(wait.mark.clone()));
+                        }
                         None => can = false,
                     },
                     (None, None) => can &= !bike.jobs.contains_key(need),
@@ -132,9 +138,13 @@ impl Task<'_> {
     fn needs_parts(&mut self, bike: &Bike, moment: &Moment, findings: &mut Vec<Finding>) -> bool {
         let mut can = true;
         for part in self.job.parts.iter().filter_map(|mark| bike.parts.get(mark)).filter(|part| missing(part)) {
-            match part.expected.as_deref().and_then(Day::read) {
+            match part.expected.as_deref().and_then(Day::read).or_else(|| likely_day(part, moment)) {
                 Some(day) => {
-                    self.wait_for(counted_on_ms(day, moment), Holder::Part(part.title.clone()));
+                    let comes_ms = counted_on_ms(day, moment);
+                    if part.delivery.is_none() {
+                        self.fixed_ms = self.fixed_ms.max(comes_ms);
+                    }
+                    self.wait_for(comes_ms, Holder::Part(part.title.clone()));
                     note_part_day(part, day, moment, findings);
                 }
                 None => {
@@ -154,6 +164,13 @@ impl Task<'_> {
         }
         can
     }
+}
+
+/// The day on which a part comes as a rule, where only its delivery is known.
+fn likely_day(part: &Part, moment: &Moment) -> Option<Day> {
+    let delivery = part.delivery.as_ref()?;
+    let ordered = delivery.ordered.as_deref().and_then(Day::read);
+    Some(ordered.unwrap_or(moment.zone.day_at(moment.at_ms())).plus(delivery.likely_days.round() as i64))
 }
 
 /// Whether a part still has to come.

@@ -5,6 +5,7 @@
 
 use super::bench::Bench;
 use super::calendar::HOUR_MS;
+use super::chance::{Odds, odds};
 use super::held_by::held_by;
 use super::lay::{Ground, Plan, last_over};
 use super::needs::{Needs, Task};
@@ -22,6 +23,8 @@ pub struct Scheduled {
     pub rows: Vec<PlanRow>,
     /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
     pub ready_ms: Option<i64>,
+    /// How sure that is; none where nothing varies.
+    pub odds: Option<Odds>,
     /// What holds the date, in words.
     pub held_by: String,
     /// What is worth saying.
@@ -42,7 +45,8 @@ pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
     let rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
-    Scheduled { rows, ready_ms, held_by, findings }
+    let odds = odds(bike, moment, &needs, &ground, &plan);
+    Scheduled { rows, ready_ms, odds, held_by, findings }
 }
 
 /// The best of the orders on the calendar, with its gaps filled.

@@ -4,7 +4,9 @@ use layshaft_wire::wire;
 
 use super::Moment;
 use super::calendar::Day;
+use super::chance::Odds;
 use super::schedule::{Scheduled, schedule};
+use super::suppose::{Supposed, Supposition, suppose};
 use crate::bike::{Bike, JobState, Stage};
 use crate::bounds;
 use crate::error::Refused;
@@ -18,6 +20,8 @@ const USUAL_DAYS: u32 = 28;
 pub struct PlanAsk {
     /// Days shown, from today; left out: 28.
     pub days: Option<u32>,
+    /// What to suppose; left out: nothing.
+    pub what_if: Option<Supposition>,
 }
 
 /// A stretch of hands-on work.
@@ -73,6 +77,10 @@ pub struct PlanSheet {
     pub days: Vec<DayMark>,
     /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
     pub ready_ms: Option<i64>,
+    /// How sure that is; none where no parcel and no hands-on time varies.
+    pub odds: Option<Odds>,
+    /// What the supposition comes to, where one was asked for.
+    pub what_if: Option<Supposed>,
     /// What holds the date, in one sentence.
     pub held_by: String,
     /// Jobs not done.
@@ -102,7 +110,8 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
     let today = zone.day_at(moment.at_ms());
     let midnight = |day: Day| zone.instant_of(day, 0);
     let (from_ms, to_ms) = (midnight(today), midnight(today.plus(i64::from(shown))));
-    let Scheduled { rows, ready_ms, held_by, findings } = schedule(bike, moment);
+    let Scheduled { rows, ready_ms, odds, held_by, findings } = schedule(bike, moment);
+    let what_if = ask.what_if.as_ref().map(|what_if| suppose(bike, what_if, moment, ready_ms)).transpose()?;
     Ok(PlanSheet {
         bench: bike.bench_time.between(zone, from_ms, to_ms),
         from_ms,
@@ -112,6 +121,8 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
             .map(|day| DayMark { at_ms: midnight(day), day: day.text(), weekday: day.weekday() })
             .collect(),
         ready_ms,
+        odds,
+        what_if,
         held_by,
         jobs_left: rows.iter().map(|row| u32::from(row.state != JobState::Done)).sum(),
         minutes_left: rows.iter().map(|row| row.minutes_left).sum(),
@@ -128,7 +139,7 @@ mod tests {
     use super::*;
 
     fn sheet(bike: &Bike, days: Option<u32>, moment: &Moment) -> PlanSheet {
-        plan_sheet(bike, &PlanAsk { days }, moment).unwrap()
+        plan_sheet(bike, &PlanAsk { days, ..PlanAsk::default() }, moment).unwrap()
     }
 
     #[test]
@@ -163,7 +174,9 @@ mod tests {
     #[test]
     fn days_outside_the_range_are_refused_with_field_and_range() {
         for days in [0, 367, u32::MAX] {
-            let refused = plan_sheet(&Bike::default(), &PlanAsk { days: Some(days) }, &tuesday_noon()).unwrap_err();
+            let refused =
+                plan_sheet(&Bike::default(), &PlanAsk { days: Some(days), ..PlanAsk::default() }, &tuesday_noon())
+                    .unwrap_err();
             assert!(refused.to_string().contains("is outside 1 to 366 days"), "{refused}");
         }
     }

@@ -35,9 +35,6 @@ const KINDS: &[(&str, &str)] = &[
     ("job", "job"),
     ("answer", "answer"),
     ("benchTime", "bench_time"),
-    ("indication", "indication"),
-    ("circuitElement", "circuit_element"),
-    ("faultSearch", "fault_search"),
 ];
 
 fn open(changes: &[Change]) -> Connection {

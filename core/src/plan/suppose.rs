@@ -1,0 +1,140 @@
+//! “What if”: the ready date of the same bike with one thing supposed otherwise. Nothing is stored.
+
+use layshaft_wire::wire;
+
+use super::calendar::{Day, HOUR_MS};
+use super::schedule::schedule;
+use super::{BenchTime, ExtraTime, Moment};
+use crate::bike::Bike;
+use crate::bounds;
+use crate::error::Refused;
+
+/// What to suppose. What is left out stays as it is.
+#[wire(lenient)]
+pub struct Supposition {
+    /// A part, by its mark, that comes later.
+    pub part: Option<String>,
+    /// How many days later; left out: 7.
+    pub days: Option<u32>,
+    /// A day of the week without bench time, Monday is 1.
+    pub without_weekday: Option<u32>,
+    /// Bench time on one day more.
+    pub extra: Option<ExtraTime>,
+}
+
+/// What the supposition comes to.
+#[wire]
+pub struct Supposed {
+    /// When the bike is ready then, milliseconds since 1970 (UTC).
+    pub ready_ms: Option<i64>,
+    /// How much later that is than without it, hours; negative when earlier.
+    pub later_hours: Option<f64>,
+    /// What holds the date then.
+    pub held_by: String,
+}
+
+/// Days that a part comes later when no number is given.
+const USUAL_DAYS: u32 = 7;
+
+/// Plans the bike with something supposed, beside `ready_ms` without it.
+pub(crate) fn suppose(
+    bike: &Bike,
+    supposition: &Supposition,
+    moment: &Moment,
+    ready_ms: Option<i64>,
+) -> Result<Supposed, Refused> {
+    let mut supposed = bike.clone();
+    if let Some(mark) = &supposition.part {
+        let days = bounds::DAYS_SHOWN.check(f64::from(supposition.days.unwrap_or(USUAL_DAYS)))?;
+        later(&mut supposed, mark, days, moment)?;
+    }
+    if let Some(weekday) = supposition.without_weekday {
+        bounds::WEEKDAY.check(f64::from(weekday))?;
+        let mut spans = bike.bench_time.pattern();
+        spans.retain(|span| span.weekday != weekday);
+        if spans.is_empty() {
+            return Err(Refused::Conflict {
+                field: bounds::WEEKDAY.field.to_owned(),
+                reason: "Without that day there is no bench time left".to_owned(),
+            });
+        }
+        supposed.bench_time.spans = spans;
+    }
+    if let Some(extra) = &supposition.extra {
+        let spans = supposed.bench_time.pattern();
+        let extra = Some(bike.bench_time.extra.iter().flatten().chain([extra]).cloned().collect());
+        supposed.bench_time = BenchTime { spans, extra, ..supposed.bench_time }.checked()?;
+    }
+    let plan = schedule(&supposed, moment);
+    let later_hours = plan.ready_ms.zip(ready_ms).map(|(then, now)| (then - now) as f64 / HOUR_MS as f64);
+    Ok(Supposed { ready_ms: plan.ready_ms, later_hours, held_by: plan.held_by })
+}
+
+/// Lets a part come so many days later.
+fn later(bike: &mut Bike, mark: &str, days: f64, moment: &Moment) -> Result<(), Refused> {
+    let unreadable = |reason: &str| Refused::Unreadable {
+        field: "part".to_owned(),
+        label: "Part".to_owned(),
+        reason: reason.to_owned(),
+    };
+    let part = bike.parts.get_mut(mark).ok_or(unreadable("there is no such part on this bike"))?;
+    let expected = part.expected.as_deref().and_then(Day::read);
+    if expected.is_none() && part.delivery.is_none() {
+        return Err(unreadable("it has no day on which it should come"));
+    }
+    // A parcel that is late already is counted on for tomorrow, and comes later than that.
+    let tomorrow = moment.zone.day_at(moment.at_ms()).plus(1);
+    let today = tomorrow.plus(-1);
+    part.expected = expected.map(|day| if day < today { tomorrow } else { day }.plus(days as i64).text());
+    if let Some(delivery) = &mut part.delivery {
+        delivery.least_days += days;
+        delivery.likely_days += days;
+        delivery.most_days += days;
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::example::{at, bike, job, needing, part, tuesday_noon};
+    use super::*;
+    use crate::bike::PartState;
+
+    fn with_parcel() -> Bike {
+        let mut made = bike(vec![job("strip", 1.0, &[]), needing(job("seals", 1.0, &["strip"]), &["kit"])]);
+        made.parts.insert("kit".to_owned(), part("Seal kit", PartState::Ordered, Some("2026-03-26")));
+        made
+    }
+
+    fn supposed(bike: &Bike, supposition: &Supposition) -> Result<Supposed, Refused> {
+        suppose(bike, supposition, &tuesday_noon(), schedule(bike, &tuesday_noon()).ready_ms)
+    }
+
+    #[test]
+    fn a_parcel_a_week_late_moves_the_date_by_a_week_and_leaves_the_bike_as_it_is() {
+        let bike = with_parcel();
+        let late = supposed(&bike, &Supposition { part: Some("kit".to_owned()), ..Supposition::default() }).unwrap();
+        assert_eq!((late.later_hours, late.ready_ms), (Some(168.0), Some(at("2026-04-02", 20 * 60))));
+        assert_eq!(bike, with_parcel());
+    }
+
+    #[test]
+    fn without_thursday_the_parcel_waits_for_saturday_and_a_friday_evening_helps() {
+        let bike = with_parcel();
+        let without = supposed(&bike, &Supposition { without_weekday: Some(4), ..Supposition::default() }).unwrap();
+        assert_eq!(without.ready_ms, Some(at("2026-03-28", 10 * 60)));
+        let extra = ExtraTime { day: "2026-03-27".to_owned(), from_minute: 18 * 60, to_minute: 20 * 60 };
+        let both = Supposition { without_weekday: Some(4), extra: Some(extra), ..Supposition::default() };
+        assert_eq!(supposed(&bike, &both).unwrap().ready_ms, Some(at("2026-03-27", 19 * 60)));
+    }
+
+    #[test]
+    fn what_cannot_be_supposed_is_refused_and_named() {
+        let refused = |supposition: Supposition| supposed(&with_parcel(), &supposition).unwrap_err().to_string();
+        let part = Some("nothing".to_owned());
+        assert!(refused(Supposition { part, ..Supposition::default() }).contains("no such part"));
+        assert!(refused(Supposition { without_weekday: Some(8), ..Supposition::default() }).contains("8"));
+        let extra = Some(ExtraTime { day: "2026-03-27".to_owned(), from_minute: 60, to_minute: 60 });
+        assert!(refused(Supposition { extra, ..Supposition::default() }).contains("end must come after"));
+    }
+}
