@@ -9,7 +9,7 @@ const field = (page: Page, label: string) => page.locator('.field', { hasText: n
 /** The rows of the list of sprockets. */
 const pairs = (page: Page) => page.locator('ol button');
 /** The value of a ruled line. */
-const line = (page: Page, label: string) => page.locator('dl > div', { hasText: label }).getByRole('definition');
+const line = (page: Page, label: string) => page.locator('dl > div', { has: page.locator('dt', { hasText: new RegExp(`^(▲ )?${label}$`) }) }).getByRole('definition');
 
 /** Types a number into a field of the page. */
 async function type(page: Page, label: string, text: string) {
@@ -78,11 +78,18 @@ test('a pair is chosen, looked at, tried, fitted and taken back', async ({ page 
 });
 
 test('the list is sorted anew, keeps to the sizes that can be had, and shows what does not fit only when asked', async ({ page }) => {
+  // A short adjuster: the axle of some pairs lands outside whatever the links.
+  await goTo(page, '#/bike/spec/fitted/drive');
+  await type(page, 'Adjuster from', '554');
+  await type(page, 'Adjuster to', '558');
+  await press(page, 'Save');
+  await expect(page.getByText('The bike is changed.')).toBeVisible();
   await goTo(page, '#/numbers/sprockets');
   await expect(page.getByText(/of 75 pairs/)).toBeVisible();
   const before = Number(/(\d+) of 75/.exec((await page.getByText(/of 75 pairs/).textContent()) ?? '')?.[1]);
   expect(before).toBeGreaterThan(5);
   expect(before).toBeLessThan(75);
+  await expect(page.getByText('▲ does not fit')).toHaveCount(0);
   await page.getByRole('radio', { name: 'All of them' }).check();
   await expect(page.getByText(/^75 of 75 pairs/)).toBeVisible();
   await pick(page, 'Sorted by', 'shortest first');
@@ -114,7 +121,7 @@ test('a measured chain is named with every limit and its standing, and can be no
   await expect(page.getByRole('listitem').filter({ hasText: 'Usual with chain makers' })).toContainText('unconfirmed: second-hand');
   // 3 % of 254.0 mm is 261.62 mm.
   await expect(page.getByRole('listitem').filter({ hasText: 'Usual with chain makers' })).toContainText('261.6 mm on the rule');
-  await expect(page.getByRole('listitem').filter({ hasText: 'Usual in makers’ manuals' }).or(page.getByRole('listitem').filter({ hasText: "Usual in makers' manuals" }))).toContainText('unconfirmed: from memory');
+  await expect(page.getByRole('listitem').filter({ hasText: "Usual in makers' manuals" })).toContainText('unconfirmed: from memory');
   await type(page, 'Limit of your manual', '5');
   await expect(answer(page)).toContainText('Inside the limits');
   await press(page, 'Note this wear');
@@ -176,9 +183,10 @@ test('other sprockets leave top gear too tall, and the ripple can fit them', asy
 test('a taller gearing needs a corrector, and the page says which', async ({ page }) => {
   await goTo(page, '#/numbers/gearing?front=16&rear=38');
   await expect(page.getByText('A corrector is needed.')).toBeVisible();
-  // It reads 0.8689 x 1.04 = 0.9037 of the true speed: at least 1 / 0.9037 = 1.107, at most 136/120 of that = 1.254.
+  // It reads 0.8689 x 1.04 = 0.9037 of the true speed: at least 1 / 0.9037 = 1.107, at most 136/120 of that = 1.254;
+  // no ratio with 1, 2 or 3 behind lies between, 5/4 does.
   await expect(line(page, 'Ratio inside the band')).toContainText('1.107 to 1.254');
-  await expect(line(page, 'Simplest gears inside the band')).toContainText('6 drive 5');
+  await expect(line(page, 'Simplest gears inside the band')).toContainText('5 drive 4');
   await expect(page.getByRole('row', { name: /^80/ })).toContainText('▲ 72.3');
   await expect(page.getByText(/what an inspection asks of a machine in use is national law/)).toBeVisible();
   await goTo(page, '#/numbers/gearing');
