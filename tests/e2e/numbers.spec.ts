@@ -26,7 +26,7 @@ test.beforeEach(async ({ page }) => {
 });
 
 test('every calculation is reached from the page of numbers', async ({ page }) => {
-  for (const name of ['Gearing', 'Load', 'Brakes', 'Cure', 'Threads', 'Filling', 'Mixing', 'Wire and fuse']) {
+  for (const name of ['Gearing', 'Choose sprockets', 'Chain wear', 'Thrust and top speed', 'Load', 'Brakes', 'Cure', 'Threads', 'Filling', 'Mixing', 'Wire and fuse']) {
     await goTo(page, '#/numbers');
     await page.getByRole('link', { name: new RegExp(`^${name}`) }).click();
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(name);

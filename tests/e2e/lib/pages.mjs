@@ -2,6 +2,9 @@
 import { firstLink, goTo, press, typeOnPad } from './steps.mjs';
 
 const GEARING = '#/numbers/gearing?front=16&rear=38';
+const GOAL = '#/numbers/sprockets?goal=speedAtRpm&roadSpeedKmh=90&engineRpm=6500';
+const WORN = '#/numbers/chain?pitches=20&measuredMm=262.5';
+const THRUST = '#/numbers/thrust?frontTeeth=16&rearTeeth=38&headWindKmh=20&gradePercent=2';
 const BRAKES = '#/numbers/brakes?end=front&masterMm=14&pistons=2&pistonMm=27';
 const SCREW = '#/numbers/threads?diameterMm=9.9&pitchMm=1.25&propertyClass=8.8&tappedInto=castAluminium&engagementMm=12';
 
@@ -26,6 +29,29 @@ export const PAGES = [
   ['gearing-working', GEARING, (page) => press(page, 'Working')],
   ['gearing-pad', GEARING, (page) => page.getByRole('button', { name: /^Wheel sprocket: .* Type/ }).click()],
   ['gearing-refused', '#/numbers/gearing?front=16&rear=200'],
+  ['gearing-corrector', GEARING, (page) => page.getByRole('heading', { name: 'Corrector for the speedometer' }).scrollIntoViewIfNeeded()],
+  ['sprockets', '#/numbers/sprockets'],
+  ['sprockets-goal', GOAL],
+  ['sprockets-taller', '#/numbers/sprockets?goal=taller&tallerPercent=8&order=room&shown=all'],
+  ['sprockets-speedometer', '#/numbers/sprockets?goal=speedometer'],
+  ['sprockets-pair', GOAL, (page) => page.locator('ol button').first().click()],
+  ['sprockets-ripple', GOAL, tryPair],
+  ['sprockets-working', GOAL, (page) => press(page, 'Working')],
+  ['sprockets-refused', '#/numbers/sprockets?goal=taller&tallerPercent=500'],
+  ['chain', '#/numbers/chain'],
+  ['chain-between', '#/numbers/chain?pitches=20&measuredMm=260.4&slackMm=18,22,16,20'],
+  ['chain-worn', `${WORN}&chainWearLimitPercent=1&slackMm=12,19,28,30,24`],
+  ['chain-slack', `${WORN}&slackMm=12,19,28,30,24`, (page) => page.getByRole('heading', { name: 'Slack round the chain' }).scrollIntoViewIfNeeded()],
+  ['chain-working', WORN, (page) => press(page, 'Working')],
+  ['chain-refused', '#/numbers/chain?pitches=20&measuredMm=300'],
+  ['thrust', '#/numbers/thrust'],
+  ['thrust-tried', THRUST],
+  ['thrust-tables', THRUST, (page) => page.getByRole('heading', { name: 'Cruising in top' }).scrollIntoViewIfNeeded()],
+  ['thrust-none', '#/numbers/thrust?gradePercent=40&loadKg=300'],
+  ['thrust-downhill', '#/numbers/thrust?gradePercent=-8&headWindKmh=-20'],
+  ['thrust-ripple', THRUST, (page) => press(page, 'Try on the bike')],
+  ['thrust-working', THRUST, (page) => press(page, 'Working')],
+  ['thrust-refused', '#/numbers/thrust?dragAreaM2=9'],
   ['load', '#/numbers/load'],
   ['load-consumer', '#/numbers/load', (page) => page.locator('button.row').first().click()],
   ['brakes', BRAKES],
@@ -123,6 +149,12 @@ async function measure(page) {
   await page.getByRole('button', { name: /^Type it/ }).click();
   await typeOnPad(page, '3');
   await page.getByRole('button', { name: 'Close' }).click();
+}
+
+/** The first pair of the list that is not on the bike, seen in ripple. */
+async function tryPair(page) {
+  await page.locator('ol button:not(.fitted)').first().click();
+  await press(page.getByRole('dialog'), 'Try on the bike');
 }
 
 /** Two cups at hand, whatever was ticked before. */

@@ -102,8 +102,6 @@ export const drive = {
     slack: 'Slack round the chain',
     slackMore: 'Turn the wheel on a little by hand each time and measure again; the tightest place counts.',
     reading: (at: number) => `Reading ${at}`,
-    addReading: 'Next reading',
-    dropReading: 'Take the last one off',
     from: 'Slack by the manual, from',
     to: 'Slack by the manual, to',
     tightest: 'Tightest place',
@@ -129,10 +127,7 @@ export const drive = {
     title: 'Thrust and top speed',
     purpose: 'What the engine pushes in each gear, what holds the bike back, and where both meet.',
     fitted: 'Fitted',
-    top: 'Top speed',
     topIn: (gear: number, rpm: string) => `top speed, in gear ${gear} at ${rpm}`,
-    byLimit: 'the engine’s limit ends it',
-    byPower: 'thrust and resistance meet',
     none: 'no gear holds a speed with this load',
     verdict: { suits: 'Top gear suits the engine', tooTall: 'Over-geared: too tall', tooShort: 'Under-geared: too short' },
     verdictRow: 'Gearing of top',
@@ -183,8 +178,6 @@ export const drive = {
     speedAxis: (symbol: string) => `road speed, ${symbol}`,
     resistanceLabel: 'resistance',
     picture: (top: string | null, gears: string) => `Thrust in each gear and resistance, against road speed. Most thrust, gear by gear: ${gears}. ${top ? `They meet at ${top}.` : 'They meet nowhere.'}`,
-    legendGears: 'thrust, gear by gear',
-    legendRoad: 'resistance',
   },
 
   corrector: {
