@@ -74,9 +74,6 @@ fn all() -> Vec<(String, String)> {
         of::<Job>(),
         of::<ItemAnswer>(),
         of::<BenchTime>(),
-        of::<Indication>(),
-        of::<ElementChange>(),
-        of::<FaultSearch>(),
     ]
 }
 
