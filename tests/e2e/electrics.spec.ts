@@ -82,6 +82,7 @@ test('a search asks one question at a time, keeps its answers over a reload, and
   // Whatever is answered, it ends: with one cure, or with an order in which to try them.
   for (let step = 0; step < 40 && (await choices.count()) > 0; step += 1) {
     await choices.first().click();
+    await expect(page.locator('dt', { hasText: new RegExp(`^(▲ )?${step + 1}\\. `) })).toBeVisible();
     await settled(page);
   }
   await expect(page.getByRole('button', { name: 'That cured it' })).toBeVisible();

@@ -14,6 +14,7 @@ import { shell } from './words/shell.ts';
 import { start } from './words/start.ts';
 import { threads } from './words/threads.ts';
 import { today } from './words/today.ts';
+import { tyres } from './words/tyres.ts';
 
 export const words = {
   ...labels,
@@ -27,6 +28,7 @@ export const words = {
   ...threads,
   ...fluids,
   ...electrical,
+  ...tyres,
   ...faults,
   ...inspect,
   ...bike,

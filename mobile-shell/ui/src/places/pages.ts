@@ -72,6 +72,7 @@ const PAGES: Entry[] = [
   ['numbers/sprockets', from(numbers, 'Sprockets')],
   ['numbers/chain', from(numbers, 'ChainWear')],
   ['numbers/thrust', from(numbers, 'Thrust')],
+  ['numbers/tyres', from(numbers, 'Tyres')],
   ['numbers/load', from(numbers, 'Load')],
   ['numbers/brakes', from(numbers, 'Brakes')],
   ['numbers/threads', from(numbers, 'Threads')],

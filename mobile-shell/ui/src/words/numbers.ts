@@ -26,6 +26,8 @@ export const numbers = {
     fillingMore: 'oil and fuel with your own cups',
     mixing: 'Mixing',
     mixingMore: 'premix, hardener, paint for an area',
+    tyres: 'Tyres',
+    tyresMore: 'sidewall, age, does it suit the bike',
     lamps: 'Lamps',
     lampsMore: 'another lamp or flasher, how they flash',
     charging: 'Charging',

@@ -36,6 +36,10 @@ const wheel: Field[] = [
   { key: 'tyre', entry: { kind: 'text', hint: '3.00-18' } },
   number('circumferenceMm', 'millimetre', undefined, 0),
   { key: 'tube', entry: { kind: 'flag' } },
+  { key: 'dateCode', entry: { kind: 'text', hint: '3202' } },
+  number('axleLoadKg', 'kilogram', undefined, 0),
+  number('rimWidthInch', 'inch', undefined, 2),
+  { key: 'spoked', entry: { kind: 'flag' } },
 ];
 const brake: Field[] = [
   { key: 'brake', entry: { kind: 'pick', options: words.brakeKind } },

@@ -31,8 +31,8 @@ export class JobEntry {
     const name = this.job.wait?.name ?? '';
     this.waitKind = kind;
     if (kind === 'none') this.job.wait = null;
-    else if (kind === 'hours') this.job.wait = { name, hours: this.job.wait?.hours ?? 24, product: null };
-    else this.job.wait = { name, hours: null, product: this.job.wait?.product ?? null };
+    else if (kind === 'hours') this.job.wait = { ...this.job.wait, name, hours: this.job.wait?.hours ?? 24, product: null };
+    else this.job.wait = { ...this.job.wait, name, hours: null, product: this.job.wait?.product ?? null };
   }
 
   async save() {

@@ -16,4 +16,5 @@ export { default as Charging } from './Charging.svelte';
 export { default as Faults } from './Faults.svelte';
 export { default as FaultSearch } from './FaultSearch.svelte';
 export { default as Circuits } from './Circuits.svelte';
+export { default as Tyres } from './Tyres.svelte';
 export { default as Wire } from './Wire.svelte';
