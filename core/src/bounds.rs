@@ -225,6 +225,12 @@ bounds! {
     CIRCUIT_VOLTS "volts" "Voltage" 0.1 30.0 Volt;
     FUSE_RATING "ratedAmperes" "Fuse rating" 0.5 200.0 Ampere;
     METER_READING "volts" "Reading" -40.0 40.0 Volt;
+    POT_LIFE "potLifeMinutes" "Pot life" 1.0 2880.0 Minute;
+    SURFACE_LENGTH "lengthMm" "Length along the part" 1.0 5000.0 Millimetre;
+    SURFACE_GIRTH "girthMm" "Girth across the part" 1.0 5000.0 Millimetre;
+    SURFACE_DIAMETER "diameterMm" "Diameter" 1.0 1000.0 Millimetre;
+    PIECES "count" "How many alike" 1.0 100.0 None;
+    PROCESS_STEPS "steps" "Steps" 1.0 20.0 None;
 }
 
 /// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.

@@ -1961,6 +1961,65 @@ public func FfiConverterTypeEndCure_lower(_ value: EndCure) -> RustBuffer {
 
 
 /**
+ * Ends a paint job before its time.
+ */
+public struct EndProcess: Equatable, Hashable {
+    /**
+     * Mark of the paint job.
+     */
+    public var process: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the paint job.
+         */process: String) {
+        self.process = process
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EndProcess: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEndProcess: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EndProcess {
+        return
+            try EndProcess(
+                process: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EndProcess, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.process, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEndProcess_lift(_ buf: RustBuffer) throws -> EndProcess {
+    return try FfiConverterTypeEndProcess.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEndProcess_lower(_ value: EndProcess) -> RustBuffer {
+    return FfiConverterTypeEndProcess.lower(value)
+}
+
+
+/**
  * One value that a field has had.
  */
 public struct Fact: Equatable, Hashable {
@@ -2493,6 +2552,14 @@ public struct JobSheet: Equatable, Hashable {
      * Its running cures.
      */
     public var cures: [CureSheet]
+    /**
+     * Tools to lay out before it begins, where it was made from a ready-made job.
+     */
+    public var tools: [String]
+    /**
+     * Parts and supplies that it usually takes.
+     */
+    public var supplies: [String]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2508,11 +2575,19 @@ public struct JobSheet: Equatable, Hashable {
          */row: PlanRow? = nil, 
         /**
          * Its running cures.
-         */cures: [CureSheet] = []) {
+         */cures: [CureSheet] = [], 
+        /**
+         * Tools to lay out before it begins, where it was made from a ready-made job.
+         */tools: [String] = [], 
+        /**
+         * Parts and supplies that it usually takes.
+         */supplies: [String] = []) {
         self.id = id
         self.job = job
         self.row = row
         self.cures = cures
+        self.tools = tools
+        self.supplies = supplies
     }
 
     
@@ -2534,7 +2609,9 @@ public struct FfiConverterTypeJobSheet: FfiConverterRustBuffer {
                 id: FfiConverterString.read(from: &buf), 
                 job: FfiConverterTypeJob.read(from: &buf), 
                 row: FfiConverterOptionTypePlanRow.read(from: &buf), 
-                cures: FfiConverterSequenceTypeCureSheet.read(from: &buf)
+                cures: FfiConverterSequenceTypeCureSheet.read(from: &buf), 
+                tools: FfiConverterSequenceString.read(from: &buf), 
+                supplies: FfiConverterSequenceString.read(from: &buf)
         )
     }
 
@@ -2543,6 +2620,8 @@ public struct FfiConverterTypeJobSheet: FfiConverterRustBuffer {
         FfiConverterTypeJob.write(value.job, into: &buf)
         FfiConverterOptionTypePlanRow.write(value.row, into: &buf)
         FfiConverterSequenceTypeCureSheet.write(value.cures, into: &buf)
+        FfiConverterSequenceString.write(value.tools, into: &buf)
+        FfiConverterSequenceString.write(value.supplies, into: &buf)
     }
 }
 
@@ -2672,6 +2751,95 @@ public func FfiConverterTypeKept_lower(_ value: Kept) -> RustBuffer {
 
 
 /**
+ * Lays the next coat or decal of a paint job.
+ */
+public struct LayCoat: Equatable, Hashable {
+    /**
+     * Mark of the paint job.
+     */
+    public var process: String
+    /**
+     * When, milliseconds since 1970 (UTC); left out: now.
+     */
+    public var appliedMs: Int64?
+    /**
+     * Another product than planned.
+     */
+    public var product: Product?
+    /**
+     * It went on although it was too soon, or without sanding; left out: then it is refused.
+     */
+    public var anyway: Bool?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the paint job.
+         */process: String, 
+        /**
+         * When, milliseconds since 1970 (UTC); left out: now.
+         */appliedMs: Int64? = nil, 
+        /**
+         * Another product than planned.
+         */product: Product? = nil, 
+        /**
+         * It went on although it was too soon, or without sanding; left out: then it is refused.
+         */anyway: Bool? = nil) {
+        self.process = process
+        self.appliedMs = appliedMs
+        self.product = product
+        self.anyway = anyway
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LayCoat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLayCoat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LayCoat {
+        return
+            try LayCoat(
+                process: FfiConverterString.read(from: &buf), 
+                appliedMs: FfiConverterOptionInt64.read(from: &buf), 
+                product: FfiConverterOptionTypeProduct.read(from: &buf), 
+                anyway: FfiConverterOptionBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LayCoat, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.process, into: &buf)
+        FfiConverterOptionInt64.write(value.appliedMs, into: &buf)
+        FfiConverterOptionTypeProduct.write(value.product, into: &buf)
+        FfiConverterOptionBool.write(value.anyway, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLayCoat_lift(_ buf: RustBuffer) throws -> LayCoat {
+    return try FfiConverterTypeLayCoat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLayCoat_lower(_ value: LayCoat) -> RustBuffer {
+    return FfiConverterTypeLayCoat.lower(value)
+}
+
+
+/**
  * Puts the demo bike on the shelf and opens it.
  */
 public struct LoadDemo: Equatable, Hashable {
@@ -2775,6 +2943,75 @@ public func FfiConverterTypeMarkAsk_lift(_ buf: RustBuffer) throws -> MarkAsk {
 #endif
 public func FfiConverterTypeMarkAsk_lower(_ value: MarkAsk) -> RustBuffer {
     return FfiConverterTypeMarkAsk.lower(value)
+}
+
+
+/**
+ * Says where a coat stands from a moment on. A moment of 0 means now.
+ */
+public struct MoveCoat: Equatable, Hashable {
+    /**
+     * Mark of the coat.
+     */
+    public var id: String
+    /**
+     * Where, and how warm it is there.
+     */
+    public var stay: Stay
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the coat.
+         */id: String, 
+        /**
+         * Where, and how warm it is there.
+         */stay: Stay) {
+        self.id = id
+        self.stay = stay
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MoveCoat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMoveCoat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MoveCoat {
+        return
+            try MoveCoat(
+                id: FfiConverterString.read(from: &buf), 
+                stay: FfiConverterTypeStay.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MoveCoat, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterTypeStay.write(value.stay, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMoveCoat_lift(_ buf: RustBuffer) throws -> MoveCoat {
+    return try FfiConverterTypeMoveCoat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMoveCoat_lower(_ value: MoveCoat) -> RustBuffer {
+    return FfiConverterTypeMoveCoat.lower(value)
 }
 
 
@@ -3258,14 +3495,22 @@ public struct ProductsSheet: Equatable, Hashable {
      * Typical products; read your can.
      */
     public var products: [Product]
+    /**
+     * Paint jobs in several coats to start from, with these products.
+     */
+    public var processes: [Process]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
          * Typical products; read your can.
-         */products: [Product] = []) {
+         */products: [Product] = [], 
+        /**
+         * Paint jobs in several coats to start from, with these products.
+         */processes: [Process] = []) {
         self.products = products
+        self.processes = processes
     }
 
     
@@ -3284,12 +3529,14 @@ public struct FfiConverterTypeProductsSheet: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProductsSheet {
         return
             try ProductsSheet(
-                products: FfiConverterSequenceTypeProduct.read(from: &buf)
+                products: FfiConverterSequenceTypeProduct.read(from: &buf), 
+                processes: FfiConverterSequenceTypeProcess.read(from: &buf)
         )
     }
 
     public static func write(_ value: ProductsSheet, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeProduct.write(value.products, into: &buf)
+        FfiConverterSequenceTypeProcess.write(value.processes, into: &buf)
     }
 }
 
@@ -4552,6 +4799,65 @@ public func FfiConverterTypeReopenJob_lower(_ value: ReopenJob) -> RustBuffer {
 
 
 /**
+ * Notes that the topmost coat of a paint job was sanded.
+ */
+public struct SandCoat: Equatable, Hashable {
+    /**
+     * Mark of the paint job.
+     */
+    public var process: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the paint job.
+         */process: String) {
+        self.process = process
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SandCoat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSandCoat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SandCoat {
+        return
+            try SandCoat(
+                process: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SandCoat, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.process, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSandCoat_lift(_ buf: RustBuffer) throws -> SandCoat {
+    return try FfiConverterTypeSandCoat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSandCoat_lower(_ value: SandCoat) -> RustBuffer {
+    return FfiConverterTypeSandCoat.lower(value)
+}
+
+
+/**
  * Sets the weekly bench time.
  */
 public struct SetBenchTime: Equatable, Hashable {
@@ -5026,6 +5332,65 @@ public func FfiConverterTypeStartCure_lower(_ value: StartCure) -> RustBuffer {
 
 
 /**
+ * Starts a paint job in several coats.
+ */
+public struct StartProcess: Equatable, Hashable {
+    /**
+     * The plan.
+     */
+    public var process: Process
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The plan.
+         */process: Process) {
+        self.process = process
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StartProcess: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStartProcess: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StartProcess {
+        return
+            try StartProcess(
+                process: FfiConverterTypeProcess.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StartProcess, into buf: inout [UInt8]) {
+        FfiConverterTypeProcess.write(value.process, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStartProcess_lift(_ buf: RustBuffer) throws -> StartProcess {
+    return try FfiConverterTypeStartProcess.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStartProcess_lower(_ value: StartProcess) -> RustBuffer {
+    return FfiConverterTypeStartProcess.lower(value)
+}
+
+
+/**
  * Units and accepted ranges.
  */
 public struct TablesSheet: Equatable, Hashable {
@@ -5448,6 +5813,31 @@ public enum Command: Equatable, Hashable {
     case endCure(EndCure
     )
     /**
+     * Says where a coat stands from now on.
+     */
+    case moveCoat(MoveCoat
+    )
+    /**
+     * Starts a paint job in several coats.
+     */
+    case startProcess(StartProcess
+    )
+    /**
+     * Lays the next coat or decal of a paint job.
+     */
+    case layCoat(LayCoat
+    )
+    /**
+     * Notes that the topmost coat was sanded.
+     */
+    case sandCoat(SandCoat
+    )
+    /**
+     * Ends a paint job before its time.
+     */
+    case endProcess(EndProcess
+    )
+    /**
      * Notes temperature and humidity.
      */
     case noteClimate(NoteClimate
@@ -5604,28 +5994,43 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 32: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 33: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 33: return .moveCoat(try FfiConverterTypeMoveCoat.read(from: &buf)
         )
         
-        case 34: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 34: return .startProcess(try FfiConverterTypeStartProcess.read(from: &buf)
         )
         
-        case 35: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 35: return .layCoat(try FfiConverterTypeLayCoat.read(from: &buf)
         )
         
-        case 36: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 36: return .sandCoat(try FfiConverterTypeSandCoat.read(from: &buf)
         )
         
-        case 37: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 37: return .endProcess(try FfiConverterTypeEndProcess.read(from: &buf)
         )
         
-        case 38: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 38: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 39: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 39: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 40: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 40: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        )
+        
+        case 41: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        )
+        
+        case 42: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        )
+        
+        case 43: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        )
+        
+        case 44: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 45: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -5796,43 +6201,68 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
-        case let .noteClimate(v1):
+        case let .moveCoat(v1):
             writeInt(&buf, Int32(33))
+            FfiConverterTypeMoveCoat.write(v1, into: &buf)
+            
+        
+        case let .startProcess(v1):
+            writeInt(&buf, Int32(34))
+            FfiConverterTypeStartProcess.write(v1, into: &buf)
+            
+        
+        case let .layCoat(v1):
+            writeInt(&buf, Int32(35))
+            FfiConverterTypeLayCoat.write(v1, into: &buf)
+            
+        
+        case let .sandCoat(v1):
+            writeInt(&buf, Int32(36))
+            FfiConverterTypeSandCoat.write(v1, into: &buf)
+            
+        
+        case let .endProcess(v1):
+            writeInt(&buf, Int32(37))
+            FfiConverterTypeEndProcess.write(v1, into: &buf)
+            
+        
+        case let .noteClimate(v1):
+            writeInt(&buf, Int32(38))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(39))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(40))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(41))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(42))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(43))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(44))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(40))
+            writeInt(&buf, Int32(45))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -5933,6 +6363,11 @@ public enum Query: Equatable, Hashable {
     case cure(CureAsk
     )
     /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    case process(ProcessAsk
+    )
+    /**
      * Coating products to start from.
      */
     case products(BareAsk
@@ -5946,6 +6381,11 @@ public enum Query: Equatable, Hashable {
      * What a proposal does to everything else.
      */
     case ripple(RippleAsk
+    )
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    case alarms(BareAsk
     )
     /**
      * Everything known about the open bike.
@@ -6035,28 +6475,34 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 14: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 15: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 15: return .process(try FfiConverterTypeProcessAsk.read(from: &buf)
         )
         
-        case 16: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 16: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 17: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 17: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 18: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 18: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 19: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 19: return .alarms(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 20: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 20: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 21: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 21: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 22: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 22: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        )
+        
+        case 23: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 24: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6137,43 +6583,53 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
-        case let .products(v1):
+        case let .process(v1):
             writeInt(&buf, Int32(15))
+            FfiConverterTypeProcessAsk.write(v1, into: &buf)
+            
+        
+        case let .products(v1):
+            writeInt(&buf, Int32(16))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(16))
+            writeInt(&buf, Int32(17))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(17))
+            writeInt(&buf, Int32(18))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
+        case let .alarms(v1):
+            writeInt(&buf, Int32(19))
+            FfiConverterTypeBareAsk.write(v1, into: &buf)
+            
+        
         case let .bike(v1):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .history(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }
@@ -6247,6 +6703,30 @@ fileprivate struct FfiConverterOptionInt64: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionBool: FfiConverterRustBuffer {
+    typealias SwiftType = Bool?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterBool.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterBool.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionString: FfiConverterRustBuffer {
     typealias SwiftType = String?
 
@@ -6311,6 +6791,30 @@ fileprivate struct FfiConverterOptionTypePlanRow: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypePlanRow.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeProduct: FfiConverterRustBuffer {
+    typealias SwiftType = Product?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeProduct.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeProduct.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -6410,6 +6914,31 @@ fileprivate struct FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCureSheet.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeProcess: FfiConverterRustBuffer {
+    typealias SwiftType = [Process]
+
+    public static func write(_ value: [Process], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeProcess.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Process] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Process]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeProcess.read(from: &buf))
         }
         return seq
     }

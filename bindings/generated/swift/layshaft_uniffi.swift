@@ -527,6 +527,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func addReadyMade(command: AddReadyMade, moment: Moment?) throws  -> Outcome
     
     /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    func alarms(ask: BareAsk, moment: Moment?) throws  -> AlarmsSheet
+    
+    /**
      * Answers an inspection item.
      */
     func answerItem(command: AnswerItem, moment: Moment?) throws  -> Outcome
@@ -592,6 +597,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func endCure(command: EndCure, moment: Moment?) throws  -> Outcome
     
     /**
+     * Ends a paint job before its time.
+     */
+    func endProcess(command: EndProcess, moment: Moment?) throws  -> Outcome
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     func fasteners(ask: FastenerAsk, moment: Moment?) throws  -> FastenerSheet
@@ -642,6 +652,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func job(ask: MarkAsk, moment: Moment?) throws  -> JobSheet
     
     /**
+     * Lays the next coat or decal of a paint job.
+     */
+    func layCoat(command: LayCoat, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Electrical load against output.
      */
     func load(ask: LoadAsk, moment: Moment?) throws  -> LoadSheet
@@ -655,6 +670,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Premix, two-part ratios, paint for an area.
      */
     func mixing(ask: MixAsk, moment: Moment?) throws  -> MixSheet
+    
+    /**
+     * Says where a coat stands from now on.
+     */
+    func moveCoat(command: MoveCoat, moment: Moment?) throws  -> Outcome
     
     /**
      * Notes temperature and humidity.
@@ -680,6 +700,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * The jobs on the calendar.
      */
     func plan(ask: PlanAsk, moment: Moment?) throws  -> PlanSheet
+    
+    /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    func process(ask: ProcessAsk, moment: Moment?) throws  -> ProcessSheet
     
     /**
      * Coating products to start from.
@@ -772,6 +797,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func ripple(ask: RippleAsk, moment: Moment?) throws  -> RippleSheet
     
     /**
+     * Notes that the topmost coat was sanded.
+     */
+    func sandCoat(command: SandCoat, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Sets the weekly bench time.
      */
     func setBenchTime(command: SetBenchTime, moment: Moment?) throws  -> Outcome
@@ -795,6 +825,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Puts a coat on and starts its clock.
      */
     func startCure(command: StartCure, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+    func startProcess(command: StartProcess, moment: Moment?) throws  -> Outcome
     
     /**
      * Units and accepted ranges.
@@ -929,6 +964,20 @@ open func addReadyMade(command: AddReadyMade, moment: Moment? = nil)throws  -> O
     uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(
             self.uniffiCloneHandle(),
         FfiConverterTypeAddReadyMade_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+open func alarms(ask: BareAsk, moment: Moment? = nil)throws  -> AlarmsSheet  {
+    return try  FfiConverterTypeAlarmsSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_alarms(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeBareAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1117,6 +1166,20 @@ open func endCure(command: EndCure, moment: Moment? = nil)throws  -> Outcome  {
 }
     
     /**
+     * Ends a paint job before its time.
+     */
+open func endProcess(command: EndProcess, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_end_process(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeEndProcess_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
 open func fasteners(ask: FastenerAsk, moment: Moment? = nil)throws  -> FastenerSheet  {
@@ -1257,6 +1320,20 @@ open func job(ask: MarkAsk, moment: Moment? = nil)throws  -> JobSheet  {
 }
     
     /**
+     * Lays the next coat or decal of a paint job.
+     */
+open func layCoat(command: LayCoat, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_lay_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeLayCoat_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Electrical load against output.
      */
 open func load(ask: LoadAsk, moment: Moment? = nil)throws  -> LoadSheet  {
@@ -1293,6 +1370,20 @@ open func mixing(ask: MixAsk, moment: Moment? = nil)throws  -> MixSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_mixing(
             self.uniffiCloneHandle(),
         FfiConverterTypeMixAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Says where a coat stands from now on.
+     */
+open func moveCoat(command: MoveCoat, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_move_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeMoveCoat_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1363,6 +1454,20 @@ open func plan(ask: PlanAsk, moment: Moment? = nil)throws  -> PlanSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_plan(
             self.uniffiCloneHandle(),
         FfiConverterTypePlanAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+open func process(ask: ProcessAsk, moment: Moment? = nil)throws  -> ProcessSheet  {
+    return try  FfiConverterTypeProcessSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_process(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeProcessAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1621,6 +1726,20 @@ open func ripple(ask: RippleAsk, moment: Moment? = nil)throws  -> RippleSheet  {
 }
     
     /**
+     * Notes that the topmost coat was sanded.
+     */
+open func sandCoat(command: SandCoat, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_sand_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeSandCoat_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Sets the weekly bench time.
      */
 open func setBenchTime(command: SetBenchTime, moment: Moment? = nil)throws  -> Outcome  {
@@ -1685,6 +1804,20 @@ open func startCure(command: StartCure, moment: Moment? = nil)throws  -> Outcome
     uniffi_layshaft_uniffi_fn_method_bench_start_cure(
             self.uniffiCloneHandle(),
         FfiConverterTypeStartCure_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+open func startProcess(command: StartProcess, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_start_process(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeStartProcess_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1950,6 +2083,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -1989,6 +2125,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 21618) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2019,6 +2158,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 60778) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2026,6 +2168,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 15653) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061) {
@@ -2041,6 +2186,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_plan() != 11839) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_process() != 43028) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_products() != 21667) {
@@ -2097,6 +2245,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2110,6 +2261,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064) {

@@ -274,6 +274,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_job(uint64_t ptr, RustBuff
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ALARMS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ALARMS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_alarms(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_ITEM
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_ITEM
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_answer_item(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -339,6 +344,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_describe_place(uint64_t ptr, R
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_cure(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_END_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_END_PROCESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_process(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fasteners(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -389,6 +399,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_inspection(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_job(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAY_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAY_COAT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_lay_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_load(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -402,6 +417,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_load_demo(uint64_t ptr, RustBu
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MIXING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MIXING
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_mixing(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MOVE_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MOVE_COAT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_move_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_NOTE_CLIMATE
@@ -427,6 +447,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_photo(uint64_t ptr, RustBuffer
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PLAN
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PLAN
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_plan(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PROCESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_process(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PRODUCTS
@@ -519,6 +544,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_reopen_job(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_ripple(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SAND_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SAND_COAT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_sand_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_BENCH_TIME
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_BENCH_TIME
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_set_bench_time(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -542,6 +572,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_bike(uint64_t ptr, RustB
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_CURE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_CURE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_cure(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_PROCESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_process(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TABLES
@@ -846,6 +881,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ALARMS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ALARMS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_alarms(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ANSWER_ITEM
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ANSWER_ITEM
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_answer_item(void
@@ -924,6 +965,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_cure(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_END_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_END_PROCESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_process(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fasteners(void
@@ -984,6 +1031,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_job(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LAY_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LAY_COAT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_lay_coat(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LOAD
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LOAD
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_load(void
@@ -999,6 +1052,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_load_demo(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MIXING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MIXING
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_mixing(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MOVE_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MOVE_COAT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_move_coat(void
     
 );
 #endif
@@ -1029,6 +1088,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_photo(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PLAN
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PLAN
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_plan(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PROCESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_process(void
     
 );
 #endif
@@ -1140,6 +1205,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_ripple(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SAND_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SAND_COAT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_sand_coat(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SET_BENCH_TIME
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SET_BENCH_TIME
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time(void
@@ -1167,6 +1238,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_bike(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_CURE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_CURE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_cure(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_PROCESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_process(void
     
 );
 #endif

@@ -7,7 +7,7 @@ use super::{
     Wheel,
 };
 use crate::changes::{Fields, Key, Ledger, Record, read};
-use crate::coating::Coat;
+use crate::coating::{Coat, Process};
 use crate::inspection::ItemAnswer;
 use crate::plan::BenchTime;
 
@@ -28,6 +28,8 @@ pub struct Bike {
     pub parts: BTreeMap<String, Part>,
     /// Coats that cure or have cured.
     pub coats: BTreeMap<String, Coat>,
+    /// Paint jobs in several coats.
+    pub processes: BTreeMap<String, Process>,
     /// Temperature and humidity log, oldest first.
     pub climate: Vec<Climate>,
     /// Measured values.
@@ -55,6 +57,7 @@ pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
         fitted: spec(ledger, project, &["standard", "fitted"]),
         parts: map(ledger, project),
         coats: map(ledger, project),
+        processes: map(ledger, project),
         climate,
         readings: map(ledger, project),
         photos: map(ledger, project),

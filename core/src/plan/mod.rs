@@ -20,7 +20,7 @@ mod sheet;
 
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use calendar::{Moment, Zone, ZoneShift, check_day};
-pub use ready_made::{ReadyMade, ready_made};
+pub use ready_made::{ReadyMade, ready_made, ready_made_job};
 pub use schedule::{Scheduled, schedule};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 

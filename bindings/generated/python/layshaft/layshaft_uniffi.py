@@ -530,6 +530,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 56555:
@@ -556,6 +558,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 21618:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242:
@@ -576,11 +580,15 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 60778:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 32851:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 15653:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -591,6 +599,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() != 43528:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() != 11839:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_process() != 43028:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_products() != 21667:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -628,6 +638,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() != 62787:
@@ -637,6 +649,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 38629:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -689,6 +703,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_job.restype = ctypes
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_alarms.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_alarms.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item.restype = ctypes.c_uint16
@@ -728,6 +745,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place.restype =
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_process.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_process.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.restype = ctypes.c_uint16
@@ -758,6 +778,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_inspection.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_job.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_job.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.restype = ctypes.c_uint16
@@ -767,6 +790,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo.restype = ctyp
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_mixing.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_mixing.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate.restype = ctypes.c_uint16
@@ -782,6 +808,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_photo.restype = ctypes.c
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_plan.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_plan.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_process.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_process.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_products.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_products.restype = ctypes.c_uint16
@@ -836,6 +865,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ripple.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ripple.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time.restype = ctypes.c_uint16
@@ -851,6 +883,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_process.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_process.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.restype = ctypes.c_uint16
@@ -889,6 +924,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_item.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -980,6 +1022,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_cure.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_cure.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1050,6 +1099,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_job.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_job.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_load.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1071,6 +1127,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_note_climate.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1106,6 +1169,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_plan.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_plan.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_products.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1232,6 +1302,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_ripple.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_ripple.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_bench_time.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1267,6 +1344,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_cure.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_cure.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tables.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1587,6 +1671,22 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -1600,6 +1700,11 @@ class BenchProtocol(typing.Protocol):
     def add_ready_made(self, command: layshaft_door.AddReadyMade,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Adds a ready-made job.
+"""
+        raise NotImplementedError
+    def alarms(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.AlarmsSheet:
+        """
+        A calendar file with alarms for cures, waits and parcels.
 """
         raise NotImplementedError
     def answer_item(self, command: layshaft_door.AnswerItem,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1667,6 +1772,11 @@ class BenchProtocol(typing.Protocol):
         Ends the clock of a coat.
 """
         raise NotImplementedError
+    def end_process(self, command: layshaft_door.EndProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Ends a paint job before its time.
+"""
+        raise NotImplementedError
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
@@ -1717,6 +1827,11 @@ class BenchProtocol(typing.Protocol):
         One job at the bench.
 """
         raise NotImplementedError
+    def lay_coat(self, command: layshaft_door.LayCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Lays the next coat or decal of a paint job.
+"""
+        raise NotImplementedError
     def load(self, ask: layshaft_core.LoadAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LoadSheet:
         """
         Electrical load against output.
@@ -1730,6 +1845,11 @@ class BenchProtocol(typing.Protocol):
     def mixing(self, ask: layshaft_core.MixAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.MixSheet:
         """
         Premix, two-part ratios, paint for an area.
+"""
+        raise NotImplementedError
+    def move_coat(self, command: layshaft_door.MoveCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Says where a coat stands from now on.
 """
         raise NotImplementedError
     def note_climate(self, command: layshaft_door.NoteClimate,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1755,6 +1875,11 @@ class BenchProtocol(typing.Protocol):
     def plan(self, ask: layshaft_core.PlanAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.PlanSheet:
         """
         The jobs on the calendar.
+"""
+        raise NotImplementedError
+    def process(self, ask: layshaft_core.ProcessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ProcessSheet:
+        """
+        A paint job in several coats: which is next, from when and until when.
 """
         raise NotImplementedError
     def products(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.ProductsSheet:
@@ -1847,6 +1972,11 @@ class BenchProtocol(typing.Protocol):
         What a proposal does to everything else.
 """
         raise NotImplementedError
+    def sand_coat(self, command: layshaft_door.SandCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Notes that the topmost coat was sanded.
+"""
+        raise NotImplementedError
     def set_bench_time(self, command: layshaft_door.SetBenchTime,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Sets the weekly bench time.
@@ -1870,6 +2000,11 @@ class BenchProtocol(typing.Protocol):
     def start_cure(self, command: layshaft_door.StartCure,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Puts a coat on and starts its clock.
+"""
+        raise NotImplementedError
+    def start_process(self, command: layshaft_door.StartProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Starts a paint job in several coats.
 """
         raise NotImplementedError
     def tables(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.TablesSheet:
@@ -2006,6 +2141,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def alarms(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.AlarmsSheet:
+        """
+        A calendar file with alarms for cures, waits and parcels.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeBareAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeBareAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeAlarmsSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -2308,6 +2466,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def end_process(self, command: layshaft_door.EndProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Ends a paint job before its time.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeEndProcess.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeEndProcess.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
@@ -2538,6 +2719,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def lay_coat(self, command: layshaft_door.LayCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Lays the next coat or decal of a paint job.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeLayCoat.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeLayCoat.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def load(self, ask: layshaft_core.LoadAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LoadSheet:
         """
         Electrical load against output.
@@ -2604,6 +2808,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def move_coat(self, command: layshaft_door.MoveCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Says where a coat stands from now on.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeMoveCoat.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeMoveCoat.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -2719,6 +2946,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_plan,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def process(self, ask: layshaft_core.ProcessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ProcessSheet:
+        """
+        A paint job in several coats: which is next, from when and until when.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeProcessAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeProcessAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeProcessSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3136,6 +3386,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def sand_coat(self, command: layshaft_door.SandCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Notes that the topmost coat was sanded.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeSandCoat.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeSandCoat.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def set_bench_time(self, command: layshaft_door.SetBenchTime,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Sets the weekly bench time.
@@ -3248,6 +3521,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_cure,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def start_process(self, command: layshaft_door.StartProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Starts a paint job in several coats.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeStartProcess.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeStartProcess.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

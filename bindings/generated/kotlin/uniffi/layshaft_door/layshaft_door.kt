@@ -69,12 +69,15 @@ import uniffi.layshaft_core.FfiConverterTypePhoto
 import uniffi.layshaft_core.FfiConverterTypePlace
 import uniffi.layshaft_core.FfiConverterTypePlanAsk
 import uniffi.layshaft_core.FfiConverterTypePlanRow
+import uniffi.layshaft_core.FfiConverterTypeProcess
+import uniffi.layshaft_core.FfiConverterTypeProcessAsk
 import uniffi.layshaft_core.FfiConverterTypeProduct
 import uniffi.layshaft_core.FfiConverterTypeReading
 import uniffi.layshaft_core.FfiConverterTypeReadyMade
 import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
+import uniffi.layshaft_core.FfiConverterTypeStay
 import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeTodayAsk
@@ -96,12 +99,15 @@ import uniffi.layshaft_core.Photo
 import uniffi.layshaft_core.Place
 import uniffi.layshaft_core.PlanAsk
 import uniffi.layshaft_core.PlanRow
+import uniffi.layshaft_core.Process
+import uniffi.layshaft_core.ProcessAsk
 import uniffi.layshaft_core.Product
 import uniffi.layshaft_core.Reading
 import uniffi.layshaft_core.ReadyMade
 import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
+import uniffi.layshaft_core.Stay
 import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.TodayAsk
@@ -135,12 +141,15 @@ import uniffi.layshaft_core.RustBuffer as RustBufferPhoto
 import uniffi.layshaft_core.RustBuffer as RustBufferPlace
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanRow
+import uniffi.layshaft_core.RustBuffer as RustBufferProcess
+import uniffi.layshaft_core.RustBuffer as RustBufferProcessAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferProduct
 import uniffi.layshaft_core.RustBuffer as RustBufferReading
 import uniffi.layshaft_core.RustBuffer as RustBufferReadyMade
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
+import uniffi.layshaft_core.RustBuffer as RustBufferStay
 import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferTodayAsk
@@ -2132,6 +2141,45 @@ public object FfiConverterTypeEndCure: FfiConverterRustBuffer<EndCure> {
 
 
 /**
+ * Ends a paint job before its time.
+ */
+data class EndProcess (
+    /**
+     * Mark of the paint job.
+     */
+    var `process`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEndProcess: FfiConverterRustBuffer<EndProcess> {
+    override fun read(buf: ByteBuffer): EndProcess {
+        return EndProcess(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EndProcess) = (
+            FfiConverterString.allocationSize(value.`process`)
+    )
+
+    override fun write(value: EndProcess, buf: ByteBuffer) {
+            FfiConverterString.write(value.`process`, buf)
+    }
+}
+
+
+
+/**
  * One value that a field has had.
  */
 data class Fact (
@@ -2507,6 +2555,16 @@ data class JobSheet (
      * Its running cures.
      */
     var `cures`: List<CureSheet> = listOf() 
+    , 
+    /**
+     * Tools to lay out before it begins, where it was made from a ready-made job.
+     */
+    var `tools`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Parts and supplies that it usually takes.
+     */
+    var `supplies`: List<kotlin.String> = listOf() 
     
 ){
     
@@ -2527,6 +2585,8 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.read(buf),
             FfiConverterOptionalTypePlanRow.read(buf),
             FfiConverterSequenceTypeCureSheet.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
         )
     }
 
@@ -2534,7 +2594,9 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterTypeJob.allocationSize(value.`job`) +
             FfiConverterOptionalTypePlanRow.allocationSize(value.`row`) +
-            FfiConverterSequenceTypeCureSheet.allocationSize(value.`cures`)
+            FfiConverterSequenceTypeCureSheet.allocationSize(value.`cures`) +
+            FfiConverterSequenceString.allocationSize(value.`tools`) +
+            FfiConverterSequenceString.allocationSize(value.`supplies`)
     )
 
     override fun write(value: JobSheet, buf: ByteBuffer) {
@@ -2542,6 +2604,8 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.write(value.`job`, buf)
             FfiConverterOptionalTypePlanRow.write(value.`row`, buf)
             FfiConverterSequenceTypeCureSheet.write(value.`cures`, buf)
+            FfiConverterSequenceString.write(value.`tools`, buf)
+            FfiConverterSequenceString.write(value.`supplies`, buf)
     }
 }
 
@@ -2627,6 +2691,69 @@ public object FfiConverterTypeKept: FfiConverterRustBuffer<Kept> {
 
 
 /**
+ * Lays the next coat or decal of a paint job.
+ */
+data class LayCoat (
+    /**
+     * Mark of the paint job.
+     */
+    var `process`: kotlin.String
+    , 
+    /**
+     * When, milliseconds since 1970 (UTC); left out: now.
+     */
+    var `appliedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Another product than planned.
+     */
+    var `product`: Product? = null 
+    , 
+    /**
+     * It went on although it was too soon, or without sanding; left out: then it is refused.
+     */
+    var `anyway`: kotlin.Boolean? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLayCoat: FfiConverterRustBuffer<LayCoat> {
+    override fun read(buf: ByteBuffer): LayCoat {
+        return LayCoat(
+            FfiConverterString.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalTypeProduct.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LayCoat) = (
+            FfiConverterString.allocationSize(value.`process`) +
+            FfiConverterOptionalLong.allocationSize(value.`appliedMs`) +
+            FfiConverterOptionalTypeProduct.allocationSize(value.`product`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`anyway`)
+    )
+
+    override fun write(value: LayCoat, buf: ByteBuffer) {
+            FfiConverterString.write(value.`process`, buf)
+            FfiConverterOptionalLong.write(value.`appliedMs`, buf)
+            FfiConverterOptionalTypeProduct.write(value.`product`, buf)
+            FfiConverterOptionalBoolean.write(value.`anyway`, buf)
+    }
+}
+
+
+
+/**
  * Puts the demo bike on the shelf and opens it.
  */
 class LoadDemo {
@@ -2691,6 +2818,53 @@ public object FfiConverterTypeMarkAsk: FfiConverterRustBuffer<MarkAsk> {
 
     override fun write(value: MarkAsk, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
+    }
+}
+
+
+
+/**
+ * Says where a coat stands from a moment on. A moment of 0 means now.
+ */
+data class MoveCoat (
+    /**
+     * Mark of the coat.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * Where, and how warm it is there.
+     */
+    var `stay`: Stay
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMoveCoat: FfiConverterRustBuffer<MoveCoat> {
+    override fun read(buf: ByteBuffer): MoveCoat {
+        return MoveCoat(
+            FfiConverterString.read(buf),
+            FfiConverterTypeStay.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MoveCoat) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterTypeStay.allocationSize(value.`stay`)
+    )
+
+    override fun write(value: MoveCoat, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterTypeStay.write(value.`stay`, buf)
     }
 }
 
@@ -3025,6 +3199,11 @@ data class ProductsSheet (
      * Typical products; read your can.
      */
     var `products`: List<Product> = listOf() 
+    , 
+    /**
+     * Paint jobs in several coats to start from, with these products.
+     */
+    var `processes`: List<Process> = listOf() 
     
 ){
     
@@ -3042,15 +3221,18 @@ public object FfiConverterTypeProductsSheet: FfiConverterRustBuffer<ProductsShee
     override fun read(buf: ByteBuffer): ProductsSheet {
         return ProductsSheet(
             FfiConverterSequenceTypeProduct.read(buf),
+            FfiConverterSequenceTypeProcess.read(buf),
         )
     }
 
     override fun allocationSize(value: ProductsSheet) = (
-            FfiConverterSequenceTypeProduct.allocationSize(value.`products`)
+            FfiConverterSequenceTypeProduct.allocationSize(value.`products`) +
+            FfiConverterSequenceTypeProcess.allocationSize(value.`processes`)
     )
 
     override fun write(value: ProductsSheet, buf: ByteBuffer) {
             FfiConverterSequenceTypeProduct.write(value.`products`, buf)
+            FfiConverterSequenceTypeProcess.write(value.`processes`, buf)
     }
 }
 
@@ -3903,6 +4085,45 @@ public object FfiConverterTypeReopenJob: FfiConverterRustBuffer<ReopenJob> {
 
 
 /**
+ * Notes that the topmost coat of a paint job was sanded.
+ */
+data class SandCoat (
+    /**
+     * Mark of the paint job.
+     */
+    var `process`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSandCoat: FfiConverterRustBuffer<SandCoat> {
+    override fun read(buf: ByteBuffer): SandCoat {
+        return SandCoat(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SandCoat) = (
+            FfiConverterString.allocationSize(value.`process`)
+    )
+
+    override fun write(value: SandCoat, buf: ByteBuffer) {
+            FfiConverterString.write(value.`process`, buf)
+    }
+}
+
+
+
+/**
  * Sets the weekly bench time.
  */
 data class SetBenchTime (
@@ -4227,6 +4448,45 @@ public object FfiConverterTypeStartCure: FfiConverterRustBuffer<StartCure> {
             FfiConverterTypeProduct.write(value.`product`, buf)
             FfiConverterOptionalString.write(value.`job`, buf)
             FfiConverterOptionalLong.write(value.`appliedMs`, buf)
+    }
+}
+
+
+
+/**
+ * Starts a paint job in several coats.
+ */
+data class StartProcess (
+    /**
+     * The plan.
+     */
+    var `process`: Process
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStartProcess: FfiConverterRustBuffer<StartProcess> {
+    override fun read(buf: ByteBuffer): StartProcess {
+        return StartProcess(
+            FfiConverterTypeProcess.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StartProcess) = (
+            FfiConverterTypeProcess.allocationSize(value.`process`)
+    )
+
+    override fun write(value: StartProcess, buf: ByteBuffer) {
+            FfiConverterTypeProcess.write(value.`process`, buf)
     }
 }
 
@@ -4794,6 +5054,66 @@ sealed class Command {
     }
     
     /**
+     * Says where a coat stands from now on.
+     */
+    data class MoveCoat(
+        val v1: uniffi.layshaft_door.MoveCoat) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+    data class StartProcess(
+        val v1: uniffi.layshaft_door.StartProcess) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Lays the next coat or decal of a paint job.
+     */
+    data class LayCoat(
+        val v1: uniffi.layshaft_door.LayCoat) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Notes that the topmost coat was sanded.
+     */
+    data class SandCoat(
+        val v1: uniffi.layshaft_door.SandCoat) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Ends a paint job before its time.
+     */
+    data class EndProcess(
+        val v1: uniffi.layshaft_door.EndProcess) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Notes temperature and humidity.
      */
     data class NoteClimate(
@@ -5001,28 +5321,43 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             32 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            33 -> Command.NoteClimate(
+            33 -> Command.MoveCoat(
+                FfiConverterTypeMoveCoat.read(buf),
+                )
+            34 -> Command.StartProcess(
+                FfiConverterTypeStartProcess.read(buf),
+                )
+            35 -> Command.LayCoat(
+                FfiConverterTypeLayCoat.read(buf),
+                )
+            36 -> Command.SandCoat(
+                FfiConverterTypeSandCoat.read(buf),
+                )
+            37 -> Command.EndProcess(
+                FfiConverterTypeEndProcess.read(buf),
+                )
+            38 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            34 -> Command.TakeReading(
+            39 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            35 -> Command.AnswerItem(
+            40 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            36 -> Command.SetBenchTime(
+            41 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            37 -> Command.Undo(
+            42 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            38 -> Command.Settle(
+            43 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            39 -> Command.NoteExport(
+            44 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            40 -> Command.ReceiveBundle(
+            45 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5254,6 +5589,41 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 + FfiConverterTypeEndCure.allocationSize(value.v1)
             )
         }
+        is Command.MoveCoat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeMoveCoat.allocationSize(value.v1)
+            )
+        }
+        is Command.StartProcess -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStartProcess.allocationSize(value.v1)
+            )
+        }
+        is Command.LayCoat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLayCoat.allocationSize(value.v1)
+            )
+        }
+        is Command.SandCoat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeSandCoat.allocationSize(value.v1)
+            )
+        }
+        is Command.EndProcess -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeEndProcess.allocationSize(value.v1)
+            )
+        }
         is Command.NoteClimate -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -5474,43 +5844,68 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
-            is Command.NoteClimate -> {
+            is Command.MoveCoat -> {
                 buf.putInt(33)
+                FfiConverterTypeMoveCoat.write(value.v1, buf)
+                Unit
+            }
+            is Command.StartProcess -> {
+                buf.putInt(34)
+                FfiConverterTypeStartProcess.write(value.v1, buf)
+                Unit
+            }
+            is Command.LayCoat -> {
+                buf.putInt(35)
+                FfiConverterTypeLayCoat.write(value.v1, buf)
+                Unit
+            }
+            is Command.SandCoat -> {
+                buf.putInt(36)
+                FfiConverterTypeSandCoat.write(value.v1, buf)
+                Unit
+            }
+            is Command.EndProcess -> {
+                buf.putInt(37)
+                FfiConverterTypeEndProcess.write(value.v1, buf)
+                Unit
+            }
+            is Command.NoteClimate -> {
+                buf.putInt(38)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(34)
+                buf.putInt(39)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(35)
+                buf.putInt(40)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(36)
+                buf.putInt(41)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(37)
+                buf.putInt(42)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(38)
+                buf.putInt(43)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(39)
+                buf.putInt(44)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(40)
+                buf.putInt(45)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -5696,6 +6091,18 @@ sealed class Query {
     }
     
     /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    data class Process(
+        val v1: uniffi.layshaft_core.ProcessAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Coating products to start from.
      */
     data class Products(
@@ -5724,6 +6131,18 @@ sealed class Query {
      */
     data class Ripple(
         val v1: uniffi.layshaft_core.RippleAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    data class Alarms(
+        val v1: uniffi.layshaft_door.BareAsk) : Query()
         
     {
         
@@ -5849,28 +6268,34 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             14 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            15 -> Query.Products(
+            15 -> Query.Process(
+                FfiConverterTypeProcessAsk.read(buf),
+                )
+            16 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            16 -> Query.Inspection(
+            17 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            17 -> Query.Ripple(
+            18 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            18 -> Query.Bike(
+            19 -> Query.Alarms(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            19 -> Query.History(
+            20 -> Query.Bike(
+                FfiConverterTypeBareAsk.read(buf),
+                )
+            21 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            20 -> Query.Photo(
+            22 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            21 -> Query.Reckon(
+            23 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            22 -> Query.Bundle(
+            24 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -5976,6 +6401,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 + FfiConverterTypeCureAsk.allocationSize(value.v1)
             )
         }
+        is Query.Process -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeProcessAsk.allocationSize(value.v1)
+            )
+        }
         is Query.Products -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -5995,6 +6427,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeRippleAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Alarms -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBareAsk.allocationSize(value.v1)
             )
         }
         is Query.Bike -> {
@@ -6106,43 +6545,53 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Products -> {
+            is Query.Process -> {
                 buf.putInt(15)
+                FfiConverterTypeProcessAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Products -> {
+                buf.putInt(16)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(16)
+                buf.putInt(17)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(17)
+                buf.putInt(18)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
+            is Query.Alarms -> {
+                buf.putInt(19)
+                FfiConverterTypeBareAsk.write(value.v1, buf)
+                Unit
+            }
             is Query.Bike -> {
-                buf.putInt(18)
+                buf.putInt(20)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(19)
+                buf.putInt(21)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(20)
+                buf.putInt(22)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(21)
+                buf.putInt(23)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(22)
+                buf.putInt(24)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -6212,6 +6661,38 @@ public object FfiConverterOptionalLong: FfiConverterRustBuffer<kotlin.Long?> {
         } else {
             buf.put(1)
             FfiConverterLong.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalBoolean: FfiConverterRustBuffer<kotlin.Boolean?> {
+    override fun read(buf: ByteBuffer): kotlin.Boolean? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterBoolean.read(buf)
+    }
+
+    override fun allocationSize(value: kotlin.Boolean?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterBoolean.allocationSize(value)
+        }
+    }
+
+    override fun write(value: kotlin.Boolean?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterBoolean.write(value, buf)
         }
     }
 }
@@ -6308,6 +6789,38 @@ public object FfiConverterOptionalTypePlanRow: FfiConverterRustBuffer<PlanRow?> 
         } else {
             buf.put(1)
             FfiConverterTypePlanRow.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeProduct: FfiConverterRustBuffer<Product?> {
+    override fun read(buf: ByteBuffer): Product? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeProduct.read(buf)
+    }
+
+    override fun allocationSize(value: Product?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeProduct.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Product?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeProduct.write(value, buf)
         }
     }
 }
@@ -6424,6 +6937,34 @@ public object FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer<List<Cur
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCureSheet.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeProcess: FfiConverterRustBuffer<List<Process>> {
+    override fun read(buf: ByteBuffer): List<Process> {
+        val len = buf.getInt()
+        return List<Process>(len) {
+            FfiConverterTypeProcess.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Process>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeProcess.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Process>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeProcess.write(it, buf)
         }
     }
 }
@@ -6735,6 +7276,12 @@ public object FfiConverterSequenceTypeSpend: FfiConverterRustBuffer<List<Spend>>
         }
     }
 }
+
+
+
+
+
+
 
 
 
