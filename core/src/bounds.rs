@@ -262,6 +262,12 @@ bounds! {
     DRAIN "drainMilliamperes" "Current with the key off" 0.0 30000.0 Milliampere;
     CHARGER "chargerAmperes" "Current of the charger" 0.05 20.0 Ampere;
     HARNESS_AGE "ageYears" "Age of the harness" 0.0 120.0 Year;
+    POT_LIFE "potLifeMinutes" "Pot life" 1.0 2880.0 Minute;
+    SURFACE_LENGTH "lengthMm" "Length along the part" 1.0 5000.0 Millimetre;
+    SURFACE_GIRTH "girthMm" "Girth across the part" 1.0 5000.0 Millimetre;
+    SURFACE_DIAMETER "diameterMm" "Diameter" 1.0 1000.0 Millimetre;
+    PIECES "count" "How many alike" 1.0 100.0 None;
+    PROCESS_STEPS "steps" "Steps" 1.0 20.0 None;
 }
 
 /// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.

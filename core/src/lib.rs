@@ -4,7 +4,7 @@
 //! crosses the door is the domain type itself, marked `#[wire]`.
 //!
 //! Reading order: [`units`], [`bounds`], [`error`], [`finding`], [`bike`], then the areas of the trade, then what
-//! looks across them: [`ripple`], [`inspection`], [`plan`], [`today`]. [`changes`] is how facts are kept.
+//! looks across them: [`ripple`], [`inspection`], [`plan`], [`today`], [`dues`], [`alarms`]. [`changes`] is how facts are kept.
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
@@ -31,6 +31,9 @@ pub mod inspection;
 pub mod plan;
 pub mod ripple;
 pub mod today;
+
+pub mod alarms;
+pub mod dues;
 
 pub mod changes;
 

@@ -6,7 +6,8 @@ use layshaft_wire::wire;
 
 use crate::bike::{Bike, JobState, Part, PartState};
 use crate::bounds;
-use crate::coating::{CureSheet, running_cures};
+use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
+use crate::dues::{Due, since};
 use crate::error::Refused;
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_sheet};
 use crate::plan::{Moment, PlanRow, Scheduled, schedule};
@@ -16,6 +17,8 @@ use crate::plan::{Moment, PlanRow, Scheduled, schedule};
 pub struct TodayAsk {
     /// Minutes at hand; left out: 60.
     pub minutes_at_hand: Option<f64>,
+    /// When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
+    pub last_seen_ms: Option<i64>,
 }
 
 /// A job that can be done now.
@@ -59,6 +62,10 @@ pub struct TodaySheet {
     pub next: Vec<NextJob>,
     /// Running cures, the next to end first.
     pub cures: Vec<CureSheet>,
+    /// Paint jobs in several coats that run.
+    pub processes: Vec<ProcessSheet>,
+    /// What came about by itself since the app was last open, earliest first.
+    pub while_away: Vec<Due>,
     /// Parts on their way.
     pub parts_due: Vec<PartDue>,
     /// The inspection as of today.
@@ -82,6 +89,8 @@ pub fn today_sheet(bike: &Bike, ask: &TodayAsk, moment: &Moment) -> Result<Today
         held_by,
         next: next_jobs(bike, moment, &rows, minutes_at_hand),
         cures: running_cures(bike, moment),
+        processes: running_processes(bike, moment),
+        while_away: ask.last_seen_ms.map(|seen_ms| since(bike, &rows, seen_ms, moment)).unwrap_or_default(),
         parts_due: parts_due(bike),
         readiness: readiness_today(bike),
         jobs_done: rows.iter().map(|row| u32::from(row.state == JobState::Done)).sum(),
@@ -181,7 +190,8 @@ mod tests {
     use crate::plan::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
 
     fn today(bike: &Bike, minutes_at_hand: f64) -> TodaySheet {
-        today_sheet(bike, &TodayAsk { minutes_at_hand: Some(minutes_at_hand) }, &tuesday_noon()).unwrap()
+        today_sheet(bike, &TodayAsk { minutes_at_hand: Some(minutes_at_hand), ..TodayAsk::default() }, &tuesday_noon())
+            .unwrap()
     }
 
     fn titles(sheet: &TodaySheet) -> Vec<&str> {
@@ -279,7 +289,7 @@ mod tests {
     #[test]
     fn a_time_at_hand_outside_its_range_is_refused() {
         for minutes in [0.0, 1441.0, f64::NAN] {
-            let ask = TodayAsk { minutes_at_hand: Some(minutes) };
+            let ask = TodayAsk { minutes_at_hand: Some(minutes), ..TodayAsk::default() };
             let refused = today_sheet(&Bike::default(), &ask, &tuesday_noon()).unwrap_err().to_string();
             assert!(refused.starts_with("Time at hand") && refused.contains("1 to 1440 min"), "{refused}");
         }

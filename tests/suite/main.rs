@@ -5,6 +5,7 @@
 mod architecture;
 mod bad_input;
 mod merge;
+mod paint;
 mod ripple;
 mod saturday;
 mod two_devices;

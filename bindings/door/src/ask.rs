@@ -3,8 +3,8 @@
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::{Moment, plan_sheet};
 use layshaft_core::{
-    bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon, ripple,
-    today, tyres, units,
+    alarms, bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon,
+    ripple, today, tyres, units,
 };
 
 use crate::Bench;
@@ -33,7 +33,7 @@ impl Bench {
 
     /// One job at the bench.
     pub fn job(&self, ask: &MarkAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
-        let job = self.record(&ask.id)?;
+        let job: layshaft_core::bike::Job = self.record(&ask.id)?;
         let row = self.plan(&PlanAsk::default(), moment)?.rows.into_iter().find(|row| row.job == ask.id);
         let coats =
             self.bike.coats.iter().filter(|(_, coat)| coat.job.as_deref() == Some(&ask.id) && coat.ended_ms.is_none());
@@ -43,7 +43,9 @@ impl Bench {
                 coating::cure_sheet(&self.bike, &ask, moment)
             })
             .collect::<Result<_, _>>()?;
-        Ok(JobSheet { id: ask.id.clone(), job, row, cures })
+        let ready = job.ready_made.as_deref().and_then(plan::ready_made_job);
+        let (tools, supplies) = ready.map(|ready| (ready.tools, ready.supplies)).unwrap_or_default();
+        Ok(JobSheet { id: ask.id.clone(), job, row, cures, tools, supplies })
     }
 
     /// Jobs that can be added as they are.
@@ -131,9 +133,20 @@ impl Bench {
         Ok(coating::cure_sheet(&self.bike, ask, moment)?)
     }
 
+    /// A paint job in several coats.
+    pub fn process(&self, ask: &ProcessAsk, moment: &Moment) -> Result<ProcessSheet, Refusal> {
+        Ok(coating::process_sheet(&self.bike, ask, moment)?)
+    }
+
+    /// A calendar file with alarms.
+    pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsSheet, Refusal> {
+        self.open_bike_mark()?;
+        Ok(alarms::alarms_sheet(&self.bike, moment))
+    }
+
     /// Coating products to start from.
     pub fn products(&self, _: &BareAsk, _: &Moment) -> Result<ProductsSheet, Refusal> {
-        Ok(ProductsSheet { products: coating::products() })
+        Ok(ProductsSheet { products: coating::products(), processes: coating::process_plans() })
     }
 
     /// The walk-through and its summary.

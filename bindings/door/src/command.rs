@@ -4,7 +4,7 @@ use layshaft_core::bike::{
     Brake, Climate, Consumer, Drive, End, Fluid, Identity, Indication, Job, Part, Place, Reading, Side, Supply,
     Tightening, Wheel,
 };
-use layshaft_core::coating::Product;
+use layshaft_core::coating::{Process, Product, Stay};
 use layshaft_core::faults::{Evidence, FaultClosing, Trouble};
 use layshaft_core::harness::ElementChange;
 use layshaft_core::inspection::ItemAnswer;
@@ -387,6 +387,49 @@ pub struct StartCure {
 pub struct EndCure {
     /// Mark of the coat.
     pub id: String,
+}
+
+/// Says where a coat stands from a moment on. A moment of 0 means now.
+#[wire]
+pub struct MoveCoat {
+    /// Mark of the coat.
+    pub id: String,
+    /// Where, and how warm it is there.
+    pub stay: Stay,
+}
+
+/// Starts a paint job in several coats.
+#[wire]
+pub struct StartProcess {
+    /// The plan.
+    pub process: Process,
+}
+
+/// Lays the next coat or decal of a paint job.
+#[wire]
+pub struct LayCoat {
+    /// Mark of the paint job.
+    pub process: String,
+    /// When, milliseconds since 1970 (UTC); left out: now.
+    pub applied_ms: Option<i64>,
+    /// Another product than planned.
+    pub product: Option<Product>,
+    /// It went on although it was too soon, or without sanding; left out: then it is refused.
+    pub anyway: Option<bool>,
+}
+
+/// Notes that the topmost coat of a paint job was sanded.
+#[wire]
+pub struct SandCoat {
+    /// Mark of the paint job.
+    pub process: String,
+}
+
+/// Ends a paint job before its time.
+#[wire]
+pub struct EndProcess {
+    /// Mark of the paint job.
+    pub process: String,
 }
 
 /// Notes temperature and humidity. A moment of 0 means now.

@@ -152,5 +152,5 @@ fn coated(demo: DemoCoat, ago: &impl Fn(f64) -> i64) -> Result<Coat, Refusal> {
     let missing =
         || Refusal::new(Code::Unknown, format!("the demo names the product {}, which is not there", demo.product));
     let product = products().into_iter().find(|product| product.name == demo.product).ok_or_else(missing)?;
-    Ok(Coat { title: demo.title, product, applied_ms: ago(demo.applied_hours_ago), job: demo.job, ended_ms: None })
+    Ok(Coat { title: demo.title, product, applied_ms: ago(demo.applied_hours_ago), job: demo.job, ..Coat::default() })
 }

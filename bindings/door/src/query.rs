@@ -1,9 +1,10 @@
 //! The queries, and those answers that belong to no area of the trade.
 
+pub use layshaft_core::alarms::AlarmsSheet;
 use layshaft_core::bike::{Climate, Identity, Job, Part, Photo, Place, Reading, Spec, Tightening};
 use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAsk, BrakeSheet};
-pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Product};
+pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Process, ProcessAsk, ProcessSheet, Product};
 pub use layshaft_core::electrical::{
     ChargingAsk, ChargingSheet, LampSheet, LampsAsk, LoadAsk, LoadSheet, WireAsk, WireSheet,
 };
@@ -122,6 +123,10 @@ pub struct JobSheet {
     pub row: Option<PlanRow>,
     /// Its running cures.
     pub cures: Vec<CureSheet>,
+    /// Tools to lay out before it begins, where it was made from a ready-made job.
+    pub tools: Vec<String>,
+    /// Parts and supplies that it usually takes.
+    pub supplies: Vec<String>,
 }
 
 /// Jobs that can be added as they are.
@@ -136,6 +141,8 @@ pub struct ReadyMadeSheet {
 pub struct ProductsSheet {
     /// Typical products; read your can.
     pub products: Vec<Product>,
+    /// Paint jobs in several coats to start from, with these products.
+    pub processes: Vec<Process>,
 }
 
 /// A record with its mark.

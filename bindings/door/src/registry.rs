@@ -52,12 +52,16 @@ macro_rules! queries {
             fault Fault(FaultAsk) -> FaultSheet;
             /// A cure.
             cure Cure(CureAsk) -> CureSheet;
+            /// A paint job in several coats: which is next, from when and until when.
+            process Process(ProcessAsk) -> ProcessSheet;
             /// Coating products to start from.
             products Products(BareAsk) -> ProductsSheet;
             /// The walk-through and its summary.
             inspection Inspection(InspectionAsk) -> InspectionSheet;
             /// What a proposal does to everything else.
             ripple Ripple(RippleAsk) -> RippleSheet;
+            /// A calendar file with alarms for cures, waits and parcels.
+            alarms Alarms(BareAsk) -> AlarmsSheet;
             /// Everything known about the open bike.
             bike Bike(BareAsk) -> BikeSheet;
             /// Every value that a record has had.
@@ -161,6 +165,16 @@ macro_rules! commands {
             start_cure StartCure;
             /// Ends the clock of a coat.
             end_cure EndCure;
+            /// Says where a coat stands from now on.
+            move_coat MoveCoat;
+            /// Starts a paint job in several coats.
+            start_process StartProcess;
+            /// Lays the next coat or decal of a paint job.
+            lay_coat LayCoat;
+            /// Notes that the topmost coat was sanded.
+            sand_coat SandCoat;
+            /// Ends a paint job before its time.
+            end_process EndProcess;
             /// Notes temperature and humidity.
             note_climate NoteClimate;
             /// Takes a reading.

@@ -677,6 +677,85 @@ public func FfiConverterTypeAdjusterSpan_lower(_ value: AdjusterSpan) -> RustBuf
 
 
 /**
+ * The alarms, as a list and as a file.
+ */
+public struct AlarmsSheet: Equatable, Hashable {
+    /**
+     * A name for the file.
+     */
+    public var fileName: String
+    /**
+     * The file: iCalendar text.
+     */
+    public var text: String
+    /**
+     * What it holds, earliest first.
+     */
+    public var alarms: [Due]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * A name for the file.
+         */fileName: String, 
+        /**
+         * The file: iCalendar text.
+         */text: String, 
+        /**
+         * What it holds, earliest first.
+         */alarms: [Due] = []) {
+        self.fileName = fileName
+        self.text = text
+        self.alarms = alarms
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AlarmsSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAlarmsSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AlarmsSheet {
+        return
+            try AlarmsSheet(
+                fileName: FfiConverterString.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                alarms: FfiConverterSequenceTypeDue.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AlarmsSheet, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.fileName, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterSequenceTypeDue.write(value.alarms, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAlarmsSheet_lift(_ buf: RustBuffer) throws -> AlarmsSheet {
+    return try FfiConverterTypeAlarmsSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAlarmsSheet_lower(_ value: AlarmsSheet) -> RustBuffer {
+    return FfiConverterTypeAlarmsSheet.lower(value)
+}
+
+
+/**
  * One answer that was given.
  */
 public struct AnsweredCheck: Equatable, Hashable {
@@ -3551,6 +3630,18 @@ public struct Coat: Equatable, Hashable {
      * When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
      */
     public var endedMs: Int64?
+    /**
+     * Where it stood and stands, if not in the garage all the time.
+     */
+    public var stays: [Stay]
+    /**
+     * The process that it belongs to, by its mark.
+     */
+    public var process: String?
+    /**
+     * Which step of that process it is, from 0.
+     */
+    public var step: UInt32?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -3569,12 +3660,24 @@ public struct Coat: Equatable, Hashable {
          */job: String? = nil, 
         /**
          * When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
-         */endedMs: Int64? = nil) {
+         */endedMs: Int64? = nil, 
+        /**
+         * Where it stood and stands, if not in the garage all the time.
+         */stays: [Stay] = [], 
+        /**
+         * The process that it belongs to, by its mark.
+         */process: String? = nil, 
+        /**
+         * Which step of that process it is, from 0.
+         */step: UInt32? = nil) {
         self.title = title
         self.product = product
         self.appliedMs = appliedMs
         self.job = job
         self.endedMs = endedMs
+        self.stays = stays
+        self.process = process
+        self.step = step
     }
 
     
@@ -3597,7 +3700,10 @@ public struct FfiConverterTypeCoat: FfiConverterRustBuffer {
                 product: FfiConverterTypeProduct.read(from: &buf), 
                 appliedMs: FfiConverterInt64.read(from: &buf), 
                 job: FfiConverterOptionString.read(from: &buf), 
-                endedMs: FfiConverterOptionInt64.read(from: &buf)
+                endedMs: FfiConverterOptionInt64.read(from: &buf), 
+                stays: FfiConverterSequenceTypeStay.read(from: &buf), 
+                process: FfiConverterOptionString.read(from: &buf), 
+                step: FfiConverterOptionUInt32.read(from: &buf)
         )
     }
 
@@ -3607,6 +3713,9 @@ public struct FfiConverterTypeCoat: FfiConverterRustBuffer {
         FfiConverterInt64.write(value.appliedMs, into: &buf)
         FfiConverterOptionString.write(value.job, into: &buf)
         FfiConverterOptionInt64.write(value.endedMs, into: &buf)
+        FfiConverterSequenceTypeStay.write(value.stays, into: &buf)
+        FfiConverterOptionString.write(value.process, into: &buf)
+        FfiConverterOptionUInt32.write(value.step, into: &buf)
     }
 }
 
@@ -4158,6 +4267,14 @@ public struct CoverAsk: Equatable, Hashable {
      * Can, mL.
      */
     public var canMl: Double
+    /**
+     * The area as measured with a tape; it wins over the square metres.
+     */
+    public var surfaces: [Surface]
+    /**
+     * Thinner, per cent of the paint: the wet film to aim at grows with it, the paint needed does not.
+     */
+    public var thinnerPercent: Double?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -4185,7 +4302,13 @@ public struct CoverAsk: Equatable, Hashable {
          */lossPercent: Double? = nil, 
         /**
          * Can, mL.
-         */canMl: Double) {
+         */canMl: Double, 
+        /**
+         * The area as measured with a tape; it wins over the square metres.
+         */surfaces: [Surface] = [], 
+        /**
+         * Thinner, per cent of the paint: the wet film to aim at grows with it, the paint needed does not.
+         */thinnerPercent: Double? = nil) {
         self.squareMetres = squareMetres
         self.coats = coats
         self.spreadingRate = spreadingRate
@@ -4194,6 +4317,8 @@ public struct CoverAsk: Equatable, Hashable {
         self.putOn = putOn
         self.lossPercent = lossPercent
         self.canMl = canMl
+        self.surfaces = surfaces
+        self.thinnerPercent = thinnerPercent
     }
 
     
@@ -4219,7 +4344,9 @@ public struct FfiConverterTypeCoverAsk: FfiConverterRustBuffer {
                 dryMicrometres: FfiConverterOptionDouble.read(from: &buf), 
                 putOn: FfiConverterOptionTypePutOn.read(from: &buf), 
                 lossPercent: FfiConverterOptionDouble.read(from: &buf), 
-                canMl: FfiConverterDouble.read(from: &buf)
+                canMl: FfiConverterDouble.read(from: &buf), 
+                surfaces: FfiConverterSequenceTypeSurface.read(from: &buf), 
+                thinnerPercent: FfiConverterOptionDouble.read(from: &buf)
         )
     }
 
@@ -4232,6 +4359,8 @@ public struct FfiConverterTypeCoverAsk: FfiConverterRustBuffer {
         FfiConverterOptionTypePutOn.write(value.putOn, into: &buf)
         FfiConverterOptionDouble.write(value.lossPercent, into: &buf)
         FfiConverterDouble.write(value.canMl, into: &buf)
+        FfiConverterSequenceTypeSurface.write(value.surfaces, into: &buf)
+        FfiConverterOptionDouble.write(value.thinnerPercent, into: &buf)
     }
 }
 
@@ -4694,6 +4823,26 @@ public struct CureSheet: Equatable, Hashable {
      */
     public var standsStill: Bool
     /**
+     * Activation temperature that the clock runs on, kelvin.
+     */
+    public var activationKelvin: Double
+    /**
+     * Where that comes from.
+     */
+    public var activationFrom: ActivationFrom
+    /**
+     * Where it stands, as far as that was told.
+     */
+    public var stay: Stay?
+    /**
+     * What must not be done yet, and until when.
+     */
+    public var onHold: [OnHold]
+    /**
+     * The process that it belongs to, by its mark.
+     */
+    public var process: String?
+    /**
      * The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
      */
     public var reason: String
@@ -4757,6 +4906,21 @@ public struct CureSheet: Equatable, Hashable {
          * Below the lowest temperature: it stands still.
          */standsStill: Bool, 
         /**
+         * Activation temperature that the clock runs on, kelvin.
+         */activationKelvin: Double, 
+        /**
+         * Where that comes from.
+         */activationFrom: ActivationFrom, 
+        /**
+         * Where it stands, as far as that was told.
+         */stay: Stay? = nil, 
+        /**
+         * What must not be done yet, and until when.
+         */onHold: [OnHold] = [], 
+        /**
+         * The process that it belongs to, by its mark.
+         */process: String? = nil, 
+        /**
          * The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
          */reason: String, 
         /**
@@ -4784,6 +4948,11 @@ public struct CureSheet: Equatable, Hashable {
         self.celsiusNow = celsiusNow
         self.atCelsius = atCelsius
         self.standsStill = standsStill
+        self.activationKelvin = activationKelvin
+        self.activationFrom = activationFrom
+        self.stay = stay
+        self.onHold = onHold
+        self.process = process
         self.reason = reason
         self.dewPointCelsius = dewPointCelsius
         self.curve = curve
@@ -4820,6 +4989,11 @@ public struct FfiConverterTypeCureSheet: FfiConverterRustBuffer {
                 celsiusNow: FfiConverterDouble.read(from: &buf), 
                 atCelsius: FfiConverterDouble.read(from: &buf), 
                 standsStill: FfiConverterBool.read(from: &buf), 
+                activationKelvin: FfiConverterDouble.read(from: &buf), 
+                activationFrom: FfiConverterTypeActivationFrom.read(from: &buf), 
+                stay: FfiConverterOptionTypeStay.read(from: &buf), 
+                onHold: FfiConverterSequenceTypeOnHold.read(from: &buf), 
+                process: FfiConverterOptionString.read(from: &buf), 
                 reason: FfiConverterString.read(from: &buf), 
                 dewPointCelsius: FfiConverterOptionDouble.read(from: &buf), 
                 curve: FfiConverterSequenceTypeCurePoint.read(from: &buf), 
@@ -4842,6 +5016,11 @@ public struct FfiConverterTypeCureSheet: FfiConverterRustBuffer {
         FfiConverterDouble.write(value.celsiusNow, into: &buf)
         FfiConverterDouble.write(value.atCelsius, into: &buf)
         FfiConverterBool.write(value.standsStill, into: &buf)
+        FfiConverterDouble.write(value.activationKelvin, into: &buf)
+        FfiConverterTypeActivationFrom.write(value.activationFrom, into: &buf)
+        FfiConverterOptionTypeStay.write(value.stay, into: &buf)
+        FfiConverterSequenceTypeOnHold.write(value.onHold, into: &buf)
+        FfiConverterOptionString.write(value.process, into: &buf)
         FfiConverterString.write(value.reason, into: &buf)
         FfiConverterOptionDouble.write(value.dewPointCelsius, into: &buf)
         FfiConverterSequenceTypeCurePoint.write(value.curve, into: &buf)
@@ -6172,6 +6351,115 @@ public func FfiConverterTypeDrumState_lift(_ buf: RustBuffer) throws -> DrumStat
 #endif
 public func FfiConverterTypeDrumState_lower(_ value: DrumState) -> RustBuffer {
     return FfiConverterTypeDrumState.lower(value)
+}
+
+
+/**
+ * Something that comes about by itself.
+ */
+public struct Due: Equatable, Hashable {
+    /**
+     * When, milliseconds since 1970 (UTC).
+     */
+    public var atMs: Int64
+    /**
+     * What.
+     */
+    public var due: DueKind
+    /**
+     * On what: the title of the coat, the job or the part.
+     */
+    public var title: String
+    /**
+     * What holds from then on.
+     */
+    public var text: String
+    /**
+     * Kind of the record: `coat`, `job` or `part`.
+     */
+    public var recordKind: String
+    /**
+     * The record's mark.
+     */
+    public var record: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * When, milliseconds since 1970 (UTC).
+         */atMs: Int64, 
+        /**
+         * What.
+         */due: DueKind, 
+        /**
+         * On what: the title of the coat, the job or the part.
+         */title: String, 
+        /**
+         * What holds from then on.
+         */text: String, 
+        /**
+         * Kind of the record: `coat`, `job` or `part`.
+         */recordKind: String, 
+        /**
+         * The record's mark.
+         */record: String) {
+        self.atMs = atMs
+        self.due = due
+        self.title = title
+        self.text = text
+        self.recordKind = recordKind
+        self.record = record
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Due: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDue: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Due {
+        return
+            try Due(
+                atMs: FfiConverterInt64.read(from: &buf), 
+                due: FfiConverterTypeDueKind.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                recordKind: FfiConverterString.read(from: &buf), 
+                record: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Due, into buf: inout [UInt8]) {
+        FfiConverterInt64.write(value.atMs, into: &buf)
+        FfiConverterTypeDueKind.write(value.due, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterString.write(value.recordKind, into: &buf)
+        FfiConverterString.write(value.record, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDue_lift(_ buf: RustBuffer) throws -> Due {
+    return try FfiConverterTypeDue.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDue_lower(_ value: Due) -> RustBuffer {
+    return FfiConverterTypeDue.lower(value)
 }
 
 
@@ -10872,6 +11160,10 @@ public struct Job: Equatable, Hashable {
      */
     public var helper: Bool?
     /**
+     * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+     */
+    public var readyMade: String?
+    /**
      * Whether it makes noise that the neighbours hear; left out: no.
      */
     public var noisy: Bool?
@@ -10928,6 +11220,9 @@ public struct Job: Equatable, Hashable {
          * Whether it takes a second pair of hands; left out: no.
          */helper: Bool? = nil, 
         /**
+         * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+         */readyMade: String? = nil, 
+        /**
          * Whether it makes noise that the neighbours hear; left out: no.
          */noisy: Bool? = nil) {
         self.title = title
@@ -10946,6 +11241,7 @@ public struct Job: Equatable, Hashable {
         self.splittable = splittable
         self.place = place
         self.helper = helper
+        self.readyMade = readyMade
         self.noisy = noisy
     }
 
@@ -10981,6 +11277,7 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
                 splittable: FfiConverterOptionBool.read(from: &buf), 
                 place: FfiConverterOptionTypeJobPlace.read(from: &buf), 
                 helper: FfiConverterOptionBool.read(from: &buf), 
+                readyMade: FfiConverterOptionString.read(from: &buf), 
                 noisy: FfiConverterOptionBool.read(from: &buf)
         )
     }
@@ -11002,6 +11299,7 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
         FfiConverterOptionBool.write(value.splittable, into: &buf)
         FfiConverterOptionTypeJobPlace.write(value.place, into: &buf)
         FfiConverterOptionBool.write(value.helper, into: &buf)
+        FfiConverterOptionString.write(value.readyMade, into: &buf)
         FfiConverterOptionBool.write(value.noisy, into: &buf)
     }
 }
@@ -12982,6 +13280,164 @@ public func FfiConverterTypeNodeVolts_lower(_ value: NodeVolts) -> RustBuffer {
 
 
 /**
+ * How sure the ready date is.
+ */
+public struct Odds: Equatable, Hashable {
+    /**
+     * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+     */
+    public var likelyMs: Int64?
+    /**
+     * Ready by then in nine of ten runs.
+     */
+    public var safeMs: Int64?
+    /**
+     * Runs through the plan.
+     */
+    public var runs: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+         */likelyMs: Int64? = nil, 
+        /**
+         * Ready by then in nine of ten runs.
+         */safeMs: Int64? = nil, 
+        /**
+         * Runs through the plan.
+         */runs: UInt32) {
+        self.likelyMs = likelyMs
+        self.safeMs = safeMs
+        self.runs = runs
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Odds: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOdds: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Odds {
+        return
+            try Odds(
+                likelyMs: FfiConverterOptionInt64.read(from: &buf), 
+                safeMs: FfiConverterOptionInt64.read(from: &buf), 
+                runs: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Odds, into buf: inout [UInt8]) {
+        FfiConverterOptionInt64.write(value.likelyMs, into: &buf)
+        FfiConverterOptionInt64.write(value.safeMs, into: &buf)
+        FfiConverterUInt32.write(value.runs, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOdds_lift(_ buf: RustBuffer) throws -> Odds {
+    return try FfiConverterTypeOdds.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOdds_lower(_ value: Odds) -> RustBuffer {
+    return FfiConverterTypeOdds.lower(value)
+}
+
+
+/**
+ * Something on hold, with its end.
+ */
+public struct OnHold: Equatable, Hashable {
+    /**
+     * What must not be done.
+     */
+    public var hold: Hold
+    /**
+     * The same in words.
+     */
+    public var text: String
+    /**
+     * Until when, milliseconds since 1970 (UTC); none when no end is in sight.
+     */
+    public var untilMs: Int64?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What must not be done.
+         */hold: Hold, 
+        /**
+         * The same in words.
+         */text: String, 
+        /**
+         * Until when, milliseconds since 1970 (UTC); none when no end is in sight.
+         */untilMs: Int64? = nil) {
+        self.hold = hold
+        self.text = text
+        self.untilMs = untilMs
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OnHold: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOnHold: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OnHold {
+        return
+            try OnHold(
+                hold: FfiConverterTypeHold.read(from: &buf), 
+                text: FfiConverterString.read(from: &buf), 
+                untilMs: FfiConverterOptionInt64.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OnHold, into buf: inout [UInt8]) {
+        FfiConverterTypeHold.write(value.hold, into: &buf)
+        FfiConverterString.write(value.text, into: &buf)
+        FfiConverterOptionInt64.write(value.untilMs, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOnHold_lift(_ buf: RustBuffer) throws -> OnHold {
+    return try FfiConverterTypeOnHold.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOnHold_lower(_ value: OnHold) -> RustBuffer {
+    return FfiConverterTypeOnHold.lower(value)
+}
+
+
+/**
  * Everything at an operating point.
  */
 public struct OperatingPoint: Equatable, Hashable {
@@ -13674,6 +14130,115 @@ public func FfiConverterTypePackCard_lower(_ value: PackCard) -> RustBuffer {
 
 
 /**
+ * Paint of one product that a process takes. Unthinned: thinner comes on top.
+ */
+public struct PaintNeed: Equatable, Hashable {
+    /**
+     * The product.
+     */
+    public var product: String
+    /**
+     * Coats of it.
+     */
+    public var coats: UInt32
+    /**
+     * Spreading rate of one coat, m²/L.
+     */
+    public var spreadingRate: Double
+    /**
+     * At the least loss, mL.
+     */
+    public var leastMl: Double
+    /**
+     * At the greatest loss, mL.
+     */
+    public var mostMl: Double
+    /**
+     * Cans for the greatest loss, where the can is known.
+     */
+    public var cans: UInt32?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The product.
+         */product: String, 
+        /**
+         * Coats of it.
+         */coats: UInt32, 
+        /**
+         * Spreading rate of one coat, m²/L.
+         */spreadingRate: Double, 
+        /**
+         * At the least loss, mL.
+         */leastMl: Double, 
+        /**
+         * At the greatest loss, mL.
+         */mostMl: Double, 
+        /**
+         * Cans for the greatest loss, where the can is known.
+         */cans: UInt32? = nil) {
+        self.product = product
+        self.coats = coats
+        self.spreadingRate = spreadingRate
+        self.leastMl = leastMl
+        self.mostMl = mostMl
+        self.cans = cans
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PaintNeed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePaintNeed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PaintNeed {
+        return
+            try PaintNeed(
+                product: FfiConverterString.read(from: &buf), 
+                coats: FfiConverterUInt32.read(from: &buf), 
+                spreadingRate: FfiConverterDouble.read(from: &buf), 
+                leastMl: FfiConverterDouble.read(from: &buf), 
+                mostMl: FfiConverterDouble.read(from: &buf), 
+                cans: FfiConverterOptionUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PaintNeed, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.product, into: &buf)
+        FfiConverterUInt32.write(value.coats, into: &buf)
+        FfiConverterDouble.write(value.spreadingRate, into: &buf)
+        FfiConverterDouble.write(value.leastMl, into: &buf)
+        FfiConverterDouble.write(value.mostMl, into: &buf)
+        FfiConverterOptionUInt32.write(value.cans, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePaintNeed_lift(_ buf: RustBuffer) throws -> PaintNeed {
+    return try FfiConverterTypePaintNeed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePaintNeed_lower(_ value: PaintNeed) -> RustBuffer {
+    return FfiConverterTypePaintNeed.lower(value)
+}
+
+
+/**
  * A part.
  */
 public struct Part: Equatable, Hashable {
@@ -14166,14 +14731,22 @@ public struct PlanAsk: Equatable, Hashable {
      * Days shown, from today; left out: 28.
      */
     public var days: UInt32?
+    /**
+     * What to suppose; left out: nothing.
+     */
+    public var whatIf: Supposition?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
          * Days shown, from today; left out: 28.
-         */days: UInt32? = nil) {
+         */days: UInt32? = nil, 
+        /**
+         * What to suppose; left out: nothing.
+         */whatIf: Supposition? = nil) {
         self.days = days
+        self.whatIf = whatIf
     }
 
     
@@ -14192,12 +14765,14 @@ public struct FfiConverterTypePlanAsk: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PlanAsk {
         return
             try PlanAsk(
-                days: FfiConverterOptionUInt32.read(from: &buf)
+                days: FfiConverterOptionUInt32.read(from: &buf), 
+                whatIf: FfiConverterOptionTypeSupposition.read(from: &buf)
         )
     }
 
     public static func write(_ value: PlanAsk, into buf: inout [UInt8]) {
         FfiConverterOptionUInt32.write(value.days, into: &buf)
+        FfiConverterOptionTypeSupposition.write(value.whatIf, into: &buf)
     }
 }
 
@@ -14415,6 +14990,14 @@ public struct PlanSheet: Equatable, Hashable {
      */
     public var readyMs: Int64?
     /**
+     * How sure that is; none where no parcel and no hands-on time varies.
+     */
+    public var odds: Odds?
+    /**
+     * What the supposition comes to, where one was asked for.
+     */
+    public var whatIf: Supposed?
+    /**
      * What holds the date, in one sentence.
      */
     public var heldBy: String
@@ -14453,6 +15036,12 @@ public struct PlanSheet: Equatable, Hashable {
          * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
          */readyMs: Int64? = nil, 
         /**
+         * How sure that is; none where no parcel and no hands-on time varies.
+         */odds: Odds? = nil, 
+        /**
+         * What the supposition comes to, where one was asked for.
+         */whatIf: Supposed? = nil, 
+        /**
          * What holds the date, in one sentence.
          */heldBy: String, 
         /**
@@ -14470,6 +15059,8 @@ public struct PlanSheet: Equatable, Hashable {
         self.toMs = toMs
         self.days = days
         self.readyMs = readyMs
+        self.odds = odds
+        self.whatIf = whatIf
         self.heldBy = heldBy
         self.jobsLeft = jobsLeft
         self.minutesLeft = minutesLeft
@@ -14498,6 +15089,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
                 toMs: FfiConverterInt64.read(from: &buf), 
                 days: FfiConverterSequenceTypeDayMark.read(from: &buf), 
                 readyMs: FfiConverterOptionInt64.read(from: &buf), 
+                odds: FfiConverterOptionTypeOdds.read(from: &buf), 
+                whatIf: FfiConverterOptionTypeSupposed.read(from: &buf), 
                 heldBy: FfiConverterString.read(from: &buf), 
                 jobsLeft: FfiConverterUInt32.read(from: &buf), 
                 minutesLeft: FfiConverterDouble.read(from: &buf), 
@@ -14512,6 +15105,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
         FfiConverterInt64.write(value.toMs, into: &buf)
         FfiConverterSequenceTypeDayMark.write(value.days, into: &buf)
         FfiConverterOptionInt64.write(value.readyMs, into: &buf)
+        FfiConverterOptionTypeOdds.write(value.odds, into: &buf)
+        FfiConverterOptionTypeSupposed.write(value.whatIf, into: &buf)
         FfiConverterString.write(value.heldBy, into: &buf)
         FfiConverterUInt32.write(value.jobsLeft, into: &buf)
         FfiConverterDouble.write(value.minutesLeft, into: &buf)
@@ -14773,6 +15368,462 @@ public func FfiConverterTypeProbe_lower(_ value: Probe) -> RustBuffer {
 
 
 /**
+ * A paint job in several coats.
+ */
+public struct Process: Equatable, Hashable {
+    /**
+     * On what: “Fuel tank, outside”.
+     */
+    public var title: String
+    /**
+     * What kind of part that is: it decides what has to wait.
+     */
+    public var part: PaintedPart
+    /**
+     * The job that it belongs to, by its mark.
+     */
+    public var job: String?
+    /**
+     * Steps, in order.
+     */
+    public var steps: [ProcessStep]
+    /**
+     * When the topmost coat was last sanded because its window had closed, milliseconds since 1970 (UTC).
+     */
+    public var sandedMs: Int64?
+    /**
+     * When it was ended before its time, milliseconds since 1970 (UTC).
+     */
+    public var endedMs: Int64?
+    /**
+     * What is painted, as measured.
+     */
+    public var surfaces: [Surface]
+    /**
+     * How it is put on; it tells the usual loss.
+     */
+    public var putOn: PutOn?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * On what: “Fuel tank, outside”.
+         */title: String, 
+        /**
+         * What kind of part that is: it decides what has to wait.
+         */part: PaintedPart, 
+        /**
+         * The job that it belongs to, by its mark.
+         */job: String? = nil, 
+        /**
+         * Steps, in order.
+         */steps: [ProcessStep] = [], 
+        /**
+         * When the topmost coat was last sanded because its window had closed, milliseconds since 1970 (UTC).
+         */sandedMs: Int64? = nil, 
+        /**
+         * When it was ended before its time, milliseconds since 1970 (UTC).
+         */endedMs: Int64? = nil, 
+        /**
+         * What is painted, as measured.
+         */surfaces: [Surface] = [], 
+        /**
+         * How it is put on; it tells the usual loss.
+         */putOn: PutOn? = nil) {
+        self.title = title
+        self.part = part
+        self.job = job
+        self.steps = steps
+        self.sandedMs = sandedMs
+        self.endedMs = endedMs
+        self.surfaces = surfaces
+        self.putOn = putOn
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Process: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProcess: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Process {
+        return
+            try Process(
+                title: FfiConverterString.read(from: &buf), 
+                part: FfiConverterTypePaintedPart.read(from: &buf), 
+                job: FfiConverterOptionString.read(from: &buf), 
+                steps: FfiConverterSequenceTypeProcessStep.read(from: &buf), 
+                sandedMs: FfiConverterOptionInt64.read(from: &buf), 
+                endedMs: FfiConverterOptionInt64.read(from: &buf), 
+                surfaces: FfiConverterSequenceTypeSurface.read(from: &buf), 
+                putOn: FfiConverterOptionTypePutOn.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Process, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterTypePaintedPart.write(value.part, into: &buf)
+        FfiConverterOptionString.write(value.job, into: &buf)
+        FfiConverterSequenceTypeProcessStep.write(value.steps, into: &buf)
+        FfiConverterOptionInt64.write(value.sandedMs, into: &buf)
+        FfiConverterOptionInt64.write(value.endedMs, into: &buf)
+        FfiConverterSequenceTypeSurface.write(value.surfaces, into: &buf)
+        FfiConverterOptionTypePutOn.write(value.putOn, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcess_lift(_ buf: RustBuffer) throws -> Process {
+    return try FfiConverterTypeProcess.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcess_lower(_ value: Process) -> RustBuffer {
+    return FfiConverterTypeProcess.lower(value)
+}
+
+
+/**
+ * A process of the bike by its mark, or a plan to try.
+ */
+public struct ProcessAsk: Equatable, Hashable {
+    /**
+     * A process of the bike.
+     */
+    public var process: String?
+    /**
+     * A plan to try, begun now.
+     */
+    public var plan: Process?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * A process of the bike.
+         */process: String? = nil, 
+        /**
+         * A plan to try, begun now.
+         */plan: Process? = nil) {
+        self.process = process
+        self.plan = plan
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ProcessAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProcessAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProcessAsk {
+        return
+            try ProcessAsk(
+                process: FfiConverterOptionString.read(from: &buf), 
+                plan: FfiConverterOptionTypeProcess.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ProcessAsk, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.process, into: &buf)
+        FfiConverterOptionTypeProcess.write(value.plan, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessAsk_lift(_ buf: RustBuffer) throws -> ProcessAsk {
+    return try FfiConverterTypeProcessAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessAsk_lower(_ value: ProcessAsk) -> RustBuffer {
+    return FfiConverterTypeProcessAsk.lower(value)
+}
+
+
+/**
+ * A process.
+ */
+public struct ProcessSheet: Equatable, Hashable {
+    /**
+     * Its mark, when it is one of the bike.
+     */
+    public var id: String?
+    /**
+     * The process.
+     */
+    public var process: Process
+    /**
+     * How far it is.
+     */
+    public var state: ProcessState
+    /**
+     * The same in one sentence, with the next coat and its window.
+     */
+    public var sentence: String
+    /**
+     * Each step with its window.
+     */
+    public var steps: [StepSheet]
+    /**
+     * When all of it is fully cured, each step laid as early as it may; none when that cannot be known.
+     */
+    public var curedMs: Int64?
+    /**
+     * What must not be done yet, and until when.
+     */
+    public var onHold: [OnHold]
+    /**
+     * Jobs that wait for it, by their titles.
+     */
+    public var jobsWaiting: [String]
+    /**
+     * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+     */
+    public var before: [Finding]
+    /**
+     * What is worth saying about the rest.
+     */
+    public var findings: [Finding]
+    /**
+     * Area, m², where it was measured.
+     */
+    public var squareMetres: Double?
+    /**
+     * Paint that it takes.
+     */
+    public var paint: [PaintNeed]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its mark, when it is one of the bike.
+         */id: String? = nil, 
+        /**
+         * The process.
+         */process: Process, 
+        /**
+         * How far it is.
+         */state: ProcessState, 
+        /**
+         * The same in one sentence, with the next coat and its window.
+         */sentence: String, 
+        /**
+         * Each step with its window.
+         */steps: [StepSheet] = [], 
+        /**
+         * When all of it is fully cured, each step laid as early as it may; none when that cannot be known.
+         */curedMs: Int64? = nil, 
+        /**
+         * What must not be done yet, and until when.
+         */onHold: [OnHold] = [], 
+        /**
+         * Jobs that wait for it, by their titles.
+         */jobsWaiting: [String] = [], 
+        /**
+         * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+         */before: [Finding] = [], 
+        /**
+         * What is worth saying about the rest.
+         */findings: [Finding] = [], 
+        /**
+         * Area, m², where it was measured.
+         */squareMetres: Double? = nil, 
+        /**
+         * Paint that it takes.
+         */paint: [PaintNeed] = []) {
+        self.id = id
+        self.process = process
+        self.state = state
+        self.sentence = sentence
+        self.steps = steps
+        self.curedMs = curedMs
+        self.onHold = onHold
+        self.jobsWaiting = jobsWaiting
+        self.before = before
+        self.findings = findings
+        self.squareMetres = squareMetres
+        self.paint = paint
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ProcessSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProcessSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProcessSheet {
+        return
+            try ProcessSheet(
+                id: FfiConverterOptionString.read(from: &buf), 
+                process: FfiConverterTypeProcess.read(from: &buf), 
+                state: FfiConverterTypeProcessState.read(from: &buf), 
+                sentence: FfiConverterString.read(from: &buf), 
+                steps: FfiConverterSequenceTypeStepSheet.read(from: &buf), 
+                curedMs: FfiConverterOptionInt64.read(from: &buf), 
+                onHold: FfiConverterSequenceTypeOnHold.read(from: &buf), 
+                jobsWaiting: FfiConverterSequenceString.read(from: &buf), 
+                before: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
+                squareMetres: FfiConverterOptionDouble.read(from: &buf), 
+                paint: FfiConverterSequenceTypePaintNeed.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ProcessSheet, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.id, into: &buf)
+        FfiConverterTypeProcess.write(value.process, into: &buf)
+        FfiConverterTypeProcessState.write(value.state, into: &buf)
+        FfiConverterString.write(value.sentence, into: &buf)
+        FfiConverterSequenceTypeStepSheet.write(value.steps, into: &buf)
+        FfiConverterOptionInt64.write(value.curedMs, into: &buf)
+        FfiConverterSequenceTypeOnHold.write(value.onHold, into: &buf)
+        FfiConverterSequenceString.write(value.jobsWaiting, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.before, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
+        FfiConverterOptionDouble.write(value.squareMetres, into: &buf)
+        FfiConverterSequenceTypePaintNeed.write(value.paint, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessSheet_lift(_ buf: RustBuffer) throws -> ProcessSheet {
+    return try FfiConverterTypeProcessSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessSheet_lower(_ value: ProcessSheet) -> RustBuffer {
+    return FfiConverterTypeProcessSheet.lower(value)
+}
+
+
+/**
+ * One step of a process.
+ */
+public struct ProcessStep: Equatable, Hashable {
+    /**
+     * What it is called: “Second colour”.
+     */
+    public var name: String
+    /**
+     * What it lays.
+     */
+    public var layer: Layer
+    /**
+     * With what; none for a decal.
+     */
+    public var product: Product?
+    /**
+     * When a decal was laid, milliseconds since 1970 (UTC). A coat keeps its own moment.
+     */
+    public var doneMs: Int64?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is called: “Second colour”.
+         */name: String, 
+        /**
+         * What it lays.
+         */layer: Layer, 
+        /**
+         * With what; none for a decal.
+         */product: Product? = nil, 
+        /**
+         * When a decal was laid, milliseconds since 1970 (UTC). A coat keeps its own moment.
+         */doneMs: Int64? = nil) {
+        self.name = name
+        self.layer = layer
+        self.product = product
+        self.doneMs = doneMs
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ProcessStep: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProcessStep: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProcessStep {
+        return
+            try ProcessStep(
+                name: FfiConverterString.read(from: &buf), 
+                layer: FfiConverterTypeLayer.read(from: &buf), 
+                product: FfiConverterOptionTypeProduct.read(from: &buf), 
+                doneMs: FfiConverterOptionInt64.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ProcessStep, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterTypeLayer.write(value.layer, into: &buf)
+        FfiConverterOptionTypeProduct.write(value.product, into: &buf)
+        FfiConverterOptionInt64.write(value.doneMs, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessStep_lift(_ buf: RustBuffer) throws -> ProcessStep {
+    return try FfiConverterTypeProcessStep.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessStep_lower(_ value: ProcessStep) -> RustBuffer {
+    return FfiConverterTypeProcessStep.lower(value)
+}
+
+
+/**
  * A product's data. Times hold at the reference temperature.
  */
 public struct Product: Equatable, Hashable {
@@ -14828,6 +15879,54 @@ public struct Product: Equatable, Hashable {
      * Where the figures come from: the can, a data sheet, or a typical sheet of this program.
      */
     public var typical: Bool
+    /**
+     * A second temperature of the sheet, °C: with it the activation temperature is worked out, not assumed.
+     */
+    public var secondCelsius: Double?
+    /**
+     * How long it takes there, hours.
+     */
+    public var secondHours: Double?
+    /**
+     * To which state that time runs; left out: to full cure, or to the last time that is known.
+     */
+    public var secondOf: CureState?
+    /**
+     * Once mixed it must be used within, minutes.
+     */
+    public var potLifeMinutes: Double?
+    /**
+     * Parts of base.
+     */
+    public var partsBase: Double?
+    /**
+     * Parts of hardener.
+     */
+    public var partsHardener: Double?
+    /**
+     * The parts are by weight; left out: by volume.
+     */
+    public var byWeight: Bool?
+    /**
+     * Thinner, per cent.
+     */
+    public var thinnerPercent: Double?
+    /**
+     * Solids by volume, per cent.
+     */
+    public var solidsPercent: Double?
+    /**
+     * Dry film of one coat, µm.
+     */
+    public var dryMicrometres: Double?
+    /**
+     * What a litre covers in one coat, as printed, m²/L.
+     */
+    public var spreadingRate: Double?
+    /**
+     * What is in the can, mL.
+     */
+    public var canMl: Double?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -14870,7 +15969,43 @@ public struct Product: Equatable, Hashable {
          */forbids: String? = nil, 
         /**
          * Where the figures come from: the can, a data sheet, or a typical sheet of this program.
-         */typical: Bool) {
+         */typical: Bool, 
+        /**
+         * A second temperature of the sheet, °C: with it the activation temperature is worked out, not assumed.
+         */secondCelsius: Double? = nil, 
+        /**
+         * How long it takes there, hours.
+         */secondHours: Double? = nil, 
+        /**
+         * To which state that time runs; left out: to full cure, or to the last time that is known.
+         */secondOf: CureState? = nil, 
+        /**
+         * Once mixed it must be used within, minutes.
+         */potLifeMinutes: Double? = nil, 
+        /**
+         * Parts of base.
+         */partsBase: Double? = nil, 
+        /**
+         * Parts of hardener.
+         */partsHardener: Double? = nil, 
+        /**
+         * The parts are by weight; left out: by volume.
+         */byWeight: Bool? = nil, 
+        /**
+         * Thinner, per cent.
+         */thinnerPercent: Double? = nil, 
+        /**
+         * Solids by volume, per cent.
+         */solidsPercent: Double? = nil, 
+        /**
+         * Dry film of one coat, µm.
+         */dryMicrometres: Double? = nil, 
+        /**
+         * What a litre covers in one coat, as printed, m²/L.
+         */spreadingRate: Double? = nil, 
+        /**
+         * What is in the can, mL.
+         */canMl: Double? = nil) {
         self.name = name
         self.product = product
         self.touchDryHours = touchDryHours
@@ -14884,6 +16019,18 @@ public struct Product: Equatable, Hashable {
         self.activationKelvin = activationKelvin
         self.forbids = forbids
         self.typical = typical
+        self.secondCelsius = secondCelsius
+        self.secondHours = secondHours
+        self.secondOf = secondOf
+        self.potLifeMinutes = potLifeMinutes
+        self.partsBase = partsBase
+        self.partsHardener = partsHardener
+        self.byWeight = byWeight
+        self.thinnerPercent = thinnerPercent
+        self.solidsPercent = solidsPercent
+        self.dryMicrometres = dryMicrometres
+        self.spreadingRate = spreadingRate
+        self.canMl = canMl
     }
 
     
@@ -14914,7 +16061,19 @@ public struct FfiConverterTypeProduct: FfiConverterRustBuffer {
                 highestHumidity: FfiConverterOptionDouble.read(from: &buf), 
                 activationKelvin: FfiConverterOptionDouble.read(from: &buf), 
                 forbids: FfiConverterOptionString.read(from: &buf), 
-                typical: FfiConverterBool.read(from: &buf)
+                typical: FfiConverterBool.read(from: &buf), 
+                secondCelsius: FfiConverterOptionDouble.read(from: &buf), 
+                secondHours: FfiConverterOptionDouble.read(from: &buf), 
+                secondOf: FfiConverterOptionTypeCureState.read(from: &buf), 
+                potLifeMinutes: FfiConverterOptionDouble.read(from: &buf), 
+                partsBase: FfiConverterOptionDouble.read(from: &buf), 
+                partsHardener: FfiConverterOptionDouble.read(from: &buf), 
+                byWeight: FfiConverterOptionBool.read(from: &buf), 
+                thinnerPercent: FfiConverterOptionDouble.read(from: &buf), 
+                solidsPercent: FfiConverterOptionDouble.read(from: &buf), 
+                dryMicrometres: FfiConverterOptionDouble.read(from: &buf), 
+                spreadingRate: FfiConverterOptionDouble.read(from: &buf), 
+                canMl: FfiConverterOptionDouble.read(from: &buf)
         )
     }
 
@@ -14932,6 +16091,18 @@ public struct FfiConverterTypeProduct: FfiConverterRustBuffer {
         FfiConverterOptionDouble.write(value.activationKelvin, into: &buf)
         FfiConverterOptionString.write(value.forbids, into: &buf)
         FfiConverterBool.write(value.typical, into: &buf)
+        FfiConverterOptionDouble.write(value.secondCelsius, into: &buf)
+        FfiConverterOptionDouble.write(value.secondHours, into: &buf)
+        FfiConverterOptionTypeCureState.write(value.secondOf, into: &buf)
+        FfiConverterOptionDouble.write(value.potLifeMinutes, into: &buf)
+        FfiConverterOptionDouble.write(value.partsBase, into: &buf)
+        FfiConverterOptionDouble.write(value.partsHardener, into: &buf)
+        FfiConverterOptionBool.write(value.byWeight, into: &buf)
+        FfiConverterOptionDouble.write(value.thinnerPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.solidsPercent, into: &buf)
+        FfiConverterOptionDouble.write(value.dryMicrometres, into: &buf)
+        FfiConverterOptionDouble.write(value.spreadingRate, into: &buf)
+        FfiConverterOptionDouble.write(value.canMl, into: &buf)
     }
 }
 
@@ -15459,6 +16630,22 @@ public struct ReadyMade: Equatable, Hashable {
      * The job.
      */
     public var job: Job
+    /**
+     * Tools to lay out before it begins.
+     */
+    public var tools: [String]
+    /**
+     * Parts and supplies that it usually takes.
+     */
+    public var supplies: [String]
+    /**
+     * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+     */
+    public var follows: [String]
+    /**
+     * Where the length of its wait comes from.
+     */
+    public var waitSource: Source?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -15468,9 +16655,25 @@ public struct ReadyMade: Equatable, Hashable {
          */id: String, 
         /**
          * The job.
-         */job: Job) {
+         */job: Job, 
+        /**
+         * Tools to lay out before it begins.
+         */tools: [String] = [], 
+        /**
+         * Parts and supplies that it usually takes.
+         */supplies: [String] = [], 
+        /**
+         * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+         */follows: [String] = [], 
+        /**
+         * Where the length of its wait comes from.
+         */waitSource: Source? = nil) {
         self.id = id
         self.job = job
+        self.tools = tools
+        self.supplies = supplies
+        self.follows = follows
+        self.waitSource = waitSource
     }
 
     
@@ -15490,13 +16693,21 @@ public struct FfiConverterTypeReadyMade: FfiConverterRustBuffer {
         return
             try ReadyMade(
                 id: FfiConverterString.read(from: &buf), 
-                job: FfiConverterTypeJob.read(from: &buf)
+                job: FfiConverterTypeJob.read(from: &buf), 
+                tools: FfiConverterSequenceString.read(from: &buf), 
+                supplies: FfiConverterSequenceString.read(from: &buf), 
+                follows: FfiConverterSequenceString.read(from: &buf), 
+                waitSource: FfiConverterOptionTypeSource.read(from: &buf)
         )
     }
 
     public static func write(_ value: ReadyMade, into buf: inout [UInt8]) {
         FfiConverterString.write(value.id, into: &buf)
         FfiConverterTypeJob.write(value.job, into: &buf)
+        FfiConverterSequenceString.write(value.tools, into: &buf)
+        FfiConverterSequenceString.write(value.supplies, into: &buf)
+        FfiConverterSequenceString.write(value.follows, into: &buf)
+        FfiConverterOptionTypeSource.write(value.waitSource, into: &buf)
     }
 }
 
@@ -17646,6 +18857,85 @@ public func FfiConverterTypeStationary_lower(_ value: Stationary) -> RustBuffer 
 
 
 /**
+ * From when on a coat stands somewhere.
+ */
+public struct Stay: Equatable, Hashable {
+    /**
+     * From when on, milliseconds since 1970 (UTC).
+     */
+    public var fromMs: Int64
+    /**
+     * Where.
+     */
+    public var place: StayPlace
+    /**
+     * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+     */
+    public var celsius: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * From when on, milliseconds since 1970 (UTC).
+         */fromMs: Int64, 
+        /**
+         * Where.
+         */place: StayPlace, 
+        /**
+         * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+         */celsius: Double? = nil) {
+        self.fromMs = fromMs
+        self.place = place
+        self.celsius = celsius
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Stay: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStay: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Stay {
+        return
+            try Stay(
+                fromMs: FfiConverterInt64.read(from: &buf), 
+                place: FfiConverterTypeStayPlace.read(from: &buf), 
+                celsius: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Stay, into buf: inout [UInt8]) {
+        FfiConverterInt64.write(value.fromMs, into: &buf)
+        FfiConverterTypeStayPlace.write(value.place, into: &buf)
+        FfiConverterOptionDouble.write(value.celsius, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStay_lift(_ buf: RustBuffer) throws -> Stay {
+    return try FfiConverterTypeStay.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStay_lower(_ value: Stay) -> RustBuffer {
+    return FfiConverterTypeStay.lower(value)
+}
+
+
+/**
  * One instruction of a job, one screen at the bench.
  */
 public struct Step: Equatable, Hashable {
@@ -17721,6 +19011,137 @@ public func FfiConverterTypeStep_lift(_ buf: RustBuffer) throws -> Step {
 #endif
 public func FfiConverterTypeStep_lower(_ value: Step) -> RustBuffer {
     return FfiConverterTypeStep.lower(value)
+}
+
+
+/**
+ * A step with its window.
+ */
+public struct StepSheet: Equatable, Hashable {
+    /**
+     * What it is called.
+     */
+    public var name: String
+    /**
+     * What it lays.
+     */
+    public var layer: Layer
+    /**
+     * Name of its product; none for a decal.
+     */
+    public var product: String?
+    /**
+     * Mark of its coat, when it is on.
+     */
+    public var coat: String?
+    /**
+     * When it went on, milliseconds since 1970 (UTC).
+     */
+    public var laidMs: Int64?
+    /**
+     * From when it may go on, milliseconds since 1970 (UTC): by the coat below, or as foreseen when each step before it
+     * goes on as early as it may.
+     */
+    public var fromMs: Int64?
+    /**
+     * Until when it may go on without sanding; none where the can names no end or none is in sight.
+     */
+    public var untilMs: Int64?
+    /**
+     * It is the next.
+     */
+    public var next: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is called.
+         */name: String, 
+        /**
+         * What it lays.
+         */layer: Layer, 
+        /**
+         * Name of its product; none for a decal.
+         */product: String? = nil, 
+        /**
+         * Mark of its coat, when it is on.
+         */coat: String? = nil, 
+        /**
+         * When it went on, milliseconds since 1970 (UTC).
+         */laidMs: Int64? = nil, 
+        /**
+         * From when it may go on, milliseconds since 1970 (UTC): by the coat below, or as foreseen when each step before it
+         * goes on as early as it may.
+         */fromMs: Int64? = nil, 
+        /**
+         * Until when it may go on without sanding; none where the can names no end or none is in sight.
+         */untilMs: Int64? = nil, 
+        /**
+         * It is the next.
+         */next: Bool) {
+        self.name = name
+        self.layer = layer
+        self.product = product
+        self.coat = coat
+        self.laidMs = laidMs
+        self.fromMs = fromMs
+        self.untilMs = untilMs
+        self.next = next
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StepSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStepSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StepSheet {
+        return
+            try StepSheet(
+                name: FfiConverterString.read(from: &buf), 
+                layer: FfiConverterTypeLayer.read(from: &buf), 
+                product: FfiConverterOptionString.read(from: &buf), 
+                coat: FfiConverterOptionString.read(from: &buf), 
+                laidMs: FfiConverterOptionInt64.read(from: &buf), 
+                fromMs: FfiConverterOptionInt64.read(from: &buf), 
+                untilMs: FfiConverterOptionInt64.read(from: &buf), 
+                next: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StepSheet, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterTypeLayer.write(value.layer, into: &buf)
+        FfiConverterOptionString.write(value.product, into: &buf)
+        FfiConverterOptionString.write(value.coat, into: &buf)
+        FfiConverterOptionInt64.write(value.laidMs, into: &buf)
+        FfiConverterOptionInt64.write(value.fromMs, into: &buf)
+        FfiConverterOptionInt64.write(value.untilMs, into: &buf)
+        FfiConverterBool.write(value.next, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStepSheet_lift(_ buf: RustBuffer) throws -> StepSheet {
+    return try FfiConverterTypeStepSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStepSheet_lower(_ value: StepSheet) -> RustBuffer {
+    return FfiConverterTypeStepSheet.lower(value)
 }
 
 
@@ -18157,6 +19578,174 @@ public func FfiConverterTypeSupply_lift(_ buf: RustBuffer) throws -> Supply {
 #endif
 public func FfiConverterTypeSupply_lower(_ value: Supply) -> RustBuffer {
     return FfiConverterTypeSupply.lower(value)
+}
+
+
+/**
+ * What the supposition comes to.
+ */
+public struct Supposed: Equatable, Hashable {
+    /**
+     * When the bike is ready then, milliseconds since 1970 (UTC).
+     */
+    public var readyMs: Int64?
+    /**
+     * How much later that is than without it, hours; negative when earlier.
+     */
+    public var laterHours: Double?
+    /**
+     * What holds the date then.
+     */
+    public var heldBy: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * When the bike is ready then, milliseconds since 1970 (UTC).
+         */readyMs: Int64? = nil, 
+        /**
+         * How much later that is than without it, hours; negative when earlier.
+         */laterHours: Double? = nil, 
+        /**
+         * What holds the date then.
+         */heldBy: String) {
+        self.readyMs = readyMs
+        self.laterHours = laterHours
+        self.heldBy = heldBy
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Supposed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSupposed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Supposed {
+        return
+            try Supposed(
+                readyMs: FfiConverterOptionInt64.read(from: &buf), 
+                laterHours: FfiConverterOptionDouble.read(from: &buf), 
+                heldBy: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Supposed, into buf: inout [UInt8]) {
+        FfiConverterOptionInt64.write(value.readyMs, into: &buf)
+        FfiConverterOptionDouble.write(value.laterHours, into: &buf)
+        FfiConverterString.write(value.heldBy, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposed_lift(_ buf: RustBuffer) throws -> Supposed {
+    return try FfiConverterTypeSupposed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposed_lower(_ value: Supposed) -> RustBuffer {
+    return FfiConverterTypeSupposed.lower(value)
+}
+
+
+/**
+ * What to suppose. What is left out stays as it is.
+ */
+public struct Supposition: Equatable, Hashable {
+    /**
+     * A part, by its mark, that comes later.
+     */
+    public var part: String?
+    /**
+     * How many days later; left out: 7.
+     */
+    public var days: UInt32?
+    /**
+     * A day of the week without bench time, Monday is 1.
+     */
+    public var withoutWeekday: UInt32?
+    /**
+     * Bench time on one day more.
+     */
+    public var extra: ExtraTime?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * A part, by its mark, that comes later.
+         */part: String? = nil, 
+        /**
+         * How many days later; left out: 7.
+         */days: UInt32? = nil, 
+        /**
+         * A day of the week without bench time, Monday is 1.
+         */withoutWeekday: UInt32? = nil, 
+        /**
+         * Bench time on one day more.
+         */extra: ExtraTime? = nil) {
+        self.part = part
+        self.days = days
+        self.withoutWeekday = withoutWeekday
+        self.extra = extra
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Supposition: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSupposition: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Supposition {
+        return
+            try Supposition(
+                part: FfiConverterOptionString.read(from: &buf), 
+                days: FfiConverterOptionUInt32.read(from: &buf), 
+                withoutWeekday: FfiConverterOptionUInt32.read(from: &buf), 
+                extra: FfiConverterOptionTypeExtraTime.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Supposition, into buf: inout [UInt8]) {
+        FfiConverterOptionString.write(value.part, into: &buf)
+        FfiConverterOptionUInt32.write(value.days, into: &buf)
+        FfiConverterOptionUInt32.write(value.withoutWeekday, into: &buf)
+        FfiConverterOptionTypeExtraTime.write(value.extra, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposition_lift(_ buf: RustBuffer) throws -> Supposition {
+    return try FfiConverterTypeSupposition.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSupposition_lower(_ value: Supposition) -> RustBuffer {
+    return FfiConverterTypeSupposition.lower(value)
 }
 
 
@@ -19706,14 +21295,22 @@ public struct TodayAsk: Equatable, Hashable {
      * Minutes at hand; left out: 60.
      */
     public var minutesAtHand: Double?
+    /**
+     * When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
+     */
+    public var lastSeenMs: Int64?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
          * Minutes at hand; left out: 60.
-         */minutesAtHand: Double? = nil) {
+         */minutesAtHand: Double? = nil, 
+        /**
+         * When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
+         */lastSeenMs: Int64? = nil) {
         self.minutesAtHand = minutesAtHand
+        self.lastSeenMs = lastSeenMs
     }
 
     
@@ -19732,12 +21329,14 @@ public struct FfiConverterTypeTodayAsk: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TodayAsk {
         return
             try TodayAsk(
-                minutesAtHand: FfiConverterOptionDouble.read(from: &buf)
+                minutesAtHand: FfiConverterOptionDouble.read(from: &buf), 
+                lastSeenMs: FfiConverterOptionInt64.read(from: &buf)
         )
     }
 
     public static func write(_ value: TodayAsk, into buf: inout [UInt8]) {
         FfiConverterOptionDouble.write(value.minutesAtHand, into: &buf)
+        FfiConverterOptionInt64.write(value.lastSeenMs, into: &buf)
     }
 }
 
@@ -19782,6 +21381,14 @@ public struct TodaySheet: Equatable, Hashable {
      */
     public var cures: [CureSheet]
     /**
+     * Paint jobs in several coats that run.
+     */
+    public var processes: [ProcessSheet]
+    /**
+     * What came about by itself since the app was last open, earliest first.
+     */
+    public var whileAway: [Due]
+    /**
      * Parts on their way.
      */
     public var partsDue: [PartDue]
@@ -19817,6 +21424,12 @@ public struct TodaySheet: Equatable, Hashable {
          * Running cures, the next to end first.
          */cures: [CureSheet] = [], 
         /**
+         * Paint jobs in several coats that run.
+         */processes: [ProcessSheet] = [], 
+        /**
+         * What came about by itself since the app was last open, earliest first.
+         */whileAway: [Due] = [], 
+        /**
          * Parts on their way.
          */partsDue: [PartDue] = [], 
         /**
@@ -19833,6 +21446,8 @@ public struct TodaySheet: Equatable, Hashable {
         self.heldBy = heldBy
         self.next = next
         self.cures = cures
+        self.processes = processes
+        self.whileAway = whileAway
         self.partsDue = partsDue
         self.readiness = readiness
         self.jobsDone = jobsDone
@@ -19860,6 +21475,8 @@ public struct FfiConverterTypeTodaySheet: FfiConverterRustBuffer {
                 heldBy: FfiConverterString.read(from: &buf), 
                 next: FfiConverterSequenceTypeNextJob.read(from: &buf), 
                 cures: FfiConverterSequenceTypeCureSheet.read(from: &buf), 
+                processes: FfiConverterSequenceTypeProcessSheet.read(from: &buf), 
+                whileAway: FfiConverterSequenceTypeDue.read(from: &buf), 
                 partsDue: FfiConverterSequenceTypePartDue.read(from: &buf), 
                 readiness: FfiConverterTypeReadiness.read(from: &buf), 
                 jobsDone: FfiConverterUInt32.read(from: &buf), 
@@ -19873,6 +21490,8 @@ public struct FfiConverterTypeTodaySheet: FfiConverterRustBuffer {
         FfiConverterString.write(value.heldBy, into: &buf)
         FfiConverterSequenceTypeNextJob.write(value.next, into: &buf)
         FfiConverterSequenceTypeCureSheet.write(value.cures, into: &buf)
+        FfiConverterSequenceTypeProcessSheet.write(value.processes, into: &buf)
+        FfiConverterSequenceTypeDue.write(value.whileAway, into: &buf)
         FfiConverterSequenceTypePartDue.write(value.partsDue, into: &buf)
         FfiConverterTypeReadiness.write(value.readiness, into: &buf)
         FfiConverterUInt32.write(value.jobsDone, into: &buf)
@@ -23248,6 +24867,91 @@ public func FfiConverterTypeZoneShift_lower(_ value: ZoneShift) -> RustBuffer {
 
 
 /**
+ * Where an activation temperature comes from.
+ */
+
+public enum ActivationFrom: Equatable, Hashable {
+    
+    /**
+     * Worked out from two temperatures of the sheet.
+     */
+    case twoTemperatures
+    /**
+     * Entered as such.
+     */
+    case entered
+    /**
+     * 5,000 K, an assumption.
+     */
+    case assumed
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ActivationFrom: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeActivationFrom: FfiConverterRustBuffer {
+    typealias SwiftType = ActivationFrom
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ActivationFrom {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .twoTemperatures
+        
+        case 2: return .entered
+        
+        case 3: return .assumed
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ActivationFrom, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .twoTemperatures:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .entered:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .assumed:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeActivationFrom_lift(_ buf: RustBuffer) throws -> ActivationFrom {
+    return try FfiConverterTypeActivationFrom.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeActivationFrom_lower(_ value: ActivationFrom) -> RustBuffer {
+    return FfiConverterTypeActivationFrom.lower(value)
+}
+
+
+
+/**
  * An answer in words.
  */
 
@@ -25210,6 +26914,131 @@ public func FfiConverterTypeCurrentList_lower(_ value: CurrentList) -> RustBuffe
 
 
 /**
+ * What comes about.
+ */
+
+public enum DueKind: Equatable, Hashable {
+    
+    /**
+     * A coat is dry to the touch.
+     */
+    case touchDry
+    /**
+     * A coat may be recoated.
+     */
+    case recoatOpen
+    /**
+     * A recoat window closes unused.
+     */
+    case recoatShut
+    /**
+     * A coat may be handled.
+     */
+    case handle
+    /**
+     * A coat is fully cured.
+     */
+    case cured
+    /**
+     * A wait after a job is over.
+     */
+    case waitOver
+    /**
+     * A part should arrive.
+     */
+    case partExpected
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension DueKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDueKind: FfiConverterRustBuffer {
+    typealias SwiftType = DueKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DueKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .touchDry
+        
+        case 2: return .recoatOpen
+        
+        case 3: return .recoatShut
+        
+        case 4: return .handle
+        
+        case 5: return .cured
+        
+        case 6: return .waitOver
+        
+        case 7: return .partExpected
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: DueKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .touchDry:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .recoatOpen:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .recoatShut:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .handle:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .cured:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .waitOver:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .partExpected:
+            writeInt(&buf, Int32(7))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDueKind_lift(_ buf: RustBuffer) throws -> DueKind {
+    return try FfiConverterTypeDueKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDueKind_lower(_ value: DueKind) -> RustBuffer {
+    return FfiConverterTypeDueKind.lower(value)
+}
+
+
+
+/**
  * Front or rear.
  */
 
@@ -26226,6 +28055,151 @@ public func FfiConverterTypeHeldBy_lower(_ value: HeldBy) -> RustBuffer {
 
 
 /**
+ * Something that must not be done yet.
+ */
+
+public enum Hold: Equatable, Hashable {
+    
+    /**
+     * Touch or clamp it.
+     */
+    case handle
+    /**
+     * Fit it to the bike.
+     */
+    case mount
+    /**
+     * Paint over it.
+     */
+    case paintOver
+    /**
+     * Fill fuel in, or let fuel reach it.
+     */
+    case fuel
+    /**
+     * Fill oil, brake fluid or coolant in.
+     */
+    case fill
+    /**
+     * Run the engine.
+     */
+    case runEngine
+    /**
+     * Fit a tyre.
+     */
+    case fitTyre
+    /**
+     * Load, bend or drill it.
+     */
+    case load
+    /**
+     * Ride.
+     */
+    case ride
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Hold: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHold: FfiConverterRustBuffer {
+    typealias SwiftType = Hold
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Hold {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .handle
+        
+        case 2: return .mount
+        
+        case 3: return .paintOver
+        
+        case 4: return .fuel
+        
+        case 5: return .fill
+        
+        case 6: return .runEngine
+        
+        case 7: return .fitTyre
+        
+        case 8: return .load
+        
+        case 9: return .ride
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Hold, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .handle:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .mount:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .paintOver:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .fuel:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .fill:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .runEngine:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .fitTyre:
+            writeInt(&buf, Int32(7))
+        
+        
+        case .load:
+            writeInt(&buf, Int32(8))
+        
+        
+        case .ride:
+            writeInt(&buf, Int32(9))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHold_lift(_ buf: RustBuffer) throws -> Hold {
+    return try FfiConverterTypeHold.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHold_lower(_ value: Hold) -> RustBuffer {
+    return FfiConverterTypeHold.lower(value)
+}
+
+
+
+/**
  * Where a job has to be done.
  */
 
@@ -27067,6 +29041,101 @@ public func FfiConverterTypeLaw_lower(_ value: Law) -> RustBuffer {
 
 
 /**
+ * What a step of a process lays.
+ */
+
+public enum Layer: Equatable, Hashable {
+    
+    /**
+     * Primer, rust paint, filler: what the colour stands on.
+     */
+    case base
+    /**
+     * Colour.
+     */
+    case colour
+    /**
+     * Decal: no paint, but the window of the coat below goes on running.
+     */
+    case decal
+    /**
+     * Clear coat.
+     */
+    case clear
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Layer: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLayer: FfiConverterRustBuffer {
+    typealias SwiftType = Layer
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Layer {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .base
+        
+        case 2: return .colour
+        
+        case 3: return .decal
+        
+        case 4: return .clear
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Layer, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .base:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .colour:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .decal:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .clear:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLayer_lift(_ buf: RustBuffer) throws -> Layer {
+    return try FfiConverterTypeLayer.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLayer_lower(_ value: Layer) -> RustBuffer {
+    return FfiConverterTypeLayer.lower(value)
+}
+
+
+
+/**
  * What turns the current into light or work.
  */
 
@@ -27683,6 +29752,121 @@ public func FfiConverterTypeMix_lower(_ value: Mix) -> RustBuffer {
 
 
 /**
+ * What is painted.
+ */
+
+public enum PaintedPart: Equatable, Hashable {
+    
+    /**
+     * Fuel tank.
+     */
+    case tank
+    /**
+     * Mudguard.
+     */
+    case mudguard
+    /**
+     * Side panel.
+     */
+    case sidePanel
+    /**
+     * Wheel.
+     */
+    case wheel
+    /**
+     * Frame or a spot on it.
+     */
+    case frame
+    /**
+     * Something else.
+     */
+    case other
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension PaintedPart: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePaintedPart: FfiConverterRustBuffer {
+    typealias SwiftType = PaintedPart
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PaintedPart {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .tank
+        
+        case 2: return .mudguard
+        
+        case 3: return .sidePanel
+        
+        case 4: return .wheel
+        
+        case 5: return .frame
+        
+        case 6: return .other
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: PaintedPart, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .tank:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .mudguard:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .sidePanel:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .wheel:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .frame:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .other:
+            writeInt(&buf, Int32(6))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePaintedPart_lift(_ buf: RustBuffer) throws -> PaintedPart {
+    return try FfiConverterTypePaintedPart.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePaintedPart_lower(_ value: PaintedPart) -> RustBuffer {
+    return FfiConverterTypePaintedPart.lower(value)
+}
+
+
+
+/**
  * Where a part is.
  */
 
@@ -27943,6 +30127,131 @@ public func FfiConverterTypePowerSource_lift(_ buf: RustBuffer) throws -> PowerS
 #endif
 public func FfiConverterTypePowerSource_lower(_ value: PowerSource) -> RustBuffer {
     return FfiConverterTypePowerSource.lower(value)
+}
+
+
+
+/**
+ * How far a process is.
+ */
+
+public enum ProcessState: Equatable, Hashable {
+    
+    /**
+     * Nothing is on yet.
+     */
+    case ready
+    /**
+     * The coat below is not ready for the next.
+     */
+    case tooSoon
+    /**
+     * The next may go on.
+     */
+    case `open`
+    /**
+     * The window closed unused: sand, then recoat.
+     */
+    case sandFirst
+    /**
+     * Sanded after the window closed: the next may go on.
+     */
+    case sanded
+    /**
+     * All coats are on, the last ones cure.
+     */
+    case allOn
+    /**
+     * All coats are fully cured.
+     */
+    case cured
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension ProcessState: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeProcessState: FfiConverterRustBuffer {
+    typealias SwiftType = ProcessState
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProcessState {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .ready
+        
+        case 2: return .tooSoon
+        
+        case 3: return .`open`
+        
+        case 4: return .sandFirst
+        
+        case 5: return .sanded
+        
+        case 6: return .allOn
+        
+        case 7: return .cured
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: ProcessState, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .ready:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .tooSoon:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .`open`:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .sandFirst:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .sanded:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .allOn:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .cured:
+            writeInt(&buf, Int32(7))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessState_lift(_ buf: RustBuffer) throws -> ProcessState {
+    return try FfiConverterTypeProcessState.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeProcessState_lower(_ value: ProcessState) -> RustBuffer {
+    return FfiConverterTypeProcessState.lower(value)
 }
 
 
@@ -29225,6 +31534,101 @@ public func FfiConverterTypeStanding_lift(_ buf: RustBuffer) throws -> Standing 
 #endif
 public func FfiConverterTypeStanding_lower(_ value: Standing) -> RustBuffer {
     return FfiConverterTypeStanding.lower(value)
+}
+
+
+
+/**
+ * Where something stands.
+ */
+
+public enum StayPlace: Equatable, Hashable {
+    
+    /**
+     * Where the bike stands: the log and the usual temperatures of that place hold.
+     */
+    case garage
+    /**
+     * In the house, at 20 °C where nothing else is given.
+     */
+    case house
+    /**
+     * Under a heat lamp: the temperature is measured on the surface.
+     */
+    case heatLamp
+    /**
+     * Elsewhere, at a temperature that is given.
+     */
+    case elsewhere
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension StayPlace: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStayPlace: FfiConverterRustBuffer {
+    typealias SwiftType = StayPlace
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StayPlace {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .garage
+        
+        case 2: return .house
+        
+        case 3: return .heatLamp
+        
+        case 4: return .elsewhere
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: StayPlace, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .garage:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .house:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .heatLamp:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .elsewhere:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStayPlace_lift(_ buf: RustBuffer) throws -> StayPlace {
+    return try FfiConverterTypeStayPlace.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStayPlace_lower(_ value: StayPlace) -> RustBuffer {
+    return FfiConverterTypeStayPlace.lower(value)
 }
 
 
@@ -31036,6 +33440,137 @@ public func FfiConverterTypeSum_lift(_ buf: RustBuffer) throws -> Sum {
 #endif
 public func FfiConverterTypeSum_lower(_ value: Sum) -> RustBuffer {
     return FfiConverterTypeSum.lower(value)
+}
+
+
+
+/**
+ * A surface as one measures it with a tape.
+ */
+
+public enum Surface: Equatable, Hashable {
+    
+    /**
+     * A shell: tank, mudguard, side panel. Length along it, girth across it from edge to edge over the bulge.
+     */
+    case shell(
+        /**
+         * Length along the part, following it, mm.
+         */lengthMm: Double, 
+        /**
+         * Girth across the part at its widest, mm.
+         */girthMm: Double, 
+        /**
+         * Painted inside too.
+         */bothSides: Bool, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * A rim: its diameter, and the girth across it from edge to edge.
+     */
+    case rim(
+        /**
+         * Diameter of the rim, mm.
+         */diameterMm: Double, 
+        /**
+         * Girth across the rim, mm; all round it for a rim painted on both faces.
+         */girthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * A tube or rod: frame tube, spoke, stay, hub.
+     */
+    case tube(
+        /**
+         * Outer diameter, mm.
+         */diameterMm: Double, 
+        /**
+         * Length, mm.
+         */lengthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Surface: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSurface: FfiConverterRustBuffer {
+    typealias SwiftType = Surface
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Surface {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .shell(lengthMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), bothSides: try FfiConverterBool.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
+        )
+        
+        case 2: return .rim(diameterMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
+        )
+        
+        case 3: return .tube(diameterMm: try FfiConverterDouble.read(from: &buf), lengthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Surface, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .shell(lengthMm,girthMm,bothSides,count):
+            writeInt(&buf, Int32(1))
+            FfiConverterDouble.write(lengthMm, into: &buf)
+            FfiConverterDouble.write(girthMm, into: &buf)
+            FfiConverterBool.write(bothSides, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .rim(diameterMm,girthMm,count):
+            writeInt(&buf, Int32(2))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(girthMm, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .tube(diameterMm,lengthMm,count):
+            writeInt(&buf, Int32(3))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(lengthMm, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSurface_lift(_ buf: RustBuffer) throws -> Surface {
+    return try FfiConverterTypeSurface.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSurface_lower(_ value: Surface) -> RustBuffer {
+    return FfiConverterTypeSurface.lower(value)
 }
 
 
@@ -33087,6 +35622,30 @@ fileprivate struct FfiConverterOptionTypeEngagementAdvice: FfiConverterRustBuffe
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeExtraTime: FfiConverterRustBuffer {
+    typealias SwiftType = ExtraTime?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeExtraTime.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeExtraTime.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeFillChoice: FfiConverterRustBuffer {
     typealias SwiftType = FillChoice?
 
@@ -33399,6 +35958,30 @@ fileprivate struct FfiConverterOptionTypeNextCheck: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeOdds: FfiConverterRustBuffer {
+    typealias SwiftType = Odds?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeOdds.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeOdds.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeOperatingPoint: FfiConverterRustBuffer {
     typealias SwiftType = OperatingPoint?
 
@@ -33487,6 +36070,30 @@ fileprivate struct FfiConverterOptionTypePilotBehaviour: FfiConverterRustBuffer 
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypePilotBehaviour.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeProcess: FfiConverterRustBuffer {
+    typealias SwiftType = Process?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeProcess.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeProcess.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -33615,6 +36222,30 @@ fileprivate struct FfiConverterOptionTypeSettledOn: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypeSource: FfiConverterRustBuffer {
+    typealias SwiftType = Source?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSource.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSource.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionTypeSpeedometerShift: FfiConverterRustBuffer {
     typealias SwiftType = SpeedometerShift?
 
@@ -33631,6 +36262,78 @@ fileprivate struct FfiConverterOptionTypeSpeedometerShift: FfiConverterRustBuffe
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeSpeedometerShift.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeStay: FfiConverterRustBuffer {
+    typealias SwiftType = Stay?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeStay.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeStay.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSupposed: FfiConverterRustBuffer {
+    typealias SwiftType = Supposed?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSupposed.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSupposed.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeSupposition: FfiConverterRustBuffer {
+    typealias SwiftType = Supposition?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeSupposition.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeSupposition.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -34039,6 +36742,30 @@ fileprivate struct FfiConverterOptionTypeCondition: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeCondition.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeCureState: FfiConverterRustBuffer {
+    typealias SwiftType = CureState?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeCureState.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeCureState.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -35171,6 +37898,31 @@ fileprivate struct FfiConverterSequenceTypeDiagramLine: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeDue: FfiConverterRustBuffer {
+    typealias SwiftType = [Due]
+
+    public static func write(_ value: [Due], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeDue.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Due] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Due]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeDue.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeElement: FfiConverterRustBuffer {
     typealias SwiftType = [Element]
 
@@ -35771,6 +38523,31 @@ fileprivate struct FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeOnHold: FfiConverterRustBuffer {
+    typealias SwiftType = [OnHold]
+
+    public static func write(_ value: [OnHold], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeOnHold.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [OnHold] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [OnHold]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeOnHold.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeOutputAt: FfiConverterRustBuffer {
     typealias SwiftType = [OutputAt]
 
@@ -35863,6 +38640,31 @@ fileprivate struct FfiConverterSequenceTypePackCard: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypePackCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypePaintNeed: FfiConverterRustBuffer {
+    typealias SwiftType = [PaintNeed]
+
+    public static func write(_ value: [PaintNeed], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypePaintNeed.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [PaintNeed] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [PaintNeed]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypePaintNeed.read(from: &buf))
         }
         return seq
     }
@@ -35988,6 +38790,56 @@ fileprivate struct FfiConverterSequenceTypeProbe: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeProbe.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeProcessSheet: FfiConverterRustBuffer {
+    typealias SwiftType = [ProcessSheet]
+
+    public static func write(_ value: [ProcessSheet], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeProcessSheet.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ProcessSheet] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ProcessSheet]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeProcessSheet.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeProcessStep: FfiConverterRustBuffer {
+    typealias SwiftType = [ProcessStep]
+
+    public static func write(_ value: [ProcessStep], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeProcessStep.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ProcessStep] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ProcessStep]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeProcessStep.read(from: &buf))
         }
         return seq
     }
@@ -36271,6 +39123,31 @@ fileprivate struct FfiConverterSequenceTypeStationary: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeStay: FfiConverterRustBuffer {
+    typealias SwiftType = [Stay]
+
+    public static func write(_ value: [Stay], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeStay.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Stay] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Stay]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeStay.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeStep: FfiConverterRustBuffer {
     typealias SwiftType = [Step]
 
@@ -36288,6 +39165,31 @@ fileprivate struct FfiConverterSequenceTypeStep: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeStep.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeStepSheet: FfiConverterRustBuffer {
+    typealias SwiftType = [StepSheet]
+
+    public static func write(_ value: [StepSheet], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeStepSheet.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [StepSheet] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [StepSheet]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeStepSheet.read(from: &buf))
         }
         return seq
     }
@@ -36813,6 +39715,31 @@ fileprivate struct FfiConverterSequenceTypeProposal: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeProposal.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSurface: FfiConverterRustBuffer {
+    typealias SwiftType = [Surface]
+
+    public static func write(_ value: [Surface], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSurface.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Surface] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Surface]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSurface.read(from: &buf))
         }
         return seq
     }

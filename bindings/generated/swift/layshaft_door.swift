@@ -2188,6 +2188,65 @@ public func FfiConverterTypeEndCure_lower(_ value: EndCure) -> RustBuffer {
 
 
 /**
+ * Ends a paint job before its time.
+ */
+public struct EndProcess: Equatable, Hashable {
+    /**
+     * Mark of the paint job.
+     */
+    public var process: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the paint job.
+         */process: String) {
+        self.process = process
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EndProcess: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEndProcess: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EndProcess {
+        return
+            try EndProcess(
+                process: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EndProcess, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.process, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEndProcess_lift(_ buf: RustBuffer) throws -> EndProcess {
+    return try FfiConverterTypeEndProcess.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEndProcess_lower(_ value: EndProcess) -> RustBuffer {
+    return FfiConverterTypeEndProcess.lower(value)
+}
+
+
+/**
  * One value that a field has had.
  */
 public struct Fact: Equatable, Hashable {
@@ -2848,6 +2907,14 @@ public struct JobSheet: Equatable, Hashable {
      * Its running cures.
      */
     public var cures: [CureSheet]
+    /**
+     * Tools to lay out before it begins, where it was made from a ready-made job.
+     */
+    public var tools: [String]
+    /**
+     * Parts and supplies that it usually takes.
+     */
+    public var supplies: [String]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -2863,11 +2930,19 @@ public struct JobSheet: Equatable, Hashable {
          */row: PlanRow? = nil, 
         /**
          * Its running cures.
-         */cures: [CureSheet] = []) {
+         */cures: [CureSheet] = [], 
+        /**
+         * Tools to lay out before it begins, where it was made from a ready-made job.
+         */tools: [String] = [], 
+        /**
+         * Parts and supplies that it usually takes.
+         */supplies: [String] = []) {
         self.id = id
         self.job = job
         self.row = row
         self.cures = cures
+        self.tools = tools
+        self.supplies = supplies
     }
 
     
@@ -2889,7 +2964,9 @@ public struct FfiConverterTypeJobSheet: FfiConverterRustBuffer {
                 id: FfiConverterString.read(from: &buf), 
                 job: FfiConverterTypeJob.read(from: &buf), 
                 row: FfiConverterOptionTypePlanRow.read(from: &buf), 
-                cures: FfiConverterSequenceTypeCureSheet.read(from: &buf)
+                cures: FfiConverterSequenceTypeCureSheet.read(from: &buf), 
+                tools: FfiConverterSequenceString.read(from: &buf), 
+                supplies: FfiConverterSequenceString.read(from: &buf)
         )
     }
 
@@ -2898,6 +2975,8 @@ public struct FfiConverterTypeJobSheet: FfiConverterRustBuffer {
         FfiConverterTypeJob.write(value.job, into: &buf)
         FfiConverterOptionTypePlanRow.write(value.row, into: &buf)
         FfiConverterSequenceTypeCureSheet.write(value.cures, into: &buf)
+        FfiConverterSequenceString.write(value.tools, into: &buf)
+        FfiConverterSequenceString.write(value.supplies, into: &buf)
     }
 }
 
@@ -3027,6 +3106,95 @@ public func FfiConverterTypeKept_lower(_ value: Kept) -> RustBuffer {
 
 
 /**
+ * Lays the next coat or decal of a paint job.
+ */
+public struct LayCoat: Equatable, Hashable {
+    /**
+     * Mark of the paint job.
+     */
+    public var process: String
+    /**
+     * When, milliseconds since 1970 (UTC); left out: now.
+     */
+    public var appliedMs: Int64?
+    /**
+     * Another product than planned.
+     */
+    public var product: Product?
+    /**
+     * It went on although it was too soon, or without sanding; left out: then it is refused.
+     */
+    public var anyway: Bool?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the paint job.
+         */process: String, 
+        /**
+         * When, milliseconds since 1970 (UTC); left out: now.
+         */appliedMs: Int64? = nil, 
+        /**
+         * Another product than planned.
+         */product: Product? = nil, 
+        /**
+         * It went on although it was too soon, or without sanding; left out: then it is refused.
+         */anyway: Bool? = nil) {
+        self.process = process
+        self.appliedMs = appliedMs
+        self.product = product
+        self.anyway = anyway
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LayCoat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLayCoat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LayCoat {
+        return
+            try LayCoat(
+                process: FfiConverterString.read(from: &buf), 
+                appliedMs: FfiConverterOptionInt64.read(from: &buf), 
+                product: FfiConverterOptionTypeProduct.read(from: &buf), 
+                anyway: FfiConverterOptionBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LayCoat, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.process, into: &buf)
+        FfiConverterOptionInt64.write(value.appliedMs, into: &buf)
+        FfiConverterOptionTypeProduct.write(value.product, into: &buf)
+        FfiConverterOptionBool.write(value.anyway, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLayCoat_lift(_ buf: RustBuffer) throws -> LayCoat {
+    return try FfiConverterTypeLayCoat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLayCoat_lower(_ value: LayCoat) -> RustBuffer {
+    return FfiConverterTypeLayCoat.lower(value)
+}
+
+
+/**
  * Puts the demo bike on the shelf and opens it.
  */
 public struct LoadDemo: Equatable, Hashable {
@@ -3130,6 +3298,75 @@ public func FfiConverterTypeMarkAsk_lift(_ buf: RustBuffer) throws -> MarkAsk {
 #endif
 public func FfiConverterTypeMarkAsk_lower(_ value: MarkAsk) -> RustBuffer {
     return FfiConverterTypeMarkAsk.lower(value)
+}
+
+
+/**
+ * Says where a coat stands from a moment on. A moment of 0 means now.
+ */
+public struct MoveCoat: Equatable, Hashable {
+    /**
+     * Mark of the coat.
+     */
+    public var id: String
+    /**
+     * Where, and how warm it is there.
+     */
+    public var stay: Stay
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the coat.
+         */id: String, 
+        /**
+         * Where, and how warm it is there.
+         */stay: Stay) {
+        self.id = id
+        self.stay = stay
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension MoveCoat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeMoveCoat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> MoveCoat {
+        return
+            try MoveCoat(
+                id: FfiConverterString.read(from: &buf), 
+                stay: FfiConverterTypeStay.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: MoveCoat, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterTypeStay.write(value.stay, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMoveCoat_lift(_ buf: RustBuffer) throws -> MoveCoat {
+    return try FfiConverterTypeMoveCoat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeMoveCoat_lower(_ value: MoveCoat) -> RustBuffer {
+    return FfiConverterTypeMoveCoat.lower(value)
 }
 
 
@@ -3613,14 +3850,22 @@ public struct ProductsSheet: Equatable, Hashable {
      * Typical products; read your can.
      */
     public var products: [Product]
+    /**
+     * Paint jobs in several coats to start from, with these products.
+     */
+    public var processes: [Process]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
          * Typical products; read your can.
-         */products: [Product] = []) {
+         */products: [Product] = [], 
+        /**
+         * Paint jobs in several coats to start from, with these products.
+         */processes: [Process] = []) {
         self.products = products
+        self.processes = processes
     }
 
     
@@ -3639,12 +3884,14 @@ public struct FfiConverterTypeProductsSheet: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ProductsSheet {
         return
             try ProductsSheet(
-                products: FfiConverterSequenceTypeProduct.read(from: &buf)
+                products: FfiConverterSequenceTypeProduct.read(from: &buf), 
+                processes: FfiConverterSequenceTypeProcess.read(from: &buf)
         )
     }
 
     public static func write(_ value: ProductsSheet, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeProduct.write(value.products, into: &buf)
+        FfiConverterSequenceTypeProcess.write(value.processes, into: &buf)
     }
 }
 
@@ -5104,6 +5351,65 @@ public func FfiConverterTypeReopenJob_lower(_ value: ReopenJob) -> RustBuffer {
 
 
 /**
+ * Notes that the topmost coat of a paint job was sanded.
+ */
+public struct SandCoat: Equatable, Hashable {
+    /**
+     * Mark of the paint job.
+     */
+    public var process: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the paint job.
+         */process: String) {
+        self.process = process
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SandCoat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSandCoat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SandCoat {
+        return
+            try SandCoat(
+                process: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SandCoat, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.process, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSandCoat_lift(_ buf: RustBuffer) throws -> SandCoat {
+    return try FfiConverterTypeSandCoat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSandCoat_lower(_ value: SandCoat) -> RustBuffer {
+    return FfiConverterTypeSandCoat.lower(value)
+}
+
+
+/**
  * Sets the weekly bench time.
  */
 public struct SetBenchTime: Equatable, Hashable {
@@ -5633,6 +5939,65 @@ public func FfiConverterTypeStartFault_lift(_ buf: RustBuffer) throws -> StartFa
 #endif
 public func FfiConverterTypeStartFault_lower(_ value: StartFault) -> RustBuffer {
     return FfiConverterTypeStartFault.lower(value)
+}
+
+
+/**
+ * Starts a paint job in several coats.
+ */
+public struct StartProcess: Equatable, Hashable {
+    /**
+     * The plan.
+     */
+    public var process: Process
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The plan.
+         */process: Process) {
+        self.process = process
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StartProcess: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStartProcess: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StartProcess {
+        return
+            try StartProcess(
+                process: FfiConverterTypeProcess.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StartProcess, into buf: inout [UInt8]) {
+        FfiConverterTypeProcess.write(value.process, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStartProcess_lift(_ buf: RustBuffer) throws -> StartProcess {
+    return try FfiConverterTypeStartProcess.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStartProcess_lower(_ value: StartProcess) -> RustBuffer {
+    return FfiConverterTypeStartProcess.lower(value)
 }
 
 
@@ -6237,6 +6602,31 @@ public enum Command: Equatable, Hashable {
     case endCure(EndCure
     )
     /**
+     * Says where a coat stands from now on.
+     */
+    case moveCoat(MoveCoat
+    )
+    /**
+     * Starts a paint job in several coats.
+     */
+    case startProcess(StartProcess
+    )
+    /**
+     * Lays the next coat or decal of a paint job.
+     */
+    case layCoat(LayCoat
+    )
+    /**
+     * Notes that the topmost coat was sanded.
+     */
+    case sandCoat(SandCoat
+    )
+    /**
+     * Ends a paint job before its time.
+     */
+    case endProcess(EndProcess
+    )
+    /**
      * Notes temperature and humidity.
      */
     case noteClimate(NoteClimate
@@ -6423,28 +6813,43 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 42: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 43: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 43: return .moveCoat(try FfiConverterTypeMoveCoat.read(from: &buf)
         )
         
-        case 44: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 44: return .startProcess(try FfiConverterTypeStartProcess.read(from: &buf)
         )
         
-        case 45: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 45: return .layCoat(try FfiConverterTypeLayCoat.read(from: &buf)
         )
         
-        case 46: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 46: return .sandCoat(try FfiConverterTypeSandCoat.read(from: &buf)
         )
         
-        case 47: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 47: return .endProcess(try FfiConverterTypeEndProcess.read(from: &buf)
         )
         
-        case 48: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 48: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 49: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 49: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 50: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 50: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        )
+        
+        case 51: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        )
+        
+        case 52: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        )
+        
+        case 53: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        )
+        
+        case 54: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 55: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -6665,43 +7070,68 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
-        case let .noteClimate(v1):
+        case let .moveCoat(v1):
             writeInt(&buf, Int32(43))
+            FfiConverterTypeMoveCoat.write(v1, into: &buf)
+            
+        
+        case let .startProcess(v1):
+            writeInt(&buf, Int32(44))
+            FfiConverterTypeStartProcess.write(v1, into: &buf)
+            
+        
+        case let .layCoat(v1):
+            writeInt(&buf, Int32(45))
+            FfiConverterTypeLayCoat.write(v1, into: &buf)
+            
+        
+        case let .sandCoat(v1):
+            writeInt(&buf, Int32(46))
+            FfiConverterTypeSandCoat.write(v1, into: &buf)
+            
+        
+        case let .endProcess(v1):
+            writeInt(&buf, Int32(47))
+            FfiConverterTypeEndProcess.write(v1, into: &buf)
+            
+        
+        case let .noteClimate(v1):
+            writeInt(&buf, Int32(48))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(44))
+            writeInt(&buf, Int32(49))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(45))
+            writeInt(&buf, Int32(50))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(46))
+            writeInt(&buf, Int32(51))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(52))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(53))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(54))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(50))
+            writeInt(&buf, Int32(55))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -6842,6 +7272,11 @@ public enum Query: Equatable, Hashable {
     case cure(CureAsk
     )
     /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    case process(ProcessAsk
+    )
+    /**
      * Coating products to start from.
      */
     case products(BareAsk
@@ -6855,6 +7290,11 @@ public enum Query: Equatable, Hashable {
      * What a proposal does to everything else.
      */
     case ripple(RippleAsk
+    )
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    case alarms(BareAsk
     )
     /**
      * Everything known about the open bike.
@@ -6968,28 +7408,34 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 22: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 23: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 23: return .process(try FfiConverterTypeProcessAsk.read(from: &buf)
         )
         
-        case 24: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 24: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 25: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 25: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 26: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 26: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 27: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 27: return .alarms(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 28: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 28: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 29: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 29: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 30: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 30: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        )
+        
+        case 31: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 32: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -7110,43 +7556,53 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
-        case let .products(v1):
+        case let .process(v1):
             writeInt(&buf, Int32(23))
+            FfiConverterTypeProcessAsk.write(v1, into: &buf)
+            
+        
+        case let .products(v1):
+            writeInt(&buf, Int32(24))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
+        case let .alarms(v1):
+            writeInt(&buf, Int32(27))
+            FfiConverterTypeBareAsk.write(v1, into: &buf)
+            
+        
         case let .bike(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(28))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .history(v1):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(29))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(30))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(31))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(32))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }
@@ -7220,6 +7676,30 @@ fileprivate struct FfiConverterOptionInt64: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionBool: FfiConverterRustBuffer {
+    typealias SwiftType = Bool?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterBool.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterBool.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionString: FfiConverterRustBuffer {
     typealias SwiftType = String?
 
@@ -7284,6 +7764,30 @@ fileprivate struct FfiConverterOptionTypePlanRow: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypePlanRow.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeProduct: FfiConverterRustBuffer {
+    typealias SwiftType = Product?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeProduct.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeProduct.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -7383,6 +7887,31 @@ fileprivate struct FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCureSheet.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeProcess: FfiConverterRustBuffer {
+    typealias SwiftType = [Process]
+
+    public static func write(_ value: [Process], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeProcess.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Process] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Process]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeProcess.read(from: &buf))
         }
         return seq
     }

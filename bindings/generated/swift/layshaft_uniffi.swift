@@ -532,6 +532,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func addReadyMade(command: AddReadyMade, moment: Moment?) throws  -> Outcome
     
     /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    func alarms(ask: BareAsk, moment: Moment?) throws  -> AlarmsSheet
+    
+    /**
      * Answers a check of a search.
      */
     func answerFault(command: AnswerFault, moment: Moment?) throws  -> Outcome
@@ -617,6 +622,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func endCure(command: EndCure, moment: Moment?) throws  -> Outcome
     
     /**
+     * Ends a paint job before its time.
+     */
+    func endProcess(command: EndProcess, moment: Moment?) throws  -> Outcome
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     func fasteners(ask: FastenerAsk, moment: Moment?) throws  -> FastenerSheet
@@ -692,6 +702,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func lamps(ask: LampsAsk, moment: Moment?) throws  -> LampSheet
     
     /**
+     * Lays the next coat or decal of a paint job.
+     */
+    func layCoat(command: LayCoat, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Electrical load against output.
      */
     func load(ask: LoadAsk, moment: Moment?) throws  -> LoadSheet
@@ -705,6 +720,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Premix, two-part ratios, paint for an area.
      */
     func mixing(ask: MixAsk, moment: Moment?) throws  -> MixSheet
+    
+    /**
+     * Says where a coat stands from now on.
+     */
+    func moveCoat(command: MoveCoat, moment: Moment?) throws  -> Outcome
     
     /**
      * Notes temperature and humidity.
@@ -730,6 +750,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * The jobs on the calendar.
      */
     func plan(ask: PlanAsk, moment: Moment?) throws  -> PlanSheet
+    
+    /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    func process(ask: ProcessAsk, moment: Moment?) throws  -> ProcessSheet
     
     /**
      * Coating products to start from.
@@ -837,6 +862,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func ripple(ask: RippleAsk, moment: Moment?) throws  -> RippleSheet
     
     /**
+     * Notes that the topmost coat was sanded.
+     */
+    func sandCoat(command: SandCoat, moment: Moment?) throws  -> Outcome
+    
+    /**
      * Sets the weekly bench time.
      */
     func setBenchTime(command: SetBenchTime, moment: Moment?) throws  -> Outcome
@@ -870,6 +900,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Begins a search for a fault.
      */
     func startFault(command: StartFault, moment: Moment?) throws  -> Outcome
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+    func startProcess(command: StartProcess, moment: Moment?) throws  -> Outcome
     
     /**
      * Units and accepted ranges.
@@ -1033,6 +1068,20 @@ open func addReadyMade(command: AddReadyMade, moment: Moment? = nil)throws  -> O
     uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(
             self.uniffiCloneHandle(),
         FfiConverterTypeAddReadyMade_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+open func alarms(ask: BareAsk, moment: Moment? = nil)throws  -> AlarmsSheet  {
+    return try  FfiConverterTypeAlarmsSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_alarms(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeBareAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1277,6 +1326,20 @@ open func endCure(command: EndCure, moment: Moment? = nil)throws  -> Outcome  {
 }
     
     /**
+     * Ends a paint job before its time.
+     */
+open func endProcess(command: EndProcess, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_end_process(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeEndProcess_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
 open func fasteners(ask: FastenerAsk, moment: Moment? = nil)throws  -> FastenerSheet  {
@@ -1487,6 +1550,20 @@ open func lamps(ask: LampsAsk, moment: Moment? = nil)throws  -> LampSheet  {
 }
     
     /**
+     * Lays the next coat or decal of a paint job.
+     */
+open func layCoat(command: LayCoat, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_lay_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeLayCoat_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Electrical load against output.
      */
 open func load(ask: LoadAsk, moment: Moment? = nil)throws  -> LoadSheet  {
@@ -1523,6 +1600,20 @@ open func mixing(ask: MixAsk, moment: Moment? = nil)throws  -> MixSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_mixing(
             self.uniffiCloneHandle(),
         FfiConverterTypeMixAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Says where a coat stands from now on.
+     */
+open func moveCoat(command: MoveCoat, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_move_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeMoveCoat_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1593,6 +1684,20 @@ open func plan(ask: PlanAsk, moment: Moment? = nil)throws  -> PlanSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_plan(
             self.uniffiCloneHandle(),
         FfiConverterTypePlanAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+open func process(ask: ProcessAsk, moment: Moment? = nil)throws  -> ProcessSheet  {
+    return try  FfiConverterTypeProcessSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_process(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeProcessAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1893,6 +1998,20 @@ open func ripple(ask: RippleAsk, moment: Moment? = nil)throws  -> RippleSheet  {
 }
     
     /**
+     * Notes that the topmost coat was sanded.
+     */
+open func sandCoat(command: SandCoat, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_sand_coat(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeSandCoat_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Sets the weekly bench time.
      */
 open func setBenchTime(command: SetBenchTime, moment: Moment? = nil)throws  -> Outcome  {
@@ -1985,6 +2104,20 @@ open func startFault(command: StartFault, moment: Moment? = nil)throws  -> Outco
     uniffi_layshaft_uniffi_fn_method_bench_start_fault(
             self.uniffiCloneHandle(),
         FfiConverterTypeStartFault_lower(command),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+open func startProcess(command: StartProcess, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_start_process(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeStartProcess_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2295,6 +2428,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 42471) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2346,6 +2482,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 21618) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2391,6 +2530,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 60778) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2398,6 +2540,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 15653) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061) {
@@ -2413,6 +2558,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_plan() != 11839) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_process() != 43028) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_products() != 21667) {
@@ -2478,6 +2626,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2497,6 +2648,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 63448) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064) {

@@ -279,6 +279,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_job(uint64_t ptr, RustBuff
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ALARMS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ALARMS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_alarms(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_FAULT
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_ANSWER_FAULT
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_answer_fault(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -364,6 +369,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_describe_place(uint64_t ptr, R
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_cure(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_END_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_END_PROCESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_process(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fasteners(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -439,6 +449,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_job(uint64_t ptr, RustBuffer a
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_lamps(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAY_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAY_COAT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_lay_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LOAD
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_load(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -452,6 +467,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_load_demo(uint64_t ptr, RustBu
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MIXING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MIXING
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_mixing(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MOVE_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_MOVE_COAT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_move_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_NOTE_CLIMATE
@@ -477,6 +497,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_photo(uint64_t ptr, RustBuffer
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PLAN
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PLAN
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_plan(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PROCESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_process(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_PRODUCTS
@@ -584,6 +609,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_reopen_job(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_ripple(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SAND_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SAND_COAT
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_sand_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_BENCH_TIME
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_BENCH_TIME
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_set_bench_time(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -617,6 +647,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_cure(uint64_t ptr, RustB
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_FAULT
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_FAULT
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_fault(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_START_PROCESS
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_start_process(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_TABLES
@@ -942,6 +977,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ALARMS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ALARMS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_alarms(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ANSWER_FAULT
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_ANSWER_FAULT
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_answer_fault(void
@@ -1044,6 +1085,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_cure(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_END_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_END_PROCESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_process(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fasteners(void
@@ -1134,6 +1181,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_lamps(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LAY_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LAY_COAT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_lay_coat(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LOAD
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LOAD
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_load(void
@@ -1149,6 +1202,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_load_demo(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MIXING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MIXING
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_mixing(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MOVE_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_MOVE_COAT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_move_coat(void
     
 );
 #endif
@@ -1179,6 +1238,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_photo(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PLAN
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PLAN
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_plan(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_PROCESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_process(void
     
 );
 #endif
@@ -1308,6 +1373,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_ripple(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SAND_COAT
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SAND_COAT
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_sand_coat(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SET_BENCH_TIME
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SET_BENCH_TIME
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time(void
@@ -1347,6 +1418,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_cure(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_FAULT
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_FAULT
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_fault(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_PROCESS
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_START_PROCESS
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_start_process(void
     
 );
 #endif

@@ -18,6 +18,11 @@ moment: Moment,
 command: Command, };
 
 /**
+ * Where an activation temperature comes from.
+ */
+export type ActivationFrom = "twoTemperatures" | "entered" | "assumed";
+
+/**
  * Changes an element of a circuit, or adds one.
  */
 export type AdaptCircuit = { 
@@ -68,6 +73,23 @@ toMm?: number | null,
  * Where the axle stands now, mm.
  */
 presentMm: number, };
+
+/**
+ * The alarms, as a list and as a file.
+ */
+export type AlarmsSheet = { 
+/**
+ * A name for the file.
+ */
+fileName: string, 
+/**
+ * The file: iCalendar text.
+ */
+text: string, 
+/**
+ * What it holds, earliest first.
+ */
+alarms: Array<Due>, };
 
 /**
  * Answers a check of a search.
@@ -1128,7 +1150,19 @@ job?: string | null,
 /**
  * When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
  */
-endedMs?: number | null, };
+endedMs?: number | null, 
+/**
+ * Where it stood and stands, if not in the garage all the time.
+ */
+stays: Array<Stay>, 
+/**
+ * The process that it belongs to, by its mark.
+ */
+process?: string | null, 
+/**
+ * Which step of that process it is, from 0.
+ */
+step?: number | null, };
 
 /**
  * A coat with its mark.
@@ -1151,7 +1185,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -1510,7 +1544,15 @@ lossPercent?: number | null,
 /**
  * Can, mL.
  */
-canMl: number, };
+canMl: number, 
+/**
+ * The area as measured with a tape; it wins over the square metres.
+ */
+surfaces: Array<Surface>, 
+/**
+ * Thinner, per cent of the paint: the wet film to aim at grows with it, the paint needed does not.
+ */
+thinnerPercent?: number | null, };
 
 /**
  * Paint that an area takes.
@@ -1664,6 +1706,26 @@ atCelsius: number,
  * Below the lowest temperature: it stands still.
  */
 standsStill: boolean, 
+/**
+ * Activation temperature that the clock runs on, kelvin.
+ */
+activationKelvin: number, 
+/**
+ * Where that comes from.
+ */
+activationFrom: ActivationFrom, 
+/**
+ * Where it stands, as far as that was told.
+ */
+stay?: Stay | null, 
+/**
+ * What must not be done yet, and until when.
+ */
+onHold: Array<OnHold>, 
+/**
+ * The process that it belongs to, by its mark.
+ */
+process?: string | null, 
 /**
  * The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
  */
@@ -2077,6 +2139,40 @@ shoeFactorMost: number,
 pointer: string, };
 
 /**
+ * Something that comes about by itself.
+ */
+export type Due = { 
+/**
+ * When, milliseconds since 1970 (UTC).
+ */
+atMs: number, 
+/**
+ * What.
+ */
+due: DueKind, 
+/**
+ * On what: the title of the coat, the job or the part.
+ */
+title: string, 
+/**
+ * What holds from then on.
+ */
+text: string, 
+/**
+ * Kind of the record: `coat`, `job` or `part`.
+ */
+recordKind: string, 
+/**
+ * The record's mark.
+ */
+record: string, };
+
+/**
+ * What comes about.
+ */
+export type DueKind = "touchDry" | "recoatOpen" | "recoatShut" | "handle" | "cured" | "waitOver" | "partExpected";
+
+/**
  * One element between two points. Voltage and current count positive from `from` to `to`.
  */
 export type Element = { 
@@ -2171,6 +2267,15 @@ export type EndCure = {
  * Mark of the coat.
  */
 id: string, };
+
+/**
+ * Ends a paint job before its time.
+ */
+export type EndProcess = { 
+/**
+ * Mark of the paint job.
+ */
+process: string, };
 
 /**
  * How far it must go in.
@@ -3198,6 +3303,11 @@ export type HistorySheet = {
 facts: Array<Fact>, };
 
 /**
+ * Something that must not be done yet.
+ */
+export type Hold = "handle" | "mount" | "paintOver" | "fuel" | "fill" | "runEngine" | "fitTyre" | "load" | "ride";
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 export type Hunting = { 
@@ -3593,6 +3703,10 @@ place?: JobPlace | null,
  */
 helper?: boolean | null, 
 /**
+ * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+ */
+readyMade?: string | null, 
+/**
  * Whether it makes noise that the neighbours hear; left out: no.
  */
 noisy?: boolean | null, };
@@ -3621,7 +3735,15 @@ row?: PlanRow | null,
 /**
  * Its running cures.
  */
-cures: Array<CureSheet>, };
+cures: Array<CureSheet>, 
+/**
+ * Tools to lay out before it begins, where it was made from a ready-made job.
+ */
+tools: Array<string>, 
+/**
+ * Parts and supplies that it usually takes.
+ */
+supplies: Array<string>, };
 
 /**
  * How far a job is.
@@ -3862,6 +3984,32 @@ indication?: Indication | null,
  * Flashes that were counted.
  */
 counted?: FlashCount | null, };
+
+/**
+ * Lays the next coat or decal of a paint job.
+ */
+export type LayCoat = { 
+/**
+ * Mark of the paint job.
+ */
+process: string, 
+/**
+ * When, milliseconds since 1970 (UTC); left out: now.
+ */
+appliedMs?: number | null, 
+/**
+ * Another product than planned.
+ */
+product?: Product | null, 
+/**
+ * It went on although it was too soon, or without sanding; left out: then it is refused.
+ */
+anyway?: boolean | null, };
+
+/**
+ * What a step of a process lays.
+ */
+export type Layer = "base" | "colour" | "decal" | "clear";
 
 /**
  * What turns the current into light or work.
@@ -4167,6 +4315,19 @@ nowMs: number,
 zone: Zone, };
 
 /**
+ * Says where a coat stands from a moment on. A moment of 0 means now.
+ */
+export type MoveCoat = { 
+/**
+ * Mark of the coat.
+ */
+id: string, 
+/**
+ * Where, and how warm it is there.
+ */
+stay: Stay, };
+
+/**
  * The check to do next.
  */
 export type NextCheck = { 
@@ -4242,6 +4403,40 @@ climate: Climate, };
  * Notes that the open bike was carried out as a bundle: the file is where the owner wanted it.
  */
 export type NoteExport = Record<symbol, never>;
+
+/**
+ * How sure the ready date is.
+ */
+export type Odds = { 
+/**
+ * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+ */
+likelyMs?: number | null, 
+/**
+ * Ready by then in nine of ten runs.
+ */
+safeMs?: number | null, 
+/**
+ * Runs through the plan.
+ */
+runs: number, };
+
+/**
+ * Something on hold, with its end.
+ */
+export type OnHold = { 
+/**
+ * What must not be done.
+ */
+hold: Hold, 
+/**
+ * The same in words.
+ */
+text: string, 
+/**
+ * Until when, milliseconds since 1970 (UTC); none when no end is in sight.
+ */
+untilMs?: number | null, };
 
 /**
  * Opens a bike of the shelf.
@@ -4411,6 +4606,40 @@ title: string,
  * How many items.
  */
 items: number, };
+
+/**
+ * Paint of one product that a process takes. Unthinned: thinner comes on top.
+ */
+export type PaintNeed = { 
+/**
+ * The product.
+ */
+product: string, 
+/**
+ * Coats of it.
+ */
+coats: number, 
+/**
+ * Spreading rate of one coat, m²/L.
+ */
+spreadingRate: number, 
+/**
+ * At the least loss, mL.
+ */
+leastMl: number, 
+/**
+ * At the greatest loss, mL.
+ */
+mostMl: number, 
+/**
+ * Cans for the greatest loss, where the can is known.
+ */
+cans?: number | null, };
+
+/**
+ * What is painted.
+ */
+export type PaintedPart = "tank" | "mudguard" | "sidePanel" | "wheel" | "frame" | "other";
 
 /**
  * A part.
@@ -4589,7 +4818,11 @@ export type PlanAsk = {
 /**
  * Days shown, from today; left out: 28.
  */
-days?: number | null, };
+days?: number | null, 
+/**
+ * What to suppose; left out: nothing.
+ */
+whatIf?: Supposition | null, };
 
 /**
  * A job on the calendar.
@@ -4673,6 +4906,14 @@ days: Array<DayMark>,
  */
 readyMs?: number | null, 
 /**
+ * How sure that is; none where no parcel and no hands-on time varies.
+ */
+odds?: Odds | null, 
+/**
+ * What the supposition comes to, where one was asked for.
+ */
+whatIf?: Supposed | null, 
+/**
  * What holds the date, in one sentence.
  */
 heldBy: string, 
@@ -4723,6 +4964,135 @@ kw: number, };
  * Where the engine's power comes from.
  */
 export type PowerSource = "points" | "peaks" | "peakPower";
+
+/**
+ * A paint job in several coats.
+ */
+export type Process = { 
+/**
+ * On what: “Fuel tank, outside”.
+ */
+title: string, 
+/**
+ * What kind of part that is: it decides what has to wait.
+ */
+part: PaintedPart, 
+/**
+ * The job that it belongs to, by its mark.
+ */
+job?: string | null, 
+/**
+ * Steps, in order.
+ */
+steps: Array<ProcessStep>, 
+/**
+ * When the topmost coat was last sanded because its window had closed, milliseconds since 1970 (UTC).
+ */
+sandedMs?: number | null, 
+/**
+ * When it was ended before its time, milliseconds since 1970 (UTC).
+ */
+endedMs?: number | null, 
+/**
+ * What is painted, as measured.
+ */
+surfaces: Array<Surface>, 
+/**
+ * How it is put on; it tells the usual loss.
+ */
+putOn?: PutOn | null, };
+
+/**
+ * A process of the bike by its mark, or a plan to try.
+ */
+export type ProcessAsk = { 
+/**
+ * A process of the bike.
+ */
+process?: string | null, 
+/**
+ * A plan to try, begun now.
+ */
+plan?: Process | null, };
+
+/**
+ * A process.
+ */
+export type ProcessSheet = { 
+/**
+ * Its mark, when it is one of the bike.
+ */
+id?: string | null, 
+/**
+ * The process.
+ */
+process: Process, 
+/**
+ * How far it is.
+ */
+state: ProcessState, 
+/**
+ * The same in one sentence, with the next coat and its window.
+ */
+sentence: string, 
+/**
+ * Each step with its window.
+ */
+steps: Array<StepSheet>, 
+/**
+ * When all of it is fully cured, each step laid as early as it may; none when that cannot be known.
+ */
+curedMs?: number | null, 
+/**
+ * What must not be done yet, and until when.
+ */
+onHold: Array<OnHold>, 
+/**
+ * Jobs that wait for it, by their titles.
+ */
+jobsWaiting: Array<string>, 
+/**
+ * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+ */
+before: Array<Finding>, 
+/**
+ * What is worth saying about the rest.
+ */
+findings: Array<Finding>, 
+/**
+ * Area, m², where it was measured.
+ */
+squareMetres?: number | null, 
+/**
+ * Paint that it takes.
+ */
+paint: Array<PaintNeed>, };
+
+/**
+ * How far a process is.
+ */
+export type ProcessState = "ready" | "tooSoon" | "open" | "sandFirst" | "sanded" | "allOn" | "cured";
+
+/**
+ * One step of a process.
+ */
+export type ProcessStep = { 
+/**
+ * What it is called: “Second colour”.
+ */
+name: string, 
+/**
+ * What it lays.
+ */
+layer: Layer, 
+/**
+ * With what; none for a decal.
+ */
+product?: Product | null, 
+/**
+ * When a decal was laid, milliseconds since 1970 (UTC). A coat keeps its own moment.
+ */
+doneMs?: number | null, };
 
 /**
  * A product's data. Times hold at the reference temperature.
@@ -4779,7 +5149,55 @@ forbids?: string | null,
 /**
  * Where the figures come from: the can, a data sheet, or a typical sheet of this program.
  */
-typical: boolean, };
+typical: boolean, 
+/**
+ * A second temperature of the sheet, °C: with it the activation temperature is worked out, not assumed.
+ */
+secondCelsius?: number | null, 
+/**
+ * How long it takes there, hours.
+ */
+secondHours?: number | null, 
+/**
+ * To which state that time runs; left out: to full cure, or to the last time that is known.
+ */
+secondOf?: CureState | null, 
+/**
+ * Once mixed it must be used within, minutes.
+ */
+potLifeMinutes?: number | null, 
+/**
+ * Parts of base.
+ */
+partsBase?: number | null, 
+/**
+ * Parts of hardener.
+ */
+partsHardener?: number | null, 
+/**
+ * The parts are by weight; left out: by volume.
+ */
+byWeight?: boolean | null, 
+/**
+ * Thinner, per cent.
+ */
+thinnerPercent?: number | null, 
+/**
+ * Solids by volume, per cent.
+ */
+solidsPercent?: number | null, 
+/**
+ * Dry film of one coat, µm.
+ */
+dryMicrometres?: number | null, 
+/**
+ * What a litre covers in one coat, as printed, m²/L.
+ */
+spreadingRate?: number | null, 
+/**
+ * What is in the can, mL.
+ */
+canMl?: number | null, };
 
 /**
  * What a product is.
@@ -4793,7 +5211,11 @@ export type ProductsSheet = {
 /**
  * Typical products; read your can.
  */
-products: Array<Product>, };
+products: Array<Product>, 
+/**
+ * Paint jobs in several coats to start from, with these products.
+ */
+processes: Array<Process>, };
 
 /**
  * What is proposed.
@@ -4926,7 +5348,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -5059,7 +5481,23 @@ id: string,
 /**
  * The job.
  */
-job: Job, };
+job: Job, 
+/**
+ * Tools to lay out before it begins.
+ */
+tools: Array<string>, 
+/**
+ * Parts and supplies that it usually takes.
+ */
+supplies: Array<string>, 
+/**
+ * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+ */
+follows: Array<string>, 
+/**
+ * Where the length of its wait comes from.
+ */
+waitSource?: Source | null, };
 
 /**
  * Jobs that can be added as they are.
@@ -5365,6 +5803,15 @@ rollingCoefficient: number, } | { "kind": "byPressure",
  * Tyre pressure, bar.
  */
 tyreBar: number, };
+
+/**
+ * Notes that the topmost coat of a paint job was sanded.
+ */
+export type SandCoat = { 
+/**
+ * Mark of the paint job.
+ */
+process: string, };
 
 /**
  * Where a screw sits, as far as its replacement is concerned.
@@ -5960,6 +6407,15 @@ export type StartFault = {
 trouble: Trouble, };
 
 /**
+ * Starts a paint job in several coats.
+ */
+export type StartProcess = { 
+/**
+ * The plan.
+ */
+process: Process, };
+
+/**
  * The load in one riding state.
  */
 export type StateLoad = { 
@@ -5998,6 +6454,28 @@ amperes: number,
 minutes: number, };
 
 /**
+ * From when on a coat stands somewhere.
+ */
+export type Stay = { 
+/**
+ * From when on, milliseconds since 1970 (UTC).
+ */
+fromMs: number, 
+/**
+ * Where.
+ */
+place: StayPlace, 
+/**
+ * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+ */
+celsius?: number | null, };
+
+/**
+ * Where something stands.
+ */
+export type StayPlace = "garage" | "house" | "heatLamp" | "elsewhere";
+
+/**
  * One instruction of a job, one screen at the bench.
  */
 export type Step = { 
@@ -6013,6 +6491,44 @@ caution?: string | null,
  * A clock that starts from this step, minutes.
  */
 clockMinutes?: number | null, };
+
+/**
+ * A step with its window.
+ */
+export type StepSheet = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * What it lays.
+ */
+layer: Layer, 
+/**
+ * Name of its product; none for a decal.
+ */
+product?: string | null, 
+/**
+ * Mark of its coat, when it is on.
+ */
+coat?: string | null, 
+/**
+ * When it went on, milliseconds since 1970 (UTC).
+ */
+laidMs?: number | null, 
+/**
+ * From when it may go on, milliseconds since 1970 (UTC): by the coat below, or as foreseen when each step before it
+ * goes on as early as it may.
+ */
+fromMs?: number | null, 
+/**
+ * Until when it may go on without sanding; none where the can names no end or none is in sight.
+ */
+untilMs?: number | null, 
+/**
+ * It is the next.
+ */
+next: boolean, };
 
 /**
  * A line to set a stop against.
@@ -7052,6 +7568,89 @@ output: Array<OutputPoint>,
 idleRpm?: number | null, };
 
 /**
+ * What the supposition comes to.
+ */
+export type Supposed = { 
+/**
+ * When the bike is ready then, milliseconds since 1970 (UTC).
+ */
+readyMs?: number | null, 
+/**
+ * How much later that is than without it, hours; negative when earlier.
+ */
+laterHours?: number | null, 
+/**
+ * What holds the date then.
+ */
+heldBy: string, };
+
+/**
+ * What to suppose. What is left out stays as it is.
+ */
+export type Supposition = { 
+/**
+ * A part, by its mark, that comes later.
+ */
+part?: string | null, 
+/**
+ * How many days later; left out: 7.
+ */
+days?: number | null, 
+/**
+ * A day of the week without bench time, Monday is 1.
+ */
+withoutWeekday?: number | null, 
+/**
+ * Bench time on one day more.
+ */
+extra?: ExtraTime | null, };
+
+/**
+ * A surface as one measures it with a tape.
+ */
+export type Surface = { "kind": "shell", 
+/**
+ * Length along the part, following it, mm.
+ */
+lengthMm: number, 
+/**
+ * Girth across the part at its widest, mm.
+ */
+girthMm: number, 
+/**
+ * Painted inside too.
+ */
+bothSides: boolean, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "rim", 
+/**
+ * Diameter of the rim, mm.
+ */
+diameterMm: number, 
+/**
+ * Girth across the rim, mm; all round it for a rim painted on both faces.
+ */
+girthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "tube", 
+/**
+ * Outer diameter, mm.
+ */
+diameterMm: number, 
+/**
+ * Length, mm.
+ */
+lengthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, };
+
+/**
  * Something with positions: a switch, a brake lever, or the state of the engine.
  */
 export type SwitchCard = { 
@@ -7528,7 +8127,11 @@ export type TodayAsk = {
 /**
  * Minutes at hand; left out: 60.
  */
-minutesAtHand?: number | null, };
+minutesAtHand?: number | null, 
+/**
+ * When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
+ */
+lastSeenMs?: number | null, };
 
 /**
  * The page that the app opens with.
@@ -7554,6 +8157,14 @@ next: Array<NextJob>,
  * Running cures, the next to end first.
  */
 cures: Array<CureSheet>, 
+/**
+ * Paint jobs in several coats that run.
+ */
+processes: Array<ProcessSheet>, 
+/**
+ * What came about by itself since the app was last open, earliest first.
+ */
+whileAway: Array<Due>, 
 /**
  * Parts on their way.
  */
@@ -8469,9 +9080,11 @@ export interface QueryMap {
   harness: HarnessSheet;
   fault: FaultSheet;
   cure: CureSheet;
+  process: ProcessSheet;
   products: ProductsSheet;
   inspection: InspectionSheet;
   ripple: RippleSheet;
+  alarms: AlarmsSheet;
   bike: BikeSheet;
   history: HistorySheet;
   photo: PhotoSheet;
@@ -8523,6 +9136,11 @@ export type CommandName =
   | 'putPhotoAway'
   | 'startCure'
   | 'endCure'
+  | 'moveCoat'
+  | 'startProcess'
+  | 'layCoat'
+  | 'sandCoat'
+  | 'endProcess'
   | 'noteClimate'
   | 'takeReading'
   | 'answerItem'

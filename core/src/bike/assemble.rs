@@ -7,7 +7,7 @@ use super::{
     Spec, Supply, Tightening, Wheel,
 };
 use crate::changes::{Fields, Key, Ledger, Record, read};
-use crate::coating::Coat;
+use crate::coating::{Coat, Process};
 use crate::faults::FaultSearch;
 use crate::harness::ElementChange;
 use crate::inspection::ItemAnswer;
@@ -32,6 +32,8 @@ pub struct Bike {
     pub tightenings: BTreeMap<String, Tightening>,
     /// Coats that cure or have cured.
     pub coats: BTreeMap<String, Coat>,
+    /// Paint jobs in several coats.
+    pub processes: BTreeMap<String, Process>,
     /// Temperature and humidity log, oldest first.
     pub climate: Vec<Climate>,
     /// Measured values.
@@ -64,6 +66,7 @@ pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
         parts: map(ledger, project),
         tightenings: map(ledger, project),
         coats: map(ledger, project),
+        processes: map(ledger, project),
         climate,
         readings: map(ledger, project),
         photos: map(ledger, project),

@@ -108,6 +108,8 @@ pub struct Job {
     pub place: Option<JobPlace>,
     /// Whether it takes a second pair of hands; left out: no.
     pub helper: Option<bool>,
+    /// The ready-made job, by its mark, that it was made from: it names tools and supplies.
+    pub ready_made: Option<String>,
     /// Whether it makes noise that the neighbours hear; left out: no.
     pub noisy: Option<bool>,
 }

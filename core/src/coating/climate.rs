@@ -5,6 +5,7 @@
 
 use std::f64::consts::TAU;
 
+use super::Stay;
 use crate::bike::{Bike, Climate, Place};
 use crate::plan::{Moment, ZoneShift};
 
@@ -26,7 +27,8 @@ pub struct ClimateLog {
     readings: Vec<Climate>,
     usual: Usual,
     usual_humidity: Option<f64>,
-    tried: Option<Tried>,
+    /// Temperatures that stand in for the log, earliest first.
+    set: Vec<Set>,
     /// Shifts of the local clock, earliest first.
     shifts: Vec<ZoneShift>,
     now_ms: i64,
@@ -43,11 +45,13 @@ enum Usual {
     Unknown,
 }
 
-/// A temperature that is tried from a moment on.
+/// From a moment on one temperature stands in for the log, or the log holds again.
 #[derive(Clone, Copy, Debug, PartialEq)]
-struct Tried {
+struct Set {
     from_ms: i64,
-    celsius: f64,
+    celsius: Option<f64>,
+    /// It is only tried, not told.
+    tried: bool,
 }
 
 /// A stretch of time at one temperature.
@@ -77,13 +81,32 @@ impl ClimateLog {
         let mut shifts = moment.zone.shifts.clone();
         shifts.sort_by_key(|shift| shift.from_ms);
         let now_ms = moment.now_ms.clamp(EARLIEST_MS, LATEST_MS);
-        Self { readings, usual, usual_humidity: place.humidity, tried: None, shifts, now_ms }
+        Self { readings, usual, usual_humidity: place.humidity, set: Vec::new(), shifts, now_ms }
     }
 
     /// The same log with one temperature from now on.
     pub fn with_from_now(mut self, celsius: f64) -> Self {
-        self.tried = Some(Tried { from_ms: self.now_ms, celsius });
+        self.set.retain(|set| set.from_ms < self.now_ms);
+        self.set.push(Set { from_ms: self.now_ms, celsius: Some(celsius), tried: true });
         self
+    }
+
+    /// The same log for something that is carried to other places.
+    pub fn with_stays(&self, stays: &[Stay]) -> Self {
+        let told = |stay: &Stay| Set { from_ms: stay.from_ms, celsius: stay.holds(), tried: false };
+        let mut set: Vec<Set> = self.set.iter().copied().chain(stays.iter().map(told)).collect();
+        set.sort_by_key(|set| set.from_ms);
+        Self { set, ..self.clone() }
+    }
+
+    /// Whether it stands elsewhere at a moment, so that the air of the garage says nothing.
+    pub(super) fn is_elsewhere_at(&self, at_ms: i64) -> bool {
+        self.set_at(at_ms).is_some_and(|set| set.celsius.is_some() && !set.tried)
+    }
+
+    fn set_at(&self, at_ms: i64) -> Option<&Set> {
+        let begun = self.set.partition_point(|set| set.from_ms <= at_ms);
+        begun.checked_sub(1).and_then(|place| self.set.get(place))
     }
 
     /// Now, milliseconds since 1970 (UTC).
@@ -105,7 +128,10 @@ impl ClimateLog {
 
     /// What the temperatures rest on where no reading holds, in words for the working.
     pub fn basis(&self) -> String {
-        let tried = self.tried.map(|tried| format!(" Tried from now on: {:.0} °C.", tried.celsius)).unwrap_or_default();
+        let told = self.set.iter().any(|set| set.celsius.is_some() && !set.tried);
+        let elsewhere = if told { " While it stands elsewhere, the one temperature given for that place." } else { "" };
+        let tried = self.set.last().filter(|set| set.tried).and_then(|set| set.celsius);
+        let tried = tried.map(|celsius| format!(" Tried from now on: {celsius:.0} °C.")).unwrap_or_default();
         let usual = match self.usual {
             Usual::Wave { night, day, .. } => format!(
                 "Temperature from the readings, each for 24 h at most, else a daily wave of {night:.0} °C by night to \
@@ -121,12 +147,12 @@ impl ClimateLog {
                                assumption, for the usual temperatures of the place are not known)."
                 .to_owned(),
         };
-        usual + &tried
+        usual + elsewhere + &tried
     }
 
     /// Nothing is known: neither a reading, nor the usual temperatures, nor one that is tried.
     pub fn is_guessed(&self) -> bool {
-        self.readings.is_empty() && self.usual == Usual::Unknown && self.tried.is_none()
+        self.readings.is_empty() && self.usual == Usual::Unknown && !self.set.iter().any(|set| set.celsius.is_some())
     }
 
     /// The stretches at one temperature from one moment to another, without a gap.
@@ -147,7 +173,8 @@ impl ClimateLog {
     /// With it a coat that the usual temperatures never wake is known to stand still, without walking on.
     pub(super) fn warmest_from(&self, at_ms: i64) -> Option<f64> {
         let readings_end_ms = self.readings.last().map_or(EARLIEST_MS, |last| last.from_ms.saturating_add(HOLDS_MS));
-        if at_ms < readings_end_ms || self.tried.is_some() {
+        let set_has_a_say = self.set.last().is_some_and(|last| last.celsius.is_some() || last.from_ms > at_ms);
+        if at_ms < readings_end_ms || set_has_a_say {
             return None;
         }
         Some(match self.usual {
@@ -160,22 +187,25 @@ impl ClimateLog {
     /// The coldest that a usual day gets, °C; none where one temperature is usual, or tried.
     pub(super) fn coldest_of_day(&self) -> Option<f64> {
         match self.usual {
-            Usual::Wave { night, day, .. } if self.tried.is_none() => Some(night.min(day)),
+            Usual::Wave { night, day, .. } if self.set_at(self.now_ms).and_then(|set| set.celsius).is_none() => {
+                Some(night.min(day))
+            }
             Usual::Wave { .. } | Usual::Steady(_) | Usual::Unknown => None,
         }
     }
 
     /// The stretch at one temperature that begins at a moment.
     fn spell_from(&self, at_ms: i64) -> Spell {
-        let tried_from = self.tried.map_or(i64::MAX, |tried| tried.from_ms);
-        if let Some(tried) = self.tried.filter(|tried| tried.from_ms <= at_ms) {
-            return Spell { from_ms: at_ms, to_ms: i64::MAX, celsius: tried.celsius };
+        let begun = self.set.partition_point(|set| set.from_ms <= at_ms);
+        let next_ms = self.set.get(begun).map_or(i64::MAX, |set| set.from_ms);
+        if let Some(celsius) = self.set_at(at_ms).and_then(|set| set.celsius) {
+            return Spell { from_ms: at_ms, to_ms: next_ms, celsius };
         }
-        let untried = self.untried_from(at_ms);
-        Spell { to_ms: untried.to_ms.min(tried_from), ..untried }
+        let unset = self.unset_from(at_ms);
+        Spell { to_ms: unset.to_ms.min(next_ms), ..unset }
     }
 
-    fn untried_from(&self, at_ms: i64) -> Spell {
+    fn unset_from(&self, at_ms: i64) -> Spell {
         let spell = |to_ms, celsius| Spell { from_ms: at_ms, to_ms, celsius };
         let begun = self.readings.partition_point(|reading| reading.from_ms <= at_ms);
         let next_ms = self.readings.get(begun).map_or(i64::MAX, |reading| reading.from_ms);

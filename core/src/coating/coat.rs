@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::Product;
+use super::{ClimateLog, Product, Stay, cure_end_ms};
 use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
@@ -20,6 +20,12 @@ pub struct Coat {
     pub job: Option<String>,
     /// When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
     pub ended_ms: Option<i64>,
+    /// Where it stood and stands, if not in the garage all the time.
+    pub stays: Vec<Stay>,
+    /// The process that it belongs to, by its mark.
+    pub process: Option<String>,
+    /// Which step of that process it is, from 0.
+    pub step: Option<u32>,
 }
 
 /// Moments at which a coat can have gone on: from 2000 to 2099, milliseconds since 1970 (UTC).
@@ -30,6 +36,14 @@ impl Record for Coat {
 }
 
 impl Coat {
+    /// When it is fully cured where it stands, milliseconds since 1970 (UTC); none as for [`cure_end_ms`].
+    pub fn cured_ms(&self, climate: &ClimateLog) -> Option<i64> {
+        if self.stays.is_empty() {
+            return cure_end_ms(&self.product, self.applied_ms, climate);
+        }
+        cure_end_ms(&self.product, self.applied_ms, &climate.with_stays(&self.stays))
+    }
+
     /// The coat with its texts trimmed, or the first field that cannot be accepted.
     ///
     /// ```
@@ -55,6 +69,7 @@ impl Coat {
                 reason: "A coat cannot end before it went on".to_owned(),
             });
         }
+        self.stays = self.stays.into_iter().map(Stay::checked).collect::<Result<_, _>>()?;
         Ok(self)
     }
 }

@@ -107,7 +107,7 @@ impl Pace {
     pub(super) fn of(product: &Product) -> Self {
         Self {
             at_celsius: product.at_celsius.unwrap_or(USUAL_REFERENCE),
-            activation_kelvin: product.activation_kelvin.unwrap_or(USUAL_ACTIVATION),
+            activation_kelvin: super::activation_of(product).0,
             lowest_celsius: product.lowest_celsius,
         }
     }

@@ -2,7 +2,8 @@
 
 use super::cure::Pace;
 use super::sheet::{Air, CureSheet, Subject};
-use super::{ClimateLog, CureState, ProductKind, surface_margin, words};
+use super::stay::IN_THE_HOUSE;
+use super::{ClimateLog, CureState, ProductKind, StayPlace, surface_margin, words};
 use crate::finding::{Finding, Weight};
 use crate::plan::Zone;
 
@@ -26,17 +27,53 @@ pub(super) fn of_cure(
     if sheet.state == CureState::Wet {
         findings.extend(moisture(sheet, air));
         findings.extend(caution(sheet.product.product));
+        findings.extend(mixing(sheet));
     }
-    if !subject.ended {
+    if !subject.ended && !subject.topmost {
         findings.extend(window(sheet, zone));
     }
     if sheet.left_hours_reference > 0.0 {
         findings.extend(temperature(sheet, pace, climate));
         findings.extend(hold(sheet));
+        findings.extend(lamp(sheet));
     }
     findings.extend(sheet_gaps(sheet));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings
+}
+
+/// Whether a finding is one to read before the coat goes on.
+pub(super) fn is_before(finding: &Finding) -> bool {
+    let area = finding.code.split('.').next().unwrap_or_default();
+    matches!(area, "dew" | "humidity" | "cold" | "heat" | "climate" | "mix") || finding.code == "product.caution"
+}
+
+/// Pot life of what was mixed.
+fn mixing(sheet: &CureSheet) -> Option<Finding> {
+    let minutes = sheet.product.pot_life_minutes?;
+    let text = format!(
+        "Once mixed, use it within {} at {:.0} °C; sooner where it is warmer. Mix no more than that.",
+        words::hours(minutes / 60.0),
+        sheet.at_celsius
+    );
+    Some(Finding::new("mix.pot-life", Weight::Note, text))
+}
+
+/// The caution that stands at a heat lamp, and what the house takes for granted.
+fn lamp(sheet: &CureSheet) -> Option<Finding> {
+    let stay = sheet.stay.as_ref()?;
+    match (stay.place, stay.celsius) {
+        (StayPlace::HeatLamp, _) => {
+            let text = "Heat lamp: only when nothing smells of fuel or solvent, never unattended, temperature measured on the \
+                        surface and kept below what the can allows.";
+            Some(Finding::new("stay.heat-lamp", Weight::Care, text))
+        }
+        (StayPlace::House, None) => {
+            let text = format!("In the house {IN_THE_HOUSE:.0} °C are assumed. Measure where it stands and enter it.");
+            Some(Finding::new("stay.house-assumed", Weight::Note, text))
+        }
+        _ => None,
+    }
 }
 
 /// Dew point and humidity, while the coat is wet or not on yet.

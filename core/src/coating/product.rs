@@ -58,6 +58,30 @@ pub struct Product {
     pub forbids: Option<String>,
     /// Where the figures come from: the can, a data sheet, or a typical sheet of this program.
     pub typical: bool,
+    /// A second temperature of the sheet, °C: with it the activation temperature is worked out, not assumed.
+    pub second_celsius: Option<f64>,
+    /// How long it takes there, hours.
+    pub second_hours: Option<f64>,
+    /// To which state that time runs; left out: to full cure, or to the last time that is known.
+    pub second_of: Option<CureState>,
+    /// Once mixed it must be used within, minutes.
+    pub pot_life_minutes: Option<f64>,
+    /// Parts of base.
+    pub parts_base: Option<f64>,
+    /// Parts of hardener.
+    pub parts_hardener: Option<f64>,
+    /// The parts are by weight; left out: by volume.
+    pub by_weight: Option<bool>,
+    /// Thinner, per cent.
+    pub thinner_percent: Option<f64>,
+    /// Solids by volume, per cent.
+    pub solids_percent: Option<f64>,
+    /// Dry film of one coat, µm.
+    pub dry_micrometres: Option<f64>,
+    /// What a litre covers in one coat, as printed, m²/L.
+    pub spreading_rate: Option<f64>,
+    /// What is in the can, mL.
+    pub can_ml: Option<f64>,
 }
 
 impl Product {
@@ -95,6 +119,8 @@ impl Product {
             });
         }
         self.check_order()?;
+        super::activation::check(&self)?;
+        self.check_mixing()?;
         if let Some(text) = self.forbids.take().filter(|text| !text.trim().is_empty()) {
             self.forbids = Some(bounds::check_text("forbids", "What must wait", &text, 200)?);
         }
@@ -138,6 +164,41 @@ impl Product {
                 ),
             }),
             _ => Ok(()),
+        }
+    }
+
+    /// Pot life, ratio, thinner, solids, film and can: each in its range, and a ratio with both of its sides.
+    fn check_mixing(&self) -> Result<(), Refused> {
+        bounds::POT_LIFE.check_known(self.pot_life_minutes)?;
+        bounds::MIX_PARTS.check_known(self.parts_base)?;
+        Bound { field: "partsHardener", label: "Parts of hardener", ..bounds::MIX_PARTS }
+            .check_known(self.parts_hardener)?;
+        bounds::THINNER.check_known(self.thinner_percent)?;
+        bounds::SOLIDS.check_known(self.solids_percent)?;
+        bounds::FILM.check_known(self.dry_micrometres)?;
+        bounds::SPREADING.check_known(self.spreading_rate)?;
+        bounds::CAN.check_known(self.can_ml)?;
+        let missing = match (self.parts_base, self.parts_hardener) {
+            (Some(_), None) => "partsHardener",
+            (None, Some(_)) => "partsBase",
+            _ => return Ok(()),
+        };
+        Err(Refused::Missing {
+            field: missing.to_owned(),
+            label: "Mixing ratio".to_owned(),
+            help: "enter both sides of the ratio, base and hardener".to_owned(),
+        })
+    }
+
+    /// The hours on the sheet at which a state begins, at the reference temperature.
+    pub(super) fn hours_to(&self, state: CureState) -> Option<f64> {
+        match state {
+            CureState::Wet => None,
+            CureState::TouchDry => self.touch_dry_hours,
+            CureState::RecoatOpen => self.recoat_from_hours,
+            CureState::RecoatShut => self.recoat_to_hours,
+            CureState::Handle => self.handle_hours,
+            CureState::Cured => self.full_cure_hours,
         }
     }
 

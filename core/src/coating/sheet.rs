@@ -3,11 +3,16 @@
 use layshaft_wire::wire;
 
 use super::cure::{Pace, ages_at, horizon_ms, hours_between, when_reached};
-use super::{ClimateLog, Coat, CureState, Milestone, Product, dew_point, findings, words};
+use super::hold::on_hold;
+use super::{
+    ActivationFrom, ClimateLog, Coat, CureState, Milestone, OnHold, Product, Stay, activation_of, dew_point, findings,
+    words,
+};
 use crate::bike::Bike;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::finding::{Finding, Working};
+use crate::fluids::PaintedPart;
 use crate::plan::Moment;
 
 /// Points of the curve beside the first.
@@ -72,6 +77,16 @@ pub struct CureSheet {
     pub at_celsius: f64,
     /// Below the lowest temperature: it stands still.
     pub stands_still: bool,
+    /// Activation temperature that the clock runs on, kelvin.
+    pub activation_kelvin: f64,
+    /// Where that comes from.
+    pub activation_from: ActivationFrom,
+    /// Where it stands, as far as that was told.
+    pub stay: Option<Stay>,
+    /// What must not be done yet, and until when.
+    pub on_hold: Vec<OnHold>,
+    /// The process that it belongs to, by its mark.
+    pub process: Option<String>,
     /// The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
     pub reason: String,
     /// Dew point of the air, °C, where the humidity is known.
@@ -92,6 +107,12 @@ pub(super) struct Subject {
     pub(super) applied_ms: i64,
     /// The clock was ended: the next coat is on it, or nobody asks any more.
     pub(super) ended: bool,
+    /// It is the last paint of its process: nothing is to be recoated.
+    pub(super) topmost: bool,
+    pub(super) part: PaintedPart,
+    pub(super) process: Option<String>,
+    /// Where it stood and stands, earliest first.
+    pub(super) stays: Vec<Stay>,
 }
 
 /// The air and the surface as they are now.
@@ -101,8 +122,34 @@ pub(super) struct Air {
     pub(super) surface_celsius: f64,
 }
 
+impl Air {
+    /// The air now. Away from the garage its humidity is not known.
+    fn of(climate: &ClimateLog) -> Self {
+        let now_ms = climate.now_ms();
+        let celsius = climate.celsius_at(now_ms);
+        let humidity = climate.humidity_at(now_ms).filter(|_| !climate.is_elsewhere_at(now_ms));
+        Self { celsius, humidity, surface_celsius: celsius }
+    }
+}
+
 impl Subject {
-    fn of_coat(mark: &str, coat: &Coat) -> Result<Self, Refused> {
+    /// A product that would be put on at a moment.
+    fn of_product(product: Product, applied_ms: i64) -> Self {
+        Self {
+            coat: None,
+            title: product.name.clone(),
+            product,
+            applied_ms,
+            ended: false,
+            topmost: false,
+            part: PaintedPart::Other,
+            process: None,
+            stays: Vec::new(),
+        }
+    }
+
+    fn of_coat(bike: &Bike, mark: &str, coat: &Coat) -> Result<Self, Refused> {
+        let process = coat.process.as_ref().and_then(|process| bike.processes.get(process));
         let coat_checked = coat.clone().checked()?;
         Ok(Self {
             coat: Some(mark.to_owned()),
@@ -110,8 +157,17 @@ impl Subject {
             product: coat_checked.product,
             applied_ms: coat_checked.applied_ms,
             ended: coat.ended_ms.is_some(),
+            topmost: process.zip(coat.step).is_some_and(|(process, step)| !process.paint_follows(step)),
+            part: process.map(|process| process.part).unwrap_or_default(),
+            process: coat_checked.process,
+            stays: sorted(coat_checked.stays),
         })
     }
+}
+
+fn sorted(mut stays: Vec<Stay>) -> Vec<Stay> {
+    stays.sort_by_key(|stay| stay.from_ms);
+    stays
 }
 
 /// The cure page for a coat of the bike, or for a product that would be put on now.
@@ -124,15 +180,16 @@ pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureShe
     Bound { label: "Temperature of the surface", ..bounds::BAKE_TEMPERATURE }.check_known(ask.surface_celsius)?;
     let climate = ClimateLog::of(bike, moment);
     let subject = subject(bike, ask, climate.now_ms())?;
+    let climate = climate.with_stays(&subject.stays);
     let climate = match ask.celsius {
         Some(celsius) => climate.with_from_now(celsius),
         None => climate,
     };
-    let celsius = climate.celsius_at(climate.now_ms());
+    let here = Air::of(&climate);
     let air = Air {
-        celsius,
-        humidity: ask.humidity.or_else(|| climate.humidity_at(climate.now_ms())),
-        surface_celsius: ask.surface_celsius.unwrap_or(celsius),
+        humidity: ask.humidity.or(here.humidity),
+        surface_celsius: ask.surface_celsius.unwrap_or(here.celsius),
+        ..here
     };
     Ok(lay_out(subject, &climate, &air, moment))
 }
@@ -141,18 +198,27 @@ pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureShe
 pub fn running_cures(bike: &Bike, moment: &Moment) -> Vec<CureSheet> {
     let climate = ClimateLog::of(bike, moment);
     let now_ms = climate.now_ms();
-    let celsius = climate.celsius_at(now_ms);
-    let air = Air { celsius, humidity: climate.humidity_at(now_ms), surface_celsius: celsius };
-    let mut running: Vec<(i64, Subject)> = bike
+    let mut running: Vec<(i64, ClimateLog, Subject)> = bike
         .coats
         .iter()
         .filter(|(_, coat)| coat.ended_ms.is_none())
-        .filter_map(|(mark, coat)| Subject::of_coat(mark, coat).ok())
-        .map(|subject| (end_ms(&subject, &climate).unwrap_or(i64::MAX), subject))
-        .filter(|(end_ms, _)| hours_between(*end_ms, now_ms) <= LINGERS_HOURS)
+        .filter_map(|(mark, coat)| Subject::of_coat(bike, mark, coat).ok())
+        .map(|subject| {
+            let climate = climate.with_stays(&subject.stays);
+            (end_ms(&subject, &climate).unwrap_or(i64::MAX), climate, subject)
+        })
+        .filter(|(end_ms, _, _)| hours_between(*end_ms, now_ms) <= LINGERS_HOURS)
         .collect();
-    running.sort_by_key(|(end_ms, _)| *end_ms);
-    running.into_iter().map(|(_, subject)| lay_out(subject, &climate, &air, moment)).collect()
+    running.sort_by_key(|(end_ms, _, _)| *end_ms);
+    running.into_iter().map(|(_, climate, subject)| lay_out(subject, &climate, &Air::of(&climate), moment)).collect()
+}
+
+/// What to look at before a product goes on here and now: moisture, cold, heat, and the caution of the product.
+pub(super) fn before_it_goes_on(product: &Product, bike: &Bike, moment: &Moment) -> Vec<Finding> {
+    let climate = ClimateLog::of(bike, moment);
+    let subject = Subject::of_product(product.clone(), climate.now_ms());
+    let sheet = lay_out(subject, &climate, &Air::of(&climate), moment);
+    sheet.findings.into_iter().filter(findings::is_before).collect()
 }
 
 /// When the clock of a coat ends.
@@ -165,14 +231,10 @@ fn end_ms(subject: &Subject, climate: &ClimateLog) -> Option<i64> {
 fn subject(bike: &Bike, ask: &CureAsk, now_ms: i64) -> Result<Subject, Refused> {
     match (&ask.coat, &ask.product) {
         (Some(mark), None) => match bike.coats.get(mark) {
-            Some(coat) => Subject::of_coat(mark, coat),
+            Some(coat) => Subject::of_coat(bike, mark, coat),
             None => Err(Refused::Unknown { what: "coat".to_owned(), id: mark.clone() }),
         },
-        (None, Some(product)) => {
-            let product = product.clone().checked()?;
-            let title = product.name.clone();
-            Ok(Subject { coat: None, title, product, applied_ms: now_ms, ended: false })
-        }
+        (None, Some(product)) => Ok(Subject::of_product(product.clone().checked()?, now_ms)),
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "product".to_owned(),
             reason: "Ask for a coat of the bike or for a product to try, not for both".to_owned(),
@@ -209,6 +271,11 @@ fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -
         celsius_now: climate.celsius_at(now_ms),
         at_celsius: pace.at_celsius,
         stands_still: !done && pace.stands_still(climate.celsius_at(now_ms)),
+        activation_kelvin: pace.activation_kelvin,
+        activation_from: activation_of(&subject.product).1,
+        stay: subject.stays.iter().rev().find(|stay| stay.from_ms <= now_ms).cloned(),
+        on_hold: Vec::new(),
+        process: subject.process.clone(),
         reason: String::new(),
         dew_point_celsius: air.humidity.map(|humidity| dew_point(air.celsius, humidity)),
         curve: curve(&pace, applied_ms, end_ms, climate),
@@ -217,6 +284,12 @@ fn lay_out(subject: Subject, climate: &ClimateLog, air: &Air, moment: &Moment) -
     };
     let mean_celsius = end_ms.and_then(|end_ms| mean_celsius(climate, now_ms.max(applied_ms), end_ms));
     sheet.reason = words::reason(&sheet, mean_celsius);
+    if !done && subject.coat.is_some() {
+        let handle = sheet.milestones.iter().find(|milestone| milestone.state == CureState::Handle);
+        let touch = (handle.is_some_and(|handle| !handle.reached), handle.and_then(|handle| handle.due_ms));
+        let cured_ms = end_ms.filter(|_| subject.product.full_cure_hours.is_some());
+        sheet.on_hold = on_hold(subject.product.product, subject.part, touch, cured_ms);
+    }
     sheet.findings = findings::of_cure(&sheet, &subject, &pace, climate, air, &moment.zone);
     sheet.working = words::working(&sheet, &pace, climate, air);
     sheet

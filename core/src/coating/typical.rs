@@ -23,16 +23,19 @@ struct SheetFile {
 }
 
 /// Marks and texts of the sheets, in the order in which they are shown.
-const SHEETS: [(&str, &str); 10] = [
+const SHEETS: [(&str, &str); 13] = [
     ("tank-liner", include_str!("../../../fixtures/products/tank-liner.toml")),
     ("gasket-silicone", include_str!("../../../fixtures/products/gasket-silicone.toml")),
     ("rust-paint", include_str!("../../../fixtures/products/rust-paint.toml")),
+    ("rust-converter", include_str!("../../../fixtures/products/rust-converter.toml")),
+    ("epoxy-primer", include_str!("../../../fixtures/products/epoxy-primer.toml")),
     ("primer", include_str!("../../../fixtures/products/primer.toml")),
     ("colour", include_str!("../../../fixtures/products/colour.toml")),
     ("clear", include_str!("../../../fixtures/products/clear.toml")),
     ("two-part-clear", include_str!("../../../fixtures/products/two-part-clear.toml")),
     ("wheel-paint", include_str!("../../../fixtures/products/wheel-paint.toml")),
     ("epoxy", include_str!("../../../fixtures/products/epoxy.toml")),
+    ("adhesive", include_str!("../../../fixtures/products/adhesive.toml")),
     ("thread-lock", include_str!("../../../fixtures/products/thread-lock.toml")),
 ];
 
@@ -61,7 +64,7 @@ pub fn typical_product(mark_or_name: &str) -> Option<Product> {
 }
 
 /// Where the figures of a product come from: its typical sheet, or the owner's own can.
-pub(super) fn source_of(product: &Product) -> Source {
+pub fn source_of(product: &Product) -> Source {
     let typical = cards().iter().find(|card| card.product == *product).map(|card| card.source.clone());
     match typical {
         Some(source) => source,

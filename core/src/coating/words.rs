@@ -2,7 +2,7 @@
 
 use super::cure::{Pace, USUAL_ACTIVATION, USUAL_REFERENCE};
 use super::sheet::{Air, CureSheet};
-use super::{ClimateLog, surface_margin, typical};
+use super::{ActivationFrom, ClimateLog, surface_margin, typical};
 use crate::finding::{Source, Standing, WorkLine, Working};
 use crate::plan::Zone;
 use crate::units::Unit;
@@ -72,6 +72,12 @@ pub(super) fn working(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog, air:
     if let Some(here) = sheet.left_hours_here {
         lines.push(WorkLine::new("Left here", "until the sum of rate x time has grown by that", here, Unit::Hour));
     }
+    if let (ActivationFrom::TwoTemperatures, Some(second), Some(hours)) =
+        (sheet.activation_from, sheet.product.second_celsius, sheet.product.second_hours)
+    {
+        let equation = format!("ln(t1/t2) / (1/T1 - 1/T2), second point {hours} h at {second:.0} °C");
+        lines.push(WorkLine::new("Activation temperature of the sheet", equation, q, Unit::Kelvin));
+    }
     let mut sources = vec![
         typical::source_of(&sheet.product),
         Source::new(
@@ -104,8 +110,13 @@ fn range(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> String {
             + &format!(" {:.0} °C.", pace.no_faster_from()),
         climate.basis(),
     ];
-    if sheet.product.activation_kelvin.is_none() {
-        said.push(format!("Assumed: activation temperature {USUAL_ACTIVATION:.0} K."));
+    match sheet.activation_from {
+        ActivationFrom::TwoTemperatures => said.push(format!(
+            "Activation temperature {:.0} K from the two temperatures of the sheet.",
+            sheet.activation_kelvin
+        )),
+        ActivationFrom::Entered => {}
+        ActivationFrom::Assumed => said.push(format!("Assumed: activation temperature {USUAL_ACTIVATION:.0} K.")),
     }
     if sheet.product.at_celsius.is_none() {
         said.push(format!(

@@ -26,6 +26,18 @@ pub fn wet_film(solids_percent: f64, dry_micrometres: f64) -> f64 {
     100.0 * dry_micrometres / solids_percent
 }
 
+/// Solids of thinned paint, per cent by volume: `VS′ = VS / (1 + t)`, `t` thinner, per cent of the paint over 100.
+///
+/// The dry film that a litre of *unthinned* paint leaves stays the same; the wet film to aim at grows. Source: arithmetic
+/// of volume; computed. Range: thinner that evaporates.
+///
+/// ```
+/// assert_eq!(layshaft_core::fluids::thinned_solids(60.0, 20.0), 50.0);
+/// ```
+pub fn thinned_solids(solids_percent: f64, thinner_percent: f64) -> f64 {
+    solids_percent / (1.0 + thinner_percent / 100.0)
+}
+
 /// Paint for an area, mL: `V = 1000 · A · n / (R · (1 − L))`.
 ///
 /// - `A` area, m²; `n` coats; `R` spreading rate of one coat, m²/L; `L` loss, per cent over 100

@@ -2,8 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::cover::{PutOn, cans, paint_needed, spreading_rate, wet_film};
+use super::cover::{PutOn, cans, paint_needed, spreading_rate, thinned_solids, wet_film};
 use super::mix::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
+use super::surface::{Surface, area_of};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
@@ -51,6 +52,10 @@ pub struct CoverAsk {
     pub loss_percent: Option<f64>,
     /// Can, mL.
     pub can_ml: f64,
+    /// The area as measured with a tape; it wins over the square metres.
+    pub surfaces: Vec<Surface>,
+    /// Thinner, per cent of the paint: the wet film to aim at grows with it, the paint needed does not.
+    pub thinner_percent: Option<f64>,
 }
 
 /// What is mixed.
@@ -315,8 +320,12 @@ fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixSheet, Refused> {
 }
 
 fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
-    let (square_metres, coats, can_ml) = (ask.square_metres, ask.coats, ask.can_ml);
-    bounds::PAINTED_AREA.check(square_metres)?;
+    let square_metres = match ask.surfaces.as_slice() {
+        [] => bounds::PAINTED_AREA.check(ask.square_metres)?,
+        measured => area_of(measured)?,
+    };
+    let (coats, can_ml) = (ask.coats, ask.can_ml);
+    let thinner = bounds::THINNER.check_known(ask.thinner_percent)?.unwrap_or_default();
     bounds::COATS.check(f64::from(coats))?;
     bounds::CAN.check(can_ml)?;
     let printed = bounds::SPREADING.check_known(ask.spreading_rate)?;
@@ -335,7 +344,7 @@ fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
         (paint_needed(square_metres, coats, rate, low), paint_needed(square_metres, coats, rate, high));
     let need = CoverNeed {
         spreading_rate: rate,
-        wet_micrometres: film.map(|(solids, film)| wet_film(solids, film)),
+        wet_micrometres: film.map(|(solids, film)| wet_film(thinned_solids(solids, thinner), film)),
         least_ml,
         most_ml,
         cans_least: cans(least_ml, can_ml),
@@ -354,7 +363,7 @@ fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
     } else {
         format!("{} to {}", need.cans_least, need.cans_most)
     };
-    let amount = |loss: f64| format!("1000 × {square_metres} m² × {coats} / ({rate:.2} m²/L × (1 − {loss} / 100))");
+    let amount = |loss: f64| format!("1000 × {square_metres:.3} m² × {coats} / ({rate:.2} m²/L × (1 − {loss} / 100))");
     let mut lines = Vec::new();
     if let (None, Some((solids, film))) = (printed, film) {
         let equation = format!("10 × {solids} % / {film} µm");
@@ -363,7 +372,7 @@ fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
     lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
     lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
     Ok(MixSheet {
-        sentence: format!("{range} of {can_ml:.0} mL for {square_metres} m², {coats} coats."),
+        sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)),
         parts: vec![by_volume("Paint", most_ml)],
         other: None,
         cover: Some(need),
@@ -375,6 +384,11 @@ fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
             "Even coats on a smooth surface; unthinned. Edges, runs and a second try come on top.",
         ),
     })
+}
+
+/// An area as it is said: to a thousandth of a square metre, without needless zeros.
+fn in_thousandths(square_metres: f64) -> f64 {
+    (1000.0 * square_metres).round() / 1000.0
 }
 
 fn by_volume(name: &str, millilitres: f64) -> MixPart {

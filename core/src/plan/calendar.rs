@@ -100,6 +100,12 @@ impl Zone {
         wall
     }
 
+    /// The instant at which the clock on the wall shows a day (`YYYY-MM-DD`) and a minute after midnight; none when the
+    /// day cannot be read.
+    pub fn instant_on(&self, day: &str, minute: u32) -> Option<i64> {
+        Day::read(day).map(|day| self.instant_of(day, minute))
+    }
+
     /// What the clock on the wall shows, as milliseconds since 1970 of that clock.
     fn wall_ms(&self, at_ms: i64) -> i64 {
         at_ms.clamp(-FAR_MS, FAR_MS) + i64::from(self.offset_minutes_at(at_ms)) * MINUTE_MS

@@ -118,6 +118,7 @@ fn after_a_done_job_the_coat_that_it_put_on_is_waited_for() {
         applied_ms: painted_ms,
         job: Some("paint".to_owned()),
         ended_ms: None,
+        ..Coat::default()
     };
     bike.coats.insert("coat".to_owned(), coat);
     let scheduled = schedule(&bike, &noon);

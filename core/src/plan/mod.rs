@@ -25,7 +25,7 @@ mod suppose;
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use calendar::{Moment, Zone, ZoneShift, check_day};
 pub use chance::{Odds, triangular_quantile};
-pub use ready_made::{ReadyMade, ready_made};
+pub use ready_made::{ReadyMade, ready_made, ready_made_job};
 pub use schedule::{Scheduled, schedule};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 pub use suppose::{Supposed, Supposition};

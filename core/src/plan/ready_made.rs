@@ -2,8 +2,11 @@
 //! under `fixtures/jobs`, in words of our own; their times are common practice, no source.
 
 use layshaft_wire::wire;
+use serde::Deserialize;
 
 use crate::bike::Job;
+use crate::coating::{source_of, typical_product};
+use crate::finding::{Source, Standing};
 
 /// A job that can be added as it is.
 #[wire]
@@ -12,6 +15,27 @@ pub struct ReadyMade {
     pub id: String,
     /// The job.
     pub job: Job,
+    /// Tools to lay out before it begins.
+    pub tools: Vec<String>,
+    /// Parts and supplies that it usually takes.
+    pub supplies: Vec<String>,
+    /// Ready-made jobs, by their marks, that come before this one where the bike has them too.
+    pub follows: Vec<String>,
+    /// Where the length of its wait comes from.
+    pub wait_source: Option<Source>,
+}
+
+/// A job as it stands in its file.
+#[derive(Deserialize)]
+struct JobFile {
+    #[serde(default)]
+    tools: Vec<String>,
+    #[serde(default)]
+    supplies: Vec<String>,
+    #[serde(default)]
+    follows: Vec<String>,
+    #[serde(flatten)]
+    job: Job,
 }
 
 /// Reads the files by their names, in the order in which they are shown.
@@ -22,20 +46,53 @@ macro_rules! files {
 }
 
 /// Marks and texts of the jobs, in the order of a rebuild.
-const FILES: [(&str, &str); 15] = files! {
+const FILES: [(&str, &str); 48] = files! {
+    "tank-drain"
     "tank-reline"
+    "fuel-tap-lines"
     "carburettor-clean"
+    "air-filter"
+    "fork-seals"
+    "head-bearings"
+    "swing-arm-bushes"
+    "shock-check"
+    "wheel-bearings"
+    "spokes-true"
     "caliper-rebuild"
+    "frame-spots"
+    "plastic-repair"
     "tank-paint"
+    "wheel-paint"
+    "decals"
+    "seat"
+    "stand-footrest"
+    "fasteners-rust"
     "drum-shoes"
-    "tyre-tube"
+    "front-tyre-tube"
+    "rear-tyre-tube"
     "chain-sprockets"
     "master-cylinder-swap"
+    "brake-hose"
     "brake-bleed"
+    "cables"
+    "control-levers"
+    "gasket-reseal"
+    "valve-clearance"
     "oil-filter"
+    "cooling"
+    "exhaust-fit"
     "battery-charge"
+    "wiring-repair"
     "lamp-swap"
+    "indicators"
+    "horn-switches"
+    "stop-lamp-switches"
+    "starter-circuit"
+    "spark-plug"
+    "ignition-timing"
+    "leak-check"
     "first-start"
+    "charging-check"
     "first-ride"
     "pre-inspection"
 };
@@ -46,10 +103,25 @@ const FILES: [(&str, &str); 15] = files! {
 /// let ready_made = layshaft_core::plan::ready_made();
 /// let reline = ready_made.iter().find(|ready| ready.id == "tank-reline").unwrap();
 /// assert_eq!(reline.job.title, "Clean and reline the tank");
+/// assert_eq!(reline.follows, ["tank-drain"]);
 /// ```
 pub fn ready_made() -> Vec<ReadyMade> {
-    let read = |(mark, text): (&str, &str)| Some(ReadyMade { id: mark.to_owned(), job: toml::from_str(text).ok()? });
-    FILES.into_iter().filter_map(read).collect()
+    FILES.into_iter().filter_map(|(mark, text)| read(mark, text)).collect()
+}
+
+/// One ready-made job by its mark.
+pub fn ready_made_job(mark: &str) -> Option<ReadyMade> {
+    FILES.into_iter().find(|(known, _)| *known == mark).and_then(|(mark, text)| read(mark, text))
+}
+
+fn read(mark: &str, text: &str) -> Option<ReadyMade> {
+    let JobFile { tools, supplies, follows, job } = toml::from_str(text).ok()?;
+    let wait_source = job.wait.as_ref().map(|wait| match wait.product.as_deref().and_then(typical_product) {
+        Some(product) => source_of(&product),
+        None => Source::new("Common practice, no source; read the label.", Standing::CommonPractice),
+    });
+    let job = Job { ready_made: Some(mark.to_owned()), ..job };
+    Some(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, wait_source })
 }
 
 #[cfg(test)]
@@ -62,7 +134,8 @@ mod tests {
     fn every_file_is_read_and_every_job_can_be_stored_as_it_is() {
         let ready_made = ready_made();
         assert_eq!(ready_made.len(), FILES.len());
-        for ReadyMade { id, job } in ready_made {
+        assert!(ready_made.len() >= 40);
+        for ReadyMade { id, job, .. } in ready_made {
             assert_eq!(job.clone().checked(), Ok(job.clone()), "{id}");
             assert_eq!((job.state, job.steps_done, job.done_ms), (JobState::Open, 0, None), "{id}");
         }
@@ -79,7 +152,8 @@ mod tests {
             };
             let times = ["leastMinutes", "handsOnMinutes", "mostMinutes"];
             let needs = ["splittable", "place", "helper", "noisy"];
-            within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs].concat());
+            let own = ["tools", "supplies", "follows"];
+            within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs, &own].concat());
             for step in table["steps"].as_array().unwrap() {
                 within(step.as_table().unwrap(), &["text", "caution", "clockMinutes"]);
             }
@@ -106,7 +180,7 @@ mod tests {
 
     #[test]
     fn each_step_fits_one_screen_and_each_job_has_a_caution() {
-        for ReadyMade { id, job } in ready_made() {
+        for ReadyMade { id, job, .. } in ready_made() {
             assert!((5..=12).contains(&job.steps.len()), "{id}");
             assert!(job.steps.iter().any(|step| step.caution.is_some()), "{id}");
             for step in &job.steps {
@@ -127,6 +201,68 @@ mod tests {
         assert!(named.len() >= 2);
         for name in named {
             assert!(typical_product(&name).is_some(), "{name}");
+        }
+    }
+
+    #[test]
+    fn each_job_says_its_tools_and_three_times_in_order() {
+        for ReadyMade { id, job, tools, .. } in ready_made() {
+            assert!((2..=9).contains(&tools.len()), "{id}");
+            let (least, most) = (job.least_minutes.unwrap(), job.most_minutes.unwrap());
+            assert!(least < job.hands_on_minutes && job.hands_on_minutes < most, "{id}");
+        }
+    }
+
+    #[test]
+    fn what_a_job_follows_stands_before_it_in_the_list() {
+        // The order of the list thereby holds that no job comes to follow itself.
+        let marks: Vec<&str> = FILES.iter().map(|(mark, _)| *mark).collect();
+        let place = |mark: &str| marks.iter().position(|known| *known == mark);
+        for ReadyMade { id, follows, .. } in ready_made() {
+            for before in follows {
+                let (first, then) = (place(&before).unwrap(), place(&id).unwrap());
+                assert!(first < then, "{id} follows {before}");
+            }
+        }
+    }
+
+    #[test]
+    fn work_that_can_hurt_carries_its_caution() {
+        let cautions = |mark: &str| -> String {
+            ready_made_job(mark).unwrap().job.steps.into_iter().filter_map(|step| step.caution).collect()
+        };
+        let says = |mark: &str, words: &[&str]| {
+            let text = cautions(mark).to_lowercase();
+            assert!(words.iter().any(|word| text.contains(word)), "{mark}: none of {words:?}");
+        };
+        for fuel in ["tank-drain", "tank-reline", "fuel-tap-lines", "carburettor-clean", "leak-check", "first-start"] {
+            says(fuel, &["flame", "smok"]);
+        }
+        for lifting in
+            ["fork-seals", "head-bearings", "swing-arm-bushes", "wheel-bearings", "rear-tyre-tube", "stand-footrest"]
+        {
+            says(lifting, &["strap"]);
+        }
+        for spraying in ["tank-paint", "wheel-paint", "frame-spots", "decals"] {
+            says(spraying, &["isocyanate"]);
+        }
+        for wiring in ["wiring-repair", "indicators", "horn-switches", "stop-lamp-switches", "lamp-swap"] {
+            says(wiring, &["battery", "earth lead"]);
+        }
+        for brake in ["brake-bleed", "brake-hose", "caliper-rebuild", "master-cylinder-swap", "drum-shoes", "cables"] {
+            says(brake, &["brake", "piston"]);
+        }
+        says("battery-charge", &["acid"]);
+        says("first-ride", &["licensed mechanic"]);
+    }
+
+    #[test]
+    fn each_wait_names_its_source() {
+        let waiting: Vec<ReadyMade> = ready_made().into_iter().filter(|ready| ready.job.wait.is_some()).collect();
+        assert!(waiting.len() >= 6);
+        for ReadyMade { id, wait_source, .. } in waiting {
+            let standing = wait_source.unwrap().standing;
+            assert!(matches!(standing, Standing::CommonPractice | Standing::Invented), "{id}");
         }
     }
 }

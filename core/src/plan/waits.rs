@@ -71,7 +71,7 @@ impl Clockwork {
 
     /// When a coat that is on is fully cured, or was when its clock was ended.
     pub(crate) fn coat_over_ms(&self, coat: &Coat) -> Option<i64> {
-        coat.ended_ms.or_else(|| self.cured_ms(&coat.product, coat.applied_ms))
+        coat.ended_ms.or_else(|| coat.cured_ms(&self.climate))
     }
 
     fn cured_ms(&self, product: &Product, applied_ms: i64) -> Option<i64> {

@@ -14,7 +14,7 @@ use layshaft_core::bike::{
     Wheel,
 };
 use layshaft_core::changes::Record;
-use layshaft_core::coating::Coat;
+use layshaft_core::coating::{Coat, Process};
 use layshaft_core::faults::FaultSearch;
 use layshaft_core::harness::ElementChange;
 use layshaft_core::inspection::ItemAnswer;
@@ -69,6 +69,7 @@ fn all() -> Vec<(String, String)> {
         of::<Tightening>(),
         of::<Photo>(),
         of::<Coat>(),
+        of::<Process>(),
         of::<Climate>(),
         of::<Reading>(),
         of::<Job>(),

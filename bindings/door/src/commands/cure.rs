@@ -2,13 +2,13 @@
 
 use layshaft_core::bike::Job;
 use layshaft_core::changes::edits;
-use layshaft_core::coating::Coat;
+use layshaft_core::coating::{Coat, Stay};
 use layshaft_core::error::Refusal;
 
 use super::change;
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
-use crate::command::{EndCure, StartCure};
+use crate::command::{EndCure, MoveCoat, StartCure};
 
 impl Act for StartCure {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
@@ -20,7 +20,7 @@ impl Act for StartCure {
             product: self.product.clone(),
             applied_ms: self.applied_ms.unwrap_or(call.moment.now_ms),
             job: self.job.clone(),
-            ended_ms: None,
+            ..Coat::default()
         };
         Ok(Writing::making(call.id, edits(call.id, &coat.checked()?, None)))
     }
@@ -30,5 +30,15 @@ impl Act for EndCure {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let ended = |coat: Coat| Coat { ended_ms: Some(call.moment.now_ms), ..coat };
         Ok(Writing::of(change(bench, &self.id, ended)?))
+    }
+}
+
+impl Act for MoveCoat {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let coat: Coat = bench.record(&self.id)?;
+        let from_ms = if self.stay.from_ms == 0 { call.moment.now_ms } else { self.stay.from_ms };
+        let stay = Stay { from_ms, ..self.stay.clone() }.checked()?;
+        let moved = Coat { stays: [coat.stays.clone(), vec![stay]].concat(), ..coat }.checked()?;
+        Ok(Writing::of(change(bench, &self.id, |_| moved)?))
     }
 }

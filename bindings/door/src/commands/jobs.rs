@@ -3,6 +3,7 @@
 use layshaft_core::bike::{Job, JobState};
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Code, Refusal, Refused};
+use layshaft_core::plan::{ready_made, ready_made_job};
 
 use super::change;
 use crate::Bench;
@@ -56,16 +57,29 @@ impl Act for AddJob {
 }
 
 impl Act for AddReadyMade {
+    /// Adds the job behind those of the bike that come before it, and before those that come after it.
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let known = layshaft_core::plan::ready_made();
-        let Some(found) = known.into_iter().find(|ready| ready.id == self.ready_made) else {
+        let Some(found) = ready_made_job(&self.ready_made) else {
             return Err(Refusal::new(
                 Code::Unknown,
                 format!("there is no ready-made job with the mark {}", self.ready_made),
             ));
         };
-        let job = Job { rank: last_rank(bench), ..found.job };
-        Ok(Writing::making(call.id, edits(call.id, &job, None)))
+        let made_from = |job: &Job, marks: &[String]| job.ready_made.as_ref().is_some_and(|mark| marks.contains(mark));
+        let jobs = || bench.bike.jobs.iter();
+        let after: Vec<String> =
+            jobs().filter(|(_, job)| made_from(job, &found.follows)).map(|(mark, _)| mark.clone()).collect();
+        let mut writing = edits(call.id, &Job { rank: last_rank(bench), after: after.clone(), ..found.job }, None);
+        let followers: Vec<String> =
+            ready_made().into_iter().filter(|ready| ready.follows.contains(&found.id)).map(|ready| ready.id).collect();
+        for (mark, job) in jobs().filter(|(_, job)| job.state == JobState::Open && made_from(job, &followers)) {
+            // The owner may have turned the order round on this bike: nothing comes to follow itself.
+            if !after.iter().any(|before| follows(bench, before, mark)) {
+                let behind = |job: Job| Job { after: [job.after, vec![call.id.to_owned()]].concat(), ..job };
+                writing.extend(edits(mark, &behind(job.clone()), Some(job)));
+            }
+        }
+        Ok(Writing::making(call.id, writing))
     }
 }
 

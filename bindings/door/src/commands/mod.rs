@@ -11,6 +11,7 @@ mod inspect;
 mod jobs;
 mod parts;
 mod photos;
+mod process;
 mod spec;
 
 use layshaft_core::changes::{Edit, Record, edits};

@@ -674,6 +674,257 @@ class _UniffiFfiConverterString:
             builder.write(value.encode("utf-8"))
             return builder.finalize()
 
+class _UniffiFfiConverterInt64(_UniffiConverterPrimitiveInt):
+    CLASS_NAME = "i64"
+    VALUE_MIN = -2**63
+    VALUE_MAX = 2**63
+
+    @staticmethod
+    def read(buf):
+        return buf.read_i64()
+
+    @staticmethod
+    def write(value, buf):
+        buf.write_i64(value)
+
+
+
+
+
+
+class DueKind(enum.Enum):
+    """
+    What comes about.
+"""
+    
+    TOUCH_DRY = 0
+    """
+    A coat is dry to the touch.
+"""
+    
+    RECOAT_OPEN = 1
+    """
+    A coat may be recoated.
+"""
+    
+    RECOAT_SHUT = 2
+    """
+    A recoat window closes unused.
+"""
+    
+    HANDLE = 3
+    """
+    A coat may be handled.
+"""
+    
+    CURED = 4
+    """
+    A coat is fully cured.
+"""
+    
+    WAIT_OVER = 5
+    """
+    A wait after a job is over.
+"""
+    
+    PART_EXPECTED = 6
+    """
+    A part should arrive.
+"""
+    
+
+
+class _UniffiFfiConverterTypeDueKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return DueKind.TOUCH_DRY
+        if variant == 2:
+            return DueKind.RECOAT_OPEN
+        if variant == 3:
+            return DueKind.RECOAT_SHUT
+        if variant == 4:
+            return DueKind.HANDLE
+        if variant == 5:
+            return DueKind.CURED
+        if variant == 6:
+            return DueKind.WAIT_OVER
+        if variant == 7:
+            return DueKind.PART_EXPECTED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == DueKind.TOUCH_DRY:
+            return
+        if value == DueKind.RECOAT_OPEN:
+            return
+        if value == DueKind.RECOAT_SHUT:
+            return
+        if value == DueKind.HANDLE:
+            return
+        if value == DueKind.CURED:
+            return
+        if value == DueKind.WAIT_OVER:
+            return
+        if value == DueKind.PART_EXPECTED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == DueKind.TOUCH_DRY:
+            buf.write_i32(1)
+        if value == DueKind.RECOAT_OPEN:
+            buf.write_i32(2)
+        if value == DueKind.RECOAT_SHUT:
+            buf.write_i32(3)
+        if value == DueKind.HANDLE:
+            buf.write_i32(4)
+        if value == DueKind.CURED:
+            buf.write_i32(5)
+        if value == DueKind.WAIT_OVER:
+            buf.write_i32(6)
+        if value == DueKind.PART_EXPECTED:
+            buf.write_i32(7)
+
+
+
+@dataclass
+class Due:
+    """
+    Something that comes about by itself.
+"""
+    def __init__(self, *, at_ms:int, due:DueKind, title:str, text:str, record_kind:str, record:str):
+        self.at_ms = at_ms
+        self.due = due
+        self.title = title
+        self.text = text
+        self.record_kind = record_kind
+        self.record = record
+        
+        
+
+    
+    def __str__(self):
+        return "Due(at_ms={}, due={}, title={}, text={}, record_kind={}, record={})".format(self.at_ms, self.due, self.title, self.text, self.record_kind, self.record)
+    def __eq__(self, other):
+        if self.at_ms != other.at_ms:
+            return False
+        if self.due != other.due:
+            return False
+        if self.title != other.title:
+            return False
+        if self.text != other.text:
+            return False
+        if self.record_kind != other.record_kind:
+            return False
+        if self.record != other.record:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDue(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Due(
+            at_ms=_UniffiFfiConverterInt64.read(buf),
+            due=_UniffiFfiConverterTypeDueKind.read(buf),
+            title=_UniffiFfiConverterString.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+            record_kind=_UniffiFfiConverterString.read(buf),
+            record=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterInt64.check_lower(value.at_ms)
+        _UniffiFfiConverterTypeDueKind.check_lower(value.due)
+        _UniffiFfiConverterString.check_lower(value.title)
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterString.check_lower(value.record_kind)
+        _UniffiFfiConverterString.check_lower(value.record)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterInt64.write(value.at_ms, buf)
+        _UniffiFfiConverterTypeDueKind.write(value.due, buf)
+        _UniffiFfiConverterString.write(value.title, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterString.write(value.record_kind, buf)
+        _UniffiFfiConverterString.write(value.record, buf)
+
+class _UniffiFfiConverterSequenceTypeDue(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeDue.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeDue.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeDue.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class AlarmsSheet:
+    """
+    The alarms, as a list and as a file.
+"""
+    def __init__(self, *, file_name:str, text:str, alarms:typing.List[Due] = _DEFAULT):
+        self.file_name = file_name
+        self.text = text
+        if alarms is _DEFAULT:
+            self.alarms = []
+        else:
+            self.alarms = alarms
+        
+        
+
+    
+    def __str__(self):
+        return "AlarmsSheet(file_name={}, text={}, alarms={})".format(self.file_name, self.text, self.alarms)
+    def __eq__(self, other):
+        if self.file_name != other.file_name:
+            return False
+        if self.text != other.text:
+            return False
+        if self.alarms != other.alarms:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAlarmsSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AlarmsSheet(
+            file_name=_UniffiFfiConverterString.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+            alarms=_UniffiFfiConverterSequenceTypeDue.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.file_name)
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterSequenceTypeDue.check_lower(value.alarms)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.file_name, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterSequenceTypeDue.write(value.alarms, buf)
+
 class _UniffiFfiConverterBoolean:
     @classmethod
     def check_lower(cls, value):
@@ -5901,19 +6152,6 @@ class _UniffiFfiConverterTypeCircuitCard(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.name, buf)
         _UniffiFfiConverterUInt32.write(value.changed, buf)
 
-class _UniffiFfiConverterInt64(_UniffiConverterPrimitiveInt):
-    CLASS_NAME = "i64"
-    VALUE_MIN = -2**63
-    VALUE_MAX = 2**63
-
-    @staticmethod
-    def read(buf):
-        return buf.read_i64()
-
-    @staticmethod
-    def write(value, buf):
-        buf.write_i64(value)
-
 @dataclass
 class Climate:
     """
@@ -6074,12 +6312,130 @@ class _UniffiFfiConverterTypeProductKind(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+class CureState(enum.Enum):
+    """
+    How far a coat is.
+"""
+    
+    WET = 0
+    """
+    Just put on.
+"""
+    
+    TOUCH_DRY = 1
+    """
+    Dry to the touch.
+"""
+    
+    RECOAT_OPEN = 2
+    """
+    May be recoated.
+"""
+    
+    RECOAT_SHUT = 3
+    """
+    Must be sanded before it is recoated.
+"""
+    
+    HANDLE = 4
+    """
+    May be handled.
+"""
+    
+    CURED = 5
+    """
+    Fully cured.
+"""
+    
+
+
+class _UniffiFfiConverterTypeCureState(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return CureState.WET
+        if variant == 2:
+            return CureState.TOUCH_DRY
+        if variant == 3:
+            return CureState.RECOAT_OPEN
+        if variant == 4:
+            return CureState.RECOAT_SHUT
+        if variant == 5:
+            return CureState.HANDLE
+        if variant == 6:
+            return CureState.CURED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == CureState.WET:
+            return
+        if value == CureState.TOUCH_DRY:
+            return
+        if value == CureState.RECOAT_OPEN:
+            return
+        if value == CureState.RECOAT_SHUT:
+            return
+        if value == CureState.HANDLE:
+            return
+        if value == CureState.CURED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == CureState.WET:
+            buf.write_i32(1)
+        if value == CureState.TOUCH_DRY:
+            buf.write_i32(2)
+        if value == CureState.RECOAT_OPEN:
+            buf.write_i32(3)
+        if value == CureState.RECOAT_SHUT:
+            buf.write_i32(4)
+        if value == CureState.HANDLE:
+            buf.write_i32(5)
+        if value == CureState.CURED:
+            buf.write_i32(6)
+
+
+
+class _UniffiFfiConverterOptionalTypeCureState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeCureState.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeCureState.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeCureState.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Product:
     """
     A product's data. Times hold at the reference temperature.
 """
-    def __init__(self, *, name:str, product:ProductKind, touch_dry_hours:typing.Optional[float] = None, recoat_from_hours:typing.Optional[float] = None, recoat_to_hours:typing.Optional[float] = None, handle_hours:typing.Optional[float] = None, full_cure_hours:typing.Optional[float] = None, at_celsius:typing.Optional[float] = None, lowest_celsius:typing.Optional[float] = None, highest_humidity:typing.Optional[float] = None, activation_kelvin:typing.Optional[float] = None, forbids:typing.Optional[str] = None, typical:bool):
+    def __init__(self, *, name:str, product:ProductKind, touch_dry_hours:typing.Optional[float] = None, recoat_from_hours:typing.Optional[float] = None, recoat_to_hours:typing.Optional[float] = None, handle_hours:typing.Optional[float] = None, full_cure_hours:typing.Optional[float] = None, at_celsius:typing.Optional[float] = None, lowest_celsius:typing.Optional[float] = None, highest_humidity:typing.Optional[float] = None, activation_kelvin:typing.Optional[float] = None, forbids:typing.Optional[str] = None, typical:bool, second_celsius:typing.Optional[float] = None, second_hours:typing.Optional[float] = None, second_of:typing.Optional[CureState] = None, pot_life_minutes:typing.Optional[float] = None, parts_base:typing.Optional[float] = None, parts_hardener:typing.Optional[float] = None, by_weight:typing.Optional[bool] = None, thinner_percent:typing.Optional[float] = None, solids_percent:typing.Optional[float] = None, dry_micrometres:typing.Optional[float] = None, spreading_rate:typing.Optional[float] = None, can_ml:typing.Optional[float] = None):
         self.name = name
         self.product = product
         self.touch_dry_hours = touch_dry_hours
@@ -6093,12 +6449,24 @@ class Product:
         self.activation_kelvin = activation_kelvin
         self.forbids = forbids
         self.typical = typical
+        self.second_celsius = second_celsius
+        self.second_hours = second_hours
+        self.second_of = second_of
+        self.pot_life_minutes = pot_life_minutes
+        self.parts_base = parts_base
+        self.parts_hardener = parts_hardener
+        self.by_weight = by_weight
+        self.thinner_percent = thinner_percent
+        self.solids_percent = solids_percent
+        self.dry_micrometres = dry_micrometres
+        self.spreading_rate = spreading_rate
+        self.can_ml = can_ml
         
         
 
     
     def __str__(self):
-        return "Product(name={}, product={}, touch_dry_hours={}, recoat_from_hours={}, recoat_to_hours={}, handle_hours={}, full_cure_hours={}, at_celsius={}, lowest_celsius={}, highest_humidity={}, activation_kelvin={}, forbids={}, typical={})".format(self.name, self.product, self.touch_dry_hours, self.recoat_from_hours, self.recoat_to_hours, self.handle_hours, self.full_cure_hours, self.at_celsius, self.lowest_celsius, self.highest_humidity, self.activation_kelvin, self.forbids, self.typical)
+        return "Product(name={}, product={}, touch_dry_hours={}, recoat_from_hours={}, recoat_to_hours={}, handle_hours={}, full_cure_hours={}, at_celsius={}, lowest_celsius={}, highest_humidity={}, activation_kelvin={}, forbids={}, typical={}, second_celsius={}, second_hours={}, second_of={}, pot_life_minutes={}, parts_base={}, parts_hardener={}, by_weight={}, thinner_percent={}, solids_percent={}, dry_micrometres={}, spreading_rate={}, can_ml={})".format(self.name, self.product, self.touch_dry_hours, self.recoat_from_hours, self.recoat_to_hours, self.handle_hours, self.full_cure_hours, self.at_celsius, self.lowest_celsius, self.highest_humidity, self.activation_kelvin, self.forbids, self.typical, self.second_celsius, self.second_hours, self.second_of, self.pot_life_minutes, self.parts_base, self.parts_hardener, self.by_weight, self.thinner_percent, self.solids_percent, self.dry_micrometres, self.spreading_rate, self.can_ml)
     def __eq__(self, other):
         if self.name != other.name:
             return False
@@ -6126,6 +6494,30 @@ class Product:
             return False
         if self.typical != other.typical:
             return False
+        if self.second_celsius != other.second_celsius:
+            return False
+        if self.second_hours != other.second_hours:
+            return False
+        if self.second_of != other.second_of:
+            return False
+        if self.pot_life_minutes != other.pot_life_minutes:
+            return False
+        if self.parts_base != other.parts_base:
+            return False
+        if self.parts_hardener != other.parts_hardener:
+            return False
+        if self.by_weight != other.by_weight:
+            return False
+        if self.thinner_percent != other.thinner_percent:
+            return False
+        if self.solids_percent != other.solids_percent:
+            return False
+        if self.dry_micrometres != other.dry_micrometres:
+            return False
+        if self.spreading_rate != other.spreading_rate:
+            return False
+        if self.can_ml != other.can_ml:
+            return False
         return True
 
 class _UniffiFfiConverterTypeProduct(_UniffiConverterRustBuffer):
@@ -6145,6 +6537,18 @@ class _UniffiFfiConverterTypeProduct(_UniffiConverterRustBuffer):
             activation_kelvin=_UniffiFfiConverterOptionalFloat64.read(buf),
             forbids=_UniffiFfiConverterOptionalString.read(buf),
             typical=_UniffiFfiConverterBoolean.read(buf),
+            second_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            second_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            second_of=_UniffiFfiConverterOptionalTypeCureState.read(buf),
+            pot_life_minutes=_UniffiFfiConverterOptionalFloat64.read(buf),
+            parts_base=_UniffiFfiConverterOptionalFloat64.read(buf),
+            parts_hardener=_UniffiFfiConverterOptionalFloat64.read(buf),
+            by_weight=_UniffiFfiConverterOptionalBoolean.read(buf),
+            thinner_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            solids_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
+            dry_micrometres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            spreading_rate=_UniffiFfiConverterOptionalFloat64.read(buf),
+            can_ml=_UniffiFfiConverterOptionalFloat64.read(buf),
         )
 
     @staticmethod
@@ -6162,6 +6566,18 @@ class _UniffiFfiConverterTypeProduct(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.check_lower(value.activation_kelvin)
         _UniffiFfiConverterOptionalString.check_lower(value.forbids)
         _UniffiFfiConverterBoolean.check_lower(value.typical)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.second_celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.second_hours)
+        _UniffiFfiConverterOptionalTypeCureState.check_lower(value.second_of)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.pot_life_minutes)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.parts_base)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.parts_hardener)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.by_weight)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.thinner_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.solids_percent)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.dry_micrometres)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.spreading_rate)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.can_ml)
 
     @staticmethod
     def write(value, buf):
@@ -6178,6 +6594,18 @@ class _UniffiFfiConverterTypeProduct(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.activation_kelvin, buf)
         _UniffiFfiConverterOptionalString.write(value.forbids, buf)
         _UniffiFfiConverterBoolean.write(value.typical, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.second_celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.second_hours, buf)
+        _UniffiFfiConverterOptionalTypeCureState.write(value.second_of, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.pot_life_minutes, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.parts_base, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.parts_hardener, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.by_weight, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.thinner_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.solids_percent, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.dry_micrometres, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.spreading_rate, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.can_ml, buf)
 
 class _UniffiFfiConverterOptionalInt64(_UniffiConverterRustBuffer):
     @classmethod
@@ -6204,23 +6632,168 @@ class _UniffiFfiConverterOptionalInt64(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
-@dataclass
-class Coat:
+
+
+
+
+
+class StayPlace(enum.Enum):
     """
-    A coat on something.
+    Where something stands.
 """
-    def __init__(self, *, title:str, product:Product, applied_ms:int, job:typing.Optional[str] = None, ended_ms:typing.Optional[int] = None):
-        self.title = title
-        self.product = product
-        self.applied_ms = applied_ms
-        self.job = job
-        self.ended_ms = ended_ms
+    
+    GARAGE = 0
+    """
+    Where the bike stands: the log and the usual temperatures of that place hold.
+"""
+    
+    HOUSE = 1
+    """
+    In the house, at 20 °C where nothing else is given.
+"""
+    
+    HEAT_LAMP = 2
+    """
+    Under a heat lamp: the temperature is measured on the surface.
+"""
+    
+    ELSEWHERE = 3
+    """
+    Elsewhere, at a temperature that is given.
+"""
+    
+
+
+class _UniffiFfiConverterTypeStayPlace(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return StayPlace.GARAGE
+        if variant == 2:
+            return StayPlace.HOUSE
+        if variant == 3:
+            return StayPlace.HEAT_LAMP
+        if variant == 4:
+            return StayPlace.ELSEWHERE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == StayPlace.GARAGE:
+            return
+        if value == StayPlace.HOUSE:
+            return
+        if value == StayPlace.HEAT_LAMP:
+            return
+        if value == StayPlace.ELSEWHERE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == StayPlace.GARAGE:
+            buf.write_i32(1)
+        if value == StayPlace.HOUSE:
+            buf.write_i32(2)
+        if value == StayPlace.HEAT_LAMP:
+            buf.write_i32(3)
+        if value == StayPlace.ELSEWHERE:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class Stay:
+    """
+    From when on a coat stands somewhere.
+"""
+    def __init__(self, *, from_ms:int, place:StayPlace, celsius:typing.Optional[float] = None):
+        self.from_ms = from_ms
+        self.place = place
+        self.celsius = celsius
         
         
 
     
     def __str__(self):
-        return "Coat(title={}, product={}, applied_ms={}, job={}, ended_ms={})".format(self.title, self.product, self.applied_ms, self.job, self.ended_ms)
+        return "Stay(from_ms={}, place={}, celsius={})".format(self.from_ms, self.place, self.celsius)
+    def __eq__(self, other):
+        if self.from_ms != other.from_ms:
+            return False
+        if self.place != other.place:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStay(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Stay(
+            from_ms=_UniffiFfiConverterInt64.read(buf),
+            place=_UniffiFfiConverterTypeStayPlace.read(buf),
+            celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterInt64.check_lower(value.from_ms)
+        _UniffiFfiConverterTypeStayPlace.check_lower(value.place)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.celsius)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterInt64.write(value.from_ms, buf)
+        _UniffiFfiConverterTypeStayPlace.write(value.place, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.celsius, buf)
+
+class _UniffiFfiConverterSequenceTypeStay(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeStay.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeStay.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeStay.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Coat:
+    """
+    A coat on something.
+"""
+    def __init__(self, *, title:str, product:Product, applied_ms:int, job:typing.Optional[str] = None, ended_ms:typing.Optional[int] = None, stays:typing.List[Stay] = _DEFAULT, process:typing.Optional[str] = None, step:typing.Optional[int] = None):
+        self.title = title
+        self.product = product
+        self.applied_ms = applied_ms
+        self.job = job
+        self.ended_ms = ended_ms
+        if stays is _DEFAULT:
+            self.stays = []
+        else:
+            self.stays = stays
+        self.process = process
+        self.step = step
+        
+        
+
+    
+    def __str__(self):
+        return "Coat(title={}, product={}, applied_ms={}, job={}, ended_ms={}, stays={}, process={}, step={})".format(self.title, self.product, self.applied_ms, self.job, self.ended_ms, self.stays, self.process, self.step)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -6231,6 +6804,12 @@ class Coat:
         if self.job != other.job:
             return False
         if self.ended_ms != other.ended_ms:
+            return False
+        if self.stays != other.stays:
+            return False
+        if self.process != other.process:
+            return False
+        if self.step != other.step:
             return False
         return True
 
@@ -6243,6 +6822,9 @@ class _UniffiFfiConverterTypeCoat(_UniffiConverterRustBuffer):
             applied_ms=_UniffiFfiConverterInt64.read(buf),
             job=_UniffiFfiConverterOptionalString.read(buf),
             ended_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            stays=_UniffiFfiConverterSequenceTypeStay.read(buf),
+            process=_UniffiFfiConverterOptionalString.read(buf),
+            step=_UniffiFfiConverterOptionalUInt32.read(buf),
         )
 
     @staticmethod
@@ -6252,6 +6834,9 @@ class _UniffiFfiConverterTypeCoat(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.check_lower(value.applied_ms)
         _UniffiFfiConverterOptionalString.check_lower(value.job)
         _UniffiFfiConverterOptionalInt64.check_lower(value.ended_ms)
+        _UniffiFfiConverterSequenceTypeStay.check_lower(value.stays)
+        _UniffiFfiConverterOptionalString.check_lower(value.process)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.step)
 
     @staticmethod
     def write(value, buf):
@@ -6260,6 +6845,9 @@ class _UniffiFfiConverterTypeCoat(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.applied_ms, buf)
         _UniffiFfiConverterOptionalString.write(value.job, buf)
         _UniffiFfiConverterOptionalInt64.write(value.ended_ms, buf)
+        _UniffiFfiConverterSequenceTypeStay.write(value.stays, buf)
+        _UniffiFfiConverterOptionalString.write(value.process, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.step, buf)
 
 
 
@@ -7102,12 +7690,288 @@ class _UniffiFfiConverterOptionalTypePutOn(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class Surface:
+    """
+    A surface as one measures it with a tape.
+"""
+    def __init__(self):
+        raise RuntimeError("Surface cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class SHELL:
+        """
+        A shell: tank, mudguard, side panel. Length along it, girth across it from edge to edge over the bulge.
+"""
+        
+        def __init__(self, length_mm:float, girth_mm:float, both_sides:bool, count:int):
+            self.length_mm = length_mm
+            
+            """
+        Length along the part, following it, mm.
+"""
+        
+            self.girth_mm = girth_mm
+            
+            """
+        Girth across the part at its widest, mm.
+"""
+        
+            self.both_sides = both_sides
+            
+            """
+        Painted inside too.
+"""
+        
+            self.count = count
+            
+            """
+        How many alike.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Surface.SHELL(length_mm={}, girth_mm={}, both_sides={}, count={})".format(self.length_mm, self.girth_mm, self.both_sides, self.count)
+        def __eq__(self, other):
+            if not isinstance(other, Surface):
+                return NotImplemented
+            if not other.is_SHELL():
+                return False
+            if self.length_mm != other.length_mm:
+                return False
+            if self.girth_mm != other.girth_mm:
+                return False
+            if self.both_sides != other.both_sides:
+                return False
+            if self.count != other.count:
+                return False
+            return True
+
+    @dataclass
+    class RIM:
+        """
+        A rim: its diameter, and the girth across it from edge to edge.
+"""
+        
+        def __init__(self, diameter_mm:float, girth_mm:float, count:int):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Diameter of the rim, mm.
+"""
+        
+            self.girth_mm = girth_mm
+            
+            """
+        Girth across the rim, mm; all round it for a rim painted on both faces.
+"""
+        
+            self.count = count
+            
+            """
+        How many alike.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Surface.RIM(diameter_mm={}, girth_mm={}, count={})".format(self.diameter_mm, self.girth_mm, self.count)
+        def __eq__(self, other):
+            if not isinstance(other, Surface):
+                return NotImplemented
+            if not other.is_RIM():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.girth_mm != other.girth_mm:
+                return False
+            if self.count != other.count:
+                return False
+            return True
+
+    @dataclass
+    class TUBE:
+        """
+        A tube or rod: frame tube, spoke, stay, hub.
+"""
+        
+        def __init__(self, diameter_mm:float, length_mm:float, count:int):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Outer diameter, mm.
+"""
+        
+            self.length_mm = length_mm
+            
+            """
+        Length, mm.
+"""
+        
+            self.count = count
+            
+            """
+        How many alike.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Surface.TUBE(diameter_mm={}, length_mm={}, count={})".format(self.diameter_mm, self.length_mm, self.count)
+        def __eq__(self, other):
+            if not isinstance(other, Surface):
+                return NotImplemented
+            if not other.is_TUBE():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.length_mm != other.length_mm:
+                return False
+            if self.count != other.count:
+                return False
+            return True
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_SHELL(self) -> bool:
+        return isinstance(self, Surface.SHELL)
+    def is_shell(self) -> bool:
+        return isinstance(self, Surface.SHELL)
+    def is_RIM(self) -> bool:
+        return isinstance(self, Surface.RIM)
+    def is_rim(self) -> bool:
+        return isinstance(self, Surface.RIM)
+    def is_TUBE(self) -> bool:
+        return isinstance(self, Surface.TUBE)
+    def is_tube(self) -> bool:
+        return isinstance(self, Surface.TUBE)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Surface.SHELL = type("Surface.SHELL", (Surface.SHELL, Surface,), {})  # type: ignore
+Surface.RIM = type("Surface.RIM", (Surface.RIM, Surface,), {})  # type: ignore
+Surface.TUBE = type("Surface.TUBE", (Surface.TUBE, Surface,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeSurface(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Surface.SHELL(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterBoolean.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 2:
+            return Surface.RIM(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 3:
+            return Surface.TUBE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_SHELL():
+            _UniffiFfiConverterFloat64.check_lower(value.length_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
+            _UniffiFfiConverterBoolean.check_lower(value.both_sides)
+            _UniffiFfiConverterUInt32.check_lower(value.count)
+            return
+        if value.is_RIM():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.count)
+            return
+        if value.is_TUBE():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.length_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.count)
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_SHELL():
+            buf.write_i32(1)
+            _UniffiFfiConverterFloat64.write(value.length_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
+            _UniffiFfiConverterBoolean.write(value.both_sides, buf)
+            _UniffiFfiConverterUInt32.write(value.count, buf)
+        if value.is_RIM():
+            buf.write_i32(2)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.count, buf)
+        if value.is_TUBE():
+            buf.write_i32(3)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.length_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.count, buf)
+
+
+
+class _UniffiFfiConverterSequenceTypeSurface(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSurface.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSurface.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSurface.read(buf) for i in range(count)
+        ]
+
 @dataclass
 class CoverAsk:
     """
     An area to be painted.
 """
-    def __init__(self, *, square_metres:float, coats:int, spreading_rate:typing.Optional[float] = None, solids_percent:typing.Optional[float] = None, dry_micrometres:typing.Optional[float] = None, put_on:typing.Optional[PutOn] = None, loss_percent:typing.Optional[float] = None, can_ml:float):
+    def __init__(self, *, square_metres:float, coats:int, spreading_rate:typing.Optional[float] = None, solids_percent:typing.Optional[float] = None, dry_micrometres:typing.Optional[float] = None, put_on:typing.Optional[PutOn] = None, loss_percent:typing.Optional[float] = None, can_ml:float, surfaces:typing.List[Surface] = _DEFAULT, thinner_percent:typing.Optional[float] = None):
         self.square_metres = square_metres
         self.coats = coats
         self.spreading_rate = spreading_rate
@@ -7116,12 +7980,17 @@ class CoverAsk:
         self.put_on = put_on
         self.loss_percent = loss_percent
         self.can_ml = can_ml
+        if surfaces is _DEFAULT:
+            self.surfaces = []
+        else:
+            self.surfaces = surfaces
+        self.thinner_percent = thinner_percent
         
         
 
     
     def __str__(self):
-        return "CoverAsk(square_metres={}, coats={}, spreading_rate={}, solids_percent={}, dry_micrometres={}, put_on={}, loss_percent={}, can_ml={})".format(self.square_metres, self.coats, self.spreading_rate, self.solids_percent, self.dry_micrometres, self.put_on, self.loss_percent, self.can_ml)
+        return "CoverAsk(square_metres={}, coats={}, spreading_rate={}, solids_percent={}, dry_micrometres={}, put_on={}, loss_percent={}, can_ml={}, surfaces={}, thinner_percent={})".format(self.square_metres, self.coats, self.spreading_rate, self.solids_percent, self.dry_micrometres, self.put_on, self.loss_percent, self.can_ml, self.surfaces, self.thinner_percent)
     def __eq__(self, other):
         if self.square_metres != other.square_metres:
             return False
@@ -7139,6 +8008,10 @@ class CoverAsk:
             return False
         if self.can_ml != other.can_ml:
             return False
+        if self.surfaces != other.surfaces:
+            return False
+        if self.thinner_percent != other.thinner_percent:
+            return False
         return True
 
 class _UniffiFfiConverterTypeCoverAsk(_UniffiConverterRustBuffer):
@@ -7153,6 +8026,8 @@ class _UniffiFfiConverterTypeCoverAsk(_UniffiConverterRustBuffer):
             put_on=_UniffiFfiConverterOptionalTypePutOn.read(buf),
             loss_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
             can_ml=_UniffiFfiConverterFloat64.read(buf),
+            surfaces=_UniffiFfiConverterSequenceTypeSurface.read(buf),
+            thinner_percent=_UniffiFfiConverterOptionalFloat64.read(buf),
         )
 
     @staticmethod
@@ -7165,6 +8040,8 @@ class _UniffiFfiConverterTypeCoverAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypePutOn.check_lower(value.put_on)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.loss_percent)
         _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+        _UniffiFfiConverterSequenceTypeSurface.check_lower(value.surfaces)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.thinner_percent)
 
     @staticmethod
     def write(value, buf):
@@ -7176,6 +8053,8 @@ class _UniffiFfiConverterTypeCoverAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypePutOn.write(value.put_on, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.loss_percent, buf)
         _UniffiFfiConverterFloat64.write(value.can_ml, buf)
+        _UniffiFfiConverterSequenceTypeSurface.write(value.surfaces, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.thinner_percent, buf)
 
 @dataclass
 class CoverNeed:
@@ -7424,99 +8303,6 @@ class _UniffiFfiConverterTypeCurePoint(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.equivalent_hours, buf)
         _UniffiFfiConverterFloat64.write(value.celsius, buf)
 
-
-
-
-
-
-class CureState(enum.Enum):
-    """
-    How far a coat is.
-"""
-    
-    WET = 0
-    """
-    Just put on.
-"""
-    
-    TOUCH_DRY = 1
-    """
-    Dry to the touch.
-"""
-    
-    RECOAT_OPEN = 2
-    """
-    May be recoated.
-"""
-    
-    RECOAT_SHUT = 3
-    """
-    Must be sanded before it is recoated.
-"""
-    
-    HANDLE = 4
-    """
-    May be handled.
-"""
-    
-    CURED = 5
-    """
-    Fully cured.
-"""
-    
-
-
-class _UniffiFfiConverterTypeCureState(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return CureState.WET
-        if variant == 2:
-            return CureState.TOUCH_DRY
-        if variant == 3:
-            return CureState.RECOAT_OPEN
-        if variant == 4:
-            return CureState.RECOAT_SHUT
-        if variant == 5:
-            return CureState.HANDLE
-        if variant == 6:
-            return CureState.CURED
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value == CureState.WET:
-            return
-        if value == CureState.TOUCH_DRY:
-            return
-        if value == CureState.RECOAT_OPEN:
-            return
-        if value == CureState.RECOAT_SHUT:
-            return
-        if value == CureState.HANDLE:
-            return
-        if value == CureState.CURED:
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value == CureState.WET:
-            buf.write_i32(1)
-        if value == CureState.TOUCH_DRY:
-            buf.write_i32(2)
-        if value == CureState.RECOAT_OPEN:
-            buf.write_i32(3)
-        if value == CureState.RECOAT_SHUT:
-            buf.write_i32(4)
-        if value == CureState.HANDLE:
-            buf.write_i32(5)
-        if value == CureState.CURED:
-            buf.write_i32(6)
-
-
-
 @dataclass
 class Milestone:
     """
@@ -7591,6 +8377,285 @@ class _UniffiFfiConverterSequenceTypeMilestone(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeMilestone.read(buf) for i in range(count)
         ]
 
+
+
+
+
+
+class ActivationFrom(enum.Enum):
+    """
+    Where an activation temperature comes from.
+"""
+    
+    TWO_TEMPERATURES = 0
+    """
+    Worked out from two temperatures of the sheet.
+"""
+    
+    ENTERED = 1
+    """
+    Entered as such.
+"""
+    
+    ASSUMED = 2
+    """
+    5,000 K, an assumption.
+"""
+    
+
+
+class _UniffiFfiConverterTypeActivationFrom(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ActivationFrom.TWO_TEMPERATURES
+        if variant == 2:
+            return ActivationFrom.ENTERED
+        if variant == 3:
+            return ActivationFrom.ASSUMED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ActivationFrom.TWO_TEMPERATURES:
+            return
+        if value == ActivationFrom.ENTERED:
+            return
+        if value == ActivationFrom.ASSUMED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ActivationFrom.TWO_TEMPERATURES:
+            buf.write_i32(1)
+        if value == ActivationFrom.ENTERED:
+            buf.write_i32(2)
+        if value == ActivationFrom.ASSUMED:
+            buf.write_i32(3)
+
+
+
+class _UniffiFfiConverterOptionalTypeStay(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeStay.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeStay.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeStay.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+
+
+
+
+
+class Hold(enum.Enum):
+    """
+    Something that must not be done yet.
+"""
+    
+    HANDLE = 0
+    """
+    Touch or clamp it.
+"""
+    
+    MOUNT = 1
+    """
+    Fit it to the bike.
+"""
+    
+    PAINT_OVER = 2
+    """
+    Paint over it.
+"""
+    
+    FUEL = 3
+    """
+    Fill fuel in, or let fuel reach it.
+"""
+    
+    FILL = 4
+    """
+    Fill oil, brake fluid or coolant in.
+"""
+    
+    RUN_ENGINE = 5
+    """
+    Run the engine.
+"""
+    
+    FIT_TYRE = 6
+    """
+    Fit a tyre.
+"""
+    
+    LOAD = 7
+    """
+    Load, bend or drill it.
+"""
+    
+    RIDE = 8
+    """
+    Ride.
+"""
+    
+
+
+class _UniffiFfiConverterTypeHold(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Hold.HANDLE
+        if variant == 2:
+            return Hold.MOUNT
+        if variant == 3:
+            return Hold.PAINT_OVER
+        if variant == 4:
+            return Hold.FUEL
+        if variant == 5:
+            return Hold.FILL
+        if variant == 6:
+            return Hold.RUN_ENGINE
+        if variant == 7:
+            return Hold.FIT_TYRE
+        if variant == 8:
+            return Hold.LOAD
+        if variant == 9:
+            return Hold.RIDE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Hold.HANDLE:
+            return
+        if value == Hold.MOUNT:
+            return
+        if value == Hold.PAINT_OVER:
+            return
+        if value == Hold.FUEL:
+            return
+        if value == Hold.FILL:
+            return
+        if value == Hold.RUN_ENGINE:
+            return
+        if value == Hold.FIT_TYRE:
+            return
+        if value == Hold.LOAD:
+            return
+        if value == Hold.RIDE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Hold.HANDLE:
+            buf.write_i32(1)
+        if value == Hold.MOUNT:
+            buf.write_i32(2)
+        if value == Hold.PAINT_OVER:
+            buf.write_i32(3)
+        if value == Hold.FUEL:
+            buf.write_i32(4)
+        if value == Hold.FILL:
+            buf.write_i32(5)
+        if value == Hold.RUN_ENGINE:
+            buf.write_i32(6)
+        if value == Hold.FIT_TYRE:
+            buf.write_i32(7)
+        if value == Hold.LOAD:
+            buf.write_i32(8)
+        if value == Hold.RIDE:
+            buf.write_i32(9)
+
+
+
+@dataclass
+class OnHold:
+    """
+    Something on hold, with its end.
+"""
+    def __init__(self, *, hold:Hold, text:str, until_ms:typing.Optional[int] = None):
+        self.hold = hold
+        self.text = text
+        self.until_ms = until_ms
+        
+        
+
+    
+    def __str__(self):
+        return "OnHold(hold={}, text={}, until_ms={})".format(self.hold, self.text, self.until_ms)
+    def __eq__(self, other):
+        if self.hold != other.hold:
+            return False
+        if self.text != other.text:
+            return False
+        if self.until_ms != other.until_ms:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOnHold(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OnHold(
+            hold=_UniffiFfiConverterTypeHold.read(buf),
+            text=_UniffiFfiConverterString.read(buf),
+            until_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeHold.check_lower(value.hold)
+        _UniffiFfiConverterString.check_lower(value.text)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.until_ms)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeHold.write(value.hold, buf)
+        _UniffiFfiConverterString.write(value.text, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.until_ms, buf)
+
+class _UniffiFfiConverterSequenceTypeOnHold(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOnHold.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOnHold.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOnHold.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterSequenceTypeCurePoint(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -7619,7 +8684,7 @@ class CureSheet:
     """
     A cure.
 """
-    def __init__(self, *, coat:typing.Optional[str] = None, title:str, product:Product, applied_ms:int, state:CureState, equivalent_hours:float, percent:float, milestones:typing.List[Milestone] = _DEFAULT, left_hours_reference:float, left_hours_here:typing.Optional[float] = None, celsius_now:float, at_celsius:float, stands_still:bool, reason:str, dew_point_celsius:typing.Optional[float] = None, curve:typing.List[CurePoint] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
+    def __init__(self, *, coat:typing.Optional[str] = None, title:str, product:Product, applied_ms:int, state:CureState, equivalent_hours:float, percent:float, milestones:typing.List[Milestone] = _DEFAULT, left_hours_reference:float, left_hours_here:typing.Optional[float] = None, celsius_now:float, at_celsius:float, stands_still:bool, activation_kelvin:float, activation_from:ActivationFrom, stay:typing.Optional[Stay] = None, on_hold:typing.List[OnHold] = _DEFAULT, process:typing.Optional[str] = None, reason:str, dew_point_celsius:typing.Optional[float] = None, curve:typing.List[CurePoint] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, working:Working):
         self.coat = coat
         self.title = title
         self.product = product
@@ -7636,6 +8701,14 @@ class CureSheet:
         self.celsius_now = celsius_now
         self.at_celsius = at_celsius
         self.stands_still = stands_still
+        self.activation_kelvin = activation_kelvin
+        self.activation_from = activation_from
+        self.stay = stay
+        if on_hold is _DEFAULT:
+            self.on_hold = []
+        else:
+            self.on_hold = on_hold
+        self.process = process
         self.reason = reason
         self.dew_point_celsius = dew_point_celsius
         if curve is _DEFAULT:
@@ -7652,7 +8725,7 @@ class CureSheet:
 
     
     def __str__(self):
-        return "CureSheet(coat={}, title={}, product={}, applied_ms={}, state={}, equivalent_hours={}, percent={}, milestones={}, left_hours_reference={}, left_hours_here={}, celsius_now={}, at_celsius={}, stands_still={}, reason={}, dew_point_celsius={}, curve={}, findings={}, working={})".format(self.coat, self.title, self.product, self.applied_ms, self.state, self.equivalent_hours, self.percent, self.milestones, self.left_hours_reference, self.left_hours_here, self.celsius_now, self.at_celsius, self.stands_still, self.reason, self.dew_point_celsius, self.curve, self.findings, self.working)
+        return "CureSheet(coat={}, title={}, product={}, applied_ms={}, state={}, equivalent_hours={}, percent={}, milestones={}, left_hours_reference={}, left_hours_here={}, celsius_now={}, at_celsius={}, stands_still={}, activation_kelvin={}, activation_from={}, stay={}, on_hold={}, process={}, reason={}, dew_point_celsius={}, curve={}, findings={}, working={})".format(self.coat, self.title, self.product, self.applied_ms, self.state, self.equivalent_hours, self.percent, self.milestones, self.left_hours_reference, self.left_hours_here, self.celsius_now, self.at_celsius, self.stands_still, self.activation_kelvin, self.activation_from, self.stay, self.on_hold, self.process, self.reason, self.dew_point_celsius, self.curve, self.findings, self.working)
     def __eq__(self, other):
         if self.coat != other.coat:
             return False
@@ -7679,6 +8752,16 @@ class CureSheet:
         if self.at_celsius != other.at_celsius:
             return False
         if self.stands_still != other.stands_still:
+            return False
+        if self.activation_kelvin != other.activation_kelvin:
+            return False
+        if self.activation_from != other.activation_from:
+            return False
+        if self.stay != other.stay:
+            return False
+        if self.on_hold != other.on_hold:
+            return False
+        if self.process != other.process:
             return False
         if self.reason != other.reason:
             return False
@@ -7709,6 +8792,11 @@ class _UniffiFfiConverterTypeCureSheet(_UniffiConverterRustBuffer):
             celsius_now=_UniffiFfiConverterFloat64.read(buf),
             at_celsius=_UniffiFfiConverterFloat64.read(buf),
             stands_still=_UniffiFfiConverterBoolean.read(buf),
+            activation_kelvin=_UniffiFfiConverterFloat64.read(buf),
+            activation_from=_UniffiFfiConverterTypeActivationFrom.read(buf),
+            stay=_UniffiFfiConverterOptionalTypeStay.read(buf),
+            on_hold=_UniffiFfiConverterSequenceTypeOnHold.read(buf),
+            process=_UniffiFfiConverterOptionalString.read(buf),
             reason=_UniffiFfiConverterString.read(buf),
             dew_point_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
             curve=_UniffiFfiConverterSequenceTypeCurePoint.read(buf),
@@ -7731,6 +8819,11 @@ class _UniffiFfiConverterTypeCureSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.check_lower(value.celsius_now)
         _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
         _UniffiFfiConverterBoolean.check_lower(value.stands_still)
+        _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
+        _UniffiFfiConverterTypeActivationFrom.check_lower(value.activation_from)
+        _UniffiFfiConverterOptionalTypeStay.check_lower(value.stay)
+        _UniffiFfiConverterSequenceTypeOnHold.check_lower(value.on_hold)
+        _UniffiFfiConverterOptionalString.check_lower(value.process)
         _UniffiFfiConverterString.check_lower(value.reason)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.dew_point_celsius)
         _UniffiFfiConverterSequenceTypeCurePoint.check_lower(value.curve)
@@ -7752,6 +8845,11 @@ class _UniffiFfiConverterTypeCureSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.celsius_now, buf)
         _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
         _UniffiFfiConverterBoolean.write(value.stands_still, buf)
+        _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
+        _UniffiFfiConverterTypeActivationFrom.write(value.activation_from, buf)
+        _UniffiFfiConverterOptionalTypeStay.write(value.stay, buf)
+        _UniffiFfiConverterSequenceTypeOnHold.write(value.on_hold, buf)
+        _UniffiFfiConverterOptionalString.write(value.process, buf)
         _UniffiFfiConverterString.write(value.reason, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.dew_point_celsius, buf)
         _UniffiFfiConverterSequenceTypeCurePoint.write(value.curve, buf)
@@ -18638,7 +19736,7 @@ class Job:
     """
     A piece of work.
 """
-    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float, least_minutes:typing.Optional[float] = None, most_minutes:typing.Optional[float] = None, splittable:typing.Optional[bool] = None, place:typing.Optional[JobPlace] = None, helper:typing.Optional[bool] = None, noisy:typing.Optional[bool] = None):
+    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float, least_minutes:typing.Optional[float] = None, most_minutes:typing.Optional[float] = None, splittable:typing.Optional[bool] = None, place:typing.Optional[JobPlace] = None, helper:typing.Optional[bool] = None, ready_made:typing.Optional[str] = None, noisy:typing.Optional[bool] = None):
         self.title = title
         self.stage = stage
         if steps is _DEFAULT:
@@ -18664,13 +19762,14 @@ class Job:
         self.splittable = splittable
         self.place = place
         self.helper = helper
+        self.ready_made = ready_made
         self.noisy = noisy
         
         
 
     
     def __str__(self):
-        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={}, least_minutes={}, most_minutes={}, splittable={}, place={}, helper={}, noisy={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank, self.least_minutes, self.most_minutes, self.splittable, self.place, self.helper, self.noisy)
+        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={}, least_minutes={}, most_minutes={}, splittable={}, place={}, helper={}, ready_made={}, noisy={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank, self.least_minutes, self.most_minutes, self.splittable, self.place, self.helper, self.ready_made, self.noisy)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -18704,6 +19803,8 @@ class Job:
             return False
         if self.helper != other.helper:
             return False
+        if self.ready_made != other.ready_made:
+            return False
         if self.noisy != other.noisy:
             return False
         return True
@@ -18728,6 +19829,7 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
             splittable=_UniffiFfiConverterOptionalBoolean.read(buf),
             place=_UniffiFfiConverterOptionalTypeJobPlace.read(buf),
             helper=_UniffiFfiConverterOptionalBoolean.read(buf),
+            ready_made=_UniffiFfiConverterOptionalString.read(buf),
             noisy=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
@@ -18749,6 +19851,7 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalBoolean.check_lower(value.splittable)
         _UniffiFfiConverterOptionalTypeJobPlace.check_lower(value.place)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.helper)
+        _UniffiFfiConverterOptionalString.check_lower(value.ready_made)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.noisy)
 
     @staticmethod
@@ -18769,6 +19872,7 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalBoolean.write(value.splittable, buf)
         _UniffiFfiConverterOptionalTypeJobPlace.write(value.place, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.helper, buf)
+        _UniffiFfiConverterOptionalString.write(value.ready_made, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.noisy, buf)
 
 @dataclass
@@ -20656,6 +21760,51 @@ class _UniffiFfiConverterTypeNextJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterBoolean.write(value.critical, buf)
 
 @dataclass
+class Odds:
+    """
+    How sure the ready date is.
+"""
+    def __init__(self, *, likely_ms:typing.Optional[int] = None, safe_ms:typing.Optional[int] = None, runs:int):
+        self.likely_ms = likely_ms
+        self.safe_ms = safe_ms
+        self.runs = runs
+        
+        
+
+    
+    def __str__(self):
+        return "Odds(likely_ms={}, safe_ms={}, runs={})".format(self.likely_ms, self.safe_ms, self.runs)
+    def __eq__(self, other):
+        if self.likely_ms != other.likely_ms:
+            return False
+        if self.safe_ms != other.safe_ms:
+            return False
+        if self.runs != other.runs:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Odds(
+            likely_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            safe_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            runs=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalInt64.check_lower(value.likely_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.safe_ms)
+        _UniffiFfiConverterUInt32.check_lower(value.runs)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalInt64.write(value.likely_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.safe_ms, buf)
+        _UniffiFfiConverterUInt32.write(value.runs, buf)
+
+@dataclass
 class OtherUnit:
     """
     The other common unit of a quantity: `other = value * factor + offset`.
@@ -20782,6 +21931,69 @@ class _UniffiFfiConverterTypePack(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.title, buf)
         _UniffiFfiConverterString.write(value.caution, buf)
         _UniffiFfiConverterSequenceTypeItem.write(value.items, buf)
+
+@dataclass
+class PaintNeed:
+    """
+    Paint of one product that a process takes. Unthinned: thinner comes on top.
+"""
+    def __init__(self, *, product:str, coats:int, spreading_rate:float, least_ml:float, most_ml:float, cans:typing.Optional[int] = None):
+        self.product = product
+        self.coats = coats
+        self.spreading_rate = spreading_rate
+        self.least_ml = least_ml
+        self.most_ml = most_ml
+        self.cans = cans
+        
+        
+
+    
+    def __str__(self):
+        return "PaintNeed(product={}, coats={}, spreading_rate={}, least_ml={}, most_ml={}, cans={})".format(self.product, self.coats, self.spreading_rate, self.least_ml, self.most_ml, self.cans)
+    def __eq__(self, other):
+        if self.product != other.product:
+            return False
+        if self.coats != other.coats:
+            return False
+        if self.spreading_rate != other.spreading_rate:
+            return False
+        if self.least_ml != other.least_ml:
+            return False
+        if self.most_ml != other.most_ml:
+            return False
+        if self.cans != other.cans:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePaintNeed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PaintNeed(
+            product=_UniffiFfiConverterString.read(buf),
+            coats=_UniffiFfiConverterUInt32.read(buf),
+            spreading_rate=_UniffiFfiConverterFloat64.read(buf),
+            least_ml=_UniffiFfiConverterFloat64.read(buf),
+            most_ml=_UniffiFfiConverterFloat64.read(buf),
+            cans=_UniffiFfiConverterOptionalUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.product)
+        _UniffiFfiConverterUInt32.check_lower(value.coats)
+        _UniffiFfiConverterFloat64.check_lower(value.spreading_rate)
+        _UniffiFfiConverterFloat64.check_lower(value.least_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.most_ml)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.cans)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.product, buf)
+        _UniffiFfiConverterUInt32.write(value.coats, buf)
+        _UniffiFfiConverterFloat64.write(value.spreading_rate, buf)
+        _UniffiFfiConverterFloat64.write(value.least_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.most_ml, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.cans, buf)
 
 
 
@@ -21120,21 +22332,125 @@ class _UniffiFfiConverterTypePlace(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.day_celsius, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.humidity, buf)
 
+class _UniffiFfiConverterOptionalTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeExtraTime.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeExtraTime.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeExtraTime.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
-class PlanAsk:
+class Supposition:
     """
-    What to plan. What is left out is as the bike says.
+    What to suppose. What is left out stays as it is.
 """
-    def __init__(self, *, days:typing.Optional[int] = None):
+    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None):
+        self.part = part
         self.days = days
+        self.without_weekday = without_weekday
+        self.extra = extra
         
         
 
     
     def __str__(self):
-        return "PlanAsk(days={})".format(self.days)
+        return "Supposition(part={}, days={}, without_weekday={}, extra={})".format(self.part, self.days, self.without_weekday, self.extra)
+    def __eq__(self, other):
+        if self.part != other.part:
+            return False
+        if self.days != other.days:
+            return False
+        if self.without_weekday != other.without_weekday:
+            return False
+        if self.extra != other.extra:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Supposition(
+            part=_UniffiFfiConverterOptionalString.read(buf),
+            days=_UniffiFfiConverterOptionalUInt32.read(buf),
+            without_weekday=_UniffiFfiConverterOptionalUInt32.read(buf),
+            extra=_UniffiFfiConverterOptionalTypeExtraTime.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.part)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.without_weekday)
+        _UniffiFfiConverterOptionalTypeExtraTime.check_lower(value.extra)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.part, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.without_weekday, buf)
+        _UniffiFfiConverterOptionalTypeExtraTime.write(value.extra, buf)
+
+class _UniffiFfiConverterOptionalTypeSupposition(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSupposition.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSupposition.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSupposition.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class PlanAsk:
+    """
+    What to plan. What is left out is as the bike says.
+"""
+    def __init__(self, *, days:typing.Optional[int] = None, what_if:typing.Optional[Supposition] = None):
+        self.days = days
+        self.what_if = what_if
+        
+        
+
+    
+    def __str__(self):
+        return "PlanAsk(days={}, what_if={})".format(self.days, self.what_if)
     def __eq__(self, other):
         if self.days != other.days:
+            return False
+        if self.what_if != other.what_if:
             return False
         return True
 
@@ -21143,15 +22459,18 @@ class _UniffiFfiConverterTypePlanAsk(_UniffiConverterRustBuffer):
     def read(buf):
         return PlanAsk(
             days=_UniffiFfiConverterOptionalUInt32.read(buf),
+            what_if=_UniffiFfiConverterOptionalTypeSupposition.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
+        _UniffiFfiConverterOptionalTypeSupposition.check_lower(value.what_if)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
+        _UniffiFfiConverterOptionalTypeSupposition.write(value.what_if, buf)
 
 @dataclass
 class WorkSpan:
@@ -21369,12 +22688,107 @@ class _UniffiFfiConverterSequenceTypeDayMark(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeDayMark.read(buf) for i in range(count)
         ]
 
+class _UniffiFfiConverterOptionalTypeOdds(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeOdds.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeOdds.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeOdds.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Supposed:
+    """
+    What the supposition comes to.
+"""
+    def __init__(self, *, ready_ms:typing.Optional[int] = None, later_hours:typing.Optional[float] = None, held_by:str):
+        self.ready_ms = ready_ms
+        self.later_hours = later_hours
+        self.held_by = held_by
+        
+        
+
+    
+    def __str__(self):
+        return "Supposed(ready_ms={}, later_hours={}, held_by={})".format(self.ready_ms, self.later_hours, self.held_by)
+    def __eq__(self, other):
+        if self.ready_ms != other.ready_ms:
+            return False
+        if self.later_hours != other.later_hours:
+            return False
+        if self.held_by != other.held_by:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSupposed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Supposed(
+            ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            later_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            held_by=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.later_hours)
+        _UniffiFfiConverterString.check_lower(value.held_by)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.later_hours, buf)
+        _UniffiFfiConverterString.write(value.held_by, buf)
+
+class _UniffiFfiConverterOptionalTypeSupposed(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSupposed.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSupposed.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSupposed.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class PlanSheet:
     """
     The plan page.
 """
-    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
+    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
         if rows is _DEFAULT:
             self.rows = []
         else:
@@ -21390,6 +22804,8 @@ class PlanSheet:
         else:
             self.days = days
         self.ready_ms = ready_ms
+        self.odds = odds
+        self.what_if = what_if
         self.held_by = held_by
         self.jobs_left = jobs_left
         self.minutes_left = minutes_left
@@ -21402,7 +22818,7 @@ class PlanSheet:
 
     
     def __str__(self):
-        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.held_by, self.jobs_left, self.minutes_left, self.findings)
+        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
     def __eq__(self, other):
         if self.rows != other.rows:
             return False
@@ -21415,6 +22831,10 @@ class PlanSheet:
         if self.days != other.days:
             return False
         if self.ready_ms != other.ready_ms:
+            return False
+        if self.odds != other.odds:
+            return False
+        if self.what_if != other.what_if:
             return False
         if self.held_by != other.held_by:
             return False
@@ -21436,6 +22856,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
             to_ms=_UniffiFfiConverterInt64.read(buf),
             days=_UniffiFfiConverterSequenceTypeDayMark.read(buf),
             ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            odds=_UniffiFfiConverterOptionalTypeOdds.read(buf),
+            what_if=_UniffiFfiConverterOptionalTypeSupposed.read(buf),
             held_by=_UniffiFfiConverterString.read(buf),
             jobs_left=_UniffiFfiConverterUInt32.read(buf),
             minutes_left=_UniffiFfiConverterFloat64.read(buf),
@@ -21450,6 +22872,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.check_lower(value.to_ms)
         _UniffiFfiConverterSequenceTypeDayMark.check_lower(value.days)
         _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalTypeOdds.check_lower(value.odds)
+        _UniffiFfiConverterOptionalTypeSupposed.check_lower(value.what_if)
         _UniffiFfiConverterString.check_lower(value.held_by)
         _UniffiFfiConverterUInt32.check_lower(value.jobs_left)
         _UniffiFfiConverterFloat64.check_lower(value.minutes_left)
@@ -21463,6 +22887,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.to_ms, buf)
         _UniffiFfiConverterSequenceTypeDayMark.write(value.days, buf)
         _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalTypeOdds.write(value.odds, buf)
+        _UniffiFfiConverterOptionalTypeSupposed.write(value.what_if, buf)
         _UniffiFfiConverterString.write(value.held_by, buf)
         _UniffiFfiConverterUInt32.write(value.jobs_left, buf)
         _UniffiFfiConverterFloat64.write(value.minutes_left, buf)
@@ -21521,6 +22947,731 @@ class _UniffiFfiConverterTypeProbe(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.covers, buf)
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
         _UniffiFfiConverterOptionalString.write(value.place, buf)
+
+
+
+
+
+
+class PaintedPart(enum.Enum):
+    """
+    What is painted.
+"""
+    
+    TANK = 0
+    """
+    Fuel tank.
+"""
+    
+    MUDGUARD = 1
+    """
+    Mudguard.
+"""
+    
+    SIDE_PANEL = 2
+    """
+    Side panel.
+"""
+    
+    WHEEL = 3
+    """
+    Wheel.
+"""
+    
+    FRAME = 4
+    """
+    Frame or a spot on it.
+"""
+    
+    OTHER = 5
+    """
+    Something else.
+"""
+    
+
+
+class _UniffiFfiConverterTypePaintedPart(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return PaintedPart.TANK
+        if variant == 2:
+            return PaintedPart.MUDGUARD
+        if variant == 3:
+            return PaintedPart.SIDE_PANEL
+        if variant == 4:
+            return PaintedPart.WHEEL
+        if variant == 5:
+            return PaintedPart.FRAME
+        if variant == 6:
+            return PaintedPart.OTHER
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == PaintedPart.TANK:
+            return
+        if value == PaintedPart.MUDGUARD:
+            return
+        if value == PaintedPart.SIDE_PANEL:
+            return
+        if value == PaintedPart.WHEEL:
+            return
+        if value == PaintedPart.FRAME:
+            return
+        if value == PaintedPart.OTHER:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == PaintedPart.TANK:
+            buf.write_i32(1)
+        if value == PaintedPart.MUDGUARD:
+            buf.write_i32(2)
+        if value == PaintedPart.SIDE_PANEL:
+            buf.write_i32(3)
+        if value == PaintedPart.WHEEL:
+            buf.write_i32(4)
+        if value == PaintedPart.FRAME:
+            buf.write_i32(5)
+        if value == PaintedPart.OTHER:
+            buf.write_i32(6)
+
+
+
+
+
+
+
+
+class Layer(enum.Enum):
+    """
+    What a step of a process lays.
+"""
+    
+    BASE = 0
+    """
+    Primer, rust paint, filler: what the colour stands on.
+"""
+    
+    COLOUR = 1
+    """
+    Colour.
+"""
+    
+    DECAL = 2
+    """
+    Decal: no paint, but the window of the coat below goes on running.
+"""
+    
+    CLEAR = 3
+    """
+    Clear coat.
+"""
+    
+
+
+class _UniffiFfiConverterTypeLayer(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Layer.BASE
+        if variant == 2:
+            return Layer.COLOUR
+        if variant == 3:
+            return Layer.DECAL
+        if variant == 4:
+            return Layer.CLEAR
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Layer.BASE:
+            return
+        if value == Layer.COLOUR:
+            return
+        if value == Layer.DECAL:
+            return
+        if value == Layer.CLEAR:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Layer.BASE:
+            buf.write_i32(1)
+        if value == Layer.COLOUR:
+            buf.write_i32(2)
+        if value == Layer.DECAL:
+            buf.write_i32(3)
+        if value == Layer.CLEAR:
+            buf.write_i32(4)
+
+
+
+@dataclass
+class ProcessStep:
+    """
+    One step of a process.
+"""
+    def __init__(self, *, name:str, layer:Layer, product:typing.Optional[Product] = None, done_ms:typing.Optional[int] = None):
+        self.name = name
+        self.layer = layer
+        self.product = product
+        self.done_ms = done_ms
+        
+        
+
+    
+    def __str__(self):
+        return "ProcessStep(name={}, layer={}, product={}, done_ms={})".format(self.name, self.layer, self.product, self.done_ms)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.layer != other.layer:
+            return False
+        if self.product != other.product:
+            return False
+        if self.done_ms != other.done_ms:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeProcessStep(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ProcessStep(
+            name=_UniffiFfiConverterString.read(buf),
+            layer=_UniffiFfiConverterTypeLayer.read(buf),
+            product=_UniffiFfiConverterOptionalTypeProduct.read(buf),
+            done_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterTypeLayer.check_lower(value.layer)
+        _UniffiFfiConverterOptionalTypeProduct.check_lower(value.product)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.done_ms)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterTypeLayer.write(value.layer, buf)
+        _UniffiFfiConverterOptionalTypeProduct.write(value.product, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.done_ms, buf)
+
+class _UniffiFfiConverterSequenceTypeProcessStep(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeProcessStep.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeProcessStep.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeProcessStep.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Process:
+    """
+    A paint job in several coats.
+"""
+    def __init__(self, *, title:str, part:PaintedPart, job:typing.Optional[str] = None, steps:typing.List[ProcessStep] = _DEFAULT, sanded_ms:typing.Optional[int] = None, ended_ms:typing.Optional[int] = None, surfaces:typing.List[Surface] = _DEFAULT, put_on:typing.Optional[PutOn] = None):
+        self.title = title
+        self.part = part
+        self.job = job
+        if steps is _DEFAULT:
+            self.steps = []
+        else:
+            self.steps = steps
+        self.sanded_ms = sanded_ms
+        self.ended_ms = ended_ms
+        if surfaces is _DEFAULT:
+            self.surfaces = []
+        else:
+            self.surfaces = surfaces
+        self.put_on = put_on
+        
+        
+
+    
+    def __str__(self):
+        return "Process(title={}, part={}, job={}, steps={}, sanded_ms={}, ended_ms={}, surfaces={}, put_on={})".format(self.title, self.part, self.job, self.steps, self.sanded_ms, self.ended_ms, self.surfaces, self.put_on)
+    def __eq__(self, other):
+        if self.title != other.title:
+            return False
+        if self.part != other.part:
+            return False
+        if self.job != other.job:
+            return False
+        if self.steps != other.steps:
+            return False
+        if self.sanded_ms != other.sanded_ms:
+            return False
+        if self.ended_ms != other.ended_ms:
+            return False
+        if self.surfaces != other.surfaces:
+            return False
+        if self.put_on != other.put_on:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeProcess(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Process(
+            title=_UniffiFfiConverterString.read(buf),
+            part=_UniffiFfiConverterTypePaintedPart.read(buf),
+            job=_UniffiFfiConverterOptionalString.read(buf),
+            steps=_UniffiFfiConverterSequenceTypeProcessStep.read(buf),
+            sanded_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            ended_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            surfaces=_UniffiFfiConverterSequenceTypeSurface.read(buf),
+            put_on=_UniffiFfiConverterOptionalTypePutOn.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.title)
+        _UniffiFfiConverterTypePaintedPart.check_lower(value.part)
+        _UniffiFfiConverterOptionalString.check_lower(value.job)
+        _UniffiFfiConverterSequenceTypeProcessStep.check_lower(value.steps)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.sanded_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.ended_ms)
+        _UniffiFfiConverterSequenceTypeSurface.check_lower(value.surfaces)
+        _UniffiFfiConverterOptionalTypePutOn.check_lower(value.put_on)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.title, buf)
+        _UniffiFfiConverterTypePaintedPart.write(value.part, buf)
+        _UniffiFfiConverterOptionalString.write(value.job, buf)
+        _UniffiFfiConverterSequenceTypeProcessStep.write(value.steps, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.sanded_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.ended_ms, buf)
+        _UniffiFfiConverterSequenceTypeSurface.write(value.surfaces, buf)
+        _UniffiFfiConverterOptionalTypePutOn.write(value.put_on, buf)
+
+class _UniffiFfiConverterOptionalTypeProcess(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeProcess.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeProcess.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeProcess.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class ProcessAsk:
+    """
+    A process of the bike by its mark, or a plan to try.
+"""
+    def __init__(self, *, process:typing.Optional[str] = None, plan:typing.Optional[Process] = None):
+        self.process = process
+        self.plan = plan
+        
+        
+
+    
+    def __str__(self):
+        return "ProcessAsk(process={}, plan={})".format(self.process, self.plan)
+    def __eq__(self, other):
+        if self.process != other.process:
+            return False
+        if self.plan != other.plan:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeProcessAsk(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ProcessAsk(
+            process=_UniffiFfiConverterOptionalString.read(buf),
+            plan=_UniffiFfiConverterOptionalTypeProcess.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.process)
+        _UniffiFfiConverterOptionalTypeProcess.check_lower(value.plan)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.process, buf)
+        _UniffiFfiConverterOptionalTypeProcess.write(value.plan, buf)
+
+
+
+
+
+
+class ProcessState(enum.Enum):
+    """
+    How far a process is.
+"""
+    
+    READY = 0
+    """
+    Nothing is on yet.
+"""
+    
+    TOO_SOON = 1
+    """
+    The coat below is not ready for the next.
+"""
+    
+    OPEN = 2
+    """
+    The next may go on.
+"""
+    
+    SAND_FIRST = 3
+    """
+    The window closed unused: sand, then recoat.
+"""
+    
+    SANDED = 4
+    """
+    Sanded after the window closed: the next may go on.
+"""
+    
+    ALL_ON = 5
+    """
+    All coats are on, the last ones cure.
+"""
+    
+    CURED = 6
+    """
+    All coats are fully cured.
+"""
+    
+
+
+class _UniffiFfiConverterTypeProcessState(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return ProcessState.READY
+        if variant == 2:
+            return ProcessState.TOO_SOON
+        if variant == 3:
+            return ProcessState.OPEN
+        if variant == 4:
+            return ProcessState.SAND_FIRST
+        if variant == 5:
+            return ProcessState.SANDED
+        if variant == 6:
+            return ProcessState.ALL_ON
+        if variant == 7:
+            return ProcessState.CURED
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == ProcessState.READY:
+            return
+        if value == ProcessState.TOO_SOON:
+            return
+        if value == ProcessState.OPEN:
+            return
+        if value == ProcessState.SAND_FIRST:
+            return
+        if value == ProcessState.SANDED:
+            return
+        if value == ProcessState.ALL_ON:
+            return
+        if value == ProcessState.CURED:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == ProcessState.READY:
+            buf.write_i32(1)
+        if value == ProcessState.TOO_SOON:
+            buf.write_i32(2)
+        if value == ProcessState.OPEN:
+            buf.write_i32(3)
+        if value == ProcessState.SAND_FIRST:
+            buf.write_i32(4)
+        if value == ProcessState.SANDED:
+            buf.write_i32(5)
+        if value == ProcessState.ALL_ON:
+            buf.write_i32(6)
+        if value == ProcessState.CURED:
+            buf.write_i32(7)
+
+
+
+@dataclass
+class StepSheet:
+    """
+    A step with its window.
+"""
+    def __init__(self, *, name:str, layer:Layer, product:typing.Optional[str] = None, coat:typing.Optional[str] = None, laid_ms:typing.Optional[int] = None, from_ms:typing.Optional[int] = None, until_ms:typing.Optional[int] = None, next:bool):
+        self.name = name
+        self.layer = layer
+        self.product = product
+        self.coat = coat
+        self.laid_ms = laid_ms
+        self.from_ms = from_ms
+        self.until_ms = until_ms
+        self.next = next
+        
+        
+
+    
+    def __str__(self):
+        return "StepSheet(name={}, layer={}, product={}, coat={}, laid_ms={}, from_ms={}, until_ms={}, next={})".format(self.name, self.layer, self.product, self.coat, self.laid_ms, self.from_ms, self.until_ms, self.next)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.layer != other.layer:
+            return False
+        if self.product != other.product:
+            return False
+        if self.coat != other.coat:
+            return False
+        if self.laid_ms != other.laid_ms:
+            return False
+        if self.from_ms != other.from_ms:
+            return False
+        if self.until_ms != other.until_ms:
+            return False
+        if self.next != other.next:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStepSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StepSheet(
+            name=_UniffiFfiConverterString.read(buf),
+            layer=_UniffiFfiConverterTypeLayer.read(buf),
+            product=_UniffiFfiConverterOptionalString.read(buf),
+            coat=_UniffiFfiConverterOptionalString.read(buf),
+            laid_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            from_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            until_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            next=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterTypeLayer.check_lower(value.layer)
+        _UniffiFfiConverterOptionalString.check_lower(value.product)
+        _UniffiFfiConverterOptionalString.check_lower(value.coat)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.laid_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.from_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.until_ms)
+        _UniffiFfiConverterBoolean.check_lower(value.next)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterTypeLayer.write(value.layer, buf)
+        _UniffiFfiConverterOptionalString.write(value.product, buf)
+        _UniffiFfiConverterOptionalString.write(value.coat, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.laid_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.from_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.until_ms, buf)
+        _UniffiFfiConverterBoolean.write(value.next, buf)
+
+class _UniffiFfiConverterSequenceTypeStepSheet(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeStepSheet.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeStepSheet.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeStepSheet.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterSequenceTypePaintNeed(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypePaintNeed.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypePaintNeed.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypePaintNeed.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class ProcessSheet:
+    """
+    A process.
+"""
+    def __init__(self, *, id:typing.Optional[str] = None, process:Process, state:ProcessState, sentence:str, steps:typing.List[StepSheet] = _DEFAULT, cured_ms:typing.Optional[int] = None, on_hold:typing.List[OnHold] = _DEFAULT, jobs_waiting:typing.List[str] = _DEFAULT, before:typing.List[Finding] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, square_metres:typing.Optional[float] = None, paint:typing.List[PaintNeed] = _DEFAULT):
+        self.id = id
+        self.process = process
+        self.state = state
+        self.sentence = sentence
+        if steps is _DEFAULT:
+            self.steps = []
+        else:
+            self.steps = steps
+        self.cured_ms = cured_ms
+        if on_hold is _DEFAULT:
+            self.on_hold = []
+        else:
+            self.on_hold = on_hold
+        if jobs_waiting is _DEFAULT:
+            self.jobs_waiting = []
+        else:
+            self.jobs_waiting = jobs_waiting
+        if before is _DEFAULT:
+            self.before = []
+        else:
+            self.before = before
+        if findings is _DEFAULT:
+            self.findings = []
+        else:
+            self.findings = findings
+        self.square_metres = square_metres
+        if paint is _DEFAULT:
+            self.paint = []
+        else:
+            self.paint = paint
+        
+        
+
+    
+    def __str__(self):
+        return "ProcessSheet(id={}, process={}, state={}, sentence={}, steps={}, cured_ms={}, on_hold={}, jobs_waiting={}, before={}, findings={}, square_metres={}, paint={})".format(self.id, self.process, self.state, self.sentence, self.steps, self.cured_ms, self.on_hold, self.jobs_waiting, self.before, self.findings, self.square_metres, self.paint)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.process != other.process:
+            return False
+        if self.state != other.state:
+            return False
+        if self.sentence != other.sentence:
+            return False
+        if self.steps != other.steps:
+            return False
+        if self.cured_ms != other.cured_ms:
+            return False
+        if self.on_hold != other.on_hold:
+            return False
+        if self.jobs_waiting != other.jobs_waiting:
+            return False
+        if self.before != other.before:
+            return False
+        if self.findings != other.findings:
+            return False
+        if self.square_metres != other.square_metres:
+            return False
+        if self.paint != other.paint:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeProcessSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ProcessSheet(
+            id=_UniffiFfiConverterOptionalString.read(buf),
+            process=_UniffiFfiConverterTypeProcess.read(buf),
+            state=_UniffiFfiConverterTypeProcessState.read(buf),
+            sentence=_UniffiFfiConverterString.read(buf),
+            steps=_UniffiFfiConverterSequenceTypeStepSheet.read(buf),
+            cured_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            on_hold=_UniffiFfiConverterSequenceTypeOnHold.read(buf),
+            jobs_waiting=_UniffiFfiConverterSequenceString.read(buf),
+            before=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
+            square_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
+            paint=_UniffiFfiConverterSequenceTypePaintNeed.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.id)
+        _UniffiFfiConverterTypeProcess.check_lower(value.process)
+        _UniffiFfiConverterTypeProcessState.check_lower(value.state)
+        _UniffiFfiConverterString.check_lower(value.sentence)
+        _UniffiFfiConverterSequenceTypeStepSheet.check_lower(value.steps)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.cured_ms)
+        _UniffiFfiConverterSequenceTypeOnHold.check_lower(value.on_hold)
+        _UniffiFfiConverterSequenceString.check_lower(value.jobs_waiting)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.before)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.square_metres)
+        _UniffiFfiConverterSequenceTypePaintNeed.check_lower(value.paint)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.id, buf)
+        _UniffiFfiConverterTypeProcess.write(value.process, buf)
+        _UniffiFfiConverterTypeProcessState.write(value.state, buf)
+        _UniffiFfiConverterString.write(value.sentence, buf)
+        _UniffiFfiConverterSequenceTypeStepSheet.write(value.steps, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.cured_ms, buf)
+        _UniffiFfiConverterSequenceTypeOnHold.write(value.on_hold, buf)
+        _UniffiFfiConverterSequenceString.write(value.jobs_waiting, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.before, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.square_metres, buf)
+        _UniffiFfiConverterSequenceTypePaintNeed.write(value.paint, buf)
 
 @dataclass
 class Quantity:
@@ -21679,24 +23830,70 @@ class _UniffiFfiConverterTypeReading(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.by, buf)
         _UniffiFfiConverterOptionalString.write(value.how, buf)
 
+class _UniffiFfiConverterOptionalTypeSource(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeSource.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeSource.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeSource.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class ReadyMade:
     """
     A job that can be added as it is.
 """
-    def __init__(self, *, id:str, job:Job):
+    def __init__(self, *, id:str, job:Job, tools:typing.List[str] = _DEFAULT, supplies:typing.List[str] = _DEFAULT, follows:typing.List[str] = _DEFAULT, wait_source:typing.Optional[Source] = None):
         self.id = id
         self.job = job
+        if tools is _DEFAULT:
+            self.tools = []
+        else:
+            self.tools = tools
+        if supplies is _DEFAULT:
+            self.supplies = []
+        else:
+            self.supplies = supplies
+        if follows is _DEFAULT:
+            self.follows = []
+        else:
+            self.follows = follows
+        self.wait_source = wait_source
         
         
 
     
     def __str__(self):
-        return "ReadyMade(id={}, job={})".format(self.id, self.job)
+        return "ReadyMade(id={}, job={}, tools={}, supplies={}, follows={}, wait_source={})".format(self.id, self.job, self.tools, self.supplies, self.follows, self.wait_source)
     def __eq__(self, other):
         if self.id != other.id:
             return False
         if self.job != other.job:
+            return False
+        if self.tools != other.tools:
+            return False
+        if self.supplies != other.supplies:
+            return False
+        if self.follows != other.follows:
+            return False
+        if self.wait_source != other.wait_source:
             return False
         return True
 
@@ -21706,17 +23903,29 @@ class _UniffiFfiConverterTypeReadyMade(_UniffiConverterRustBuffer):
         return ReadyMade(
             id=_UniffiFfiConverterString.read(buf),
             job=_UniffiFfiConverterTypeJob.read(buf),
+            tools=_UniffiFfiConverterSequenceString.read(buf),
+            supplies=_UniffiFfiConverterSequenceString.read(buf),
+            follows=_UniffiFfiConverterSequenceString.read(buf),
+            wait_source=_UniffiFfiConverterOptionalTypeSource.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterString.check_lower(value.id)
         _UniffiFfiConverterTypeJob.check_lower(value.job)
+        _UniffiFfiConverterSequenceString.check_lower(value.tools)
+        _UniffiFfiConverterSequenceString.check_lower(value.supplies)
+        _UniffiFfiConverterSequenceString.check_lower(value.follows)
+        _UniffiFfiConverterOptionalTypeSource.check_lower(value.wait_source)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
         _UniffiFfiConverterTypeJob.write(value.job, buf)
+        _UniffiFfiConverterSequenceString.write(value.tools, buf)
+        _UniffiFfiConverterSequenceString.write(value.supplies, buf)
+        _UniffiFfiConverterSequenceString.write(value.follows, buf)
+        _UniffiFfiConverterOptionalTypeSource.write(value.wait_source, buf)
 
 
 
@@ -24201,16 +26410,19 @@ class TodayAsk:
     """
     What to answer for.
 """
-    def __init__(self, *, minutes_at_hand:typing.Optional[float] = None):
+    def __init__(self, *, minutes_at_hand:typing.Optional[float] = None, last_seen_ms:typing.Optional[int] = None):
         self.minutes_at_hand = minutes_at_hand
+        self.last_seen_ms = last_seen_ms
         
         
 
     
     def __str__(self):
-        return "TodayAsk(minutes_at_hand={})".format(self.minutes_at_hand)
+        return "TodayAsk(minutes_at_hand={}, last_seen_ms={})".format(self.minutes_at_hand, self.last_seen_ms)
     def __eq__(self, other):
         if self.minutes_at_hand != other.minutes_at_hand:
+            return False
+        if self.last_seen_ms != other.last_seen_ms:
             return False
         return True
 
@@ -24219,15 +26431,18 @@ class _UniffiFfiConverterTypeTodayAsk(_UniffiConverterRustBuffer):
     def read(buf):
         return TodayAsk(
             minutes_at_hand=_UniffiFfiConverterOptionalFloat64.read(buf),
+            last_seen_ms=_UniffiFfiConverterOptionalInt64.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterOptionalFloat64.check_lower(value.minutes_at_hand)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.last_seen_ms)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalFloat64.write(value.minutes_at_hand, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.last_seen_ms, buf)
 
 class _UniffiFfiConverterSequenceTypeNextJob(_UniffiConverterRustBuffer):
     @classmethod
@@ -24275,6 +26490,29 @@ class _UniffiFfiConverterSequenceTypeCureSheet(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeCureSheet.read(buf) for i in range(count)
         ]
 
+class _UniffiFfiConverterSequenceTypeProcessSheet(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeProcessSheet.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeProcessSheet.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeProcessSheet.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterSequenceTypePartDue(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -24303,7 +26541,7 @@ class TodaySheet:
     """
     The page that the app opens with.
 """
-    def __init__(self, *, bike:str, ready_ms:typing.Optional[int] = None, held_by:str, next:typing.List[NextJob] = _DEFAULT, cures:typing.List[CureSheet] = _DEFAULT, parts_due:typing.List[PartDue] = _DEFAULT, readiness:Readiness, jobs_done:int, jobs:int):
+    def __init__(self, *, bike:str, ready_ms:typing.Optional[int] = None, held_by:str, next:typing.List[NextJob] = _DEFAULT, cures:typing.List[CureSheet] = _DEFAULT, processes:typing.List[ProcessSheet] = _DEFAULT, while_away:typing.List[Due] = _DEFAULT, parts_due:typing.List[PartDue] = _DEFAULT, readiness:Readiness, jobs_done:int, jobs:int):
         self.bike = bike
         self.ready_ms = ready_ms
         self.held_by = held_by
@@ -24315,6 +26553,14 @@ class TodaySheet:
             self.cures = []
         else:
             self.cures = cures
+        if processes is _DEFAULT:
+            self.processes = []
+        else:
+            self.processes = processes
+        if while_away is _DEFAULT:
+            self.while_away = []
+        else:
+            self.while_away = while_away
         if parts_due is _DEFAULT:
             self.parts_due = []
         else:
@@ -24327,7 +26573,7 @@ class TodaySheet:
 
     
     def __str__(self):
-        return "TodaySheet(bike={}, ready_ms={}, held_by={}, next={}, cures={}, parts_due={}, readiness={}, jobs_done={}, jobs={})".format(self.bike, self.ready_ms, self.held_by, self.next, self.cures, self.parts_due, self.readiness, self.jobs_done, self.jobs)
+        return "TodaySheet(bike={}, ready_ms={}, held_by={}, next={}, cures={}, processes={}, while_away={}, parts_due={}, readiness={}, jobs_done={}, jobs={})".format(self.bike, self.ready_ms, self.held_by, self.next, self.cures, self.processes, self.while_away, self.parts_due, self.readiness, self.jobs_done, self.jobs)
     def __eq__(self, other):
         if self.bike != other.bike:
             return False
@@ -24338,6 +26584,10 @@ class TodaySheet:
         if self.next != other.next:
             return False
         if self.cures != other.cures:
+            return False
+        if self.processes != other.processes:
+            return False
+        if self.while_away != other.while_away:
             return False
         if self.parts_due != other.parts_due:
             return False
@@ -24358,6 +26608,8 @@ class _UniffiFfiConverterTypeTodaySheet(_UniffiConverterRustBuffer):
             held_by=_UniffiFfiConverterString.read(buf),
             next=_UniffiFfiConverterSequenceTypeNextJob.read(buf),
             cures=_UniffiFfiConverterSequenceTypeCureSheet.read(buf),
+            processes=_UniffiFfiConverterSequenceTypeProcessSheet.read(buf),
+            while_away=_UniffiFfiConverterSequenceTypeDue.read(buf),
             parts_due=_UniffiFfiConverterSequenceTypePartDue.read(buf),
             readiness=_UniffiFfiConverterTypeReadiness.read(buf),
             jobs_done=_UniffiFfiConverterUInt32.read(buf),
@@ -24371,6 +26623,8 @@ class _UniffiFfiConverterTypeTodaySheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.held_by)
         _UniffiFfiConverterSequenceTypeNextJob.check_lower(value.next)
         _UniffiFfiConverterSequenceTypeCureSheet.check_lower(value.cures)
+        _UniffiFfiConverterSequenceTypeProcessSheet.check_lower(value.processes)
+        _UniffiFfiConverterSequenceTypeDue.check_lower(value.while_away)
         _UniffiFfiConverterSequenceTypePartDue.check_lower(value.parts_due)
         _UniffiFfiConverterTypeReadiness.check_lower(value.readiness)
         _UniffiFfiConverterUInt32.check_lower(value.jobs_done)
@@ -24383,6 +26637,8 @@ class _UniffiFfiConverterTypeTodaySheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.held_by, buf)
         _UniffiFfiConverterSequenceTypeNextJob.write(value.next, buf)
         _UniffiFfiConverterSequenceTypeCureSheet.write(value.cures, buf)
+        _UniffiFfiConverterSequenceTypeProcessSheet.write(value.processes, buf)
+        _UniffiFfiConverterSequenceTypeDue.write(value.while_away, buf)
         _UniffiFfiConverterSequenceTypePartDue.write(value.parts_due, buf)
         _UniffiFfiConverterTypeReadiness.write(value.readiness, buf)
         _UniffiFfiConverterUInt32.write(value.jobs_done, buf)
@@ -31598,6 +33854,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
 
 __all__ = [
     "InternalError",
+    "DueKind",
     "RidingState",
     "UnitOfMeasure",
     "BrakeKind",
@@ -31613,11 +33870,15 @@ __all__ = [
     "TestVerdict",
     "ChargingPattern",
     "ProductKind",
+    "CureState",
+    "StayPlace",
     "Use",
     "LightSource",
     "LampCap",
     "PutOn",
-    "CureState",
+    "Surface",
+    "ActivationFrom",
+    "Hold",
     "LineKind",
     "SpeedometerDrive",
     "ChainKind",
@@ -31651,6 +33912,9 @@ __all__ = [
     "CapFit",
     "Mix",
     "PartState",
+    "PaintedPart",
+    "Layer",
+    "ProcessState",
     "Code",
     "Proposal",
     "SprocketGoal",
@@ -31665,6 +33929,8 @@ __all__ = [
     "Side",
     "Sum",
     "AdjusterSpan",
+    "Due",
+    "AlarmsSheet",
     "AnsweredCheck",
     "Balance",
     "Belief",
@@ -31707,6 +33973,7 @@ __all__ = [
     "CircuitCard",
     "Climate",
     "Product",
+    "Stay",
     "Coat",
     "Consumer",
     "CorrectedReading",
@@ -31718,6 +33985,7 @@ __all__ = [
     "CureAsk",
     "CurePoint",
     "Milestone",
+    "OnHold",
     "CureSheet",
     "CurvePoint",
     "DayMark",
@@ -31824,17 +34092,26 @@ __all__ = [
     "Zone",
     "Moment",
     "NextJob",
+    "Odds",
     "OtherUnit",
     "Pack",
+    "PaintNeed",
     "Part",
     "PartDue",
     "Photo",
     "Place",
+    "Supposition",
     "PlanAsk",
     "WorkSpan",
     "PlanRow",
+    "Supposed",
     "PlanSheet",
     "Probe",
+    "ProcessStep",
+    "Process",
+    "ProcessAsk",
+    "StepSheet",
+    "ProcessSheet",
     "Quantity",
     "Reading",
     "ReadyMade",

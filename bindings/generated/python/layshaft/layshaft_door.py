@@ -2334,6 +2334,270 @@ class _UniffiFfiConverterTypeEndCure(_UniffiConverterRustBuffer):
 
 
 @dataclass
+class MoveCoat:
+    """
+    Says where a coat stands from a moment on. A moment of 0 means now.
+"""
+    def __init__(self, *, id:str, stay:layshaft_core.Stay):
+        self.id = id
+        self.stay = stay
+        
+        
+
+    
+    def __str__(self):
+        return "MoveCoat(id={}, stay={})".format(self.id, self.stay)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.stay != other.stay:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeMoveCoat(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return MoveCoat(
+            id=_UniffiFfiConverterString.read(buf),
+            stay=layshaft_core._UniffiFfiConverterTypeStay.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        layshaft_core._UniffiFfiConverterTypeStay.check_lower(value.stay)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        layshaft_core._UniffiFfiConverterTypeStay.write(value.stay, buf)
+
+
+
+@dataclass
+class StartProcess:
+    """
+    Starts a paint job in several coats.
+"""
+    def __init__(self, *, process:layshaft_core.Process):
+        self.process = process
+        
+        
+
+    
+    def __str__(self):
+        return "StartProcess(process={})".format(self.process)
+    def __eq__(self, other):
+        if self.process != other.process:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStartProcess(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StartProcess(
+            process=layshaft_core._UniffiFfiConverterTypeProcess.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        layshaft_core._UniffiFfiConverterTypeProcess.check_lower(value.process)
+
+    @staticmethod
+    def write(value, buf):
+        layshaft_core._UniffiFfiConverterTypeProcess.write(value.process, buf)
+
+class _UniffiFfiConverterOptionalTypeProduct(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            layshaft_core._UniffiFfiConverterTypeProduct.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        layshaft_core._UniffiFfiConverterTypeProduct.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return layshaft_core._UniffiFfiConverterTypeProduct.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterBoolean:
+    @classmethod
+    def check_lower(cls, value):
+        return not not value
+
+    @classmethod
+    def lower(cls, value):
+        return 1 if value else 0
+
+    @staticmethod
+    def lift(value):
+        return value != 0
+
+    @classmethod
+    def read(cls, buf):
+        return cls.lift(buf.read_u8())
+
+    @classmethod
+    def write(cls, value, buf):
+        buf.write_u8(value)
+
+class _UniffiFfiConverterOptionalBoolean(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterBoolean.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterBoolean.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterBoolean.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class LayCoat:
+    """
+    Lays the next coat or decal of a paint job.
+"""
+    def __init__(self, *, process:str, applied_ms:typing.Optional[int] = None, product:typing.Optional[layshaft_core.Product] = None, anyway:typing.Optional[bool] = None):
+        self.process = process
+        self.applied_ms = applied_ms
+        self.product = product
+        self.anyway = anyway
+        
+        
+
+    
+    def __str__(self):
+        return "LayCoat(process={}, applied_ms={}, product={}, anyway={})".format(self.process, self.applied_ms, self.product, self.anyway)
+    def __eq__(self, other):
+        if self.process != other.process:
+            return False
+        if self.applied_ms != other.applied_ms:
+            return False
+        if self.product != other.product:
+            return False
+        if self.anyway != other.anyway:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLayCoat(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LayCoat(
+            process=_UniffiFfiConverterString.read(buf),
+            applied_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            product=_UniffiFfiConverterOptionalTypeProduct.read(buf),
+            anyway=_UniffiFfiConverterOptionalBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.process)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.applied_ms)
+        _UniffiFfiConverterOptionalTypeProduct.check_lower(value.product)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.anyway)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.process, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.applied_ms, buf)
+        _UniffiFfiConverterOptionalTypeProduct.write(value.product, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.anyway, buf)
+
+@dataclass
+class SandCoat:
+    """
+    Notes that the topmost coat of a paint job was sanded.
+"""
+    def __init__(self, *, process:str):
+        self.process = process
+        
+        
+
+    
+    def __str__(self):
+        return "SandCoat(process={})".format(self.process)
+    def __eq__(self, other):
+        if self.process != other.process:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSandCoat(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SandCoat(
+            process=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.process)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.process, buf)
+
+@dataclass
+class EndProcess:
+    """
+    Ends a paint job before its time.
+"""
+    def __init__(self, *, process:str):
+        self.process = process
+        
+        
+
+    
+    def __str__(self):
+        return "EndProcess(process={})".format(self.process)
+    def __eq__(self, other):
+        if self.process != other.process:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeEndProcess(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return EndProcess(
+            process=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.process)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.process, buf)
+
+
+
+@dataclass
 class NoteClimate:
     """
     Notes temperature and humidity. A moment of 0 means now.
@@ -2595,27 +2859,6 @@ class _UniffiFfiConverterTypeNoteExport(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         pass
-
-class _UniffiFfiConverterBoolean:
-    @classmethod
-    def check_lower(cls, value):
-        return not not value
-
-    @classmethod
-    def lower(cls, value):
-        return 1 if value else 0
-
-    @staticmethod
-    def lift(value):
-        return value != 0
-
-    @classmethod
-    def read(cls, buf):
-        return cls.lift(buf.read_u8())
-
-    @classmethod
-    def write(cls, value, buf):
-        buf.write_u8(value)
 
 @dataclass
 class ReceiveBundle:
@@ -3846,6 +4089,146 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class MOVE_COAT:
+        """
+        Says where a coat stands from now on.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.MOVE_COAT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_MOVE_COAT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class START_PROCESS:
+        """
+        Starts a paint job in several coats.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.START_PROCESS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_START_PROCESS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LAY_COAT:
+        """
+        Lays the next coat or decal of a paint job.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.LAY_COAT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_LAY_COAT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class SAND_COAT:
+        """
+        Notes that the topmost coat was sanded.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.SAND_COAT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_SAND_COAT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class END_PROCESS:
+        """
+        Ends a paint job before its time.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.END_PROCESS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_END_PROCESS():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class NOTE_CLIMATE:
         """
         Notes temperature and humidity.
@@ -4241,6 +4624,26 @@ class Command:
         return isinstance(self, Command.END_CURE)
     def is_end_cure(self) -> bool:
         return isinstance(self, Command.END_CURE)
+    def is_MOVE_COAT(self) -> bool:
+        return isinstance(self, Command.MOVE_COAT)
+    def is_move_coat(self) -> bool:
+        return isinstance(self, Command.MOVE_COAT)
+    def is_START_PROCESS(self) -> bool:
+        return isinstance(self, Command.START_PROCESS)
+    def is_start_process(self) -> bool:
+        return isinstance(self, Command.START_PROCESS)
+    def is_LAY_COAT(self) -> bool:
+        return isinstance(self, Command.LAY_COAT)
+    def is_lay_coat(self) -> bool:
+        return isinstance(self, Command.LAY_COAT)
+    def is_SAND_COAT(self) -> bool:
+        return isinstance(self, Command.SAND_COAT)
+    def is_sand_coat(self) -> bool:
+        return isinstance(self, Command.SAND_COAT)
+    def is_END_PROCESS(self) -> bool:
+        return isinstance(self, Command.END_PROCESS)
+    def is_end_process(self) -> bool:
+        return isinstance(self, Command.END_PROCESS)
     def is_NOTE_CLIMATE(self) -> bool:
         return isinstance(self, Command.NOTE_CLIMATE)
     def is_note_climate(self) -> bool:
@@ -4320,6 +4723,11 @@ Command.ATTACH_PHOTO = type("Command.ATTACH_PHOTO", (Command.ATTACH_PHOTO, Comma
 Command.PUT_PHOTO_AWAY = type("Command.PUT_PHOTO_AWAY", (Command.PUT_PHOTO_AWAY, Command,), {})  # type: ignore
 Command.START_CURE = type("Command.START_CURE", (Command.START_CURE, Command,), {})  # type: ignore
 Command.END_CURE = type("Command.END_CURE", (Command.END_CURE, Command,), {})  # type: ignore
+Command.MOVE_COAT = type("Command.MOVE_COAT", (Command.MOVE_COAT, Command,), {})  # type: ignore
+Command.START_PROCESS = type("Command.START_PROCESS", (Command.START_PROCESS, Command,), {})  # type: ignore
+Command.LAY_COAT = type("Command.LAY_COAT", (Command.LAY_COAT, Command,), {})  # type: ignore
+Command.SAND_COAT = type("Command.SAND_COAT", (Command.SAND_COAT, Command,), {})  # type: ignore
+Command.END_PROCESS = type("Command.END_PROCESS", (Command.END_PROCESS, Command,), {})  # type: ignore
 Command.NOTE_CLIMATE = type("Command.NOTE_CLIMATE", (Command.NOTE_CLIMATE, Command,), {})  # type: ignore
 Command.TAKE_READING = type("Command.TAKE_READING", (Command.TAKE_READING, Command,), {})  # type: ignore
 Command.ANSWER_ITEM = type("Command.ANSWER_ITEM", (Command.ANSWER_ITEM, Command,), {})  # type: ignore
@@ -4505,34 +4913,54 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
         if variant == 43:
+            return Command.MOVE_COAT(
+                _UniffiFfiConverterTypeMoveCoat.read(buf),
+            )
+        if variant == 44:
+            return Command.START_PROCESS(
+                _UniffiFfiConverterTypeStartProcess.read(buf),
+            )
+        if variant == 45:
+            return Command.LAY_COAT(
+                _UniffiFfiConverterTypeLayCoat.read(buf),
+            )
+        if variant == 46:
+            return Command.SAND_COAT(
+                _UniffiFfiConverterTypeSandCoat.read(buf),
+            )
+        if variant == 47:
+            return Command.END_PROCESS(
+                _UniffiFfiConverterTypeEndProcess.read(buf),
+            )
+        if variant == 48:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 44:
+        if variant == 49:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 45:
+        if variant == 50:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 46:
+        if variant == 51:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 47:
+        if variant == 52:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 48:
+        if variant == 53:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 49:
+        if variant == 54:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 50:
+        if variant == 55:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -4665,6 +5093,21 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_END_CURE():
             _UniffiFfiConverterTypeEndCure.check_lower(value._values[0])
+            return
+        if value.is_MOVE_COAT():
+            _UniffiFfiConverterTypeMoveCoat.check_lower(value._values[0])
+            return
+        if value.is_START_PROCESS():
+            _UniffiFfiConverterTypeStartProcess.check_lower(value._values[0])
+            return
+        if value.is_LAY_COAT():
+            _UniffiFfiConverterTypeLayCoat.check_lower(value._values[0])
+            return
+        if value.is_SAND_COAT():
+            _UniffiFfiConverterTypeSandCoat.check_lower(value._values[0])
+            return
+        if value.is_END_PROCESS():
+            _UniffiFfiConverterTypeEndProcess.check_lower(value._values[0])
             return
         if value.is_NOTE_CLIMATE():
             _UniffiFfiConverterTypeNoteClimate.check_lower(value._values[0])
@@ -4820,29 +5263,44 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_END_CURE():
             buf.write_i32(42)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
-        if value.is_NOTE_CLIMATE():
+        if value.is_MOVE_COAT():
             buf.write_i32(43)
+            _UniffiFfiConverterTypeMoveCoat.write(value._values[0], buf)
+        if value.is_START_PROCESS():
+            buf.write_i32(44)
+            _UniffiFfiConverterTypeStartProcess.write(value._values[0], buf)
+        if value.is_LAY_COAT():
+            buf.write_i32(45)
+            _UniffiFfiConverterTypeLayCoat.write(value._values[0], buf)
+        if value.is_SAND_COAT():
+            buf.write_i32(46)
+            _UniffiFfiConverterTypeSandCoat.write(value._values[0], buf)
+        if value.is_END_PROCESS():
+            buf.write_i32(47)
+            _UniffiFfiConverterTypeEndProcess.write(value._values[0], buf)
+        if value.is_NOTE_CLIMATE():
+            buf.write_i32(48)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(44)
+            buf.write_i32(49)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(45)
+            buf.write_i32(50)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(46)
+            buf.write_i32(51)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(47)
+            buf.write_i32(52)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(48)
+            buf.write_i32(53)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(49)
+            buf.write_i32(54)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(50)
+            buf.write_i32(55)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -4957,6 +5415,8 @@ class _UniffiFfiConverterTypeMarkAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
+
+
 
 
 
@@ -5698,6 +6158,34 @@ class Query:
             return self._values == other._values
 
     @dataclass
+    class PROCESS:
+        """
+        A paint job in several coats: which is next, from when and until when.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.PROCESS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_PROCESS():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class PRODUCTS:
         """
         Coating products to start from.
@@ -5778,6 +6266,34 @@ class Query:
             if not isinstance(other, Query):
                 return NotImplemented
             if not other.is_RIPPLE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ALARMS:
+        """
+        A calendar file with alarms for cures, waits and parcels.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.ALARMS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_ALARMS():
                 return False
             return self._values == other._values
 
@@ -6013,6 +6529,10 @@ class Query:
         return isinstance(self, Query.CURE)
     def is_cure(self) -> bool:
         return isinstance(self, Query.CURE)
+    def is_PROCESS(self) -> bool:
+        return isinstance(self, Query.PROCESS)
+    def is_process(self) -> bool:
+        return isinstance(self, Query.PROCESS)
     def is_PRODUCTS(self) -> bool:
         return isinstance(self, Query.PRODUCTS)
     def is_products(self) -> bool:
@@ -6025,6 +6545,10 @@ class Query:
         return isinstance(self, Query.RIPPLE)
     def is_ripple(self) -> bool:
         return isinstance(self, Query.RIPPLE)
+    def is_ALARMS(self) -> bool:
+        return isinstance(self, Query.ALARMS)
+    def is_alarms(self) -> bool:
+        return isinstance(self, Query.ALARMS)
     def is_BIKE(self) -> bool:
         return isinstance(self, Query.BIKE)
     def is_bike(self) -> bool:
@@ -6072,9 +6596,11 @@ Query.CHARGING = type("Query.CHARGING", (Query.CHARGING, Query,), {})  # type: i
 Query.HARNESS = type("Query.HARNESS", (Query.HARNESS, Query,), {})  # type: ignore
 Query.FAULT = type("Query.FAULT", (Query.FAULT, Query,), {})  # type: ignore
 Query.CURE = type("Query.CURE", (Query.CURE, Query,), {})  # type: ignore
+Query.PROCESS = type("Query.PROCESS", (Query.PROCESS, Query,), {})  # type: ignore
 Query.PRODUCTS = type("Query.PRODUCTS", (Query.PRODUCTS, Query,), {})  # type: ignore
 Query.INSPECTION = type("Query.INSPECTION", (Query.INSPECTION, Query,), {})  # type: ignore
 Query.RIPPLE = type("Query.RIPPLE", (Query.RIPPLE, Query,), {})  # type: ignore
+Query.ALARMS = type("Query.ALARMS", (Query.ALARMS, Query,), {})  # type: ignore
 Query.BIKE = type("Query.BIKE", (Query.BIKE, Query,), {})  # type: ignore
 Query.HISTORY = type("Query.HISTORY", (Query.HISTORY, Query,), {})  # type: ignore
 Query.PHOTO = type("Query.PHOTO", (Query.PHOTO, Query,), {})  # type: ignore
@@ -6177,34 +6703,42 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
         if variant == 23:
+            return Query.PROCESS(
+                layshaft_core._UniffiFfiConverterTypeProcessAsk.read(buf),
+            )
+        if variant == 24:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 24:
+        if variant == 25:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 25:
+        if variant == 26:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 26:
+        if variant == 27:
+            return Query.ALARMS(
+                _UniffiFfiConverterTypeBareAsk.read(buf),
+            )
+        if variant == 28:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 27:
+        if variant == 29:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 28:
+        if variant == 30:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 29:
+        if variant == 31:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 30:
+        if variant == 32:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -6278,6 +6812,9 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_CURE():
             layshaft_core._UniffiFfiConverterTypeCureAsk.check_lower(value._values[0])
             return
+        if value.is_PROCESS():
+            layshaft_core._UniffiFfiConverterTypeProcessAsk.check_lower(value._values[0])
+            return
         if value.is_PRODUCTS():
             _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
             return
@@ -6286,6 +6823,9 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
             return
         if value.is_RIPPLE():
             layshaft_core._UniffiFfiConverterTypeRippleAsk.check_lower(value._values[0])
+            return
+        if value.is_ALARMS():
+            _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
             return
         if value.is_BIKE():
             _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
@@ -6372,29 +6912,35 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_CURE():
             buf.write_i32(22)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
-        if value.is_PRODUCTS():
+        if value.is_PROCESS():
             buf.write_i32(23)
+            layshaft_core._UniffiFfiConverterTypeProcessAsk.write(value._values[0], buf)
+        if value.is_PRODUCTS():
+            buf.write_i32(24)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_INSPECTION():
-            buf.write_i32(24)
+            buf.write_i32(25)
             layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
         if value.is_RIPPLE():
-            buf.write_i32(25)
-            layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
-        if value.is_BIKE():
             buf.write_i32(26)
+            layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
+        if value.is_ALARMS():
+            buf.write_i32(27)
+            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
+        if value.is_BIKE():
+            buf.write_i32(28)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_HISTORY():
-            buf.write_i32(27)
+            buf.write_i32(29)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(28)
+            buf.write_i32(30)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(29)
+            buf.write_i32(31)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(30)
+            buf.write_i32(32)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -7356,60 +7902,6 @@ class _UniffiFfiConverterSequenceTypeCureSheet(_UniffiConverterRustBuffer):
             layshaft_core._UniffiFfiConverterTypeCureSheet.read(buf) for i in range(count)
         ]
 
-@dataclass
-class JobSheet:
-    """
-    One job at the bench.
-"""
-    def __init__(self, *, id:str, job:layshaft_core.Job, row:typing.Optional[layshaft_core.PlanRow] = None, cures:typing.List[layshaft_core.CureSheet] = _DEFAULT):
-        self.id = id
-        self.job = job
-        self.row = row
-        if cures is _DEFAULT:
-            self.cures = []
-        else:
-            self.cures = cures
-        
-        
-
-    
-    def __str__(self):
-        return "JobSheet(id={}, job={}, row={}, cures={})".format(self.id, self.job, self.row, self.cures)
-    def __eq__(self, other):
-        if self.id != other.id:
-            return False
-        if self.job != other.job:
-            return False
-        if self.row != other.row:
-            return False
-        if self.cures != other.cures:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return JobSheet(
-            id=_UniffiFfiConverterString.read(buf),
-            job=layshaft_core._UniffiFfiConverterTypeJob.read(buf),
-            row=_UniffiFfiConverterOptionalTypePlanRow.read(buf),
-            cures=_UniffiFfiConverterSequenceTypeCureSheet.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.id)
-        layshaft_core._UniffiFfiConverterTypeJob.check_lower(value.job)
-        _UniffiFfiConverterOptionalTypePlanRow.check_lower(value.row)
-        _UniffiFfiConverterSequenceTypeCureSheet.check_lower(value.cures)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.id, buf)
-        layshaft_core._UniffiFfiConverterTypeJob.write(value.job, buf)
-        _UniffiFfiConverterOptionalTypePlanRow.write(value.row, buf)
-        _UniffiFfiConverterSequenceTypeCureSheet.write(value.cures, buf)
-
 class _UniffiFfiConverterSequenceString(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -7432,6 +7924,78 @@ class _UniffiFfiConverterSequenceString(_UniffiConverterRustBuffer):
         return [
             _UniffiFfiConverterString.read(buf) for i in range(count)
         ]
+
+@dataclass
+class JobSheet:
+    """
+    One job at the bench.
+"""
+    def __init__(self, *, id:str, job:layshaft_core.Job, row:typing.Optional[layshaft_core.PlanRow] = None, cures:typing.List[layshaft_core.CureSheet] = _DEFAULT, tools:typing.List[str] = _DEFAULT, supplies:typing.List[str] = _DEFAULT):
+        self.id = id
+        self.job = job
+        self.row = row
+        if cures is _DEFAULT:
+            self.cures = []
+        else:
+            self.cures = cures
+        if tools is _DEFAULT:
+            self.tools = []
+        else:
+            self.tools = tools
+        if supplies is _DEFAULT:
+            self.supplies = []
+        else:
+            self.supplies = supplies
+        
+        
+
+    
+    def __str__(self):
+        return "JobSheet(id={}, job={}, row={}, cures={}, tools={}, supplies={})".format(self.id, self.job, self.row, self.cures, self.tools, self.supplies)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.job != other.job:
+            return False
+        if self.row != other.row:
+            return False
+        if self.cures != other.cures:
+            return False
+        if self.tools != other.tools:
+            return False
+        if self.supplies != other.supplies:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return JobSheet(
+            id=_UniffiFfiConverterString.read(buf),
+            job=layshaft_core._UniffiFfiConverterTypeJob.read(buf),
+            row=_UniffiFfiConverterOptionalTypePlanRow.read(buf),
+            cures=_UniffiFfiConverterSequenceTypeCureSheet.read(buf),
+            tools=_UniffiFfiConverterSequenceString.read(buf),
+            supplies=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        layshaft_core._UniffiFfiConverterTypeJob.check_lower(value.job)
+        _UniffiFfiConverterOptionalTypePlanRow.check_lower(value.row)
+        _UniffiFfiConverterSequenceTypeCureSheet.check_lower(value.cures)
+        _UniffiFfiConverterSequenceString.check_lower(value.tools)
+        _UniffiFfiConverterSequenceString.check_lower(value.supplies)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        layshaft_core._UniffiFfiConverterTypeJob.write(value.job, buf)
+        _UniffiFfiConverterOptionalTypePlanRow.write(value.row, buf)
+        _UniffiFfiConverterSequenceTypeCureSheet.write(value.cures, buf)
+        _UniffiFfiConverterSequenceString.write(value.tools, buf)
+        _UniffiFfiConverterSequenceString.write(value.supplies, buf)
 
 @dataclass
 class Received:
@@ -7637,24 +8201,53 @@ class _UniffiFfiConverterSequenceTypeProduct(_UniffiConverterRustBuffer):
             layshaft_core._UniffiFfiConverterTypeProduct.read(buf) for i in range(count)
         ]
 
+class _UniffiFfiConverterSequenceTypeProcess(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            layshaft_core._UniffiFfiConverterTypeProcess.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            layshaft_core._UniffiFfiConverterTypeProcess.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            layshaft_core._UniffiFfiConverterTypeProcess.read(buf) for i in range(count)
+        ]
+
 @dataclass
 class ProductsSheet:
     """
     Coating products to start from.
 """
-    def __init__(self, *, products:typing.List[layshaft_core.Product] = _DEFAULT):
+    def __init__(self, *, products:typing.List[layshaft_core.Product] = _DEFAULT, processes:typing.List[layshaft_core.Process] = _DEFAULT):
         if products is _DEFAULT:
             self.products = []
         else:
             self.products = products
+        if processes is _DEFAULT:
+            self.processes = []
+        else:
+            self.processes = processes
         
         
 
     
     def __str__(self):
-        return "ProductsSheet(products={})".format(self.products)
+        return "ProductsSheet(products={}, processes={})".format(self.products, self.processes)
     def __eq__(self, other):
         if self.products != other.products:
+            return False
+        if self.processes != other.processes:
             return False
         return True
 
@@ -7663,15 +8256,18 @@ class _UniffiFfiConverterTypeProductsSheet(_UniffiConverterRustBuffer):
     def read(buf):
         return ProductsSheet(
             products=_UniffiFfiConverterSequenceTypeProduct.read(buf),
+            processes=_UniffiFfiConverterSequenceTypeProcess.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterSequenceTypeProduct.check_lower(value.products)
+        _UniffiFfiConverterSequenceTypeProcess.check_lower(value.processes)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeProduct.write(value.products, buf)
+        _UniffiFfiConverterSequenceTypeProcess.write(value.processes, buf)
 
 
 
@@ -7964,6 +8560,11 @@ __all__ = [
     "PutPhotoAway",
     "StartCure",
     "EndCure",
+    "MoveCoat",
+    "StartProcess",
+    "LayCoat",
+    "SandCoat",
+    "EndProcess",
     "NoteClimate",
     "TakeReading",
     "AnswerItem",

@@ -532,6 +532,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 42471:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536:
@@ -566,6 +568,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 21618:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() != 54516:
@@ -596,11 +600,15 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 60778:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 32851:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 15653:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -611,6 +619,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() != 43528:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() != 11839:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_process() != 43028:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_products() != 21667:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -654,6 +664,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() != 62787:
@@ -667,6 +679,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 63448:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -728,6 +742,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_job.restype = ctypes
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_alarms.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_alarms.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault.restype = ctypes.c_uint16
@@ -779,6 +796,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place.restype =
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_process.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_process.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.restype = ctypes.c_uint16
@@ -824,6 +844,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_job.restype = ctypes.c_u
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lamps.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lamps.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load.restype = ctypes.c_uint16
@@ -833,6 +856,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo.restype = ctyp
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_mixing.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_mixing.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate.restype = ctypes.c_uint16
@@ -848,6 +874,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_photo.restype = ctypes.c
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_plan.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_plan.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_process.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_process.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_products.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_products.restype = ctypes.c_uint16
@@ -911,6 +940,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ripple.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ripple.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time.restype = ctypes.c_uint16
@@ -932,6 +964,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_process.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_start_process.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_tables.restype = ctypes.c_uint16
@@ -986,6 +1021,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_answer_fault.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1105,6 +1147,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_cure.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_cure.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1210,6 +1259,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lamps.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lamps.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_load.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1231,6 +1287,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_note_climate.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1266,6 +1329,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_plan.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_plan.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process.argtypes = (
+    ctypes.c_uint64,
+    layshaft_core._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_products.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1413,6 +1483,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_ripple.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_ripple.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_bench_time.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1462,6 +1539,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_tables.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1855,6 +1939,22 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -1873,6 +1973,11 @@ class BenchProtocol(typing.Protocol):
     def add_ready_made(self, command: layshaft_door.AddReadyMade,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Adds a ready-made job.
+"""
+        raise NotImplementedError
+    def alarms(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.AlarmsSheet:
+        """
+        A calendar file with alarms for cures, waits and parcels.
 """
         raise NotImplementedError
     def answer_fault(self, command: layshaft_door.AnswerFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -1960,6 +2065,11 @@ class BenchProtocol(typing.Protocol):
         Ends the clock of a coat.
 """
         raise NotImplementedError
+    def end_process(self, command: layshaft_door.EndProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Ends a paint job before its time.
+"""
+        raise NotImplementedError
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
@@ -2035,6 +2145,11 @@ class BenchProtocol(typing.Protocol):
         A lamp, flasher and pilot: standard, fitted, proposed and the cures.
 """
         raise NotImplementedError
+    def lay_coat(self, command: layshaft_door.LayCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Lays the next coat or decal of a paint job.
+"""
+        raise NotImplementedError
     def load(self, ask: layshaft_core.LoadAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LoadSheet:
         """
         Electrical load against output.
@@ -2048,6 +2163,11 @@ class BenchProtocol(typing.Protocol):
     def mixing(self, ask: layshaft_core.MixAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.MixSheet:
         """
         Premix, two-part ratios, paint for an area.
+"""
+        raise NotImplementedError
+    def move_coat(self, command: layshaft_door.MoveCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Says where a coat stands from now on.
 """
         raise NotImplementedError
     def note_climate(self, command: layshaft_door.NoteClimate,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -2073,6 +2193,11 @@ class BenchProtocol(typing.Protocol):
     def plan(self, ask: layshaft_core.PlanAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.PlanSheet:
         """
         The jobs on the calendar.
+"""
+        raise NotImplementedError
+    def process(self, ask: layshaft_core.ProcessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ProcessSheet:
+        """
+        A paint job in several coats: which is next, from when and until when.
 """
         raise NotImplementedError
     def products(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.ProductsSheet:
@@ -2180,6 +2305,11 @@ class BenchProtocol(typing.Protocol):
         What a proposal does to everything else.
 """
         raise NotImplementedError
+    def sand_coat(self, command: layshaft_door.SandCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Notes that the topmost coat was sanded.
+"""
+        raise NotImplementedError
     def set_bench_time(self, command: layshaft_door.SetBenchTime,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Sets the weekly bench time.
@@ -2213,6 +2343,11 @@ class BenchProtocol(typing.Protocol):
     def start_fault(self, command: layshaft_door.StartFault,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Begins a search for a fault.
+"""
+        raise NotImplementedError
+    def start_process(self, command: layshaft_door.StartProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Starts a paint job in several coats.
 """
         raise NotImplementedError
     def tables(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.TablesSheet:
@@ -2387,6 +2522,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_add_ready_made,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def alarms(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.AlarmsSheet:
+        """
+        A calendar file with alarms for cures, waits and parcels.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeBareAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeBareAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeAlarmsSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -2781,6 +2939,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def end_process(self, command: layshaft_door.EndProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Ends a paint job before its time.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeEndProcess.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeEndProcess.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
@@ -3126,6 +3307,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def lay_coat(self, command: layshaft_door.LayCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Lays the next coat or decal of a paint job.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeLayCoat.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeLayCoat.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def load(self, ask: layshaft_core.LoadAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.LoadSheet:
         """
         Electrical load against output.
@@ -3192,6 +3396,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_mixing,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def move_coat(self, command: layshaft_door.MoveCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Says where a coat stands from now on.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeMoveCoat.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeMoveCoat.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3307,6 +3534,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_plan,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def process(self, ask: layshaft_core.ProcessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.ProcessSheet:
+        """
+        A paint job in several coats: which is next, from when and until when.
+"""
+        
+        layshaft_core._UniffiFfiConverterTypeProcessAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_core._UniffiFfiConverterTypeProcessAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeProcessSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3793,6 +4043,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def sand_coat(self, command: layshaft_door.SandCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Notes that the topmost coat was sanded.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeSandCoat.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeSandCoat.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def set_bench_time(self, command: layshaft_door.SetBenchTime,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Sets the weekly bench time.
@@ -3951,6 +4224,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_fault,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def start_process(self, command: layshaft_door.StartProcess,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
+        """
+        Starts a paint job in several coats.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeStartProcess.check_lower(command)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeStartProcess.lower(command),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeOutcome.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

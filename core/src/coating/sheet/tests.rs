@@ -16,7 +16,7 @@ fn moment(hours: f64) -> Moment {
 
 fn bike(product: &str, celsius: Option<f64>) -> Bike {
     let product = typical_product(product).unwrap();
-    let coat = Coat { title: "Fuel tank, inside".to_owned(), product, applied_ms: NOW, job: None, ended_ms: None };
+    let coat = Coat { title: "Fuel tank, inside".to_owned(), product, applied_ms: NOW, ..Coat::default() };
     let mut bike =
         Bike { place: Place { night_celsius: celsius, day_celsius: celsius, humidity: Some(55.0) }, ..Bike::default() };
     bike.coats.insert("tank".to_owned(), coat);

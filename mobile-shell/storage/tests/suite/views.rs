@@ -28,6 +28,7 @@ const KINDS: &[(&str, &str)] = &[
     ("faultSearch", "fault_search"),
     ("part", "part"),
     ("tightening", "tightening"),
+    ("process", "process"),
     ("photo", "photo"),
     ("coat", "coat"),
     ("climate", "climate"),

@@ -1131,6 +1131,61 @@ public object FfiConverterTypeAdjusterSpan: FfiConverterRustBuffer<AdjusterSpan>
 
 
 /**
+ * The alarms, as a list and as a file.
+ */
+data class AlarmsSheet (
+    /**
+     * A name for the file.
+     */
+    var `fileName`: kotlin.String
+    , 
+    /**
+     * The file: iCalendar text.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * What it holds, earliest first.
+     */
+    var `alarms`: List<Due> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAlarmsSheet: FfiConverterRustBuffer<AlarmsSheet> {
+    override fun read(buf: ByteBuffer): AlarmsSheet {
+        return AlarmsSheet(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeDue.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AlarmsSheet) = (
+            FfiConverterString.allocationSize(value.`fileName`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterSequenceTypeDue.allocationSize(value.`alarms`)
+    )
+
+    override fun write(value: AlarmsSheet, buf: ByteBuffer) {
+            FfiConverterString.write(value.`fileName`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterSequenceTypeDue.write(value.`alarms`, buf)
+    }
+}
+
+
+
+/**
  * One answer that was given.
  */
 data class AnsweredCheck (
@@ -3258,6 +3313,21 @@ data class Coat (
      * When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
      */
     var `endedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Where it stood and stands, if not in the garage all the time.
+     */
+    var `stays`: List<Stay> = listOf() 
+    , 
+    /**
+     * The process that it belongs to, by its mark.
+     */
+    var `process`: kotlin.String? = null 
+    , 
+    /**
+     * Which step of that process it is, from 0.
+     */
+    var `step`: kotlin.UInt? = null 
     
 ){
     
@@ -3279,6 +3349,9 @@ public object FfiConverterTypeCoat: FfiConverterRustBuffer<Coat> {
             FfiConverterLong.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterSequenceTypeStay.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalUInt.read(buf),
         )
     }
 
@@ -3287,7 +3360,10 @@ public object FfiConverterTypeCoat: FfiConverterRustBuffer<Coat> {
             FfiConverterTypeProduct.allocationSize(value.`product`) +
             FfiConverterLong.allocationSize(value.`appliedMs`) +
             FfiConverterOptionalString.allocationSize(value.`job`) +
-            FfiConverterOptionalLong.allocationSize(value.`endedMs`)
+            FfiConverterOptionalLong.allocationSize(value.`endedMs`) +
+            FfiConverterSequenceTypeStay.allocationSize(value.`stays`) +
+            FfiConverterOptionalString.allocationSize(value.`process`) +
+            FfiConverterOptionalUInt.allocationSize(value.`step`)
     )
 
     override fun write(value: Coat, buf: ByteBuffer) {
@@ -3296,6 +3372,9 @@ public object FfiConverterTypeCoat: FfiConverterRustBuffer<Coat> {
             FfiConverterLong.write(value.`appliedMs`, buf)
             FfiConverterOptionalString.write(value.`job`, buf)
             FfiConverterOptionalLong.write(value.`endedMs`, buf)
+            FfiConverterSequenceTypeStay.write(value.`stays`, buf)
+            FfiConverterOptionalString.write(value.`process`, buf)
+            FfiConverterOptionalUInt.write(value.`step`, buf)
     }
 }
 
@@ -3708,6 +3787,16 @@ data class CoverAsk (
      * Can, mL.
      */
     var `canMl`: kotlin.Double
+    , 
+    /**
+     * The area as measured with a tape; it wins over the square metres.
+     */
+    var `surfaces`: List<Surface> = listOf() 
+    , 
+    /**
+     * Thinner, per cent of the paint: the wet film to aim at grows with it, the paint needed does not.
+     */
+    var `thinnerPercent`: kotlin.Double? = null 
     
 ){
     
@@ -3732,6 +3821,8 @@ public object FfiConverterTypeCoverAsk: FfiConverterRustBuffer<CoverAsk> {
             FfiConverterOptionalTypePutOn.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterSequenceTypeSurface.read(buf),
+            FfiConverterOptionalDouble.read(buf),
         )
     }
 
@@ -3743,7 +3834,9 @@ public object FfiConverterTypeCoverAsk: FfiConverterRustBuffer<CoverAsk> {
             FfiConverterOptionalDouble.allocationSize(value.`dryMicrometres`) +
             FfiConverterOptionalTypePutOn.allocationSize(value.`putOn`) +
             FfiConverterOptionalDouble.allocationSize(value.`lossPercent`) +
-            FfiConverterDouble.allocationSize(value.`canMl`)
+            FfiConverterDouble.allocationSize(value.`canMl`) +
+            FfiConverterSequenceTypeSurface.allocationSize(value.`surfaces`) +
+            FfiConverterOptionalDouble.allocationSize(value.`thinnerPercent`)
     )
 
     override fun write(value: CoverAsk, buf: ByteBuffer) {
@@ -3755,6 +3848,8 @@ public object FfiConverterTypeCoverAsk: FfiConverterRustBuffer<CoverAsk> {
             FfiConverterOptionalTypePutOn.write(value.`putOn`, buf)
             FfiConverterOptionalDouble.write(value.`lossPercent`, buf)
             FfiConverterDouble.write(value.`canMl`, buf)
+            FfiConverterSequenceTypeSurface.write(value.`surfaces`, buf)
+            FfiConverterOptionalDouble.write(value.`thinnerPercent`, buf)
     }
 }
 
@@ -4106,6 +4201,31 @@ data class CureSheet (
     var `standsStill`: kotlin.Boolean
     , 
     /**
+     * Activation temperature that the clock runs on, kelvin.
+     */
+    var `activationKelvin`: kotlin.Double
+    , 
+    /**
+     * Where that comes from.
+     */
+    var `activationFrom`: ActivationFrom
+    , 
+    /**
+     * Where it stands, as far as that was told.
+     */
+    var `stay`: Stay? = null 
+    , 
+    /**
+     * What must not be done yet, and until when.
+     */
+    var `onHold`: List<OnHold> = listOf() 
+    , 
+    /**
+     * The process that it belongs to, by its mark.
+     */
+    var `process`: kotlin.String? = null 
+    , 
+    /**
      * The reason in one sentence: “31 h on the can at 20 °C; 53 h here at 13 °C”.
      */
     var `reason`: kotlin.String
@@ -4158,6 +4278,11 @@ public object FfiConverterTypeCureSheet: FfiConverterRustBuffer<CureSheet> {
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterBoolean.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterTypeActivationFrom.read(buf),
+            FfiConverterOptionalTypeStay.read(buf),
+            FfiConverterSequenceTypeOnHold.read(buf),
+            FfiConverterOptionalString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterSequenceTypeCurePoint.read(buf),
@@ -4180,6 +4305,11 @@ public object FfiConverterTypeCureSheet: FfiConverterRustBuffer<CureSheet> {
             FfiConverterDouble.allocationSize(value.`celsiusNow`) +
             FfiConverterDouble.allocationSize(value.`atCelsius`) +
             FfiConverterBoolean.allocationSize(value.`standsStill`) +
+            FfiConverterDouble.allocationSize(value.`activationKelvin`) +
+            FfiConverterTypeActivationFrom.allocationSize(value.`activationFrom`) +
+            FfiConverterOptionalTypeStay.allocationSize(value.`stay`) +
+            FfiConverterSequenceTypeOnHold.allocationSize(value.`onHold`) +
+            FfiConverterOptionalString.allocationSize(value.`process`) +
             FfiConverterString.allocationSize(value.`reason`) +
             FfiConverterOptionalDouble.allocationSize(value.`dewPointCelsius`) +
             FfiConverterSequenceTypeCurePoint.allocationSize(value.`curve`) +
@@ -4201,6 +4331,11 @@ public object FfiConverterTypeCureSheet: FfiConverterRustBuffer<CureSheet> {
             FfiConverterDouble.write(value.`celsiusNow`, buf)
             FfiConverterDouble.write(value.`atCelsius`, buf)
             FfiConverterBoolean.write(value.`standsStill`, buf)
+            FfiConverterDouble.write(value.`activationKelvin`, buf)
+            FfiConverterTypeActivationFrom.write(value.`activationFrom`, buf)
+            FfiConverterOptionalTypeStay.write(value.`stay`, buf)
+            FfiConverterSequenceTypeOnHold.write(value.`onHold`, buf)
+            FfiConverterOptionalString.write(value.`process`, buf)
             FfiConverterString.write(value.`reason`, buf)
             FfiConverterOptionalDouble.write(value.`dewPointCelsius`, buf)
             FfiConverterSequenceTypeCurePoint.write(value.`curve`, buf)
@@ -5163,6 +5298,85 @@ public object FfiConverterTypeDrumState: FfiConverterRustBuffer<DrumState> {
             FfiConverterDouble.write(value.`shoeFactorLeast`, buf)
             FfiConverterDouble.write(value.`shoeFactorMost`, buf)
             FfiConverterString.write(value.`pointer`, buf)
+    }
+}
+
+
+
+/**
+ * Something that comes about by itself.
+ */
+data class Due (
+    /**
+     * When, milliseconds since 1970 (UTC).
+     */
+    var `atMs`: kotlin.Long
+    , 
+    /**
+     * What.
+     */
+    var `due`: DueKind
+    , 
+    /**
+     * On what: the title of the coat, the job or the part.
+     */
+    var `title`: kotlin.String
+    , 
+    /**
+     * What holds from then on.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * Kind of the record: `coat`, `job` or `part`.
+     */
+    var `recordKind`: kotlin.String
+    , 
+    /**
+     * The record's mark.
+     */
+    var `record`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDue: FfiConverterRustBuffer<Due> {
+    override fun read(buf: ByteBuffer): Due {
+        return Due(
+            FfiConverterLong.read(buf),
+            FfiConverterTypeDueKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Due) = (
+            FfiConverterLong.allocationSize(value.`atMs`) +
+            FfiConverterTypeDueKind.allocationSize(value.`due`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterString.allocationSize(value.`recordKind`) +
+            FfiConverterString.allocationSize(value.`record`)
+    )
+
+    override fun write(value: Due, buf: ByteBuffer) {
+            FfiConverterLong.write(value.`atMs`, buf)
+            FfiConverterTypeDueKind.write(value.`due`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterString.write(value.`recordKind`, buf)
+            FfiConverterString.write(value.`record`, buf)
     }
 }
 
@@ -8594,6 +8808,11 @@ data class Job (
     var `helper`: kotlin.Boolean? = null 
     , 
     /**
+     * The ready-made job, by its mark, that it was made from: it names tools and supplies.
+     */
+    var `readyMade`: kotlin.String? = null 
+    , 
+    /**
      * Whether it makes noise that the neighbours hear; left out: no.
      */
     var `noisy`: kotlin.Boolean? = null 
@@ -8629,6 +8848,7 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalBoolean.read(buf),
             FfiConverterOptionalTypeJobPlace.read(buf),
             FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalString.read(buf),
             FfiConverterOptionalBoolean.read(buf),
         )
     }
@@ -8650,6 +8870,7 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalBoolean.allocationSize(value.`splittable`) +
             FfiConverterOptionalTypeJobPlace.allocationSize(value.`place`) +
             FfiConverterOptionalBoolean.allocationSize(value.`helper`) +
+            FfiConverterOptionalString.allocationSize(value.`readyMade`) +
             FfiConverterOptionalBoolean.allocationSize(value.`noisy`)
     )
 
@@ -8670,6 +8891,7 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalBoolean.write(value.`splittable`, buf)
             FfiConverterOptionalTypeJobPlace.write(value.`place`, buf)
             FfiConverterOptionalBoolean.write(value.`helper`, buf)
+            FfiConverterOptionalString.write(value.`readyMade`, buf)
             FfiConverterOptionalBoolean.write(value.`noisy`, buf)
     }
 }
@@ -10072,6 +10294,116 @@ public object FfiConverterTypeNodeVolts: FfiConverterRustBuffer<NodeVolts> {
 
 
 /**
+ * How sure the ready date is.
+ */
+data class Odds (
+    /**
+     * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+     */
+    var `likelyMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Ready by then in nine of ten runs.
+     */
+    var `safeMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Runs through the plan.
+     */
+    var `runs`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOdds: FfiConverterRustBuffer<Odds> {
+    override fun read(buf: ByteBuffer): Odds {
+        return Odds(
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Odds) = (
+            FfiConverterOptionalLong.allocationSize(value.`likelyMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`safeMs`) +
+            FfiConverterUInt.allocationSize(value.`runs`)
+    )
+
+    override fun write(value: Odds, buf: ByteBuffer) {
+            FfiConverterOptionalLong.write(value.`likelyMs`, buf)
+            FfiConverterOptionalLong.write(value.`safeMs`, buf)
+            FfiConverterUInt.write(value.`runs`, buf)
+    }
+}
+
+
+
+/**
+ * Something on hold, with its end.
+ */
+data class OnHold (
+    /**
+     * What must not be done.
+     */
+    var `hold`: Hold
+    , 
+    /**
+     * The same in words.
+     */
+    var `text`: kotlin.String
+    , 
+    /**
+     * Until when, milliseconds since 1970 (UTC); none when no end is in sight.
+     */
+    var `untilMs`: kotlin.Long? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOnHold: FfiConverterRustBuffer<OnHold> {
+    override fun read(buf: ByteBuffer): OnHold {
+        return OnHold(
+            FfiConverterTypeHold.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalLong.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OnHold) = (
+            FfiConverterTypeHold.allocationSize(value.`hold`) +
+            FfiConverterString.allocationSize(value.`text`) +
+            FfiConverterOptionalLong.allocationSize(value.`untilMs`)
+    )
+
+    override fun write(value: OnHold, buf: ByteBuffer) {
+            FfiConverterTypeHold.write(value.`hold`, buf)
+            FfiConverterString.write(value.`text`, buf)
+            FfiConverterOptionalLong.write(value.`untilMs`, buf)
+    }
+}
+
+
+
+/**
  * Everything at an operating point.
  */
 data class OperatingPoint (
@@ -10560,6 +10892,85 @@ public object FfiConverterTypePackCard: FfiConverterRustBuffer<PackCard> {
 
 
 /**
+ * Paint of one product that a process takes. Unthinned: thinner comes on top.
+ */
+data class PaintNeed (
+    /**
+     * The product.
+     */
+    var `product`: kotlin.String
+    , 
+    /**
+     * Coats of it.
+     */
+    var `coats`: kotlin.UInt
+    , 
+    /**
+     * Spreading rate of one coat, m²/L.
+     */
+    var `spreadingRate`: kotlin.Double
+    , 
+    /**
+     * At the least loss, mL.
+     */
+    var `leastMl`: kotlin.Double
+    , 
+    /**
+     * At the greatest loss, mL.
+     */
+    var `mostMl`: kotlin.Double
+    , 
+    /**
+     * Cans for the greatest loss, where the can is known.
+     */
+    var `cans`: kotlin.UInt? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePaintNeed: FfiConverterRustBuffer<PaintNeed> {
+    override fun read(buf: ByteBuffer): PaintNeed {
+        return PaintNeed(
+            FfiConverterString.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PaintNeed) = (
+            FfiConverterString.allocationSize(value.`product`) +
+            FfiConverterUInt.allocationSize(value.`coats`) +
+            FfiConverterDouble.allocationSize(value.`spreadingRate`) +
+            FfiConverterDouble.allocationSize(value.`leastMl`) +
+            FfiConverterDouble.allocationSize(value.`mostMl`) +
+            FfiConverterOptionalUInt.allocationSize(value.`cans`)
+    )
+
+    override fun write(value: PaintNeed, buf: ByteBuffer) {
+            FfiConverterString.write(value.`product`, buf)
+            FfiConverterUInt.write(value.`coats`, buf)
+            FfiConverterDouble.write(value.`spreadingRate`, buf)
+            FfiConverterDouble.write(value.`leastMl`, buf)
+            FfiConverterDouble.write(value.`mostMl`, buf)
+            FfiConverterOptionalUInt.write(value.`cans`, buf)
+    }
+}
+
+
+
+/**
  * A part.
  */
 data class Part (
@@ -10914,6 +11325,11 @@ data class PlanAsk (
      * Days shown, from today; left out: 28.
      */
     var `days`: kotlin.UInt? = null 
+    , 
+    /**
+     * What to suppose; left out: nothing.
+     */
+    var `whatIf`: Supposition? = null 
     
 ){
     
@@ -10931,15 +11347,18 @@ public object FfiConverterTypePlanAsk: FfiConverterRustBuffer<PlanAsk> {
     override fun read(buf: ByteBuffer): PlanAsk {
         return PlanAsk(
             FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalTypeSupposition.read(buf),
         )
     }
 
     override fun allocationSize(value: PlanAsk) = (
-            FfiConverterOptionalUInt.allocationSize(value.`days`)
+            FfiConverterOptionalUInt.allocationSize(value.`days`) +
+            FfiConverterOptionalTypeSupposition.allocationSize(value.`whatIf`)
     )
 
     override fun write(value: PlanAsk, buf: ByteBuffer) {
             FfiConverterOptionalUInt.write(value.`days`, buf)
+            FfiConverterOptionalTypeSupposition.write(value.`whatIf`, buf)
     }
 }
 
@@ -11107,6 +11526,16 @@ data class PlanSheet (
     var `readyMs`: kotlin.Long? = null 
     , 
     /**
+     * How sure that is; none where no parcel and no hands-on time varies.
+     */
+    var `odds`: Odds? = null 
+    , 
+    /**
+     * What the supposition comes to, where one was asked for.
+     */
+    var `whatIf`: Supposed? = null 
+    , 
+    /**
      * What holds the date, in one sentence.
      */
     var `heldBy`: kotlin.String
@@ -11147,6 +11576,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.read(buf),
             FfiConverterSequenceTypeDayMark.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalTypeOdds.read(buf),
+            FfiConverterOptionalTypeSupposed.read(buf),
             FfiConverterString.read(buf),
             FfiConverterUInt.read(buf),
             FfiConverterDouble.read(buf),
@@ -11161,6 +11592,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.allocationSize(value.`toMs`) +
             FfiConverterSequenceTypeDayMark.allocationSize(value.`days`) +
             FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
+            FfiConverterOptionalTypeOdds.allocationSize(value.`odds`) +
+            FfiConverterOptionalTypeSupposed.allocationSize(value.`whatIf`) +
             FfiConverterString.allocationSize(value.`heldBy`) +
             FfiConverterUInt.allocationSize(value.`jobsLeft`) +
             FfiConverterDouble.allocationSize(value.`minutesLeft`) +
@@ -11174,6 +11607,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.write(value.`toMs`, buf)
             FfiConverterSequenceTypeDayMark.write(value.`days`, buf)
             FfiConverterOptionalLong.write(value.`readyMs`, buf)
+            FfiConverterOptionalTypeOdds.write(value.`odds`, buf)
+            FfiConverterOptionalTypeSupposed.write(value.`whatIf`, buf)
             FfiConverterString.write(value.`heldBy`, buf)
             FfiConverterUInt.write(value.`jobsLeft`, buf)
             FfiConverterDouble.write(value.`minutesLeft`, buf)
@@ -11349,6 +11784,338 @@ public object FfiConverterTypeProbe: FfiConverterRustBuffer<Probe> {
 
 
 /**
+ * A paint job in several coats.
+ */
+data class Process (
+    /**
+     * On what: “Fuel tank, outside”.
+     */
+    var `title`: kotlin.String
+    , 
+    /**
+     * What kind of part that is: it decides what has to wait.
+     */
+    var `part`: PaintedPart
+    , 
+    /**
+     * The job that it belongs to, by its mark.
+     */
+    var `job`: kotlin.String? = null 
+    , 
+    /**
+     * Steps, in order.
+     */
+    var `steps`: List<ProcessStep> = listOf() 
+    , 
+    /**
+     * When the topmost coat was last sanded because its window had closed, milliseconds since 1970 (UTC).
+     */
+    var `sandedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * When it was ended before its time, milliseconds since 1970 (UTC).
+     */
+    var `endedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * What is painted, as measured.
+     */
+    var `surfaces`: List<Surface> = listOf() 
+    , 
+    /**
+     * How it is put on; it tells the usual loss.
+     */
+    var `putOn`: PutOn? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProcess: FfiConverterRustBuffer<Process> {
+    override fun read(buf: ByteBuffer): Process {
+        return Process(
+            FfiConverterString.read(buf),
+            FfiConverterTypePaintedPart.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterSequenceTypeProcessStep.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterSequenceTypeSurface.read(buf),
+            FfiConverterOptionalTypePutOn.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Process) = (
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterTypePaintedPart.allocationSize(value.`part`) +
+            FfiConverterOptionalString.allocationSize(value.`job`) +
+            FfiConverterSequenceTypeProcessStep.allocationSize(value.`steps`) +
+            FfiConverterOptionalLong.allocationSize(value.`sandedMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`endedMs`) +
+            FfiConverterSequenceTypeSurface.allocationSize(value.`surfaces`) +
+            FfiConverterOptionalTypePutOn.allocationSize(value.`putOn`)
+    )
+
+    override fun write(value: Process, buf: ByteBuffer) {
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterTypePaintedPart.write(value.`part`, buf)
+            FfiConverterOptionalString.write(value.`job`, buf)
+            FfiConverterSequenceTypeProcessStep.write(value.`steps`, buf)
+            FfiConverterOptionalLong.write(value.`sandedMs`, buf)
+            FfiConverterOptionalLong.write(value.`endedMs`, buf)
+            FfiConverterSequenceTypeSurface.write(value.`surfaces`, buf)
+            FfiConverterOptionalTypePutOn.write(value.`putOn`, buf)
+    }
+}
+
+
+
+/**
+ * A process of the bike by its mark, or a plan to try.
+ */
+data class ProcessAsk (
+    /**
+     * A process of the bike.
+     */
+    var `process`: kotlin.String? = null 
+    , 
+    /**
+     * A plan to try, begun now.
+     */
+    var `plan`: Process? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProcessAsk: FfiConverterRustBuffer<ProcessAsk> {
+    override fun read(buf: ByteBuffer): ProcessAsk {
+        return ProcessAsk(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypeProcess.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ProcessAsk) = (
+            FfiConverterOptionalString.allocationSize(value.`process`) +
+            FfiConverterOptionalTypeProcess.allocationSize(value.`plan`)
+    )
+
+    override fun write(value: ProcessAsk, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`process`, buf)
+            FfiConverterOptionalTypeProcess.write(value.`plan`, buf)
+    }
+}
+
+
+
+/**
+ * A process.
+ */
+data class ProcessSheet (
+    /**
+     * Its mark, when it is one of the bike.
+     */
+    var `id`: kotlin.String? = null 
+    , 
+    /**
+     * The process.
+     */
+    var `process`: Process
+    , 
+    /**
+     * How far it is.
+     */
+    var `state`: ProcessState
+    , 
+    /**
+     * The same in one sentence, with the next coat and its window.
+     */
+    var `sentence`: kotlin.String
+    , 
+    /**
+     * Each step with its window.
+     */
+    var `steps`: List<StepSheet> = listOf() 
+    , 
+    /**
+     * When all of it is fully cured, each step laid as early as it may; none when that cannot be known.
+     */
+    var `curedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * What must not be done yet, and until when.
+     */
+    var `onHold`: List<OnHold> = listOf() 
+    , 
+    /**
+     * Jobs that wait for it, by their titles.
+     */
+    var `jobsWaiting`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+     */
+    var `before`: List<Finding> = listOf() 
+    , 
+    /**
+     * What is worth saying about the rest.
+     */
+    var `findings`: List<Finding> = listOf() 
+    , 
+    /**
+     * Area, m², where it was measured.
+     */
+    var `squareMetres`: kotlin.Double? = null 
+    , 
+    /**
+     * Paint that it takes.
+     */
+    var `paint`: List<PaintNeed> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProcessSheet: FfiConverterRustBuffer<ProcessSheet> {
+    override fun read(buf: ByteBuffer): ProcessSheet {
+        return ProcessSheet(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterTypeProcess.read(buf),
+            FfiConverterTypeProcessState.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeStepSheet.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterSequenceTypeOnHold.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterSequenceTypePaintNeed.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ProcessSheet) = (
+            FfiConverterOptionalString.allocationSize(value.`id`) +
+            FfiConverterTypeProcess.allocationSize(value.`process`) +
+            FfiConverterTypeProcessState.allocationSize(value.`state`) +
+            FfiConverterString.allocationSize(value.`sentence`) +
+            FfiConverterSequenceTypeStepSheet.allocationSize(value.`steps`) +
+            FfiConverterOptionalLong.allocationSize(value.`curedMs`) +
+            FfiConverterSequenceTypeOnHold.allocationSize(value.`onHold`) +
+            FfiConverterSequenceString.allocationSize(value.`jobsWaiting`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`before`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
+            FfiConverterOptionalDouble.allocationSize(value.`squareMetres`) +
+            FfiConverterSequenceTypePaintNeed.allocationSize(value.`paint`)
+    )
+
+    override fun write(value: ProcessSheet, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`id`, buf)
+            FfiConverterTypeProcess.write(value.`process`, buf)
+            FfiConverterTypeProcessState.write(value.`state`, buf)
+            FfiConverterString.write(value.`sentence`, buf)
+            FfiConverterSequenceTypeStepSheet.write(value.`steps`, buf)
+            FfiConverterOptionalLong.write(value.`curedMs`, buf)
+            FfiConverterSequenceTypeOnHold.write(value.`onHold`, buf)
+            FfiConverterSequenceString.write(value.`jobsWaiting`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`before`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
+            FfiConverterOptionalDouble.write(value.`squareMetres`, buf)
+            FfiConverterSequenceTypePaintNeed.write(value.`paint`, buf)
+    }
+}
+
+
+
+/**
+ * One step of a process.
+ */
+data class ProcessStep (
+    /**
+     * What it is called: “Second colour”.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * What it lays.
+     */
+    var `layer`: Layer
+    , 
+    /**
+     * With what; none for a decal.
+     */
+    var `product`: Product? = null 
+    , 
+    /**
+     * When a decal was laid, milliseconds since 1970 (UTC). A coat keeps its own moment.
+     */
+    var `doneMs`: kotlin.Long? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProcessStep: FfiConverterRustBuffer<ProcessStep> {
+    override fun read(buf: ByteBuffer): ProcessStep {
+        return ProcessStep(
+            FfiConverterString.read(buf),
+            FfiConverterTypeLayer.read(buf),
+            FfiConverterOptionalTypeProduct.read(buf),
+            FfiConverterOptionalLong.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ProcessStep) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterTypeLayer.allocationSize(value.`layer`) +
+            FfiConverterOptionalTypeProduct.allocationSize(value.`product`) +
+            FfiConverterOptionalLong.allocationSize(value.`doneMs`)
+    )
+
+    override fun write(value: ProcessStep, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterTypeLayer.write(value.`layer`, buf)
+            FfiConverterOptionalTypeProduct.write(value.`product`, buf)
+            FfiConverterOptionalLong.write(value.`doneMs`, buf)
+    }
+}
+
+
+
+/**
  * A product's data. Times hold at the reference temperature.
  */
 data class Product (
@@ -11416,6 +12183,66 @@ data class Product (
      * Where the figures come from: the can, a data sheet, or a typical sheet of this program.
      */
     var `typical`: kotlin.Boolean
+    , 
+    /**
+     * A second temperature of the sheet, °C: with it the activation temperature is worked out, not assumed.
+     */
+    var `secondCelsius`: kotlin.Double? = null 
+    , 
+    /**
+     * How long it takes there, hours.
+     */
+    var `secondHours`: kotlin.Double? = null 
+    , 
+    /**
+     * To which state that time runs; left out: to full cure, or to the last time that is known.
+     */
+    var `secondOf`: CureState? = null 
+    , 
+    /**
+     * Once mixed it must be used within, minutes.
+     */
+    var `potLifeMinutes`: kotlin.Double? = null 
+    , 
+    /**
+     * Parts of base.
+     */
+    var `partsBase`: kotlin.Double? = null 
+    , 
+    /**
+     * Parts of hardener.
+     */
+    var `partsHardener`: kotlin.Double? = null 
+    , 
+    /**
+     * The parts are by weight; left out: by volume.
+     */
+    var `byWeight`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Thinner, per cent.
+     */
+    var `thinnerPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Solids by volume, per cent.
+     */
+    var `solidsPercent`: kotlin.Double? = null 
+    , 
+    /**
+     * Dry film of one coat, µm.
+     */
+    var `dryMicrometres`: kotlin.Double? = null 
+    , 
+    /**
+     * What a litre covers in one coat, as printed, m²/L.
+     */
+    var `spreadingRate`: kotlin.Double? = null 
+    , 
+    /**
+     * What is in the can, mL.
+     */
+    var `canMl`: kotlin.Double? = null 
     
 ){
     
@@ -11445,6 +12272,18 @@ public object FfiConverterTypeProduct: FfiConverterRustBuffer<Product> {
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalTypeCureState.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
         )
     }
 
@@ -11461,7 +12300,19 @@ public object FfiConverterTypeProduct: FfiConverterRustBuffer<Product> {
             FfiConverterOptionalDouble.allocationSize(value.`highestHumidity`) +
             FfiConverterOptionalDouble.allocationSize(value.`activationKelvin`) +
             FfiConverterOptionalString.allocationSize(value.`forbids`) +
-            FfiConverterBoolean.allocationSize(value.`typical`)
+            FfiConverterBoolean.allocationSize(value.`typical`) +
+            FfiConverterOptionalDouble.allocationSize(value.`secondCelsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`secondHours`) +
+            FfiConverterOptionalTypeCureState.allocationSize(value.`secondOf`) +
+            FfiConverterOptionalDouble.allocationSize(value.`potLifeMinutes`) +
+            FfiConverterOptionalDouble.allocationSize(value.`partsBase`) +
+            FfiConverterOptionalDouble.allocationSize(value.`partsHardener`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`byWeight`) +
+            FfiConverterOptionalDouble.allocationSize(value.`thinnerPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`solidsPercent`) +
+            FfiConverterOptionalDouble.allocationSize(value.`dryMicrometres`) +
+            FfiConverterOptionalDouble.allocationSize(value.`spreadingRate`) +
+            FfiConverterOptionalDouble.allocationSize(value.`canMl`)
     )
 
     override fun write(value: Product, buf: ByteBuffer) {
@@ -11478,6 +12329,18 @@ public object FfiConverterTypeProduct: FfiConverterRustBuffer<Product> {
             FfiConverterOptionalDouble.write(value.`activationKelvin`, buf)
             FfiConverterOptionalString.write(value.`forbids`, buf)
             FfiConverterBoolean.write(value.`typical`, buf)
+            FfiConverterOptionalDouble.write(value.`secondCelsius`, buf)
+            FfiConverterOptionalDouble.write(value.`secondHours`, buf)
+            FfiConverterOptionalTypeCureState.write(value.`secondOf`, buf)
+            FfiConverterOptionalDouble.write(value.`potLifeMinutes`, buf)
+            FfiConverterOptionalDouble.write(value.`partsBase`, buf)
+            FfiConverterOptionalDouble.write(value.`partsHardener`, buf)
+            FfiConverterOptionalBoolean.write(value.`byWeight`, buf)
+            FfiConverterOptionalDouble.write(value.`thinnerPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`solidsPercent`, buf)
+            FfiConverterOptionalDouble.write(value.`dryMicrometres`, buf)
+            FfiConverterOptionalDouble.write(value.`spreadingRate`, buf)
+            FfiConverterOptionalDouble.write(value.`canMl`, buf)
     }
 }
 
@@ -11860,6 +12723,26 @@ data class ReadyMade (
      * The job.
      */
     var `job`: Job
+    , 
+    /**
+     * Tools to lay out before it begins.
+     */
+    var `tools`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Parts and supplies that it usually takes.
+     */
+    var `supplies`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Ready-made jobs, by their marks, that come before this one where the bike has them too.
+     */
+    var `follows`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Where the length of its wait comes from.
+     */
+    var `waitSource`: Source? = null 
     
 ){
     
@@ -11878,17 +12761,29 @@ public object FfiConverterTypeReadyMade: FfiConverterRustBuffer<ReadyMade> {
         return ReadyMade(
             FfiConverterString.read(buf),
             FfiConverterTypeJob.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterOptionalTypeSource.read(buf),
         )
     }
 
     override fun allocationSize(value: ReadyMade) = (
             FfiConverterString.allocationSize(value.`id`) +
-            FfiConverterTypeJob.allocationSize(value.`job`)
+            FfiConverterTypeJob.allocationSize(value.`job`) +
+            FfiConverterSequenceString.allocationSize(value.`tools`) +
+            FfiConverterSequenceString.allocationSize(value.`supplies`) +
+            FfiConverterSequenceString.allocationSize(value.`follows`) +
+            FfiConverterOptionalTypeSource.allocationSize(value.`waitSource`)
     )
 
     override fun write(value: ReadyMade, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterTypeJob.write(value.`job`, buf)
+            FfiConverterSequenceString.write(value.`tools`, buf)
+            FfiConverterSequenceString.write(value.`supplies`, buf)
+            FfiConverterSequenceString.write(value.`follows`, buf)
+            FfiConverterOptionalTypeSource.write(value.`waitSource`, buf)
     }
 }
 
@@ -13426,6 +14321,61 @@ public object FfiConverterTypeStationary: FfiConverterRustBuffer<Stationary> {
 
 
 /**
+ * From when on a coat stands somewhere.
+ */
+data class Stay (
+    /**
+     * From when on, milliseconds since 1970 (UTC).
+     */
+    var `fromMs`: kotlin.Long
+    , 
+    /**
+     * Where.
+     */
+    var `place`: StayPlace
+    , 
+    /**
+     * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+     */
+    var `celsius`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStay: FfiConverterRustBuffer<Stay> {
+    override fun read(buf: ByteBuffer): Stay {
+        return Stay(
+            FfiConverterLong.read(buf),
+            FfiConverterTypeStayPlace.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Stay) = (
+            FfiConverterLong.allocationSize(value.`fromMs`) +
+            FfiConverterTypeStayPlace.allocationSize(value.`place`) +
+            FfiConverterOptionalDouble.allocationSize(value.`celsius`)
+    )
+
+    override fun write(value: Stay, buf: ByteBuffer) {
+            FfiConverterLong.write(value.`fromMs`, buf)
+            FfiConverterTypeStayPlace.write(value.`place`, buf)
+            FfiConverterOptionalDouble.write(value.`celsius`, buf)
+    }
+}
+
+
+
+/**
  * One instruction of a job, one screen at the bench.
  */
 data class Step (
@@ -13475,6 +14425,102 @@ public object FfiConverterTypeStep: FfiConverterRustBuffer<Step> {
             FfiConverterString.write(value.`text`, buf)
             FfiConverterOptionalString.write(value.`caution`, buf)
             FfiConverterOptionalDouble.write(value.`clockMinutes`, buf)
+    }
+}
+
+
+
+/**
+ * A step with its window.
+ */
+data class StepSheet (
+    /**
+     * What it is called.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * What it lays.
+     */
+    var `layer`: Layer
+    , 
+    /**
+     * Name of its product; none for a decal.
+     */
+    var `product`: kotlin.String? = null 
+    , 
+    /**
+     * Mark of its coat, when it is on.
+     */
+    var `coat`: kotlin.String? = null 
+    , 
+    /**
+     * When it went on, milliseconds since 1970 (UTC).
+     */
+    var `laidMs`: kotlin.Long? = null 
+    , 
+    /**
+     * From when it may go on, milliseconds since 1970 (UTC): by the coat below, or as foreseen when each step before it
+     * goes on as early as it may.
+     */
+    var `fromMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Until when it may go on without sanding; none where the can names no end or none is in sight.
+     */
+    var `untilMs`: kotlin.Long? = null 
+    , 
+    /**
+     * It is the next.
+     */
+    var `next`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
+    override fun read(buf: ByteBuffer): StepSheet {
+        return StepSheet(
+            FfiConverterString.read(buf),
+            FfiConverterTypeLayer.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StepSheet) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterTypeLayer.allocationSize(value.`layer`) +
+            FfiConverterOptionalString.allocationSize(value.`product`) +
+            FfiConverterOptionalString.allocationSize(value.`coat`) +
+            FfiConverterOptionalLong.allocationSize(value.`laidMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`fromMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`untilMs`) +
+            FfiConverterBoolean.allocationSize(value.`next`)
+    )
+
+    override fun write(value: StepSheet, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterTypeLayer.write(value.`layer`, buf)
+            FfiConverterOptionalString.write(value.`product`, buf)
+            FfiConverterOptionalString.write(value.`coat`, buf)
+            FfiConverterOptionalLong.write(value.`laidMs`, buf)
+            FfiConverterOptionalLong.write(value.`fromMs`, buf)
+            FfiConverterOptionalLong.write(value.`untilMs`, buf)
+            FfiConverterBoolean.write(value.`next`, buf)
     }
 }
 
@@ -13791,6 +14837,124 @@ public object FfiConverterTypeSupply: FfiConverterRustBuffer<Supply> {
             FfiConverterOptionalDouble.write(value.`peukert`, buf)
             FfiConverterSequenceTypeOutputPoint.write(value.`output`, buf)
             FfiConverterOptionalDouble.write(value.`idleRpm`, buf)
+    }
+}
+
+
+
+/**
+ * What the supposition comes to.
+ */
+data class Supposed (
+    /**
+     * When the bike is ready then, milliseconds since 1970 (UTC).
+     */
+    var `readyMs`: kotlin.Long? = null 
+    , 
+    /**
+     * How much later that is than without it, hours; negative when earlier.
+     */
+    var `laterHours`: kotlin.Double? = null 
+    , 
+    /**
+     * What holds the date then.
+     */
+    var `heldBy`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSupposed: FfiConverterRustBuffer<Supposed> {
+    override fun read(buf: ByteBuffer): Supposed {
+        return Supposed(
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Supposed) = (
+            FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
+            FfiConverterOptionalDouble.allocationSize(value.`laterHours`) +
+            FfiConverterString.allocationSize(value.`heldBy`)
+    )
+
+    override fun write(value: Supposed, buf: ByteBuffer) {
+            FfiConverterOptionalLong.write(value.`readyMs`, buf)
+            FfiConverterOptionalDouble.write(value.`laterHours`, buf)
+            FfiConverterString.write(value.`heldBy`, buf)
+    }
+}
+
+
+
+/**
+ * What to suppose. What is left out stays as it is.
+ */
+data class Supposition (
+    /**
+     * A part, by its mark, that comes later.
+     */
+    var `part`: kotlin.String? = null 
+    , 
+    /**
+     * How many days later; left out: 7.
+     */
+    var `days`: kotlin.UInt? = null 
+    , 
+    /**
+     * A day of the week without bench time, Monday is 1.
+     */
+    var `withoutWeekday`: kotlin.UInt? = null 
+    , 
+    /**
+     * Bench time on one day more.
+     */
+    var `extra`: ExtraTime? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
+    override fun read(buf: ByteBuffer): Supposition {
+        return Supposition(
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalUInt.read(buf),
+            FfiConverterOptionalTypeExtraTime.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Supposition) = (
+            FfiConverterOptionalString.allocationSize(value.`part`) +
+            FfiConverterOptionalUInt.allocationSize(value.`days`) +
+            FfiConverterOptionalUInt.allocationSize(value.`withoutWeekday`) +
+            FfiConverterOptionalTypeExtraTime.allocationSize(value.`extra`)
+    )
+
+    override fun write(value: Supposition, buf: ByteBuffer) {
+            FfiConverterOptionalString.write(value.`part`, buf)
+            FfiConverterOptionalUInt.write(value.`days`, buf)
+            FfiConverterOptionalUInt.write(value.`withoutWeekday`, buf)
+            FfiConverterOptionalTypeExtraTime.write(value.`extra`, buf)
     }
 }
 
@@ -14936,6 +16100,11 @@ data class TodayAsk (
      * Minutes at hand; left out: 60.
      */
     var `minutesAtHand`: kotlin.Double? = null 
+    , 
+    /**
+     * When the app was last open, milliseconds since 1970 (UTC); left out: nothing is said of what came about since.
+     */
+    var `lastSeenMs`: kotlin.Long? = null 
     
 ){
     
@@ -14953,15 +16122,18 @@ public object FfiConverterTypeTodayAsk: FfiConverterRustBuffer<TodayAsk> {
     override fun read(buf: ByteBuffer): TodayAsk {
         return TodayAsk(
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalLong.read(buf),
         )
     }
 
     override fun allocationSize(value: TodayAsk) = (
-            FfiConverterOptionalDouble.allocationSize(value.`minutesAtHand`)
+            FfiConverterOptionalDouble.allocationSize(value.`minutesAtHand`) +
+            FfiConverterOptionalLong.allocationSize(value.`lastSeenMs`)
     )
 
     override fun write(value: TodayAsk, buf: ByteBuffer) {
             FfiConverterOptionalDouble.write(value.`minutesAtHand`, buf)
+            FfiConverterOptionalLong.write(value.`lastSeenMs`, buf)
     }
 }
 
@@ -14995,6 +16167,16 @@ data class TodaySheet (
      * Running cures, the next to end first.
      */
     var `cures`: List<CureSheet> = listOf() 
+    , 
+    /**
+     * Paint jobs in several coats that run.
+     */
+    var `processes`: List<ProcessSheet> = listOf() 
+    , 
+    /**
+     * What came about by itself since the app was last open, earliest first.
+     */
+    var `whileAway`: List<Due> = listOf() 
     , 
     /**
      * Parts on their way.
@@ -15036,6 +16218,8 @@ public object FfiConverterTypeTodaySheet: FfiConverterRustBuffer<TodaySheet> {
             FfiConverterString.read(buf),
             FfiConverterSequenceTypeNextJob.read(buf),
             FfiConverterSequenceTypeCureSheet.read(buf),
+            FfiConverterSequenceTypeProcessSheet.read(buf),
+            FfiConverterSequenceTypeDue.read(buf),
             FfiConverterSequenceTypePartDue.read(buf),
             FfiConverterTypeReadiness.read(buf),
             FfiConverterUInt.read(buf),
@@ -15049,6 +16233,8 @@ public object FfiConverterTypeTodaySheet: FfiConverterRustBuffer<TodaySheet> {
             FfiConverterString.allocationSize(value.`heldBy`) +
             FfiConverterSequenceTypeNextJob.allocationSize(value.`next`) +
             FfiConverterSequenceTypeCureSheet.allocationSize(value.`cures`) +
+            FfiConverterSequenceTypeProcessSheet.allocationSize(value.`processes`) +
+            FfiConverterSequenceTypeDue.allocationSize(value.`whileAway`) +
             FfiConverterSequenceTypePartDue.allocationSize(value.`partsDue`) +
             FfiConverterTypeReadiness.allocationSize(value.`readiness`) +
             FfiConverterUInt.allocationSize(value.`jobsDone`) +
@@ -15061,6 +16247,8 @@ public object FfiConverterTypeTodaySheet: FfiConverterRustBuffer<TodaySheet> {
             FfiConverterString.write(value.`heldBy`, buf)
             FfiConverterSequenceTypeNextJob.write(value.`next`, buf)
             FfiConverterSequenceTypeCureSheet.write(value.`cures`, buf)
+            FfiConverterSequenceTypeProcessSheet.write(value.`processes`, buf)
+            FfiConverterSequenceTypeDue.write(value.`whileAway`, buf)
             FfiConverterSequenceTypePartDue.write(value.`partsDue`, buf)
             FfiConverterTypeReadiness.write(value.`readiness`, buf)
             FfiConverterUInt.write(value.`jobsDone`, buf)
@@ -17497,6 +18685,53 @@ public object FfiConverterTypeZoneShift: FfiConverterRustBuffer<ZoneShift> {
 
 
 /**
+ * Where an activation temperature comes from.
+ */
+
+enum class ActivationFrom {
+    
+    /**
+     * Worked out from two temperatures of the sheet.
+     */
+    TWO_TEMPERATURES,
+    /**
+     * Entered as such.
+     */
+    ENTERED,
+    /**
+     * 5,000 K, an assumption.
+     */
+    ASSUMED;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeActivationFrom: FfiConverterRustBuffer<ActivationFrom> {
+    override fun read(buf: ByteBuffer) = try {
+        ActivationFrom.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ActivationFrom) = 4UL
+
+    override fun write(value: ActivationFrom, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * An answer in words.
  */
 
@@ -19116,6 +20351,69 @@ public object FfiConverterTypeCurrentList: FfiConverterRustBuffer<CurrentList> {
 
 
 /**
+ * What comes about.
+ */
+
+enum class DueKind {
+    
+    /**
+     * A coat is dry to the touch.
+     */
+    TOUCH_DRY,
+    /**
+     * A coat may be recoated.
+     */
+    RECOAT_OPEN,
+    /**
+     * A recoat window closes unused.
+     */
+    RECOAT_SHUT,
+    /**
+     * A coat may be handled.
+     */
+    HANDLE,
+    /**
+     * A coat is fully cured.
+     */
+    CURED,
+    /**
+     * A wait after a job is over.
+     */
+    WAIT_OVER,
+    /**
+     * A part should arrive.
+     */
+    PART_EXPECTED;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDueKind: FfiConverterRustBuffer<DueKind> {
+    override fun read(buf: ByteBuffer) = try {
+        DueKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: DueKind) = 4UL
+
+    override fun write(value: DueKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Front or rear.
  */
 
@@ -20019,6 +21317,77 @@ public object FfiConverterTypeHeldBy: FfiConverterRustBuffer<HeldBy> {
 
 
 /**
+ * Something that must not be done yet.
+ */
+
+enum class Hold {
+    
+    /**
+     * Touch or clamp it.
+     */
+    HANDLE,
+    /**
+     * Fit it to the bike.
+     */
+    MOUNT,
+    /**
+     * Paint over it.
+     */
+    PAINT_OVER,
+    /**
+     * Fill fuel in, or let fuel reach it.
+     */
+    FUEL,
+    /**
+     * Fill oil, brake fluid or coolant in.
+     */
+    FILL,
+    /**
+     * Run the engine.
+     */
+    RUN_ENGINE,
+    /**
+     * Fit a tyre.
+     */
+    FIT_TYRE,
+    /**
+     * Load, bend or drill it.
+     */
+    LOAD,
+    /**
+     * Ride.
+     */
+    RIDE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHold: FfiConverterRustBuffer<Hold> {
+    override fun read(buf: ByteBuffer) = try {
+        Hold.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Hold) = 4UL
+
+    override fun write(value: Hold, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Where a job has to be done.
  */
 
@@ -20630,6 +21999,57 @@ public object FfiConverterTypeLaw : FfiConverterRustBuffer<Law>{
 
 
 /**
+ * What a step of a process lays.
+ */
+
+enum class Layer {
+    
+    /**
+     * Primer, rust paint, filler: what the colour stands on.
+     */
+    BASE,
+    /**
+     * Colour.
+     */
+    COLOUR,
+    /**
+     * Decal: no paint, but the window of the coat below goes on running.
+     */
+    DECAL,
+    /**
+     * Clear coat.
+     */
+    CLEAR;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLayer: FfiConverterRustBuffer<Layer> {
+    override fun read(buf: ByteBuffer) = try {
+        Layer.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Layer) = 4UL
+
+    override fun write(value: Layer, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * What turns the current into light or work.
  */
 
@@ -21142,6 +22562,65 @@ public object FfiConverterTypeMix : FfiConverterRustBuffer<Mix>{
 
 
 /**
+ * What is painted.
+ */
+
+enum class PaintedPart {
+    
+    /**
+     * Fuel tank.
+     */
+    TANK,
+    /**
+     * Mudguard.
+     */
+    MUDGUARD,
+    /**
+     * Side panel.
+     */
+    SIDE_PANEL,
+    /**
+     * Wheel.
+     */
+    WHEEL,
+    /**
+     * Frame or a spot on it.
+     */
+    FRAME,
+    /**
+     * Something else.
+     */
+    OTHER;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePaintedPart: FfiConverterRustBuffer<PaintedPart> {
+    override fun read(buf: ByteBuffer) = try {
+        PaintedPart.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: PaintedPart) = 4UL
+
+    override fun write(value: PaintedPart, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * Where a part is.
  */
 
@@ -21278,6 +22757,69 @@ public object FfiConverterTypePowerSource: FfiConverterRustBuffer<PowerSource> {
     override fun allocationSize(value: PowerSource) = 4UL
 
     override fun write(value: PowerSource, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * How far a process is.
+ */
+
+enum class ProcessState {
+    
+    /**
+     * Nothing is on yet.
+     */
+    READY,
+    /**
+     * The coat below is not ready for the next.
+     */
+    TOO_SOON,
+    /**
+     * The next may go on.
+     */
+    OPEN,
+    /**
+     * The window closed unused: sand, then recoat.
+     */
+    SAND_FIRST,
+    /**
+     * Sanded after the window closed: the next may go on.
+     */
+    SANDED,
+    /**
+     * All coats are on, the last ones cure.
+     */
+    ALL_ON,
+    /**
+     * All coats are fully cured.
+     */
+    CURED;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeProcessState: FfiConverterRustBuffer<ProcessState> {
+    override fun read(buf: ByteBuffer) = try {
+        ProcessState.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: ProcessState) = 4UL
+
+    override fun write(value: ProcessState, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -22219,6 +23761,57 @@ public object FfiConverterTypeStanding: FfiConverterRustBuffer<Standing> {
     override fun allocationSize(value: Standing) = 4UL
 
     override fun write(value: Standing, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * Where something stands.
+ */
+
+enum class StayPlace {
+    
+    /**
+     * Where the bike stands: the log and the usual temperatures of that place hold.
+     */
+    GARAGE,
+    /**
+     * In the house, at 20 °C where nothing else is given.
+     */
+    HOUSE,
+    /**
+     * Under a heat lamp: the temperature is measured on the surface.
+     */
+    HEAT_LAMP,
+    /**
+     * Elsewhere, at a temperature that is given.
+     */
+    ELSEWHERE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStayPlace: FfiConverterRustBuffer<StayPlace> {
+    override fun read(buf: ByteBuffer) = try {
+        StayPlace.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: StayPlace) = 4UL
+
+    override fun write(value: StayPlace, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -25479,6 +27072,183 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
 
 
 /**
+ * A surface as one measures it with a tape.
+ */
+sealed class Surface {
+    
+    /**
+     * A shell: tank, mudguard, side panel. Length along it, girth across it from edge to edge over the bulge.
+     */
+    data class Shell(
+        /**
+         * Length along the part, following it, mm.
+         */
+        val `lengthMm`: kotlin.Double, 
+        /**
+         * Girth across the part at its widest, mm.
+         */
+        val `girthMm`: kotlin.Double, 
+        /**
+         * Painted inside too.
+         */
+        val `bothSides`: kotlin.Boolean, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Surface()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A rim: its diameter, and the girth across it from edge to edge.
+     */
+    data class Rim(
+        /**
+         * Diameter of the rim, mm.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Girth across the rim, mm; all round it for a rim painted on both faces.
+         */
+        val `girthMm`: kotlin.Double, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Surface()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A tube or rod: frame tube, spoke, stay, hub.
+     */
+    data class Tube(
+        /**
+         * Outer diameter, mm.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Length, mm.
+         */
+        val `lengthMm`: kotlin.Double, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Surface()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSurface : FfiConverterRustBuffer<Surface>{
+    override fun read(buf: ByteBuffer): Surface {
+        return when(buf.getInt()) {
+            1 -> Surface.Shell(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterBoolean.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            2 -> Surface.Rim(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            3 -> Surface.Tube(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Surface): ULong = when(value) {
+        is Surface.Shell -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`lengthMm`)
+                + FfiConverterDouble.allocationSize(value.`girthMm`)
+                + FfiConverterBoolean.allocationSize(value.`bothSides`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Surface.Rim -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`girthMm`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Surface.Tube -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`lengthMm`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+    }
+
+    override fun write(value: Surface, buf: ByteBuffer) {
+        when(value) {
+            is Surface.Shell -> {
+                buf.putInt(1)
+                FfiConverterDouble.write(value.`lengthMm`, buf)
+                FfiConverterDouble.write(value.`girthMm`, buf)
+                FfiConverterBoolean.write(value.`bothSides`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Surface.Rim -> {
+                buf.putInt(2)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`girthMm`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Surface.Tube -> {
+                buf.putInt(3)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`lengthMm`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
+    }
+}
+
+
+
+
+
+/**
  * Kind of symptom.
  */
 
@@ -26969,6 +28739,38 @@ public object FfiConverterOptionalTypeEngagementAdvice: FfiConverterRustBuffer<E
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeExtraTime: FfiConverterRustBuffer<ExtraTime?> {
+    override fun read(buf: ByteBuffer): ExtraTime? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeExtraTime.read(buf)
+    }
+
+    override fun allocationSize(value: ExtraTime?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeExtraTime.allocationSize(value)
+        }
+    }
+
+    override fun write(value: ExtraTime?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeExtraTime.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeFillChoice: FfiConverterRustBuffer<FillChoice?> {
     override fun read(buf: ByteBuffer): FillChoice? {
         if (buf.get().toInt() == 0) {
@@ -27385,6 +29187,38 @@ public object FfiConverterOptionalTypeNextCheck: FfiConverterRustBuffer<NextChec
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeOdds: FfiConverterRustBuffer<Odds?> {
+    override fun read(buf: ByteBuffer): Odds? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeOdds.read(buf)
+    }
+
+    override fun allocationSize(value: Odds?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeOdds.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Odds?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeOdds.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeOperatingPoint: FfiConverterRustBuffer<OperatingPoint?> {
     override fun read(buf: ByteBuffer): OperatingPoint? {
         if (buf.get().toInt() == 0) {
@@ -27503,6 +29337,38 @@ public object FfiConverterOptionalTypePilotBehaviour: FfiConverterRustBuffer<Pil
         } else {
             buf.put(1)
             FfiConverterTypePilotBehaviour.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeProcess: FfiConverterRustBuffer<Process?> {
+    override fun read(buf: ByteBuffer): Process? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeProcess.read(buf)
+    }
+
+    override fun allocationSize(value: Process?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeProcess.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Process?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeProcess.write(value, buf)
         }
     }
 }
@@ -27673,6 +29539,38 @@ public object FfiConverterOptionalTypeSettledOn: FfiConverterRustBuffer<SettledO
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypeSource: FfiConverterRustBuffer<Source?> {
+    override fun read(buf: ByteBuffer): Source? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSource.read(buf)
+    }
+
+    override fun allocationSize(value: Source?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSource.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Source?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSource.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalTypeSpeedometerShift: FfiConverterRustBuffer<SpeedometerShift?> {
     override fun read(buf: ByteBuffer): SpeedometerShift? {
         if (buf.get().toInt() == 0) {
@@ -27695,6 +29593,102 @@ public object FfiConverterOptionalTypeSpeedometerShift: FfiConverterRustBuffer<S
         } else {
             buf.put(1)
             FfiConverterTypeSpeedometerShift.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeStay: FfiConverterRustBuffer<Stay?> {
+    override fun read(buf: ByteBuffer): Stay? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeStay.read(buf)
+    }
+
+    override fun allocationSize(value: Stay?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeStay.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Stay?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeStay.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSupposed: FfiConverterRustBuffer<Supposed?> {
+    override fun read(buf: ByteBuffer): Supposed? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSupposed.read(buf)
+    }
+
+    override fun allocationSize(value: Supposed?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSupposed.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Supposed?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSupposed.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeSupposition: FfiConverterRustBuffer<Supposition?> {
+    override fun read(buf: ByteBuffer): Supposition? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeSupposition.read(buf)
+    }
+
+    override fun allocationSize(value: Supposition?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeSupposition.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Supposition?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeSupposition.write(value, buf)
         }
     }
 }
@@ -28239,6 +30233,38 @@ public object FfiConverterOptionalTypeCondition: FfiConverterRustBuffer<Conditio
         } else {
             buf.put(1)
             FfiConverterTypeCondition.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeCureState: FfiConverterRustBuffer<CureState?> {
+    override fun read(buf: ByteBuffer): CureState? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeCureState.read(buf)
+    }
+
+    override fun allocationSize(value: CureState?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeCureState.allocationSize(value)
+        }
+    }
+
+    override fun write(value: CureState?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeCureState.write(value, buf)
         }
     }
 }
@@ -29641,6 +31667,34 @@ public object FfiConverterSequenceTypeDiagramLine: FfiConverterRustBuffer<List<D
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeDue: FfiConverterRustBuffer<List<Due>> {
+    override fun read(buf: ByteBuffer): List<Due> {
+        val len = buf.getInt()
+        return List<Due>(len) {
+            FfiConverterTypeDue.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Due>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeDue.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Due>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeDue.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeElement: FfiConverterRustBuffer<List<Element>> {
     override fun read(buf: ByteBuffer): List<Element> {
         val len = buf.getInt()
@@ -30313,6 +32367,34 @@ public object FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer<List<Nod
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeOnHold: FfiConverterRustBuffer<List<OnHold>> {
+    override fun read(buf: ByteBuffer): List<OnHold> {
+        val len = buf.getInt()
+        return List<OnHold>(len) {
+            FfiConverterTypeOnHold.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<OnHold>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeOnHold.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<OnHold>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeOnHold.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeOutputAt: FfiConverterRustBuffer<List<OutputAt>> {
     override fun read(buf: ByteBuffer): List<OutputAt> {
         val len = buf.getInt()
@@ -30415,6 +32497,34 @@ public object FfiConverterSequenceTypePackCard: FfiConverterRustBuffer<List<Pack
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypePackCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypePaintNeed: FfiConverterRustBuffer<List<PaintNeed>> {
+    override fun read(buf: ByteBuffer): List<PaintNeed> {
+        val len = buf.getInt()
+        return List<PaintNeed>(len) {
+            FfiConverterTypePaintNeed.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<PaintNeed>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypePaintNeed.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<PaintNeed>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypePaintNeed.write(it, buf)
         }
     }
 }
@@ -30555,6 +32665,62 @@ public object FfiConverterSequenceTypeProbe: FfiConverterRustBuffer<List<Probe>>
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeProbe.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeProcessSheet: FfiConverterRustBuffer<List<ProcessSheet>> {
+    override fun read(buf: ByteBuffer): List<ProcessSheet> {
+        val len = buf.getInt()
+        return List<ProcessSheet>(len) {
+            FfiConverterTypeProcessSheet.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ProcessSheet>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeProcessSheet.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ProcessSheet>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeProcessSheet.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeProcessStep: FfiConverterRustBuffer<List<ProcessStep>> {
+    override fun read(buf: ByteBuffer): List<ProcessStep> {
+        val len = buf.getInt()
+        return List<ProcessStep>(len) {
+            FfiConverterTypeProcessStep.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ProcessStep>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeProcessStep.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ProcessStep>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeProcessStep.write(it, buf)
         }
     }
 }
@@ -30873,6 +33039,34 @@ public object FfiConverterSequenceTypeStationary: FfiConverterRustBuffer<List<St
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeStay: FfiConverterRustBuffer<List<Stay>> {
+    override fun read(buf: ByteBuffer): List<Stay> {
+        val len = buf.getInt()
+        return List<Stay>(len) {
+            FfiConverterTypeStay.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Stay>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeStay.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Stay>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeStay.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeStep: FfiConverterRustBuffer<List<Step>> {
     override fun read(buf: ByteBuffer): List<Step> {
         val len = buf.getInt()
@@ -30891,6 +33085,34 @@ public object FfiConverterSequenceTypeStep: FfiConverterRustBuffer<List<Step>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeStep.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeStepSheet: FfiConverterRustBuffer<List<StepSheet>> {
+    override fun read(buf: ByteBuffer): List<StepSheet> {
+        val len = buf.getInt()
+        return List<StepSheet>(len) {
+            FfiConverterTypeStepSheet.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<StepSheet>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeStepSheet.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<StepSheet>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeStepSheet.write(it, buf)
         }
     }
 }
@@ -31479,6 +33701,34 @@ public object FfiConverterSequenceTypeProposal: FfiConverterRustBuffer<List<Prop
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeProposal.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSurface: FfiConverterRustBuffer<List<Surface>> {
+    override fun read(buf: ByteBuffer): List<Surface> {
+        val len = buf.getInt()
+        return List<Surface>(len) {
+            FfiConverterTypeSurface.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Surface>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSurface.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Surface>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSurface.write(it, buf)
         }
     }
 }

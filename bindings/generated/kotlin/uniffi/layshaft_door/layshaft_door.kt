@@ -84,6 +84,8 @@ import uniffi.layshaft_core.FfiConverterTypePhoto
 import uniffi.layshaft_core.FfiConverterTypePlace
 import uniffi.layshaft_core.FfiConverterTypePlanAsk
 import uniffi.layshaft_core.FfiConverterTypePlanRow
+import uniffi.layshaft_core.FfiConverterTypeProcess
+import uniffi.layshaft_core.FfiConverterTypeProcessAsk
 import uniffi.layshaft_core.FfiConverterTypeProduct
 import uniffi.layshaft_core.FfiConverterTypeReading
 import uniffi.layshaft_core.FfiConverterTypeReadyMade
@@ -91,6 +93,7 @@ import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
 import uniffi.layshaft_core.FfiConverterTypeSprocketChoiceAsk
+import uniffi.layshaft_core.FfiConverterTypeStay
 import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeThrustAsk
@@ -119,6 +122,8 @@ import uniffi.layshaft_core.Photo
 import uniffi.layshaft_core.Place
 import uniffi.layshaft_core.PlanAsk
 import uniffi.layshaft_core.PlanRow
+import uniffi.layshaft_core.Process
+import uniffi.layshaft_core.ProcessAsk
 import uniffi.layshaft_core.Product
 import uniffi.layshaft_core.Reading
 import uniffi.layshaft_core.ReadyMade
@@ -126,6 +131,7 @@ import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
 import uniffi.layshaft_core.SprocketChoiceAsk
+import uniffi.layshaft_core.Stay
 import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.ThrustAsk
@@ -172,6 +178,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferPhoto
 import uniffi.layshaft_core.RustBuffer as RustBufferPlace
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanRow
+import uniffi.layshaft_core.RustBuffer as RustBufferProcess
+import uniffi.layshaft_core.RustBuffer as RustBufferProcessAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferProduct
 import uniffi.layshaft_core.RustBuffer as RustBufferReading
 import uniffi.layshaft_core.RustBuffer as RustBufferReadyMade
@@ -179,6 +187,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
 import uniffi.layshaft_core.RustBuffer as RustBufferSprocketChoiceAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferStay
 import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
@@ -2331,6 +2340,45 @@ public object FfiConverterTypeEndCure: FfiConverterRustBuffer<EndCure> {
 
 
 /**
+ * Ends a paint job before its time.
+ */
+data class EndProcess (
+    /**
+     * Mark of the paint job.
+     */
+    var `process`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEndProcess: FfiConverterRustBuffer<EndProcess> {
+    override fun read(buf: ByteBuffer): EndProcess {
+        return EndProcess(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EndProcess) = (
+            FfiConverterString.allocationSize(value.`process`)
+    )
+
+    override fun write(value: EndProcess, buf: ByteBuffer) {
+            FfiConverterString.write(value.`process`, buf)
+    }
+}
+
+
+
+/**
  * One value that a field has had.
  */
 data class Fact (
@@ -2792,6 +2840,16 @@ data class JobSheet (
      * Its running cures.
      */
     var `cures`: List<CureSheet> = listOf() 
+    , 
+    /**
+     * Tools to lay out before it begins, where it was made from a ready-made job.
+     */
+    var `tools`: List<kotlin.String> = listOf() 
+    , 
+    /**
+     * Parts and supplies that it usually takes.
+     */
+    var `supplies`: List<kotlin.String> = listOf() 
     
 ){
     
@@ -2812,6 +2870,8 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.read(buf),
             FfiConverterOptionalTypePlanRow.read(buf),
             FfiConverterSequenceTypeCureSheet.read(buf),
+            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceString.read(buf),
         )
     }
 
@@ -2819,7 +2879,9 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterString.allocationSize(value.`id`) +
             FfiConverterTypeJob.allocationSize(value.`job`) +
             FfiConverterOptionalTypePlanRow.allocationSize(value.`row`) +
-            FfiConverterSequenceTypeCureSheet.allocationSize(value.`cures`)
+            FfiConverterSequenceTypeCureSheet.allocationSize(value.`cures`) +
+            FfiConverterSequenceString.allocationSize(value.`tools`) +
+            FfiConverterSequenceString.allocationSize(value.`supplies`)
     )
 
     override fun write(value: JobSheet, buf: ByteBuffer) {
@@ -2827,6 +2889,8 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.write(value.`job`, buf)
             FfiConverterOptionalTypePlanRow.write(value.`row`, buf)
             FfiConverterSequenceTypeCureSheet.write(value.`cures`, buf)
+            FfiConverterSequenceString.write(value.`tools`, buf)
+            FfiConverterSequenceString.write(value.`supplies`, buf)
     }
 }
 
@@ -2912,6 +2976,69 @@ public object FfiConverterTypeKept: FfiConverterRustBuffer<Kept> {
 
 
 /**
+ * Lays the next coat or decal of a paint job.
+ */
+data class LayCoat (
+    /**
+     * Mark of the paint job.
+     */
+    var `process`: kotlin.String
+    , 
+    /**
+     * When, milliseconds since 1970 (UTC); left out: now.
+     */
+    var `appliedMs`: kotlin.Long? = null 
+    , 
+    /**
+     * Another product than planned.
+     */
+    var `product`: Product? = null 
+    , 
+    /**
+     * It went on although it was too soon, or without sanding; left out: then it is refused.
+     */
+    var `anyway`: kotlin.Boolean? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLayCoat: FfiConverterRustBuffer<LayCoat> {
+    override fun read(buf: ByteBuffer): LayCoat {
+        return LayCoat(
+            FfiConverterString.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalTypeProduct.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LayCoat) = (
+            FfiConverterString.allocationSize(value.`process`) +
+            FfiConverterOptionalLong.allocationSize(value.`appliedMs`) +
+            FfiConverterOptionalTypeProduct.allocationSize(value.`product`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`anyway`)
+    )
+
+    override fun write(value: LayCoat, buf: ByteBuffer) {
+            FfiConverterString.write(value.`process`, buf)
+            FfiConverterOptionalLong.write(value.`appliedMs`, buf)
+            FfiConverterOptionalTypeProduct.write(value.`product`, buf)
+            FfiConverterOptionalBoolean.write(value.`anyway`, buf)
+    }
+}
+
+
+
+/**
  * Puts the demo bike on the shelf and opens it.
  */
 class LoadDemo {
@@ -2976,6 +3103,53 @@ public object FfiConverterTypeMarkAsk: FfiConverterRustBuffer<MarkAsk> {
 
     override fun write(value: MarkAsk, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
+    }
+}
+
+
+
+/**
+ * Says where a coat stands from a moment on. A moment of 0 means now.
+ */
+data class MoveCoat (
+    /**
+     * Mark of the coat.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * Where, and how warm it is there.
+     */
+    var `stay`: Stay
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeMoveCoat: FfiConverterRustBuffer<MoveCoat> {
+    override fun read(buf: ByteBuffer): MoveCoat {
+        return MoveCoat(
+            FfiConverterString.read(buf),
+            FfiConverterTypeStay.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: MoveCoat) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterTypeStay.allocationSize(value.`stay`)
+    )
+
+    override fun write(value: MoveCoat, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterTypeStay.write(value.`stay`, buf)
     }
 }
 
@@ -3310,6 +3484,11 @@ data class ProductsSheet (
      * Typical products; read your can.
      */
     var `products`: List<Product> = listOf() 
+    , 
+    /**
+     * Paint jobs in several coats to start from, with these products.
+     */
+    var `processes`: List<Process> = listOf() 
     
 ){
     
@@ -3327,15 +3506,18 @@ public object FfiConverterTypeProductsSheet: FfiConverterRustBuffer<ProductsShee
     override fun read(buf: ByteBuffer): ProductsSheet {
         return ProductsSheet(
             FfiConverterSequenceTypeProduct.read(buf),
+            FfiConverterSequenceTypeProcess.read(buf),
         )
     }
 
     override fun allocationSize(value: ProductsSheet) = (
-            FfiConverterSequenceTypeProduct.allocationSize(value.`products`)
+            FfiConverterSequenceTypeProduct.allocationSize(value.`products`) +
+            FfiConverterSequenceTypeProcess.allocationSize(value.`processes`)
     )
 
     override fun write(value: ProductsSheet, buf: ByteBuffer) {
             FfiConverterSequenceTypeProduct.write(value.`products`, buf)
+            FfiConverterSequenceTypeProcess.write(value.`processes`, buf)
     }
 }
 
@@ -4321,6 +4503,45 @@ public object FfiConverterTypeReopenJob: FfiConverterRustBuffer<ReopenJob> {
 
 
 /**
+ * Notes that the topmost coat of a paint job was sanded.
+ */
+data class SandCoat (
+    /**
+     * Mark of the paint job.
+     */
+    var `process`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSandCoat: FfiConverterRustBuffer<SandCoat> {
+    override fun read(buf: ByteBuffer): SandCoat {
+        return SandCoat(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SandCoat) = (
+            FfiConverterString.allocationSize(value.`process`)
+    )
+
+    override fun write(value: SandCoat, buf: ByteBuffer) {
+            FfiConverterString.write(value.`process`, buf)
+    }
+}
+
+
+
+/**
  * Sets the weekly bench time.
  */
 data class SetBenchTime (
@@ -4684,6 +4905,45 @@ public object FfiConverterTypeStartFault: FfiConverterRustBuffer<StartFault> {
 
     override fun write(value: StartFault, buf: ByteBuffer) {
             FfiConverterTypeTrouble.write(value.`trouble`, buf)
+    }
+}
+
+
+
+/**
+ * Starts a paint job in several coats.
+ */
+data class StartProcess (
+    /**
+     * The plan.
+     */
+    var `process`: Process
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStartProcess: FfiConverterRustBuffer<StartProcess> {
+    override fun read(buf: ByteBuffer): StartProcess {
+        return StartProcess(
+            FfiConverterTypeProcess.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StartProcess) = (
+            FfiConverterTypeProcess.allocationSize(value.`process`)
+    )
+
+    override fun write(value: StartProcess, buf: ByteBuffer) {
+            FfiConverterTypeProcess.write(value.`process`, buf)
     }
 }
 
@@ -5457,6 +5717,66 @@ sealed class Command {
     }
     
     /**
+     * Says where a coat stands from now on.
+     */
+    data class MoveCoat(
+        val v1: uniffi.layshaft_door.MoveCoat) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+    data class StartProcess(
+        val v1: uniffi.layshaft_door.StartProcess) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Lays the next coat or decal of a paint job.
+     */
+    data class LayCoat(
+        val v1: uniffi.layshaft_door.LayCoat) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Notes that the topmost coat was sanded.
+     */
+    data class SandCoat(
+        val v1: uniffi.layshaft_door.SandCoat) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Ends a paint job before its time.
+     */
+    data class EndProcess(
+        val v1: uniffi.layshaft_door.EndProcess) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Notes temperature and humidity.
      */
     data class NoteClimate(
@@ -5694,28 +6014,43 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             42 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            43 -> Command.NoteClimate(
+            43 -> Command.MoveCoat(
+                FfiConverterTypeMoveCoat.read(buf),
+                )
+            44 -> Command.StartProcess(
+                FfiConverterTypeStartProcess.read(buf),
+                )
+            45 -> Command.LayCoat(
+                FfiConverterTypeLayCoat.read(buf),
+                )
+            46 -> Command.SandCoat(
+                FfiConverterTypeSandCoat.read(buf),
+                )
+            47 -> Command.EndProcess(
+                FfiConverterTypeEndProcess.read(buf),
+                )
+            48 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            44 -> Command.TakeReading(
+            49 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            45 -> Command.AnswerItem(
+            50 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            46 -> Command.SetBenchTime(
+            51 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            47 -> Command.Undo(
+            52 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            48 -> Command.Settle(
+            53 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            49 -> Command.NoteExport(
+            54 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            50 -> Command.ReceiveBundle(
+            55 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6017,6 +6352,41 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 + FfiConverterTypeEndCure.allocationSize(value.v1)
             )
         }
+        is Command.MoveCoat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeMoveCoat.allocationSize(value.v1)
+            )
+        }
+        is Command.StartProcess -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStartProcess.allocationSize(value.v1)
+            )
+        }
+        is Command.LayCoat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLayCoat.allocationSize(value.v1)
+            )
+        }
+        is Command.SandCoat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeSandCoat.allocationSize(value.v1)
+            )
+        }
+        is Command.EndProcess -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeEndProcess.allocationSize(value.v1)
+            )
+        }
         is Command.NoteClimate -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -6287,43 +6657,68 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
-            is Command.NoteClimate -> {
+            is Command.MoveCoat -> {
                 buf.putInt(43)
+                FfiConverterTypeMoveCoat.write(value.v1, buf)
+                Unit
+            }
+            is Command.StartProcess -> {
+                buf.putInt(44)
+                FfiConverterTypeStartProcess.write(value.v1, buf)
+                Unit
+            }
+            is Command.LayCoat -> {
+                buf.putInt(45)
+                FfiConverterTypeLayCoat.write(value.v1, buf)
+                Unit
+            }
+            is Command.SandCoat -> {
+                buf.putInt(46)
+                FfiConverterTypeSandCoat.write(value.v1, buf)
+                Unit
+            }
+            is Command.EndProcess -> {
+                buf.putInt(47)
+                FfiConverterTypeEndProcess.write(value.v1, buf)
+                Unit
+            }
+            is Command.NoteClimate -> {
+                buf.putInt(48)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(44)
+                buf.putInt(49)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(45)
+                buf.putInt(50)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(46)
+                buf.putInt(51)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(47)
+                buf.putInt(52)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(48)
+                buf.putInt(53)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(49)
+                buf.putInt(54)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(50)
+                buf.putInt(55)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -6605,6 +7000,18 @@ sealed class Query {
     }
     
     /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    data class Process(
+        val v1: uniffi.layshaft_core.ProcessAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Coating products to start from.
      */
     data class Products(
@@ -6633,6 +7040,18 @@ sealed class Query {
      */
     data class Ripple(
         val v1: uniffi.layshaft_core.RippleAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    data class Alarms(
+        val v1: uniffi.layshaft_door.BareAsk) : Query()
         
     {
         
@@ -6782,28 +7201,34 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             22 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            23 -> Query.Products(
+            23 -> Query.Process(
+                FfiConverterTypeProcessAsk.read(buf),
+                )
+            24 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            24 -> Query.Inspection(
+            25 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            25 -> Query.Ripple(
+            26 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            26 -> Query.Bike(
+            27 -> Query.Alarms(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            27 -> Query.History(
+            28 -> Query.Bike(
+                FfiConverterTypeBareAsk.read(buf),
+                )
+            29 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            28 -> Query.Photo(
+            30 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            29 -> Query.Reckon(
+            31 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            30 -> Query.Bundle(
+            32 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6965,6 +7390,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 + FfiConverterTypeCureAsk.allocationSize(value.v1)
             )
         }
+        is Query.Process -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeProcessAsk.allocationSize(value.v1)
+            )
+        }
         is Query.Products -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -6984,6 +7416,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             (
                 4UL
                 + FfiConverterTypeRippleAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Alarms -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBareAsk.allocationSize(value.v1)
             )
         }
         is Query.Bike -> {
@@ -7135,43 +7574,53 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Products -> {
+            is Query.Process -> {
                 buf.putInt(23)
+                FfiConverterTypeProcessAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Products -> {
+                buf.putInt(24)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
+            is Query.Alarms -> {
+                buf.putInt(27)
+                FfiConverterTypeBareAsk.write(value.v1, buf)
+                Unit
+            }
             is Query.Bike -> {
-                buf.putInt(26)
+                buf.putInt(28)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.History -> {
-                buf.putInt(27)
+                buf.putInt(29)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(28)
+                buf.putInt(30)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(29)
+                buf.putInt(31)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(30)
+                buf.putInt(32)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -7241,6 +7690,38 @@ public object FfiConverterOptionalLong: FfiConverterRustBuffer<kotlin.Long?> {
         } else {
             buf.put(1)
             FfiConverterLong.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalBoolean: FfiConverterRustBuffer<kotlin.Boolean?> {
+    override fun read(buf: ByteBuffer): kotlin.Boolean? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterBoolean.read(buf)
+    }
+
+    override fun allocationSize(value: kotlin.Boolean?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterBoolean.allocationSize(value)
+        }
+    }
+
+    override fun write(value: kotlin.Boolean?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterBoolean.write(value, buf)
         }
     }
 }
@@ -7337,6 +7818,38 @@ public object FfiConverterOptionalTypePlanRow: FfiConverterRustBuffer<PlanRow?> 
         } else {
             buf.put(1)
             FfiConverterTypePlanRow.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeProduct: FfiConverterRustBuffer<Product?> {
+    override fun read(buf: ByteBuffer): Product? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeProduct.read(buf)
+    }
+
+    override fun allocationSize(value: Product?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeProduct.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Product?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeProduct.write(value, buf)
         }
     }
 }
@@ -7453,6 +7966,34 @@ public object FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer<List<Cur
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCureSheet.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeProcess: FfiConverterRustBuffer<List<Process>> {
+    override fun read(buf: ByteBuffer): List<Process> {
+        val len = buf.getInt()
+        return List<Process>(len) {
+            FfiConverterTypeProcess.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Process>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeProcess.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Process>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeProcess.write(it, buf)
         }
     }
 }
@@ -7792,6 +8333,12 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
+
+
+
+
 
 
 

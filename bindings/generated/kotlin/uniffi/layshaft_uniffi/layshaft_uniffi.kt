@@ -31,6 +31,7 @@ import java.nio.charset.CodingErrorAction
 import java.util.concurrent.atomic.AtomicLong
 import java.util.concurrent.ConcurrentHashMap
 import java.util.concurrent.atomic.AtomicBoolean
+import uniffi.layshaft_core.AlarmsSheet
 import uniffi.layshaft_core.BrakeAsk
 import uniffi.layshaft_core.BrakeSheet
 import uniffi.layshaft_core.ChainWearAsk
@@ -43,6 +44,7 @@ import uniffi.layshaft_core.FastenerAsk
 import uniffi.layshaft_core.FastenerSheet
 import uniffi.layshaft_core.FaultAsk
 import uniffi.layshaft_core.FaultSheet
+import uniffi.layshaft_core.FfiConverterTypeAlarmsSheet
 import uniffi.layshaft_core.FfiConverterTypeBrakeAsk
 import uniffi.layshaft_core.FfiConverterTypeBrakeSheet
 import uniffi.layshaft_core.FfiConverterTypeChainWearAsk
@@ -73,6 +75,8 @@ import uniffi.layshaft_core.FfiConverterTypeMixSheet
 import uniffi.layshaft_core.FfiConverterTypeMoment
 import uniffi.layshaft_core.FfiConverterTypePlanAsk
 import uniffi.layshaft_core.FfiConverterTypePlanSheet
+import uniffi.layshaft_core.FfiConverterTypeProcessAsk
+import uniffi.layshaft_core.FfiConverterTypeProcessSheet
 import uniffi.layshaft_core.FfiConverterTypeRefusal
 import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeRippleSheet
@@ -104,6 +108,8 @@ import uniffi.layshaft_core.MixSheet
 import uniffi.layshaft_core.Moment
 import uniffi.layshaft_core.PlanAsk
 import uniffi.layshaft_core.PlanSheet
+import uniffi.layshaft_core.ProcessAsk
+import uniffi.layshaft_core.ProcessSheet
 import uniffi.layshaft_core.Refusal
 import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.RippleSheet
@@ -134,6 +140,7 @@ import uniffi.layshaft_door.CloseFault
 import uniffi.layshaft_door.DescribeBike
 import uniffi.layshaft_door.DescribePlace
 import uniffi.layshaft_door.EndCure
+import uniffi.layshaft_door.EndProcess
 import uniffi.layshaft_door.FfiConverterTypeAdaptCircuit
 import uniffi.layshaft_door.FfiConverterTypeAddJob
 import uniffi.layshaft_door.FfiConverterTypeAddReadyMade
@@ -151,6 +158,7 @@ import uniffi.layshaft_door.FfiConverterTypeCloseFault
 import uniffi.layshaft_door.FfiConverterTypeDescribeBike
 import uniffi.layshaft_door.FfiConverterTypeDescribePlace
 import uniffi.layshaft_door.FfiConverterTypeEndCure
+import uniffi.layshaft_door.FfiConverterTypeEndProcess
 import uniffi.layshaft_door.FfiConverterTypeFinishJob
 import uniffi.layshaft_door.FfiConverterTypeFitBrake
 import uniffi.layshaft_door.FfiConverterTypeFitConsumer
@@ -160,8 +168,10 @@ import uniffi.layshaft_door.FfiConverterTypeFitTyre
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
 import uniffi.layshaft_door.FfiConverterTypeHistorySheet
 import uniffi.layshaft_door.FfiConverterTypeJobSheet
+import uniffi.layshaft_door.FfiConverterTypeLayCoat
 import uniffi.layshaft_door.FfiConverterTypeLoadDemo
 import uniffi.layshaft_door.FfiConverterTypeMarkAsk
+import uniffi.layshaft_door.FfiConverterTypeMoveCoat
 import uniffi.layshaft_door.FfiConverterTypeNoteClimate
 import uniffi.layshaft_door.FfiConverterTypeNoteExport
 import uniffi.layshaft_door.FfiConverterTypeOpenBike
@@ -187,12 +197,14 @@ import uniffi.layshaft_door.FfiConverterTypeRecordTightening
 import uniffi.layshaft_door.FfiConverterTypeRecordWheel
 import uniffi.layshaft_door.FfiConverterTypeRemoveConsumer
 import uniffi.layshaft_door.FfiConverterTypeReopenJob
+import uniffi.layshaft_door.FfiConverterTypeSandCoat
 import uniffi.layshaft_door.FfiConverterTypeSetBenchTime
 import uniffi.layshaft_door.FfiConverterTypeSettle
 import uniffi.layshaft_door.FfiConverterTypeShelfSheet
 import uniffi.layshaft_door.FfiConverterTypeStartBike
 import uniffi.layshaft_door.FfiConverterTypeStartCure
 import uniffi.layshaft_door.FfiConverterTypeStartFault
+import uniffi.layshaft_door.FfiConverterTypeStartProcess
 import uniffi.layshaft_door.FfiConverterTypeTablesSheet
 import uniffi.layshaft_door.FfiConverterTypeTakeReading
 import uniffi.layshaft_door.FfiConverterTypeTickStep
@@ -207,8 +219,10 @@ import uniffi.layshaft_door.FitTyre
 import uniffi.layshaft_door.HistoryAsk
 import uniffi.layshaft_door.HistorySheet
 import uniffi.layshaft_door.JobSheet
+import uniffi.layshaft_door.LayCoat
 import uniffi.layshaft_door.LoadDemo
 import uniffi.layshaft_door.MarkAsk
+import uniffi.layshaft_door.MoveCoat
 import uniffi.layshaft_door.NoteClimate
 import uniffi.layshaft_door.NoteExport
 import uniffi.layshaft_door.OpenBike
@@ -234,17 +248,20 @@ import uniffi.layshaft_door.RecordTightening
 import uniffi.layshaft_door.RecordWheel
 import uniffi.layshaft_door.RemoveConsumer
 import uniffi.layshaft_door.ReopenJob
+import uniffi.layshaft_door.SandCoat
 import uniffi.layshaft_door.SetBenchTime
 import uniffi.layshaft_door.Settle
 import uniffi.layshaft_door.ShelfSheet
 import uniffi.layshaft_door.StartBike
 import uniffi.layshaft_door.StartCure
 import uniffi.layshaft_door.StartFault
+import uniffi.layshaft_door.StartProcess
 import uniffi.layshaft_door.TablesSheet
 import uniffi.layshaft_door.TakeReading
 import uniffi.layshaft_door.TickStep
 import uniffi.layshaft_door.Undo
 import uniffi.layshaft_door.UndoFaultStep
+import uniffi.layshaft_core.RustBuffer as RustBufferAlarmsSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferBrakeSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferChainWearAsk
@@ -275,6 +292,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferMixSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferMoment
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanSheet
+import uniffi.layshaft_core.RustBuffer as RustBufferProcessAsk
+import uniffi.layshaft_core.RustBuffer as RustBufferProcessSheet
 import uniffi.layshaft_core.RustBuffer as RustBufferRefusal
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleSheet
@@ -305,6 +324,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferCloseFault
 import uniffi.layshaft_door.RustBuffer as RustBufferDescribeBike
 import uniffi.layshaft_door.RustBuffer as RustBufferDescribePlace
 import uniffi.layshaft_door.RustBuffer as RustBufferEndCure
+import uniffi.layshaft_door.RustBuffer as RustBufferEndProcess
 import uniffi.layshaft_door.RustBuffer as RustBufferFinishJob
 import uniffi.layshaft_door.RustBuffer as RustBufferFitBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferFitConsumer
@@ -314,8 +334,10 @@ import uniffi.layshaft_door.RustBuffer as RustBufferFitTyre
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferHistorySheet
 import uniffi.layshaft_door.RustBuffer as RustBufferJobSheet
+import uniffi.layshaft_door.RustBuffer as RustBufferLayCoat
 import uniffi.layshaft_door.RustBuffer as RustBufferLoadDemo
 import uniffi.layshaft_door.RustBuffer as RustBufferMarkAsk
+import uniffi.layshaft_door.RustBuffer as RustBufferMoveCoat
 import uniffi.layshaft_door.RustBuffer as RustBufferNoteClimate
 import uniffi.layshaft_door.RustBuffer as RustBufferNoteExport
 import uniffi.layshaft_door.RustBuffer as RustBufferOpenBike
@@ -341,12 +363,14 @@ import uniffi.layshaft_door.RustBuffer as RustBufferRecordTightening
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordWheel
 import uniffi.layshaft_door.RustBuffer as RustBufferRemoveConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferReopenJob
+import uniffi.layshaft_door.RustBuffer as RustBufferSandCoat
 import uniffi.layshaft_door.RustBuffer as RustBufferSetBenchTime
 import uniffi.layshaft_door.RustBuffer as RustBufferSettle
 import uniffi.layshaft_door.RustBuffer as RustBufferShelfSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferStartBike
 import uniffi.layshaft_door.RustBuffer as RustBufferStartCure
 import uniffi.layshaft_door.RustBuffer as RustBufferStartFault
+import uniffi.layshaft_door.RustBuffer as RustBufferStartProcess
 import uniffi.layshaft_door.RustBuffer as RustBufferTablesSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferTakeReading
 import uniffi.layshaft_door.RustBuffer as RustBufferTickStep
@@ -1002,6 +1026,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_alarms(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_answer_fault(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_answer_item(
@@ -1036,6 +1062,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_end_cure(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_end_process(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fasteners(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fault(
@@ -1066,11 +1094,15 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_lamps(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_lay_coat(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_load(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_load_demo(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_mixing(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_move_coat(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_note_climate(
     ): Int
@@ -1081,6 +1113,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_photo(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_plan(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_process(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_products(
     ): Int
@@ -1124,6 +1158,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_ripple(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_sand_coat(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_settle(
@@ -1137,6 +1173,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_start_cure(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_start_fault(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_start_process(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_tables(
     ): Int
@@ -1196,6 +1234,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_add_ready_made(`ptr`: Long,`command`: RustBufferAddReadyMade.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_alarms(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferAlarmsSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_answer_fault(`ptr`: Long,`command`: RustBufferAnswerFault.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_answer_item(`ptr`: Long,`command`: RustBufferAnswerItem.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1230,6 +1270,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_end_cure(`ptr`: Long,`command`: RustBufferEndCure.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_end_process(`ptr`: Long,`command`: RustBufferEndProcess.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fasteners(`ptr`: Long,`ask`: RustBufferFastenerAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferFastenerSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fault(`ptr`: Long,`ask`: RustBufferFaultAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1260,12 +1302,16 @@ internal object UniffiLib {
     ): RustBufferJobSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_lamps(`ptr`: Long,`ask`: RustBufferLampsAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferLampSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_lay_coat(`ptr`: Long,`command`: RustBufferLayCoat.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_load(`ptr`: Long,`ask`: RustBufferLoadAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferLoadSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_load_demo(`ptr`: Long,`command`: RustBufferLoadDemo.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_mixing(`ptr`: Long,`ask`: RustBufferMixAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferMixSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_move_coat(`ptr`: Long,`command`: RustBufferMoveCoat.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_note_climate(`ptr`: Long,`command`: RustBufferNoteClimate.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_note_export(`ptr`: Long,`command`: RustBufferNoteExport.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1276,6 +1322,8 @@ internal object UniffiLib {
     ): RustBufferPhotoSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_plan(`ptr`: Long,`ask`: RustBufferPlanAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferPlanSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_process(`ptr`: Long,`ask`: RustBufferProcessAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferProcessSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_products(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferProductsSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_put_bike_away(`ptr`: Long,`command`: RustBufferPutBikeAway.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1318,6 +1366,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_ripple(`ptr`: Long,`ask`: RustBufferRippleAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferRippleSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_sand_coat(`ptr`: Long,`command`: RustBufferSandCoat.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_set_bench_time(`ptr`: Long,`command`: RustBufferSetBenchTime.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_settle(`ptr`: Long,`command`: RustBufferSettle.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1331,6 +1381,8 @@ internal object UniffiLib {
     external fun uniffi_layshaft_uniffi_fn_method_bench_start_cure(`ptr`: Long,`command`: RustBufferStartCure.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_start_fault(`ptr`: Long,`command`: RustBufferStartFault.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_start_process(`ptr`: Long,`command`: RustBufferStartProcess.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_tables(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferTablesSheet.ByValue
@@ -1478,6 +1530,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() and 0xFFFF) != 44185) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() and 0xFFFF) != 63470) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() and 0xFFFF) != 42471) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1529,6 +1584,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() and 0xFFFF) != 43969) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() and 0xFFFF) != 21618) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() and 0xFFFF) != 50980) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1574,6 +1632,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() and 0xFFFF) != 49816) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() and 0xFFFF) != 60778) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load() and 0xFFFF) != 60374) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1581,6 +1642,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() and 0xFFFF) != 41669) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() and 0xFFFF) != 15653) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() and 0xFFFF) != 49061) {
@@ -1596,6 +1660,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() and 0xFFFF) != 11839) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_process() and 0xFFFF) != 43028) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_products() and 0xFFFF) != 21667) {
@@ -1661,6 +1728,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() and 0xFFFF) != 47930) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() and 0xFFFF) != 40390) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() and 0xFFFF) != 60544) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1680,6 +1750,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() and 0xFFFF) != 63448) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() and 0xFFFF) != 61990) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() and 0xFFFF) != 17064) {
@@ -2046,6 +2119,11 @@ public interface BenchInterface {
     fun `addReadyMade`(`command`: AddReadyMade, `moment`: Moment? = null): Outcome
     
     /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    fun `alarms`(`ask`: BareAsk, `moment`: Moment? = null): AlarmsSheet
+    
+    /**
      * Answers a check of a search.
      */
     fun `answerFault`(`command`: AnswerFault, `moment`: Moment? = null): Outcome
@@ -2131,6 +2209,11 @@ public interface BenchInterface {
     fun `endCure`(`command`: EndCure, `moment`: Moment? = null): Outcome
     
     /**
+     * Ends a paint job before its time.
+     */
+    fun `endProcess`(`command`: EndProcess, `moment`: Moment? = null): Outcome
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment? = null): FastenerSheet
@@ -2206,6 +2289,11 @@ public interface BenchInterface {
     fun `lamps`(`ask`: LampsAsk, `moment`: Moment? = null): LampSheet
     
     /**
+     * Lays the next coat or decal of a paint job.
+     */
+    fun `layCoat`(`command`: LayCoat, `moment`: Moment? = null): Outcome
+    
+    /**
      * Electrical load against output.
      */
     fun `load`(`ask`: LoadAsk, `moment`: Moment? = null): LoadSheet
@@ -2219,6 +2307,11 @@ public interface BenchInterface {
      * Premix, two-part ratios, paint for an area.
      */
     fun `mixing`(`ask`: MixAsk, `moment`: Moment? = null): MixSheet
+    
+    /**
+     * Says where a coat stands from now on.
+     */
+    fun `moveCoat`(`command`: MoveCoat, `moment`: Moment? = null): Outcome
     
     /**
      * Notes temperature and humidity.
@@ -2244,6 +2337,11 @@ public interface BenchInterface {
      * The jobs on the calendar.
      */
     fun `plan`(`ask`: PlanAsk, `moment`: Moment? = null): PlanSheet
+    
+    /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    fun `process`(`ask`: ProcessAsk, `moment`: Moment? = null): ProcessSheet
     
     /**
      * Coating products to start from.
@@ -2351,6 +2449,11 @@ public interface BenchInterface {
     fun `ripple`(`ask`: RippleAsk, `moment`: Moment? = null): RippleSheet
     
     /**
+     * Notes that the topmost coat was sanded.
+     */
+    fun `sandCoat`(`command`: SandCoat, `moment`: Moment? = null): Outcome
+    
+    /**
      * Sets the weekly bench time.
      */
     fun `setBenchTime`(`command`: SetBenchTime, `moment`: Moment? = null): Outcome
@@ -2384,6 +2487,11 @@ public interface BenchInterface {
      * Begins a search for a fault.
      */
     fun `startFault`(`command`: StartFault, `moment`: Moment? = null): Outcome
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+    fun `startProcess`(`command`: StartProcess, `moment`: Moment? = null): Outcome
     
     /**
      * Units and accepted ranges.
@@ -2587,6 +2695,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeAddReadyMade.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A calendar file with alarms for cures, waits and parcels.
+     */
+    @Throws(BenchException::class)override fun `alarms`(`ask`: BareAsk, `moment`: Moment?): AlarmsSheet {
+            return FfiConverterTypeAlarmsSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_alarms(
+        it,
+        
+        FfiConverterTypeBareAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -2919,6 +3046,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Ends a paint job before its time.
+     */
+    @Throws(BenchException::class)override fun `endProcess`(`command`: EndProcess, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process(
+        it,
+        
+        FfiConverterTypeEndProcess.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     @Throws(BenchException::class)override fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment?): FastenerSheet {
@@ -3204,6 +3350,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Lays the next coat or decal of a paint job.
+     */
+    @Throws(BenchException::class)override fun `layCoat`(`command`: LayCoat, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lay_coat(
+        it,
+        
+        FfiConverterTypeLayCoat.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Electrical load against output.
      */
     @Throws(BenchException::class)override fun `load`(`ask`: LoadAsk, `moment`: Moment?): LoadSheet {
@@ -3252,6 +3417,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeMixAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Says where a coat stands from now on.
+     */
+    @Throws(BenchException::class)override fun `moveCoat`(`command`: MoveCoat, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_move_coat(
+        it,
+        
+        FfiConverterTypeMoveCoat.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3347,6 +3531,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypePlanAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * A paint job in several coats: which is next, from when and until when.
+     */
+    @Throws(BenchException::class)override fun `process`(`ask`: ProcessAsk, `moment`: Moment?): ProcessSheet {
+            return FfiConverterTypeProcessSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_process(
+        it,
+        
+        FfiConverterTypeProcessAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3755,6 +3958,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * Notes that the topmost coat was sanded.
+     */
+    @Throws(BenchException::class)override fun `sandCoat`(`command`: SandCoat, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat(
+        it,
+        
+        FfiConverterTypeSandCoat.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Sets the weekly bench time.
      */
     @Throws(BenchException::class)override fun `setBenchTime`(`command`: SetBenchTime, `moment`: Moment?): Outcome {
@@ -3879,6 +4101,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeStartFault.lower(`command`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Starts a paint job in several coats.
+     */
+    @Throws(BenchException::class)override fun `startProcess`(`command`: StartProcess, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_start_process(
+        it,
+        
+        FfiConverterTypeStartProcess.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -4226,6 +4467,22 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
 
 
 

@@ -88,7 +88,7 @@ export function tried(): Mix {
   }
   const spread = film() ? { solidsPercent: number('solidsPercent'), dryMicrometres: number('dryMicrometres') } : { spreadingRate: number('spreadingRate') };
   const loss = { putOn: wordIn('putOn', words.putOn) ?? 'aerosol', lossPercent: numberIn('lossPercent') };
-  return { kind: of, area: { squareMetres: number('squareMetres'), coats: number('coats'), canMl: number('canMl'), ...spread, ...loss } };
+  return { kind: of, area: { surfaces: [], squareMetres: number('squareMetres'), coats: number('coats'), canMl: number('canMl'), ...spread, ...loss } };
 }
 
 const size = (part: MixPart): { value: number; unit: 'gram' | 'millilitre' } =>

@@ -1,0 +1,78 @@
+//! Processes to start from: the usual order of coats on a tank, a wheel and a rust spot, with the typical sheets.
+
+use serde::Deserialize;
+
+use super::{Layer, Process, ProcessStep, typical_product};
+use crate::fluids::{PaintedPart, PutOn};
+
+/// A plan as it stands in its file: products by the marks of their typical sheets.
+#[derive(Deserialize)]
+#[serde(rename_all = "camelCase", deny_unknown_fields)]
+struct PlanFile {
+    title: String,
+    part: PaintedPart,
+    put_on: Option<PutOn>,
+    steps: Vec<StepFile>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct StepFile {
+    name: String,
+    layer: Layer,
+    product: Option<String>,
+}
+
+const PLANS: [&str; 4] = [
+    include_str!("../../../fixtures/processes/tank-decal.toml"),
+    include_str!("../../../fixtures/processes/panel.toml"),
+    include_str!("../../../fixtures/processes/wheel.toml"),
+    include_str!("../../../fixtures/processes/frame-spot.toml"),
+];
+
+/// Plans to start from. Common practice, no source; change them to what your cans say.
+///
+/// ```
+/// let plans = layshaft_core::coating::process_plans();
+/// assert!(plans.iter().all(|plan| plan.clone().checked().is_ok()));
+/// ```
+pub fn process_plans() -> Vec<Process> {
+    PLANS.into_iter().filter_map(read).collect()
+}
+
+/// A file that cannot be read is left out; a test holds that all of them can.
+fn read(text: &str) -> Option<Process> {
+    let file: PlanFile = toml::from_str(text).ok()?;
+    let step = |step: StepFile| {
+        let product = match &step.product {
+            Some(mark) => Some(typical_product(mark)?),
+            None => None,
+        };
+        Some(ProcessStep { name: step.name, layer: step.layer, product, done_ms: None })
+    };
+    let steps = file.steps.into_iter().map(step).collect::<Option<_>>()?;
+    Some(Process { title: file.title, part: file.part, put_on: file.put_on, steps, ..Process::default() })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_plan_is_read_and_can_be_started_as_it_is() {
+        let plans = process_plans();
+        assert_eq!(plans.len(), PLANS.len());
+        for plan in plans {
+            assert_eq!(plan.clone().checked(), Ok(plan.clone()), "{}", plan.title);
+            assert!(plan.steps.iter().filter_map(|step| step.product.as_ref()).all(|product| product.typical));
+        }
+    }
+
+    #[test]
+    fn each_plan_file_is_listed() {
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../fixtures/processes");
+        let files = std::fs::read_dir(folder).unwrap().flatten();
+        let count = files.filter(|file| file.path().extension().is_some_and(|end| end == "toml")).count();
+        assert_eq!(count, PLANS.len());
+    }
+}
