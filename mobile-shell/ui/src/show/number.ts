@@ -32,7 +32,8 @@ export function figure(value: number, unit: Unit, decimals?: number): { number: 
 export function amount(value: number | null | undefined, unit: Unit, decimals?: number): string {
   if (value === null || value === undefined) return '–';
   const { number, symbol } = figure(value, unit, decimals);
-  return symbol ? `${number}\u00a0${symbol}` : number;
+  // The sign of an angle alone stands close to its number.
+  return symbol ? `${number}${symbol === '°' ? '' : '\u00a0'}${symbol}` : number;
 }
 
 /** A change, with its sign always written. */
