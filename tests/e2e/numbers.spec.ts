@@ -51,6 +51,8 @@ test('a second-hand caliper on another master cylinder: tried, seen in ripple, f
   const ripple = page.getByRole('dialog');
   await expect(ripple).toContainText('front brake with 2 x 27 mm on one side and a 14 mm master cylinder');
   await expect(ripple.getByRole('listitem').filter({ hasText: 'Hydraulic ratio, front brake' })).toContainText('7.44');
+  await expect(ripple.getByRole('listitem').filter({ hasText: 'force at the lever against as made' })).toContainText('14.0 %');
+  await expect(ripple.getByRole('listitem').filter({ hasText: 'lever travel against as made' })).toContainText('−17.3 %');
   await expect(ripple).toContainText('crosses a limit');
   await expect(ripple).toContainText('bleed the front brake');
   await ripple.getByRole('button', { name: 'Fit it' }).click();
@@ -62,6 +64,41 @@ test('a second-hand caliper on another master cylinder: tried, seen in ripple, f
   await goTo(page, '#/numbers/brakes');
   await expect(field(page, 'Master cylinder, bore')).toContainText('12.7 mm');
 });
+
+test('a 14 mm master cylinder alone: more hand, less travel, fitted and kept', async ({ page }) => {
+  await goTo(page, '#/numbers/brakes');
+  await type(page, 'Master cylinder, bore', '14');
+  // The areas are as 14² to 12.7²: 21.5 % more force, 17.7 % less travel.
+  await expect(answer(page).first()).toContainText('+22 %');
+  await expect(answer(page).nth(1)).toContainText('−18 %');
+  await press(page, 'Try on the bike');
+  const ripple = page.getByRole('dialog');
+  await expect(ripple.getByRole('listitem').filter({ hasText: 'force at the lever against as made' })).toContainText('21.5 %');
+  await expect(ripple.getByRole('listitem').filter({ hasText: 'lever travel against as made' })).toContainText('−17.7 %');
+  await ripple.getByRole('button', { name: 'Fit it' }).click();
+  await expect(page.getByText('Front brake: the tried parts are fitted.')).toBeVisible();
+  await goTo(page, '#/numbers/brakes');
+  await expect(field(page, 'Master cylinder, bore')).toContainText('14 mm');
+  await expect(answer(page).first()).toContainText('+22 %');
+});
+
+for (const [page_, label, text, says] of [
+  ['brakes', 'Master cylinder, bore', '14', '+22 % effort −18 % travel'],
+  ['threads?diameterMm=9.9', 'Pitch', '1.5', 'M10 × 1.5'],
+  ['filling', 'Another volume', '2', '2 × 1 L'],
+  ['mixing', 'Fuel', '4', '80 mL'],
+  ['mixing?mix=cover', 'Area', '2', '3 to 4 cans'],
+  ['wire', 'Length to the load', '9', 'mm² wire'],
+] as const) {
+  test(`${page_}: the answer moves over the pad while ${label} is typed`, async ({ page }) => {
+    await goTo(page, `#/numbers/${page_}`);
+    await field(page, label).getByRole('button').click();
+    const pad = page.getByRole('dialog');
+    await pad.getByRole('button', { name: 'Clear' }).click();
+    for (const key of text) await pad.getByRole('button', { name: key === '.' ? 'decimal point' : key, exact: true }).click();
+    await expect(pad).toContainText(says);
+  });
+}
 
 test('what a fitted brake is stays fitted after a reload', async ({ page }) => {
   await goTo(page, '#/numbers/brakes?leverRatio=6&fluid=dot4');

@@ -48,7 +48,7 @@ export const shell = {
     erase: 'Erase the last digit',
     clear: 'Clear',
     sign: 'Plus or minus',
-    to: 'in',
+    to: 'type in',
     inOther: (symbol: string) => `Type in ${symbol}`,
     notKnown: 'Not known',
     enter: 'Enter',

@@ -52,6 +52,7 @@ export const threads = {
     engagement: 'How far it must go in',
     into: 'It goes into',
     engaged: 'Thread engaged',
+    tooLittle: 'Engaged: too little',
     shear: 'Shear strength of it',
     needed: 'By the rules',
     breaksFirst: 'So that the screw breaks first',

@@ -81,6 +81,19 @@ export const ratio = (value: number): string => say.toOne(digits(value, 2));
 /** A change in per cent as large as it must be, and no finer than a hand feels. */
 export const change = (percent: number): string => signed(percent, 'percent', Math.abs(percent) < 9.95 ? 1 : 0);
 
+/** The large answers in a few words, for the line over the pad. */
+export function inShort(sheet: BrakeSheet, drum: boolean): { value: string; meaning: string }[] {
+  if (drum) {
+    const percent = sheet.drum?.leveragePercent;
+    return percent === null || percent === undefined ? [] : [{ value: amount(percent, 'percent', 0), meaning: say.leverage }];
+  }
+  if (!sheet.change) return sheet.proposed ? [{ value: ratio(sheet.proposed.hydraulicRatio), meaning: say.ratioShort }] : [];
+  return [
+    { value: change(sheet.change.effortPercent), meaning: say.effortShort },
+    { value: change(sheet.change.travelPercent), meaning: say.travelShort },
+  ];
+}
+
 const range = (least: number | null | undefined, most: number | null | undefined, write: (value: number) => string): string | null =>
   least === null || least === undefined || most === null || most === undefined ? null : say.fromTo(write(least), write(most));
 

@@ -37,7 +37,7 @@ const number = (field: string): number => numberIn(field) ?? START[field] ?? 0;
 
 const THINNER: Entry = { field: 'thinnerPercent', label: say.thinner, unit: 'percent', decimals: 1 };
 
-/** The numbers of a mix. */
+/** The numbers of a mix that are typed each time. */
 export function fields(of: MixKind): Entry[] {
   if (of === 'premix') {
     return [
@@ -60,9 +60,13 @@ export function fields(of: MixKind): Entry[] {
         { field: 'dryMicrometres', label: say.film, unit: 'micrometre', decimals: 0 },
       ]
     : [{ field: 'spreadingRate', label: say.spreadingRate, unit: 'squareMetreLitre', decimals: 1 }];
+  return [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2 }, ...spread];
+}
+
+/** Those that seldom change; they stand below the answer. */
+export function more(of: MixKind): Entry[] {
+  if (of !== 'cover') return [];
   return [
-    { field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2 },
-    ...spread,
     { field: 'lossPercent', label: say.loss, unit: 'percent', decimals: 0, optional: true, note: say.lossNote },
     { field: 'canMl', label: say.can, unit: 'millilitre', decimals: 0 },
   ];

@@ -99,6 +99,6 @@ export function depthLines(advice: EngagementAdvice): Row[] {
   const mm = (value: number) => amount(value, 'millimetre', 1);
   const rows: Row[] = [{ label: say.needed, value: say.range(mm(advice.leastMm), mm(advice.mostMm)) }];
   if (advice.screwBreaksFirstMm) rows.push({ label: say.breaksFirst, value: mm(advice.screwBreaksFirstMm) });
-  if (advice.engagedMm) rows.push({ label: say.engaged, value: mm(advice.engagedMm), mark: advice.engagedMm < advice.leastMm });
+  if (advice.engagedMm && advice.engagedMm < advice.leastMm) rows.push({ label: say.tooLittle, value: mm(advice.engagedMm), mark: true });
   return rows;
 }
