@@ -57,6 +57,7 @@ export const PAGES = [
   ['brakes', BRAKES],
   ['brakes-known', `${BRAKES}&leverRatio=6&leverNewtons=80`],
   ['brakes-ripple', BRAKES, (page) => press(page, 'Try on the bike')],
+  ['brakes-pad', BRAKES, (page) => page.getByRole('button', { name: /^Master cylinder, bore/ }).click()],
   ['brakes-bleeding', `${BRAKES}&hoseMm=900`, (page) => press(page, 'Bleeding')],
   ['brakes-working', BRAKES, (page) => press(page, 'Working')],
   ['brakes-never-mix', `${BRAKES}&fluid=dot4&pourIn=dot5&fluidYears=6`],
@@ -177,7 +178,7 @@ async function tryTogether(page) {
     await goTo(page, address);
     await press(page, 'Try on the bike');
     await press(page, 'Try more changes with it');
-      await page.locator(".toast").getByRole('button').last().click();
+    await page.locator('.toast').getByRole('button').last().click();
   }
   await goTo(page, '#/numbers');
   await page.getByRole('button', { name: /^Tried together/ }).click();
