@@ -1,6 +1,8 @@
 //! Ready-made jobs: common work with steps and cautions, to be added to a bike as it is and changed there. They stand
 //! under `fixtures/jobs`, in words of our own; their times are common practice, no source.
 
+use std::sync::LazyLock;
+
 use layshaft_wire::wire;
 use serde::Deserialize;
 
@@ -106,12 +108,15 @@ const FILES: [(&str, &str); 48] = files! {
 /// assert_eq!(reline.follows, ["tank-drain"]);
 /// ```
 pub fn ready_made() -> Vec<ReadyMade> {
-    FILES.into_iter().filter_map(|(mark, text)| read(mark, text)).collect()
+    // The files are part of the program and never change: they are read once, which a slow phone feels.
+    static READ: LazyLock<Vec<ReadyMade>> =
+        LazyLock::new(|| FILES.into_iter().filter_map(|(mark, text)| read(mark, text)).collect());
+    READ.clone()
 }
 
 /// One ready-made job by its mark.
 pub fn ready_made_job(mark: &str) -> Option<ReadyMade> {
-    FILES.into_iter().find(|(known, _)| *known == mark).and_then(|(mark, text)| read(mark, text))
+    ready_made().into_iter().find(|job| job.id == mark)
 }
 
 fn read(mark: &str, text: &str) -> Option<ReadyMade> {
