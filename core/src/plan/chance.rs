@@ -15,7 +15,7 @@ use super::needs::{MORNING_MINUTE, Needs, Task, missing};
 use super::project::Dice;
 use crate::bike::{Bike, Delivery};
 
-/// Runs through the plan. The date in nine of ten is then steady to about half a day for a spread of two weeks.
+/// Runs through the plan: a compromise of time and steadiness; how steady the date in nine of ten is was not measured.
 const RUNS: usize = 1_000;
 /// Hands-on time is drawn to the quarter of an hour.
 const GRAIN_MS: i64 = 15 * MINUTE_MS;
