@@ -1,6 +1,6 @@
 //! A calendar file with alarms for what comes about by itself, to be carried to any calendar.
 //!
-//! Format: iCalendar, RFC 5545 (from memory; checked against another reader of the format). Times are UTC. The same bike
+//! Format: iCalendar, RFC 5545 (from memory; no other reader has checked it yet). Times are UTC. The same bike
 //! at the same moment gives the same text.
 
 use chrono::{DateTime, Datelike, Timelike};
@@ -128,7 +128,7 @@ mod tests {
 
     use super::*;
 
-    /// A file that the outside checks read with another library.
+    /// The file as it stands in `fixtures/calendar`, so that a change of it is seen.
     const SAMPLE: &str = include_str!("../../fixtures/calendar/sample.ics");
 
     fn due(at_ms: i64, due: DueKind, title: &str, text: &str) -> Due {
