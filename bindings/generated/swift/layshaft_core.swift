@@ -32282,129 +32282,6 @@ public enum Sum: Equatable, Hashable {
          */canMl: Double
     )
     /**
-     * Light of a filament lamp off its test voltage.
-     */
-    case lampLight(
-        /**
-         * Light at the test voltage, lumens.
-         */lumens: Double, 
-        /**
-         * Test voltage, volts.
-         */testVolts: Double, 
-        /**
-         * Voltage, volts.
-         */volts: Double
-    )
-    /**
-     * Flashes a minute of a thermal flasher.
-     */
-    case thermalFlasher(
-        /**
-         * Load over rated load, per cent.
-         */loadPercent: Double, 
-        /**
-         * Closing over opening temperature rise of its contacts.
-         */contacts: Double, 
-        /**
-         * Flashes a minute at the rated load.
-         */flashesMinute: Double
-    )
-    /**
-     * Flashes a minute from a count.
-     */
-    case flashCount(
-        /**
-         * Flashes.
-         */flashes: UInt32, 
-        /**
-         * Seconds.
-         */seconds: Double
-    )
-    /**
-     * Load resistor beside an LED lamp.
-     */
-    case loadResistor(
-        /**
-         * Voltage, volts.
-         */volts: Double, 
-        /**
-         * Watts of the old lamp at that voltage.
-         */oldWatts: Double, 
-        /**
-         * Watts of the new lamp at that voltage.
-         */newWatts: Double
-    )
-    /**
-     * Charge from specific gravity.
-     */
-    case gravityCharge(
-        /**
-         * Specific gravity.
-         */gravity: Double, 
-        /**
-         * Temperature of the acid, °C.
-         */celsius: Double
-    )
-    /**
-     * Days until a drain has emptied a battery.
-     */
-    case daysToFlat(
-        /**
-         * Capacity, ampere-hours.
-         */batteryAh: Double, 
-        /**
-         * Charge, per cent.
-         */chargePercent: Double, 
-        /**
-         * Drain, milliamperes.
-         */drainMilliamperes: Double
-    )
-    /**
-     * Hours to charge a battery.
-     */
-    case rechargeHours(
-        /**
-         * Capacity, ampere-hours.
-         */batteryAh: Double, 
-        /**
-         * Charge, per cent.
-         */chargePercent: Double, 
-        /**
-         * Current of the charger, amperes.
-         */chargerAmperes: Double
-    )
-    /**
-     * Resistance of a metre of wire and what it loses.
-     */
-    case wireDrop(
-        /**
-         * Section, mm².
-         */sectionMm2: Double, 
-        /**
-         * How the conductor is made: ideal, solid, flexible or tinned.
-         */conductor: String, 
-        /**
-         * Temperature, °C.
-         */celsius: Double, 
-        /**
-         * Current, amperes.
-         */amperes: Double, 
-        /**
-         * Length out, metres.
-         */outMetres: Double, 
-        /**
-         * Length back, metres.
-         */backMetres: Double
-    )
-    /**
-     * Diameter and section of a wire of the American gauge.
-     */
-    case wireGauge(
-        /**
-         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
-         */gauge: Double
-    )
-    /**
      * One tyre against another: height of the axle, turns, speedometer.
      */
     case tyreChange(
@@ -32676,6 +32553,129 @@ public enum Sum: Equatable, Hashable {
          * Engine speed of peak torque, revolutions a minute.
          */peakTorqueRpm: Double
     )
+    /**
+     * Light of a filament lamp off its test voltage.
+     */
+    case lampLight(
+        /**
+         * Light at the test voltage, lumens.
+         */lumens: Double, 
+        /**
+         * Test voltage, volts.
+         */testVolts: Double, 
+        /**
+         * Voltage, volts.
+         */volts: Double
+    )
+    /**
+     * Flashes a minute of a thermal flasher.
+     */
+    case thermalFlasher(
+        /**
+         * Load over rated load, per cent.
+         */loadPercent: Double, 
+        /**
+         * Closing over opening temperature rise of its contacts.
+         */contacts: Double, 
+        /**
+         * Flashes a minute at the rated load.
+         */flashesMinute: Double
+    )
+    /**
+     * Flashes a minute from a count.
+     */
+    case flashCount(
+        /**
+         * Flashes.
+         */flashes: UInt32, 
+        /**
+         * Seconds.
+         */seconds: Double
+    )
+    /**
+     * Load resistor beside an LED lamp.
+     */
+    case loadResistor(
+        /**
+         * Voltage, volts.
+         */volts: Double, 
+        /**
+         * Watts of the old lamp at that voltage.
+         */oldWatts: Double, 
+        /**
+         * Watts of the new lamp at that voltage.
+         */newWatts: Double
+    )
+    /**
+     * Charge from specific gravity.
+     */
+    case gravityCharge(
+        /**
+         * Specific gravity.
+         */gravity: Double, 
+        /**
+         * Temperature of the acid, °C.
+         */celsius: Double
+    )
+    /**
+     * Days until a drain has emptied a battery.
+     */
+    case daysToFlat(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Charge, per cent.
+         */chargePercent: Double, 
+        /**
+         * Drain, milliamperes.
+         */drainMilliamperes: Double
+    )
+    /**
+     * Hours to charge a battery.
+     */
+    case rechargeHours(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Charge, per cent.
+         */chargePercent: Double, 
+        /**
+         * Current of the charger, amperes.
+         */chargerAmperes: Double
+    )
+    /**
+     * Resistance of a metre of wire and what it loses.
+     */
+    case wireDrop(
+        /**
+         * Section, mm².
+         */sectionMm2: Double, 
+        /**
+         * How the conductor is made: ideal, solid, flexible or tinned.
+         */conductor: String, 
+        /**
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Current, amperes.
+         */amperes: Double, 
+        /**
+         * Length out, metres.
+         */outMetres: Double, 
+        /**
+         * Length back, metres.
+         */backMetres: Double
+    )
+    /**
+     * Diameter and section of a wire of the American gauge.
+     */
+    case wireGauge(
+        /**
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+         */gauge: Double
+    )
 
 
 
@@ -32823,88 +32823,88 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 43: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        case 43: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 44: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
+        case 44: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 45: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
+        case 45: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
         )
         
-        case 46: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
+        case 46: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 47: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        case 47: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 48: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        case 48: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 49: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        case 49: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 50: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        case 50: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
+        case 51: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 52: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
+        case 52: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 53: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
+        case 53: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 54: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
+        case 54: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 55: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 55: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 56: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 56: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 57: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 57: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 58: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 58: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 59: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 59: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 60: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 60: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 61: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 61: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 62: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 62: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 63: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 63: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 64: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 64: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 65: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 65: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 66: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 66: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 67: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 67: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 68: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 68: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 69: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 69: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 70: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 70: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -33227,87 +33227,25 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(canMl, into: &buf)
             
         
-        case let .lampLight(lumens,testVolts,volts):
-            writeInt(&buf, Int32(43))
-            FfiConverterDouble.write(lumens, into: &buf)
-            FfiConverterDouble.write(testVolts, into: &buf)
-            FfiConverterDouble.write(volts, into: &buf)
-            
-        
-        case let .thermalFlasher(loadPercent,contacts,flashesMinute):
-            writeInt(&buf, Int32(44))
-            FfiConverterDouble.write(loadPercent, into: &buf)
-            FfiConverterDouble.write(contacts, into: &buf)
-            FfiConverterDouble.write(flashesMinute, into: &buf)
-            
-        
-        case let .flashCount(flashes,seconds):
-            writeInt(&buf, Int32(45))
-            FfiConverterUInt32.write(flashes, into: &buf)
-            FfiConverterDouble.write(seconds, into: &buf)
-            
-        
-        case let .loadResistor(volts,oldWatts,newWatts):
-            writeInt(&buf, Int32(46))
-            FfiConverterDouble.write(volts, into: &buf)
-            FfiConverterDouble.write(oldWatts, into: &buf)
-            FfiConverterDouble.write(newWatts, into: &buf)
-            
-        
-        case let .gravityCharge(gravity,celsius):
-            writeInt(&buf, Int32(47))
-            FfiConverterDouble.write(gravity, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            
-        
-        case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
-            writeInt(&buf, Int32(48))
-            FfiConverterDouble.write(batteryAh, into: &buf)
-            FfiConverterDouble.write(chargePercent, into: &buf)
-            FfiConverterDouble.write(drainMilliamperes, into: &buf)
-            
-        
-        case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
-            writeInt(&buf, Int32(49))
-            FfiConverterDouble.write(batteryAh, into: &buf)
-            FfiConverterDouble.write(chargePercent, into: &buf)
-            FfiConverterDouble.write(chargerAmperes, into: &buf)
-            
-        
-        case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
-            writeInt(&buf, Int32(50))
-            FfiConverterDouble.write(sectionMm2, into: &buf)
-            FfiConverterString.write(conductor, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(amperes, into: &buf)
-            FfiConverterDouble.write(outMetres, into: &buf)
-            FfiConverterDouble.write(backMetres, into: &buf)
-            
-        
-        case let .wireGauge(gauge):
-            writeInt(&buf, Int32(51))
-            FfiConverterDouble.write(gauge, into: &buf)
-            
-        
         case let .tyreChange(tyre,newTyre):
-            writeInt(&buf, Int32(52))
+            writeInt(&buf, Int32(43))
             FfiConverterString.write(tyre, into: &buf)
             FfiConverterString.write(newTyre, into: &buf)
             
         
         case let .tyreRating(tyre):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(44))
             FfiConverterString.write(tyre, into: &buf)
             
         
         case let .tyreAge(dateCode,day):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(45))
             FfiConverterString.write(dateCode, into: &buf)
             FfiConverterString.write(day, into: &buf)
             
         
         case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(46))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -33316,38 +33254,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(47))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(48))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(49))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(59))
+            writeInt(&buf, Int32(50))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(60))
+            writeInt(&buf, Int32(51))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(61))
+            writeInt(&buf, Int32(52))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -33356,30 +33294,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(62))
+            writeInt(&buf, Int32(53))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(63))
+            writeInt(&buf, Int32(54))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(64))
+            writeInt(&buf, Int32(55))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(65))
+            writeInt(&buf, Int32(56))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(66))
+            writeInt(&buf, Int32(57))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33390,7 +33328,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(67))
+            writeInt(&buf, Int32(58))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33401,7 +33339,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(68))
+            writeInt(&buf, Int32(59))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -33409,19 +33347,81 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(69))
+            writeInt(&buf, Int32(60))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(70))
+            writeInt(&buf, Int32(61))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             FfiConverterDouble.write(peakTorqueNm, into: &buf)
             FfiConverterDouble.write(peakTorqueRpm, into: &buf)
+            
+        
+        case let .lampLight(lumens,testVolts,volts):
+            writeInt(&buf, Int32(62))
+            FfiConverterDouble.write(lumens, into: &buf)
+            FfiConverterDouble.write(testVolts, into: &buf)
+            FfiConverterDouble.write(volts, into: &buf)
+            
+        
+        case let .thermalFlasher(loadPercent,contacts,flashesMinute):
+            writeInt(&buf, Int32(63))
+            FfiConverterDouble.write(loadPercent, into: &buf)
+            FfiConverterDouble.write(contacts, into: &buf)
+            FfiConverterDouble.write(flashesMinute, into: &buf)
+            
+        
+        case let .flashCount(flashes,seconds):
+            writeInt(&buf, Int32(64))
+            FfiConverterUInt32.write(flashes, into: &buf)
+            FfiConverterDouble.write(seconds, into: &buf)
+            
+        
+        case let .loadResistor(volts,oldWatts,newWatts):
+            writeInt(&buf, Int32(65))
+            FfiConverterDouble.write(volts, into: &buf)
+            FfiConverterDouble.write(oldWatts, into: &buf)
+            FfiConverterDouble.write(newWatts, into: &buf)
+            
+        
+        case let .gravityCharge(gravity,celsius):
+            writeInt(&buf, Int32(66))
+            FfiConverterDouble.write(gravity, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            
+        
+        case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
+            writeInt(&buf, Int32(67))
+            FfiConverterDouble.write(batteryAh, into: &buf)
+            FfiConverterDouble.write(chargePercent, into: &buf)
+            FfiConverterDouble.write(drainMilliamperes, into: &buf)
+            
+        
+        case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
+            writeInt(&buf, Int32(68))
+            FfiConverterDouble.write(batteryAh, into: &buf)
+            FfiConverterDouble.write(chargePercent, into: &buf)
+            FfiConverterDouble.write(chargerAmperes, into: &buf)
+            
+        
+        case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
+            writeInt(&buf, Int32(69))
+            FfiConverterDouble.write(sectionMm2, into: &buf)
+            FfiConverterString.write(conductor, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(amperes, into: &buf)
+            FfiConverterDouble.write(outMetres, into: &buf)
+            FfiConverterDouble.write(backMetres, into: &buf)
+            
+        
+        case let .wireGauge(gauge):
+            writeInt(&buf, Int32(70))
+            FfiConverterDouble.write(gauge, into: &buf)
             
         }
     }

@@ -2419,19 +2419,19 @@ private let initializationResult: InitializationResult = {
     if bindings_contract_version != scaffolding_contract_version {
         return InitializationResult.contractVersionMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 26119) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 5524) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 45535) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 64260) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 22145) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 42471) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 19230) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536) {
@@ -2440,7 +2440,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 56555) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 56066) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 54058) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_bike() != 40056) {
@@ -2452,7 +2452,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 59608) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 9161) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 46342) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 32357) {
@@ -2461,13 +2461,13 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 42256) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 45004) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 37381) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 32951) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 45655) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896) {
@@ -2494,22 +2494,22 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 24325) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 54215) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 178) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 33478) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 19652) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 35159) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 54461) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 40448) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 8735) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 25520) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 57924) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897) {
@@ -2569,7 +2569,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() != 46666) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 16832) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 56549) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() != 38002) {
@@ -2590,37 +2590,37 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 24951) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 28399) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 25533) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 17639) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 58309) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 4749) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 47120) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 53906) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 9747) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 51176) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 55989) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 14406) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 28570) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 23367) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 60616) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 35552) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 55086) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 45939) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 16614) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 43973) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930) {
@@ -2647,7 +2647,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 63448) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 61026) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990) {
@@ -2662,7 +2662,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 26011) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 57530) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 16654) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810) {
@@ -2674,7 +2674,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 32805) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 50504) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814) {

@@ -7192,111 +7192,7 @@ lossPercent: number,
 /**
  * Can, millilitres.
  */
-canMl: number, } | { "kind": "lampLight", 
-/**
- * Light at the test voltage, lumens.
- */
-lumens: number, 
-/**
- * Test voltage, volts.
- */
-testVolts: number, 
-/**
- * Voltage, volts.
- */
-volts: number, } | { "kind": "thermalFlasher", 
-/**
- * Load over rated load, per cent.
- */
-loadPercent: number, 
-/**
- * Closing over opening temperature rise of its contacts.
- */
-contacts: number, 
-/**
- * Flashes a minute at the rated load.
- */
-flashesMinute: number, } | { "kind": "flashCount", 
-/**
- * Flashes.
- */
-flashes: number, 
-/**
- * Seconds.
- */
-seconds: number, } | { "kind": "loadResistor", 
-/**
- * Voltage, volts.
- */
-volts: number, 
-/**
- * Watts of the old lamp at that voltage.
- */
-oldWatts: number, 
-/**
- * Watts of the new lamp at that voltage.
- */
-newWatts: number, } | { "kind": "gravityCharge", 
-/**
- * Specific gravity.
- */
-gravity: number, 
-/**
- * Temperature of the acid, °C.
- */
-celsius: number, } | { "kind": "daysToFlat", 
-/**
- * Capacity, ampere-hours.
- */
-batteryAh: number, 
-/**
- * Charge, per cent.
- */
-chargePercent: number, 
-/**
- * Drain, milliamperes.
- */
-drainMilliamperes: number, } | { "kind": "rechargeHours", 
-/**
- * Capacity, ampere-hours.
- */
-batteryAh: number, 
-/**
- * Charge, per cent.
- */
-chargePercent: number, 
-/**
- * Current of the charger, amperes.
- */
-chargerAmperes: number, } | { "kind": "wireDrop", 
-/**
- * Section, mm².
- */
-sectionMm2: number, 
-/**
- * How the conductor is made: ideal, solid, flexible or tinned.
- */
-conductor: string, 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Current, amperes.
- */
-amperes: number, 
-/**
- * Length out, metres.
- */
-outMetres: number, 
-/**
- * Length back, metres.
- */
-backMetres: number, } | { "kind": "wireGauge", 
-/**
- * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
- */
-gauge: number, } | { "kind": "tyreChange", 
+canMl: number, } | { "kind": "tyreChange", 
 /**
  * Size as on the sidewall, before.
  */
@@ -7532,7 +7428,111 @@ peakTorqueNm: number,
 /**
  * Engine speed of peak torque, revolutions a minute.
  */
-peakTorqueRpm: number, };
+peakTorqueRpm: number, } | { "kind": "lampLight", 
+/**
+ * Light at the test voltage, lumens.
+ */
+lumens: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, 
+/**
+ * Voltage, volts.
+ */
+volts: number, } | { "kind": "thermalFlasher", 
+/**
+ * Load over rated load, per cent.
+ */
+loadPercent: number, 
+/**
+ * Closing over opening temperature rise of its contacts.
+ */
+contacts: number, 
+/**
+ * Flashes a minute at the rated load.
+ */
+flashesMinute: number, } | { "kind": "flashCount", 
+/**
+ * Flashes.
+ */
+flashes: number, 
+/**
+ * Seconds.
+ */
+seconds: number, } | { "kind": "loadResistor", 
+/**
+ * Voltage, volts.
+ */
+volts: number, 
+/**
+ * Watts of the old lamp at that voltage.
+ */
+oldWatts: number, 
+/**
+ * Watts of the new lamp at that voltage.
+ */
+newWatts: number, } | { "kind": "gravityCharge", 
+/**
+ * Specific gravity.
+ */
+gravity: number, 
+/**
+ * Temperature of the acid, °C.
+ */
+celsius: number, } | { "kind": "daysToFlat", 
+/**
+ * Capacity, ampere-hours.
+ */
+batteryAh: number, 
+/**
+ * Charge, per cent.
+ */
+chargePercent: number, 
+/**
+ * Drain, milliamperes.
+ */
+drainMilliamperes: number, } | { "kind": "rechargeHours", 
+/**
+ * Capacity, ampere-hours.
+ */
+batteryAh: number, 
+/**
+ * Charge, per cent.
+ */
+chargePercent: number, 
+/**
+ * Current of the charger, amperes.
+ */
+chargerAmperes: number, } | { "kind": "wireDrop", 
+/**
+ * Section, mm².
+ */
+sectionMm2: number, 
+/**
+ * How the conductor is made: ideal, solid, flexible or tinned.
+ */
+conductor: string, 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Current, amperes.
+ */
+amperes: number, 
+/**
+ * Length out, metres.
+ */
+outMetres: number, 
+/**
+ * Length back, metres.
+ */
+backMetres: number, } | { "kind": "wireGauge", 
+/**
+ * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+ */
+gauge: number, };
 
 /**
  * Battery and alternator.

@@ -4,10 +4,10 @@
 //! through it in every language.
 
 mod brakes;
-mod drive_sums;
 mod electrical_sums;
 mod fasteners;
 mod fluids;
+mod further_sums;
 mod gears;
 mod sum;
 mod tyre_sums;

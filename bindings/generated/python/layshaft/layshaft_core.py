@@ -31002,412 +31002,6 @@ class Sum:
             return True
 
     @dataclass
-    class LAMP_LIGHT:
-        """
-        Light of a filament lamp off its test voltage.
-"""
-        
-        def __init__(self, lumens:float, test_volts:float, volts:float):
-            self.lumens = lumens
-            
-            """
-        Light at the test voltage, lumens.
-"""
-        
-            self.test_volts = test_volts
-            
-            """
-        Test voltage, volts.
-"""
-        
-            self.volts = volts
-            
-            """
-        Voltage, volts.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LAMP_LIGHT(lumens={}, test_volts={}, volts={})".format(self.lumens, self.test_volts, self.volts)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LAMP_LIGHT():
-                return False
-            if self.lumens != other.lumens:
-                return False
-            if self.test_volts != other.test_volts:
-                return False
-            if self.volts != other.volts:
-                return False
-            return True
-
-    @dataclass
-    class THERMAL_FLASHER:
-        """
-        Flashes a minute of a thermal flasher.
-"""
-        
-        def __init__(self, load_percent:float, contacts:float, flashes_minute:float):
-            self.load_percent = load_percent
-            
-            """
-        Load over rated load, per cent.
-"""
-        
-            self.contacts = contacts
-            
-            """
-        Closing over opening temperature rise of its contacts.
-"""
-        
-            self.flashes_minute = flashes_minute
-            
-            """
-        Flashes a minute at the rated load.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.THERMAL_FLASHER(load_percent={}, contacts={}, flashes_minute={})".format(self.load_percent, self.contacts, self.flashes_minute)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_THERMAL_FLASHER():
-                return False
-            if self.load_percent != other.load_percent:
-                return False
-            if self.contacts != other.contacts:
-                return False
-            if self.flashes_minute != other.flashes_minute:
-                return False
-            return True
-
-    @dataclass
-    class FLASH_COUNT:
-        """
-        Flashes a minute from a count.
-"""
-        
-        def __init__(self, flashes:int, seconds:float):
-            self.flashes = flashes
-            
-            """
-        Flashes.
-"""
-        
-            self.seconds = seconds
-            
-            """
-        Seconds.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.FLASH_COUNT(flashes={}, seconds={})".format(self.flashes, self.seconds)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_FLASH_COUNT():
-                return False
-            if self.flashes != other.flashes:
-                return False
-            if self.seconds != other.seconds:
-                return False
-            return True
-
-    @dataclass
-    class LOAD_RESISTOR:
-        """
-        Load resistor beside an LED lamp.
-"""
-        
-        def __init__(self, volts:float, old_watts:float, new_watts:float):
-            self.volts = volts
-            
-            """
-        Voltage, volts.
-"""
-        
-            self.old_watts = old_watts
-            
-            """
-        Watts of the old lamp at that voltage.
-"""
-        
-            self.new_watts = new_watts
-            
-            """
-        Watts of the new lamp at that voltage.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LOAD_RESISTOR(volts={}, old_watts={}, new_watts={})".format(self.volts, self.old_watts, self.new_watts)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LOAD_RESISTOR():
-                return False
-            if self.volts != other.volts:
-                return False
-            if self.old_watts != other.old_watts:
-                return False
-            if self.new_watts != other.new_watts:
-                return False
-            return True
-
-    @dataclass
-    class GRAVITY_CHARGE:
-        """
-        Charge from specific gravity.
-"""
-        
-        def __init__(self, gravity:float, celsius:float):
-            self.gravity = gravity
-            
-            """
-        Specific gravity.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        Temperature of the acid, °C.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.GRAVITY_CHARGE(gravity={}, celsius={})".format(self.gravity, self.celsius)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_GRAVITY_CHARGE():
-                return False
-            if self.gravity != other.gravity:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            return True
-
-    @dataclass
-    class DAYS_TO_FLAT:
-        """
-        Days until a drain has emptied a battery.
-"""
-        
-        def __init__(self, battery_ah:float, charge_percent:float, drain_milliamperes:float):
-            self.battery_ah = battery_ah
-            
-            """
-        Capacity, ampere-hours.
-"""
-        
-            self.charge_percent = charge_percent
-            
-            """
-        Charge, per cent.
-"""
-        
-            self.drain_milliamperes = drain_milliamperes
-            
-            """
-        Drain, milliamperes.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.DAYS_TO_FLAT(battery_ah={}, charge_percent={}, drain_milliamperes={})".format(self.battery_ah, self.charge_percent, self.drain_milliamperes)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_DAYS_TO_FLAT():
-                return False
-            if self.battery_ah != other.battery_ah:
-                return False
-            if self.charge_percent != other.charge_percent:
-                return False
-            if self.drain_milliamperes != other.drain_milliamperes:
-                return False
-            return True
-
-    @dataclass
-    class RECHARGE_HOURS:
-        """
-        Hours to charge a battery.
-"""
-        
-        def __init__(self, battery_ah:float, charge_percent:float, charger_amperes:float):
-            self.battery_ah = battery_ah
-            
-            """
-        Capacity, ampere-hours.
-"""
-        
-            self.charge_percent = charge_percent
-            
-            """
-        Charge, per cent.
-"""
-        
-            self.charger_amperes = charger_amperes
-            
-            """
-        Current of the charger, amperes.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.RECHARGE_HOURS(battery_ah={}, charge_percent={}, charger_amperes={})".format(self.battery_ah, self.charge_percent, self.charger_amperes)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_RECHARGE_HOURS():
-                return False
-            if self.battery_ah != other.battery_ah:
-                return False
-            if self.charge_percent != other.charge_percent:
-                return False
-            if self.charger_amperes != other.charger_amperes:
-                return False
-            return True
-
-    @dataclass
-    class WIRE_DROP:
-        """
-        Resistance of a metre of wire and what it loses.
-"""
-        
-        def __init__(self, section_mm2:float, conductor:str, celsius:float, amperes:float, out_metres:float, back_metres:float):
-            self.section_mm2 = section_mm2
-            
-            """
-        Section, mm².
-"""
-        
-            self.conductor = conductor
-            
-            """
-        How the conductor is made: ideal, solid, flexible or tinned.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        Temperature, °C.
-"""
-        
-            self.amperes = amperes
-            
-            """
-        Current, amperes.
-"""
-        
-            self.out_metres = out_metres
-            
-            """
-        Length out, metres.
-"""
-        
-            self.back_metres = back_metres
-            
-            """
-        Length back, metres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WIRE_DROP(section_mm2={}, conductor={}, celsius={}, amperes={}, out_metres={}, back_metres={})".format(self.section_mm2, self.conductor, self.celsius, self.amperes, self.out_metres, self.back_metres)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WIRE_DROP():
-                return False
-            if self.section_mm2 != other.section_mm2:
-                return False
-            if self.conductor != other.conductor:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.amperes != other.amperes:
-                return False
-            if self.out_metres != other.out_metres:
-                return False
-            if self.back_metres != other.back_metres:
-                return False
-            return True
-
-    @dataclass
-    class WIRE_GAUGE:
-        """
-        Diameter and section of a wire of the American gauge.
-"""
-        
-        def __init__(self, gauge:float):
-            self.gauge = gauge
-            
-            """
-        Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WIRE_GAUGE(gauge={})".format(self.gauge)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WIRE_GAUGE():
-                return False
-            if self.gauge != other.gauge:
-                return False
-            return True
-
-    @dataclass
     class TYRE_CHANGE:
         """
         One tyre against another: height of the axle, turns, speedometer.
@@ -32297,6 +31891,412 @@ class Sum:
                 return False
             return True
 
+    @dataclass
+    class LAMP_LIGHT:
+        """
+        Light of a filament lamp off its test voltage.
+"""
+        
+        def __init__(self, lumens:float, test_volts:float, volts:float):
+            self.lumens = lumens
+            
+            """
+        Light at the test voltage, lumens.
+"""
+        
+            self.test_volts = test_volts
+            
+            """
+        Test voltage, volts.
+"""
+        
+            self.volts = volts
+            
+            """
+        Voltage, volts.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LAMP_LIGHT(lumens={}, test_volts={}, volts={})".format(self.lumens, self.test_volts, self.volts)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LAMP_LIGHT():
+                return False
+            if self.lumens != other.lumens:
+                return False
+            if self.test_volts != other.test_volts:
+                return False
+            if self.volts != other.volts:
+                return False
+            return True
+
+    @dataclass
+    class THERMAL_FLASHER:
+        """
+        Flashes a minute of a thermal flasher.
+"""
+        
+        def __init__(self, load_percent:float, contacts:float, flashes_minute:float):
+            self.load_percent = load_percent
+            
+            """
+        Load over rated load, per cent.
+"""
+        
+            self.contacts = contacts
+            
+            """
+        Closing over opening temperature rise of its contacts.
+"""
+        
+            self.flashes_minute = flashes_minute
+            
+            """
+        Flashes a minute at the rated load.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THERMAL_FLASHER(load_percent={}, contacts={}, flashes_minute={})".format(self.load_percent, self.contacts, self.flashes_minute)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THERMAL_FLASHER():
+                return False
+            if self.load_percent != other.load_percent:
+                return False
+            if self.contacts != other.contacts:
+                return False
+            if self.flashes_minute != other.flashes_minute:
+                return False
+            return True
+
+    @dataclass
+    class FLASH_COUNT:
+        """
+        Flashes a minute from a count.
+"""
+        
+        def __init__(self, flashes:int, seconds:float):
+            self.flashes = flashes
+            
+            """
+        Flashes.
+"""
+        
+            self.seconds = seconds
+            
+            """
+        Seconds.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.FLASH_COUNT(flashes={}, seconds={})".format(self.flashes, self.seconds)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_FLASH_COUNT():
+                return False
+            if self.flashes != other.flashes:
+                return False
+            if self.seconds != other.seconds:
+                return False
+            return True
+
+    @dataclass
+    class LOAD_RESISTOR:
+        """
+        Load resistor beside an LED lamp.
+"""
+        
+        def __init__(self, volts:float, old_watts:float, new_watts:float):
+            self.volts = volts
+            
+            """
+        Voltage, volts.
+"""
+        
+            self.old_watts = old_watts
+            
+            """
+        Watts of the old lamp at that voltage.
+"""
+        
+            self.new_watts = new_watts
+            
+            """
+        Watts of the new lamp at that voltage.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LOAD_RESISTOR(volts={}, old_watts={}, new_watts={})".format(self.volts, self.old_watts, self.new_watts)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LOAD_RESISTOR():
+                return False
+            if self.volts != other.volts:
+                return False
+            if self.old_watts != other.old_watts:
+                return False
+            if self.new_watts != other.new_watts:
+                return False
+            return True
+
+    @dataclass
+    class GRAVITY_CHARGE:
+        """
+        Charge from specific gravity.
+"""
+        
+        def __init__(self, gravity:float, celsius:float):
+            self.gravity = gravity
+            
+            """
+        Specific gravity.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature of the acid, °C.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.GRAVITY_CHARGE(gravity={}, celsius={})".format(self.gravity, self.celsius)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_GRAVITY_CHARGE():
+                return False
+            if self.gravity != other.gravity:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            return True
+
+    @dataclass
+    class DAYS_TO_FLAT:
+        """
+        Days until a drain has emptied a battery.
+"""
+        
+        def __init__(self, battery_ah:float, charge_percent:float, drain_milliamperes:float):
+            self.battery_ah = battery_ah
+            
+            """
+        Capacity, ampere-hours.
+"""
+        
+            self.charge_percent = charge_percent
+            
+            """
+        Charge, per cent.
+"""
+        
+            self.drain_milliamperes = drain_milliamperes
+            
+            """
+        Drain, milliamperes.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.DAYS_TO_FLAT(battery_ah={}, charge_percent={}, drain_milliamperes={})".format(self.battery_ah, self.charge_percent, self.drain_milliamperes)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_DAYS_TO_FLAT():
+                return False
+            if self.battery_ah != other.battery_ah:
+                return False
+            if self.charge_percent != other.charge_percent:
+                return False
+            if self.drain_milliamperes != other.drain_milliamperes:
+                return False
+            return True
+
+    @dataclass
+    class RECHARGE_HOURS:
+        """
+        Hours to charge a battery.
+"""
+        
+        def __init__(self, battery_ah:float, charge_percent:float, charger_amperes:float):
+            self.battery_ah = battery_ah
+            
+            """
+        Capacity, ampere-hours.
+"""
+        
+            self.charge_percent = charge_percent
+            
+            """
+        Charge, per cent.
+"""
+        
+            self.charger_amperes = charger_amperes
+            
+            """
+        Current of the charger, amperes.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.RECHARGE_HOURS(battery_ah={}, charge_percent={}, charger_amperes={})".format(self.battery_ah, self.charge_percent, self.charger_amperes)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_RECHARGE_HOURS():
+                return False
+            if self.battery_ah != other.battery_ah:
+                return False
+            if self.charge_percent != other.charge_percent:
+                return False
+            if self.charger_amperes != other.charger_amperes:
+                return False
+            return True
+
+    @dataclass
+    class WIRE_DROP:
+        """
+        Resistance of a metre of wire and what it loses.
+"""
+        
+        def __init__(self, section_mm2:float, conductor:str, celsius:float, amperes:float, out_metres:float, back_metres:float):
+            self.section_mm2 = section_mm2
+            
+            """
+        Section, mm².
+"""
+        
+            self.conductor = conductor
+            
+            """
+        How the conductor is made: ideal, solid, flexible or tinned.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Temperature, °C.
+"""
+        
+            self.amperes = amperes
+            
+            """
+        Current, amperes.
+"""
+        
+            self.out_metres = out_metres
+            
+            """
+        Length out, metres.
+"""
+        
+            self.back_metres = back_metres
+            
+            """
+        Length back, metres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WIRE_DROP(section_mm2={}, conductor={}, celsius={}, amperes={}, out_metres={}, back_metres={})".format(self.section_mm2, self.conductor, self.celsius, self.amperes, self.out_metres, self.back_metres)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WIRE_DROP():
+                return False
+            if self.section_mm2 != other.section_mm2:
+                return False
+            if self.conductor != other.conductor:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.amperes != other.amperes:
+                return False
+            if self.out_metres != other.out_metres:
+                return False
+            if self.back_metres != other.back_metres:
+                return False
+            return True
+
+    @dataclass
+    class WIRE_GAUGE:
+        """
+        Diameter and section of a wire of the American gauge.
+"""
+        
+        def __init__(self, gauge:float):
+            self.gauge = gauge
+            
+            """
+        Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.WIRE_GAUGE(gauge={})".format(self.gauge)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_WIRE_GAUGE():
+                return False
+            if self.gauge != other.gauge:
+                return False
+            return True
+
     
 
     # For each variant, we have `is_NAME` and `is_name` methods for easily checking
@@ -32469,42 +32469,6 @@ class Sum:
         return isinstance(self, Sum.PAINT_NEEDED)
     def is_paint_needed(self) -> bool:
         return isinstance(self, Sum.PAINT_NEEDED)
-    def is_LAMP_LIGHT(self) -> bool:
-        return isinstance(self, Sum.LAMP_LIGHT)
-    def is_lamp_light(self) -> bool:
-        return isinstance(self, Sum.LAMP_LIGHT)
-    def is_THERMAL_FLASHER(self) -> bool:
-        return isinstance(self, Sum.THERMAL_FLASHER)
-    def is_thermal_flasher(self) -> bool:
-        return isinstance(self, Sum.THERMAL_FLASHER)
-    def is_FLASH_COUNT(self) -> bool:
-        return isinstance(self, Sum.FLASH_COUNT)
-    def is_flash_count(self) -> bool:
-        return isinstance(self, Sum.FLASH_COUNT)
-    def is_LOAD_RESISTOR(self) -> bool:
-        return isinstance(self, Sum.LOAD_RESISTOR)
-    def is_load_resistor(self) -> bool:
-        return isinstance(self, Sum.LOAD_RESISTOR)
-    def is_GRAVITY_CHARGE(self) -> bool:
-        return isinstance(self, Sum.GRAVITY_CHARGE)
-    def is_gravity_charge(self) -> bool:
-        return isinstance(self, Sum.GRAVITY_CHARGE)
-    def is_DAYS_TO_FLAT(self) -> bool:
-        return isinstance(self, Sum.DAYS_TO_FLAT)
-    def is_days_to_flat(self) -> bool:
-        return isinstance(self, Sum.DAYS_TO_FLAT)
-    def is_RECHARGE_HOURS(self) -> bool:
-        return isinstance(self, Sum.RECHARGE_HOURS)
-    def is_recharge_hours(self) -> bool:
-        return isinstance(self, Sum.RECHARGE_HOURS)
-    def is_WIRE_DROP(self) -> bool:
-        return isinstance(self, Sum.WIRE_DROP)
-    def is_wire_drop(self) -> bool:
-        return isinstance(self, Sum.WIRE_DROP)
-    def is_WIRE_GAUGE(self) -> bool:
-        return isinstance(self, Sum.WIRE_GAUGE)
-    def is_wire_gauge(self) -> bool:
-        return isinstance(self, Sum.WIRE_GAUGE)
     def is_TYRE_CHANGE(self) -> bool:
         return isinstance(self, Sum.TYRE_CHANGE)
     def is_tyre_change(self) -> bool:
@@ -32581,6 +32545,42 @@ class Sum:
         return isinstance(self, Sum.PEAKS_POWER)
     def is_peaks_power(self) -> bool:
         return isinstance(self, Sum.PEAKS_POWER)
+    def is_LAMP_LIGHT(self) -> bool:
+        return isinstance(self, Sum.LAMP_LIGHT)
+    def is_lamp_light(self) -> bool:
+        return isinstance(self, Sum.LAMP_LIGHT)
+    def is_THERMAL_FLASHER(self) -> bool:
+        return isinstance(self, Sum.THERMAL_FLASHER)
+    def is_thermal_flasher(self) -> bool:
+        return isinstance(self, Sum.THERMAL_FLASHER)
+    def is_FLASH_COUNT(self) -> bool:
+        return isinstance(self, Sum.FLASH_COUNT)
+    def is_flash_count(self) -> bool:
+        return isinstance(self, Sum.FLASH_COUNT)
+    def is_LOAD_RESISTOR(self) -> bool:
+        return isinstance(self, Sum.LOAD_RESISTOR)
+    def is_load_resistor(self) -> bool:
+        return isinstance(self, Sum.LOAD_RESISTOR)
+    def is_GRAVITY_CHARGE(self) -> bool:
+        return isinstance(self, Sum.GRAVITY_CHARGE)
+    def is_gravity_charge(self) -> bool:
+        return isinstance(self, Sum.GRAVITY_CHARGE)
+    def is_DAYS_TO_FLAT(self) -> bool:
+        return isinstance(self, Sum.DAYS_TO_FLAT)
+    def is_days_to_flat(self) -> bool:
+        return isinstance(self, Sum.DAYS_TO_FLAT)
+    def is_RECHARGE_HOURS(self) -> bool:
+        return isinstance(self, Sum.RECHARGE_HOURS)
+    def is_recharge_hours(self) -> bool:
+        return isinstance(self, Sum.RECHARGE_HOURS)
+    def is_WIRE_DROP(self) -> bool:
+        return isinstance(self, Sum.WIRE_DROP)
+    def is_wire_drop(self) -> bool:
+        return isinstance(self, Sum.WIRE_DROP)
+    def is_WIRE_GAUGE(self) -> bool:
+        return isinstance(self, Sum.WIRE_GAUGE)
+    def is_wire_gauge(self) -> bool:
+        return isinstance(self, Sum.WIRE_GAUGE)
     
 
 # Now, a little trick - we make each nested variant class be a subclass of the main
@@ -32628,15 +32628,6 @@ Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
 Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
 Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
 Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
-Sum.LAMP_LIGHT = type("Sum.LAMP_LIGHT", (Sum.LAMP_LIGHT, Sum,), {})  # type: ignore
-Sum.THERMAL_FLASHER = type("Sum.THERMAL_FLASHER", (Sum.THERMAL_FLASHER, Sum,), {})  # type: ignore
-Sum.FLASH_COUNT = type("Sum.FLASH_COUNT", (Sum.FLASH_COUNT, Sum,), {})  # type: ignore
-Sum.LOAD_RESISTOR = type("Sum.LOAD_RESISTOR", (Sum.LOAD_RESISTOR, Sum,), {})  # type: ignore
-Sum.GRAVITY_CHARGE = type("Sum.GRAVITY_CHARGE", (Sum.GRAVITY_CHARGE, Sum,), {})  # type: ignore
-Sum.DAYS_TO_FLAT = type("Sum.DAYS_TO_FLAT", (Sum.DAYS_TO_FLAT, Sum,), {})  # type: ignore
-Sum.RECHARGE_HOURS = type("Sum.RECHARGE_HOURS", (Sum.RECHARGE_HOURS, Sum,), {})  # type: ignore
-Sum.WIRE_DROP = type("Sum.WIRE_DROP", (Sum.WIRE_DROP, Sum,), {})  # type: ignore
-Sum.WIRE_GAUGE = type("Sum.WIRE_GAUGE", (Sum.WIRE_GAUGE, Sum,), {})  # type: ignore
 Sum.TYRE_CHANGE = type("Sum.TYRE_CHANGE", (Sum.TYRE_CHANGE, Sum,), {})  # type: ignore
 Sum.TYRE_RATING = type("Sum.TYRE_RATING", (Sum.TYRE_RATING, Sum,), {})  # type: ignore
 Sum.TYRE_AGE = type("Sum.TYRE_AGE", (Sum.TYRE_AGE, Sum,), {})  # type: ignore
@@ -32656,6 +32647,15 @@ Sum.POWER_SPEED = type("Sum.POWER_SPEED", (Sum.POWER_SPEED, Sum,), {})  # type: 
 Sum.THRUST = type("Sum.THRUST", (Sum.THRUST, Sum,), {})  # type: ignore
 Sum.CUBIC_POWER = type("Sum.CUBIC_POWER", (Sum.CUBIC_POWER, Sum,), {})  # type: ignore
 Sum.PEAKS_POWER = type("Sum.PEAKS_POWER", (Sum.PEAKS_POWER, Sum,), {})  # type: ignore
+Sum.LAMP_LIGHT = type("Sum.LAMP_LIGHT", (Sum.LAMP_LIGHT, Sum,), {})  # type: ignore
+Sum.THERMAL_FLASHER = type("Sum.THERMAL_FLASHER", (Sum.THERMAL_FLASHER, Sum,), {})  # type: ignore
+Sum.FLASH_COUNT = type("Sum.FLASH_COUNT", (Sum.FLASH_COUNT, Sum,), {})  # type: ignore
+Sum.LOAD_RESISTOR = type("Sum.LOAD_RESISTOR", (Sum.LOAD_RESISTOR, Sum,), {})  # type: ignore
+Sum.GRAVITY_CHARGE = type("Sum.GRAVITY_CHARGE", (Sum.GRAVITY_CHARGE, Sum,), {})  # type: ignore
+Sum.DAYS_TO_FLAT = type("Sum.DAYS_TO_FLAT", (Sum.DAYS_TO_FLAT, Sum,), {})  # type: ignore
+Sum.RECHARGE_HOURS = type("Sum.RECHARGE_HOURS", (Sum.RECHARGE_HOURS, Sum,), {})  # type: ignore
+Sum.WIRE_DROP = type("Sum.WIRE_DROP", (Sum.WIRE_DROP, Sum,), {})  # type: ignore
+Sum.WIRE_GAUGE = type("Sum.WIRE_GAUGE", (Sum.WIRE_GAUGE, Sum,), {})  # type: ignore
 
 
 
@@ -32935,73 +32935,20 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
             )
         if variant == 43:
-            return Sum.LAMP_LIGHT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 44:
-            return Sum.THERMAL_FLASHER(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 45:
-            return Sum.FLASH_COUNT(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 46:
-            return Sum.LOAD_RESISTOR(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 47:
-            return Sum.GRAVITY_CHARGE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 48:
-            return Sum.DAYS_TO_FLAT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 49:
-            return Sum.RECHARGE_HOURS(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 50:
-            return Sum.WIRE_DROP(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 51:
-            return Sum.WIRE_GAUGE(
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 52:
             return Sum.TYRE_CHANGE(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 53:
+        if variant == 44:
             return Sum.TYRE_RATING(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 54:
+        if variant == 45:
             return Sum.TYRE_AGE(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 55:
+        if variant == 46:
             return Sum.WANTED_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33009,33 +32956,33 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 56:
+        if variant == 47:
             return Sum.HUNTING(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
             )
-        if variant == 57:
+        if variant == 48:
             return Sum.CHAIN_DIMENSIONS(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 58:
+        if variant == 49:
             return Sum.CHAIN_ON_SPROCKET(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 59:
+        if variant == 50:
             return Sum.CHAIN_ELONGATION(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 60:
+        if variant == 51:
             return Sum.WORN_LENGTH(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 61:
+        if variant == 52:
             return Sum.WORN_CENTRE_DISTANCE(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
@@ -33043,26 +32990,26 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 62:
+        if variant == 53:
             return Sum.CORRECTOR_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 63:
+        if variant == 54:
             return Sum.GEAR_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 64:
+        if variant == 55:
             return Sum.STANDARD_AIR(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 65:
+        if variant == 56:
             return Sum.ROLLING_COEFFICIENT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 66:
+        if variant == 57:
             return Sum.ROAD_LOAD(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33072,7 +33019,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 67:
+        if variant == 58:
             return Sum.POWER_SPEED(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33082,25 +33029,78 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 68:
+        if variant == 59:
             return Sum.THRUST(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 69:
+        if variant == 60:
             return Sum.CUBIC_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 70:
+        if variant == 61:
             return Sum.PEAKS_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 62:
+            return Sum.LAMP_LIGHT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 63:
+            return Sum.THERMAL_FLASHER(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 64:
+            return Sum.FLASH_COUNT(
+                _UniffiFfiConverterUInt32.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 65:
+            return Sum.LOAD_RESISTOR(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 66:
+            return Sum.GRAVITY_CHARGE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 67:
+            return Sum.DAYS_TO_FLAT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 68:
+            return Sum.RECHARGE_HOURS(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 69:
+            return Sum.WIRE_DROP(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterString.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 70:
+            return Sum.WIRE_GAUGE(
                 _UniffiFfiConverterFloat64.read(buf),
             )
         raise InternalError("Raw enum value doesn't match any cases")
@@ -33335,50 +33335,6 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
             _UniffiFfiConverterFloat64.check_lower(value.can_ml)
             return
-        if value.is_LAMP_LIGHT():
-            _UniffiFfiConverterFloat64.check_lower(value.lumens)
-            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            return
-        if value.is_THERMAL_FLASHER():
-            _UniffiFfiConverterFloat64.check_lower(value.load_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.contacts)
-            _UniffiFfiConverterFloat64.check_lower(value.flashes_minute)
-            return
-        if value.is_FLASH_COUNT():
-            _UniffiFfiConverterUInt32.check_lower(value.flashes)
-            _UniffiFfiConverterFloat64.check_lower(value.seconds)
-            return
-        if value.is_LOAD_RESISTOR():
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            _UniffiFfiConverterFloat64.check_lower(value.old_watts)
-            _UniffiFfiConverterFloat64.check_lower(value.new_watts)
-            return
-        if value.is_GRAVITY_CHARGE():
-            _UniffiFfiConverterFloat64.check_lower(value.gravity)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            return
-        if value.is_DAYS_TO_FLAT():
-            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
-            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.drain_milliamperes)
-            return
-        if value.is_RECHARGE_HOURS():
-            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
-            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.charger_amperes)
-            return
-        if value.is_WIRE_DROP():
-            _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
-            _UniffiFfiConverterString.check_lower(value.conductor)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.amperes)
-            _UniffiFfiConverterFloat64.check_lower(value.out_metres)
-            _UniffiFfiConverterFloat64.check_lower(value.back_metres)
-            return
-        if value.is_WIRE_GAUGE():
-            _UniffiFfiConverterFloat64.check_lower(value.gauge)
-            return
         if value.is_TYRE_CHANGE():
             _UniffiFfiConverterString.check_lower(value.tyre)
             _UniffiFfiConverterString.check_lower(value.new_tyre)
@@ -33475,6 +33431,50 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
             _UniffiFfiConverterFloat64.check_lower(value.peak_torque_nm)
             _UniffiFfiConverterFloat64.check_lower(value.peak_torque_rpm)
+            return
+        if value.is_LAMP_LIGHT():
+            _UniffiFfiConverterFloat64.check_lower(value.lumens)
+            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            return
+        if value.is_THERMAL_FLASHER():
+            _UniffiFfiConverterFloat64.check_lower(value.load_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.contacts)
+            _UniffiFfiConverterFloat64.check_lower(value.flashes_minute)
+            return
+        if value.is_FLASH_COUNT():
+            _UniffiFfiConverterUInt32.check_lower(value.flashes)
+            _UniffiFfiConverterFloat64.check_lower(value.seconds)
+            return
+        if value.is_LOAD_RESISTOR():
+            _UniffiFfiConverterFloat64.check_lower(value.volts)
+            _UniffiFfiConverterFloat64.check_lower(value.old_watts)
+            _UniffiFfiConverterFloat64.check_lower(value.new_watts)
+            return
+        if value.is_GRAVITY_CHARGE():
+            _UniffiFfiConverterFloat64.check_lower(value.gravity)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            return
+        if value.is_DAYS_TO_FLAT():
+            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.drain_milliamperes)
+            return
+        if value.is_RECHARGE_HOURS():
+            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.charger_amperes)
+            return
+        if value.is_WIRE_DROP():
+            _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
+            _UniffiFfiConverterString.check_lower(value.conductor)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.amperes)
+            _UniffiFfiConverterFloat64.check_lower(value.out_metres)
+            _UniffiFfiConverterFloat64.check_lower(value.back_metres)
+            return
+        if value.is_WIRE_GAUGE():
+            _UniffiFfiConverterFloat64.check_lower(value.gauge)
             return
         raise ValueError(value)
 
@@ -33708,113 +33708,69 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
             _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
             _UniffiFfiConverterFloat64.write(value.can_ml, buf)
-        if value.is_LAMP_LIGHT():
-            buf.write_i32(43)
-            _UniffiFfiConverterFloat64.write(value.lumens, buf)
-            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-        if value.is_THERMAL_FLASHER():
-            buf.write_i32(44)
-            _UniffiFfiConverterFloat64.write(value.load_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.contacts, buf)
-            _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
-        if value.is_FLASH_COUNT():
-            buf.write_i32(45)
-            _UniffiFfiConverterUInt32.write(value.flashes, buf)
-            _UniffiFfiConverterFloat64.write(value.seconds, buf)
-        if value.is_LOAD_RESISTOR():
-            buf.write_i32(46)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-            _UniffiFfiConverterFloat64.write(value.old_watts, buf)
-            _UniffiFfiConverterFloat64.write(value.new_watts, buf)
-        if value.is_GRAVITY_CHARGE():
-            buf.write_i32(47)
-            _UniffiFfiConverterFloat64.write(value.gravity, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-        if value.is_DAYS_TO_FLAT():
-            buf.write_i32(48)
-            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
-            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
-        if value.is_RECHARGE_HOURS():
-            buf.write_i32(49)
-            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
-            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
-        if value.is_WIRE_DROP():
-            buf.write_i32(50)
-            _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
-            _UniffiFfiConverterString.write(value.conductor, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.amperes, buf)
-            _UniffiFfiConverterFloat64.write(value.out_metres, buf)
-            _UniffiFfiConverterFloat64.write(value.back_metres, buf)
-        if value.is_WIRE_GAUGE():
-            buf.write_i32(51)
-            _UniffiFfiConverterFloat64.write(value.gauge, buf)
         if value.is_TYRE_CHANGE():
-            buf.write_i32(52)
+            buf.write_i32(43)
             _UniffiFfiConverterString.write(value.tyre, buf)
             _UniffiFfiConverterString.write(value.new_tyre, buf)
         if value.is_TYRE_RATING():
-            buf.write_i32(53)
+            buf.write_i32(44)
             _UniffiFfiConverterString.write(value.tyre, buf)
         if value.is_TYRE_AGE():
-            buf.write_i32(54)
+            buf.write_i32(45)
             _UniffiFfiConverterString.write(value.date_code, buf)
             _UniffiFfiConverterString.write(value.day, buf)
         if value.is_WANTED_RATIO():
-            buf.write_i32(55)
+            buf.write_i32(46)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
         if value.is_HUNTING():
-            buf.write_i32(56)
+            buf.write_i32(47)
             _UniffiFfiConverterUInt32.write(value.teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
         if value.is_CHAIN_DIMENSIONS():
-            buf.write_i32(57)
+            buf.write_i32(48)
             _UniffiFfiConverterString.write(value.chain_size, buf)
         if value.is_CHAIN_ON_SPROCKET():
-            buf.write_i32(58)
+            buf.write_i32(49)
             _UniffiFfiConverterString.write(value.chain_size, buf)
             _UniffiFfiConverterString.write(value.sprocket_size, buf)
         if value.is_CHAIN_ELONGATION():
-            buf.write_i32(59)
+            buf.write_i32(50)
             _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
         if value.is_WORN_LENGTH():
-            buf.write_i32(60)
+            buf.write_i32(51)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_WORN_CENTRE_DISTANCE():
-            buf.write_i32(61)
+            buf.write_i32(52)
             _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_CORRECTOR_RATIO():
-            buf.write_i32(62)
+            buf.write_i32(53)
             _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
         if value.is_GEAR_DROP():
-            buf.write_i32(63)
+            buf.write_i32(54)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
         if value.is_STANDARD_AIR():
-            buf.write_i32(64)
+            buf.write_i32(55)
             _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
         if value.is_ROLLING_COEFFICIENT():
-            buf.write_i32(65)
+            buf.write_i32(56)
             _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
         if value.is_ROAD_LOAD():
-            buf.write_i32(66)
+            buf.write_i32(57)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -33823,7 +33779,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_POWER_SPEED():
-            buf.write_i32(67)
+            buf.write_i32(58)
             _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -33832,23 +33788,67 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_THRUST():
-            buf.write_i32(68)
+            buf.write_i32(59)
             _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
             _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
             _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
         if value.is_CUBIC_POWER():
-            buf.write_i32(69)
+            buf.write_i32(60)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
         if value.is_PEAKS_POWER():
-            buf.write_i32(70)
+            buf.write_i32(61)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
+        if value.is_LAMP_LIGHT():
+            buf.write_i32(62)
+            _UniffiFfiConverterFloat64.write(value.lumens, buf)
+            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+        if value.is_THERMAL_FLASHER():
+            buf.write_i32(63)
+            _UniffiFfiConverterFloat64.write(value.load_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.contacts, buf)
+            _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
+        if value.is_FLASH_COUNT():
+            buf.write_i32(64)
+            _UniffiFfiConverterUInt32.write(value.flashes, buf)
+            _UniffiFfiConverterFloat64.write(value.seconds, buf)
+        if value.is_LOAD_RESISTOR():
+            buf.write_i32(65)
+            _UniffiFfiConverterFloat64.write(value.volts, buf)
+            _UniffiFfiConverterFloat64.write(value.old_watts, buf)
+            _UniffiFfiConverterFloat64.write(value.new_watts, buf)
+        if value.is_GRAVITY_CHARGE():
+            buf.write_i32(66)
+            _UniffiFfiConverterFloat64.write(value.gravity, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        if value.is_DAYS_TO_FLAT():
+            buf.write_i32(67)
+            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
+        if value.is_RECHARGE_HOURS():
+            buf.write_i32(68)
+            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
+        if value.is_WIRE_DROP():
+            buf.write_i32(69)
+            _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
+            _UniffiFfiConverterString.write(value.conductor, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.amperes, buf)
+            _UniffiFfiConverterFloat64.write(value.out_metres, buf)
+            _UniffiFfiConverterFloat64.write(value.back_metres, buf)
+        if value.is_WIRE_GAUGE():
+            buf.write_i32(70)
+            _UniffiFfiConverterFloat64.write(value.gauge, buf)
 
 
 

@@ -526,21 +526,21 @@ def _uniffi_check_contract_api_version(lib):
         raise InternalError("UniFFI contract version mismatch: try cleaning and rebuilding your project")
 
 def _uniffi_check_api_checksums(lib):
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 26119:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 5524:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 45535:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 64260:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 44185:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 22145:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 42471:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 19230:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 56555:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 56066:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 54058:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() != 40056:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -548,17 +548,17 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 59608:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 9161:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 46342:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 32357:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 42256:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 45004:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 37381:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 32951:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 45655:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -576,17 +576,17 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 24325:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 54215:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 178:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 33478:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 19652:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 35159:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 54461:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 40448:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 46232:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 8735:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 25520:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 57924:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -626,7 +626,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() != 46666:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 16832:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 56549:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() != 38002:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -640,27 +640,27 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 24951:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 28399:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 25533:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 17639:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 58309:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 4749:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 47120:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 53906:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 9747:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 51176:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 55989:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 14406:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 28570:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 23367:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 60616:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 35552:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 55086:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 45939:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 16614:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 43973:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -678,7 +678,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 63448:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 61026:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -688,7 +688,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 26011:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 57530:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 16654:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -696,7 +696,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 32805:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 50504:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")

@@ -24864,209 +24864,6 @@ sealed class Sum {
     }
     
     /**
-     * Light of a filament lamp off its test voltage.
-     */
-    data class LampLight(
-        /**
-         * Light at the test voltage, lumens.
-         */
-        val `lumens`: kotlin.Double, 
-        /**
-         * Test voltage, volts.
-         */
-        val `testVolts`: kotlin.Double, 
-        /**
-         * Voltage, volts.
-         */
-        val `volts`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Flashes a minute of a thermal flasher.
-     */
-    data class ThermalFlasher(
-        /**
-         * Load over rated load, per cent.
-         */
-        val `loadPercent`: kotlin.Double, 
-        /**
-         * Closing over opening temperature rise of its contacts.
-         */
-        val `contacts`: kotlin.Double, 
-        /**
-         * Flashes a minute at the rated load.
-         */
-        val `flashesMinute`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Flashes a minute from a count.
-     */
-    data class FlashCount(
-        /**
-         * Flashes.
-         */
-        val `flashes`: kotlin.UInt, 
-        /**
-         * Seconds.
-         */
-        val `seconds`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Load resistor beside an LED lamp.
-     */
-    data class LoadResistor(
-        /**
-         * Voltage, volts.
-         */
-        val `volts`: kotlin.Double, 
-        /**
-         * Watts of the old lamp at that voltage.
-         */
-        val `oldWatts`: kotlin.Double, 
-        /**
-         * Watts of the new lamp at that voltage.
-         */
-        val `newWatts`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Charge from specific gravity.
-     */
-    data class GravityCharge(
-        /**
-         * Specific gravity.
-         */
-        val `gravity`: kotlin.Double, 
-        /**
-         * Temperature of the acid, °C.
-         */
-        val `celsius`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Days until a drain has emptied a battery.
-     */
-    data class DaysToFlat(
-        /**
-         * Capacity, ampere-hours.
-         */
-        val `batteryAh`: kotlin.Double, 
-        /**
-         * Charge, per cent.
-         */
-        val `chargePercent`: kotlin.Double, 
-        /**
-         * Drain, milliamperes.
-         */
-        val `drainMilliamperes`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Hours to charge a battery.
-     */
-    data class RechargeHours(
-        /**
-         * Capacity, ampere-hours.
-         */
-        val `batteryAh`: kotlin.Double, 
-        /**
-         * Charge, per cent.
-         */
-        val `chargePercent`: kotlin.Double, 
-        /**
-         * Current of the charger, amperes.
-         */
-        val `chargerAmperes`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Resistance of a metre of wire and what it loses.
-     */
-    data class WireDrop(
-        /**
-         * Section, mm².
-         */
-        val `sectionMm2`: kotlin.Double, 
-        /**
-         * How the conductor is made: ideal, solid, flexible or tinned.
-         */
-        val `conductor`: kotlin.String, 
-        /**
-         * Temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Current, amperes.
-         */
-        val `amperes`: kotlin.Double, 
-        /**
-         * Length out, metres.
-         */
-        val `outMetres`: kotlin.Double, 
-        /**
-         * Length back, metres.
-         */
-        val `backMetres`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Diameter and section of a wire of the American gauge.
-     */
-    data class WireGauge(
-        /**
-         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
-         */
-        val `gauge`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
      * One tyre against another: height of the axle, turns, speedometer.
      */
     data class TyreChange(
@@ -25511,6 +25308,209 @@ sealed class Sum {
         companion object
     }
     
+    /**
+     * Light of a filament lamp off its test voltage.
+     */
+    data class LampLight(
+        /**
+         * Light at the test voltage, lumens.
+         */
+        val `lumens`: kotlin.Double, 
+        /**
+         * Test voltage, volts.
+         */
+        val `testVolts`: kotlin.Double, 
+        /**
+         * Voltage, volts.
+         */
+        val `volts`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Flashes a minute of a thermal flasher.
+     */
+    data class ThermalFlasher(
+        /**
+         * Load over rated load, per cent.
+         */
+        val `loadPercent`: kotlin.Double, 
+        /**
+         * Closing over opening temperature rise of its contacts.
+         */
+        val `contacts`: kotlin.Double, 
+        /**
+         * Flashes a minute at the rated load.
+         */
+        val `flashesMinute`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Flashes a minute from a count.
+     */
+    data class FlashCount(
+        /**
+         * Flashes.
+         */
+        val `flashes`: kotlin.UInt, 
+        /**
+         * Seconds.
+         */
+        val `seconds`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Load resistor beside an LED lamp.
+     */
+    data class LoadResistor(
+        /**
+         * Voltage, volts.
+         */
+        val `volts`: kotlin.Double, 
+        /**
+         * Watts of the old lamp at that voltage.
+         */
+        val `oldWatts`: kotlin.Double, 
+        /**
+         * Watts of the new lamp at that voltage.
+         */
+        val `newWatts`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Charge from specific gravity.
+     */
+    data class GravityCharge(
+        /**
+         * Specific gravity.
+         */
+        val `gravity`: kotlin.Double, 
+        /**
+         * Temperature of the acid, °C.
+         */
+        val `celsius`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Days until a drain has emptied a battery.
+     */
+    data class DaysToFlat(
+        /**
+         * Capacity, ampere-hours.
+         */
+        val `batteryAh`: kotlin.Double, 
+        /**
+         * Charge, per cent.
+         */
+        val `chargePercent`: kotlin.Double, 
+        /**
+         * Drain, milliamperes.
+         */
+        val `drainMilliamperes`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Hours to charge a battery.
+     */
+    data class RechargeHours(
+        /**
+         * Capacity, ampere-hours.
+         */
+        val `batteryAh`: kotlin.Double, 
+        /**
+         * Charge, per cent.
+         */
+        val `chargePercent`: kotlin.Double, 
+        /**
+         * Current of the charger, amperes.
+         */
+        val `chargerAmperes`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Resistance of a metre of wire and what it loses.
+     */
+    data class WireDrop(
+        /**
+         * Section, mm².
+         */
+        val `sectionMm2`: kotlin.Double, 
+        /**
+         * How the conductor is made: ideal, solid, flexible or tinned.
+         */
+        val `conductor`: kotlin.String, 
+        /**
+         * Temperature, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Current, amperes.
+         */
+        val `amperes`: kotlin.Double, 
+        /**
+         * Length out, metres.
+         */
+        val `outMetres`: kotlin.Double, 
+        /**
+         * Length back, metres.
+         */
+        val `backMetres`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Diameter and section of a wire of the American gauge.
+     */
+    data class WireGauge(
+        /**
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+         */
+        val `gauge`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
 
     
 
@@ -25755,121 +25755,68 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            43 -> Sum.LampLight(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            44 -> Sum.ThermalFlasher(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            45 -> Sum.FlashCount(
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            46 -> Sum.LoadResistor(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            47 -> Sum.GravityCharge(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            48 -> Sum.DaysToFlat(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            49 -> Sum.RechargeHours(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            50 -> Sum.WireDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterString.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            51 -> Sum.WireGauge(
-                FfiConverterDouble.read(buf),
-                )
-            52 -> Sum.TyreChange(
+            43 -> Sum.TyreChange(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            53 -> Sum.TyreRating(
+            44 -> Sum.TyreRating(
                 FfiConverterString.read(buf),
                 )
-            54 -> Sum.TyreAge(
+            45 -> Sum.TyreAge(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            55 -> Sum.WantedRatio(
+            46 -> Sum.WantedRatio(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            56 -> Sum.Hunting(
+            47 -> Sum.Hunting(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 )
-            57 -> Sum.ChainDimensions(
+            48 -> Sum.ChainDimensions(
                 FfiConverterString.read(buf),
                 )
-            58 -> Sum.ChainOnSprocket(
+            49 -> Sum.ChainOnSprocket(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            59 -> Sum.ChainElongation(
+            50 -> Sum.ChainElongation(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            60 -> Sum.WornLength(
+            51 -> Sum.WornLength(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            61 -> Sum.WornCentreDistance(
+            52 -> Sum.WornCentreDistance(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            62 -> Sum.CorrectorRatio(
+            53 -> Sum.CorrectorRatio(
                 FfiConverterDouble.read(buf),
                 )
-            63 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            64 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            65 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            66 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
+            54 -> Sum.GearDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            67 -> Sum.PowerSpeed(
+            55 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            56 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            57 -> Sum.RoadLoad(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -25878,22 +25825,75 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            68 -> Sum.Thrust(
+            58 -> Sum.PowerSpeed(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            69 -> Sum.CubicPower(
+            59 -> Sum.Thrust(
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            70 -> Sum.PeaksPower(
+            60 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            61 -> Sum.PeaksPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            62 -> Sum.LampLight(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            63 -> Sum.ThermalFlasher(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            64 -> Sum.FlashCount(
+                FfiConverterUInt.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            65 -> Sum.LoadResistor(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            66 -> Sum.GravityCharge(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            67 -> Sum.DaysToFlat(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            68 -> Sum.RechargeHours(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            69 -> Sum.WireDrop(
+                FfiConverterDouble.read(buf),
+                FfiConverterString.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            70 -> Sum.WireGauge(
                 FfiConverterDouble.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -26297,86 +26297,6 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`canMl`)
             )
         }
-        is Sum.LampLight -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`lumens`)
-                + FfiConverterDouble.allocationSize(value.`testVolts`)
-                + FfiConverterDouble.allocationSize(value.`volts`)
-            )
-        }
-        is Sum.ThermalFlasher -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`loadPercent`)
-                + FfiConverterDouble.allocationSize(value.`contacts`)
-                + FfiConverterDouble.allocationSize(value.`flashesMinute`)
-            )
-        }
-        is Sum.FlashCount -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`flashes`)
-                + FfiConverterDouble.allocationSize(value.`seconds`)
-            )
-        }
-        is Sum.LoadResistor -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`volts`)
-                + FfiConverterDouble.allocationSize(value.`oldWatts`)
-                + FfiConverterDouble.allocationSize(value.`newWatts`)
-            )
-        }
-        is Sum.GravityCharge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`gravity`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-            )
-        }
-        is Sum.DaysToFlat -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`batteryAh`)
-                + FfiConverterDouble.allocationSize(value.`chargePercent`)
-                + FfiConverterDouble.allocationSize(value.`drainMilliamperes`)
-            )
-        }
-        is Sum.RechargeHours -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`batteryAh`)
-                + FfiConverterDouble.allocationSize(value.`chargePercent`)
-                + FfiConverterDouble.allocationSize(value.`chargerAmperes`)
-            )
-        }
-        is Sum.WireDrop -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`sectionMm2`)
-                + FfiConverterString.allocationSize(value.`conductor`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`amperes`)
-                + FfiConverterDouble.allocationSize(value.`outMetres`)
-                + FfiConverterDouble.allocationSize(value.`backMetres`)
-            )
-        }
-        is Sum.WireGauge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`gauge`)
-            )
-        }
         is Sum.TyreChange -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -26548,6 +26468,86 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
                 + FfiConverterDouble.allocationSize(value.`peakTorqueNm`)
                 + FfiConverterDouble.allocationSize(value.`peakTorqueRpm`)
+            )
+        }
+        is Sum.LampLight -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`lumens`)
+                + FfiConverterDouble.allocationSize(value.`testVolts`)
+                + FfiConverterDouble.allocationSize(value.`volts`)
+            )
+        }
+        is Sum.ThermalFlasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`loadPercent`)
+                + FfiConverterDouble.allocationSize(value.`contacts`)
+                + FfiConverterDouble.allocationSize(value.`flashesMinute`)
+            )
+        }
+        is Sum.FlashCount -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterUInt.allocationSize(value.`flashes`)
+                + FfiConverterDouble.allocationSize(value.`seconds`)
+            )
+        }
+        is Sum.LoadResistor -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`volts`)
+                + FfiConverterDouble.allocationSize(value.`oldWatts`)
+                + FfiConverterDouble.allocationSize(value.`newWatts`)
+            )
+        }
+        is Sum.GravityCharge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`gravity`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+            )
+        }
+        is Sum.DaysToFlat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`batteryAh`)
+                + FfiConverterDouble.allocationSize(value.`chargePercent`)
+                + FfiConverterDouble.allocationSize(value.`drainMilliamperes`)
+            )
+        }
+        is Sum.RechargeHours -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`batteryAh`)
+                + FfiConverterDouble.allocationSize(value.`chargePercent`)
+                + FfiConverterDouble.allocationSize(value.`chargerAmperes`)
+            )
+        }
+        is Sum.WireDrop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`sectionMm2`)
+                + FfiConverterString.allocationSize(value.`conductor`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`amperes`)
+                + FfiConverterDouble.allocationSize(value.`outMetres`)
+                + FfiConverterDouble.allocationSize(value.`backMetres`)
+            )
+        }
+        is Sum.WireGauge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`gauge`)
             )
         }
     }
@@ -26866,87 +26866,25 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`canMl`, buf)
                 Unit
             }
-            is Sum.LampLight -> {
-                buf.putInt(43)
-                FfiConverterDouble.write(value.`lumens`, buf)
-                FfiConverterDouble.write(value.`testVolts`, buf)
-                FfiConverterDouble.write(value.`volts`, buf)
-                Unit
-            }
-            is Sum.ThermalFlasher -> {
-                buf.putInt(44)
-                FfiConverterDouble.write(value.`loadPercent`, buf)
-                FfiConverterDouble.write(value.`contacts`, buf)
-                FfiConverterDouble.write(value.`flashesMinute`, buf)
-                Unit
-            }
-            is Sum.FlashCount -> {
-                buf.putInt(45)
-                FfiConverterUInt.write(value.`flashes`, buf)
-                FfiConverterDouble.write(value.`seconds`, buf)
-                Unit
-            }
-            is Sum.LoadResistor -> {
-                buf.putInt(46)
-                FfiConverterDouble.write(value.`volts`, buf)
-                FfiConverterDouble.write(value.`oldWatts`, buf)
-                FfiConverterDouble.write(value.`newWatts`, buf)
-                Unit
-            }
-            is Sum.GravityCharge -> {
-                buf.putInt(47)
-                FfiConverterDouble.write(value.`gravity`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                Unit
-            }
-            is Sum.DaysToFlat -> {
-                buf.putInt(48)
-                FfiConverterDouble.write(value.`batteryAh`, buf)
-                FfiConverterDouble.write(value.`chargePercent`, buf)
-                FfiConverterDouble.write(value.`drainMilliamperes`, buf)
-                Unit
-            }
-            is Sum.RechargeHours -> {
-                buf.putInt(49)
-                FfiConverterDouble.write(value.`batteryAh`, buf)
-                FfiConverterDouble.write(value.`chargePercent`, buf)
-                FfiConverterDouble.write(value.`chargerAmperes`, buf)
-                Unit
-            }
-            is Sum.WireDrop -> {
-                buf.putInt(50)
-                FfiConverterDouble.write(value.`sectionMm2`, buf)
-                FfiConverterString.write(value.`conductor`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`amperes`, buf)
-                FfiConverterDouble.write(value.`outMetres`, buf)
-                FfiConverterDouble.write(value.`backMetres`, buf)
-                Unit
-            }
-            is Sum.WireGauge -> {
-                buf.putInt(51)
-                FfiConverterDouble.write(value.`gauge`, buf)
-                Unit
-            }
             is Sum.TyreChange -> {
-                buf.putInt(52)
+                buf.putInt(43)
                 FfiConverterString.write(value.`tyre`, buf)
                 FfiConverterString.write(value.`newTyre`, buf)
                 Unit
             }
             is Sum.TyreRating -> {
-                buf.putInt(53)
+                buf.putInt(44)
                 FfiConverterString.write(value.`tyre`, buf)
                 Unit
             }
             is Sum.TyreAge -> {
-                buf.putInt(54)
+                buf.putInt(45)
                 FfiConverterString.write(value.`dateCode`, buf)
                 FfiConverterString.write(value.`day`, buf)
                 Unit
             }
             is Sum.WantedRatio -> {
-                buf.putInt(55)
+                buf.putInt(46)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`primaryRatio`, buf)
@@ -26955,38 +26893,38 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Hunting -> {
-                buf.putInt(56)
+                buf.putInt(47)
                 FfiConverterUInt.write(value.`teeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
                 Unit
             }
             is Sum.ChainDimensions -> {
-                buf.putInt(57)
+                buf.putInt(48)
                 FfiConverterString.write(value.`chainSize`, buf)
                 Unit
             }
             is Sum.ChainOnSprocket -> {
-                buf.putInt(58)
+                buf.putInt(49)
                 FfiConverterString.write(value.`chainSize`, buf)
                 FfiConverterString.write(value.`sprocketSize`, buf)
                 Unit
             }
             is Sum.ChainElongation -> {
-                buf.putInt(59)
+                buf.putInt(50)
                 FfiConverterDouble.write(value.`measuredMm`, buf)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.WornLength -> {
-                buf.putInt(60)
+                buf.putInt(51)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`elongationPercent`, buf)
                 Unit
             }
             is Sum.WornCentreDistance -> {
-                buf.putInt(61)
+                buf.putInt(52)
                 FfiConverterUInt.write(value.`frontTeeth`, buf)
                 FfiConverterUInt.write(value.`rearTeeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
@@ -26995,30 +26933,30 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CorrectorRatio -> {
-                buf.putInt(62)
+                buf.putInt(53)
                 FfiConverterDouble.write(value.`readingFactor`, buf)
                 Unit
             }
             is Sum.GearDrop -> {
-                buf.putInt(63)
+                buf.putInt(54)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`gearRatio`, buf)
                 FfiConverterDouble.write(value.`nextGearRatio`, buf)
                 Unit
             }
             is Sum.StandardAir -> {
-                buf.putInt(64)
+                buf.putInt(55)
                 FfiConverterDouble.write(value.`altitudeMetres`, buf)
                 Unit
             }
             is Sum.RollingCoefficient -> {
-                buf.putInt(65)
+                buf.putInt(56)
                 FfiConverterDouble.write(value.`tyreBar`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.RoadLoad -> {
-                buf.putInt(66)
+                buf.putInt(57)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -27029,7 +26967,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PowerSpeed -> {
-                buf.putInt(67)
+                buf.putInt(58)
                 FfiConverterDouble.write(value.`wheelKw`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -27040,7 +26978,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Thrust -> {
-                buf.putInt(68)
+                buf.putInt(59)
                 FfiConverterDouble.write(value.`crankNm`, buf)
                 FfiConverterDouble.write(value.`overallRatio`, buf)
                 FfiConverterDouble.write(value.`driveEfficiency`, buf)
@@ -27048,19 +26986,81 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CubicPower -> {
-                buf.putInt(69)
+                buf.putInt(60)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
             is Sum.PeaksPower -> {
-                buf.putInt(70)
+                buf.putInt(61)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 FfiConverterDouble.write(value.`peakTorqueNm`, buf)
                 FfiConverterDouble.write(value.`peakTorqueRpm`, buf)
+                Unit
+            }
+            is Sum.LampLight -> {
+                buf.putInt(62)
+                FfiConverterDouble.write(value.`lumens`, buf)
+                FfiConverterDouble.write(value.`testVolts`, buf)
+                FfiConverterDouble.write(value.`volts`, buf)
+                Unit
+            }
+            is Sum.ThermalFlasher -> {
+                buf.putInt(63)
+                FfiConverterDouble.write(value.`loadPercent`, buf)
+                FfiConverterDouble.write(value.`contacts`, buf)
+                FfiConverterDouble.write(value.`flashesMinute`, buf)
+                Unit
+            }
+            is Sum.FlashCount -> {
+                buf.putInt(64)
+                FfiConverterUInt.write(value.`flashes`, buf)
+                FfiConverterDouble.write(value.`seconds`, buf)
+                Unit
+            }
+            is Sum.LoadResistor -> {
+                buf.putInt(65)
+                FfiConverterDouble.write(value.`volts`, buf)
+                FfiConverterDouble.write(value.`oldWatts`, buf)
+                FfiConverterDouble.write(value.`newWatts`, buf)
+                Unit
+            }
+            is Sum.GravityCharge -> {
+                buf.putInt(66)
+                FfiConverterDouble.write(value.`gravity`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                Unit
+            }
+            is Sum.DaysToFlat -> {
+                buf.putInt(67)
+                FfiConverterDouble.write(value.`batteryAh`, buf)
+                FfiConverterDouble.write(value.`chargePercent`, buf)
+                FfiConverterDouble.write(value.`drainMilliamperes`, buf)
+                Unit
+            }
+            is Sum.RechargeHours -> {
+                buf.putInt(68)
+                FfiConverterDouble.write(value.`batteryAh`, buf)
+                FfiConverterDouble.write(value.`chargePercent`, buf)
+                FfiConverterDouble.write(value.`chargerAmperes`, buf)
+                Unit
+            }
+            is Sum.WireDrop -> {
+                buf.putInt(69)
+                FfiConverterDouble.write(value.`sectionMm2`, buf)
+                FfiConverterString.write(value.`conductor`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`amperes`, buf)
+                FfiConverterDouble.write(value.`outMetres`, buf)
+                FfiConverterDouble.write(value.`backMetres`, buf)
+                Unit
+            }
+            is Sum.WireGauge -> {
+                buf.putInt(70)
+                FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }
         }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }

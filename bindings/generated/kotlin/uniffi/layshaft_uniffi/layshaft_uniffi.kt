@@ -1521,19 +1521,19 @@ private fun uniffiCheckContractApiVersion(lib: IntegrityCheckingUniffiLib) {
 }
 @Suppress("UNUSED_PARAMETER")
 private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() and 0xFFFF) != 26119) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() and 0xFFFF) != 5524) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() and 0xFFFF) != 45535) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() and 0xFFFF) != 64260) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() and 0xFFFF) != 44185) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() and 0xFFFF) != 22145) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() and 0xFFFF) != 63470) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() and 0xFFFF) != 42471) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() and 0xFFFF) != 19230) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() and 0xFFFF) != 59536) {
@@ -1542,7 +1542,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() and 0xFFFF) != 56555) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() and 0xFFFF) != 56066) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() and 0xFFFF) != 54058) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() and 0xFFFF) != 40056) {
@@ -1554,7 +1554,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() and 0xFFFF) != 59608) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() and 0xFFFF) != 9161) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() and 0xFFFF) != 46342) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() and 0xFFFF) != 32357) {
@@ -1563,13 +1563,13 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() and 0xFFFF) != 42256) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() and 0xFFFF) != 45004) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() and 0xFFFF) != 37381) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() and 0xFFFF) != 51385) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() and 0xFFFF) != 32951) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() and 0xFFFF) != 45655) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() and 0xFFFF) != 11896) {
@@ -1596,22 +1596,22 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() and 0xFFFF) != 18242) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() and 0xFFFF) != 24325) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() and 0xFFFF) != 54215) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() and 0xFFFF) != 178) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() and 0xFFFF) != 33478) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() and 0xFFFF) != 19652) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() and 0xFFFF) != 35159) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() and 0xFFFF) != 54461) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() and 0xFFFF) != 40448) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() and 0xFFFF) != 46232) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() and 0xFFFF) != 8735) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() and 0xFFFF) != 25520) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() and 0xFFFF) != 57924) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() and 0xFFFF) != 36897) {
@@ -1671,7 +1671,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() and 0xFFFF) != 46666) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() and 0xFFFF) != 16832) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() and 0xFFFF) != 56549) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() and 0xFFFF) != 38002) {
@@ -1692,37 +1692,37 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() and 0xFFFF) != 24951) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() and 0xFFFF) != 28399) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() and 0xFFFF) != 25533) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() and 0xFFFF) != 17639) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() and 0xFFFF) != 58309) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() and 0xFFFF) != 4749) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() and 0xFFFF) != 47120) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() and 0xFFFF) != 53906) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() and 0xFFFF) != 9747) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() and 0xFFFF) != 51176) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() and 0xFFFF) != 55989) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() and 0xFFFF) != 9551) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() and 0xFFFF) != 14406) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() and 0xFFFF) != 28570) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() and 0xFFFF) != 23367) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() and 0xFFFF) != 60616) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() and 0xFFFF) != 35552) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() and 0xFFFF) != 55086) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() and 0xFFFF) != 45939) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() and 0xFFFF) != 16614) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() and 0xFFFF) != 43973) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() and 0xFFFF) != 47930) {
@@ -1749,7 +1749,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() and 0xFFFF) != 16455) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() and 0xFFFF) != 63448) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() and 0xFFFF) != 61026) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() and 0xFFFF) != 61990) {
@@ -1764,7 +1764,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() and 0xFFFF) != 26011) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() and 0xFFFF) != 57530) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() and 0xFFFF) != 16654) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_today() and 0xFFFF) != 56810) {
@@ -1776,7 +1776,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() and 0xFFFF) != 56271) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() and 0xFFFF) != 32805) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() and 0xFFFF) != 50504) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() and 0xFFFF) != 11814) {

@@ -1,7 +1,8 @@
-//! The sums of chain wear, sprockets, thrust and tyres: one formula each, with its inputs. The macro adds them to the enum of all sums.
+//! The sums of chain wear, sprockets, thrust, tyres and electrics: one formula each, with its inputs. The macro adds them
+//! to the enum of all sums.
 
 /// Adds these sums to the enum that stands in its braces.
-macro_rules! with_drive_sums {
+macro_rules! with_further_sums {
     ($(#[$meta:meta])* pub enum $name:ident { $($body:tt)* }) => {
         $(#[$meta])*
         pub enum $name {
@@ -181,7 +182,86 @@ macro_rules! with_drive_sums {
                 /// Engine speed of peak torque, revolutions a minute.
                 peak_torque_rpm: f64,
             },
+            /// Light of a filament lamp off its test voltage.
+            LampLight {
+                /// Light at the test voltage, lumens.
+                lumens: f64,
+                /// Test voltage, volts.
+                test_volts: f64,
+                /// Voltage, volts.
+                volts: f64,
+            },
+            /// Flashes a minute of a thermal flasher.
+            ThermalFlasher {
+                /// Load over rated load, per cent.
+                load_percent: f64,
+                /// Closing over opening temperature rise of its contacts.
+                contacts: f64,
+                /// Flashes a minute at the rated load.
+                flashes_minute: f64,
+            },
+            /// Flashes a minute from a count.
+            FlashCount {
+                /// Flashes.
+                flashes: u32,
+                /// Seconds.
+                seconds: f64,
+            },
+            /// Load resistor beside an LED lamp.
+            LoadResistor {
+                /// Voltage, volts.
+                volts: f64,
+                /// Watts of the old lamp at that voltage.
+                old_watts: f64,
+                /// Watts of the new lamp at that voltage.
+                new_watts: f64,
+            },
+            /// Charge from specific gravity.
+            GravityCharge {
+                /// Specific gravity.
+                gravity: f64,
+                /// Temperature of the acid, °C.
+                celsius: f64,
+            },
+            /// Days until a drain has emptied a battery.
+            DaysToFlat {
+                /// Capacity, ampere-hours.
+                battery_ah: f64,
+                /// Charge, per cent.
+                charge_percent: f64,
+                /// Drain, milliamperes.
+                drain_milliamperes: f64,
+            },
+            /// Hours to charge a battery.
+            RechargeHours {
+                /// Capacity, ampere-hours.
+                battery_ah: f64,
+                /// Charge, per cent.
+                charge_percent: f64,
+                /// Current of the charger, amperes.
+                charger_amperes: f64,
+            },
+            /// Resistance of a metre of wire and what it loses.
+            WireDrop {
+                /// Section, mm².
+                section_mm2: f64,
+                /// How the conductor is made: ideal, solid, flexible or tinned.
+                conductor: String,
+                /// Temperature, °C.
+                celsius: f64,
+                /// Current, amperes.
+                amperes: f64,
+                /// Length out, metres.
+                out_metres: f64,
+                /// Length back, metres.
+                back_metres: f64,
+            },
+            /// Diameter and section of a wire of the American gauge.
+            WireGauge {
+                /// Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+                gauge: f64,
+            },
         }
     };
 }
-pub(super) use with_drive_sums;
+pub(super) use with_further_sums;

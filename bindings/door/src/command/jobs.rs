@@ -1,0 +1,71 @@
+//! What was done about jobs.
+
+use layshaft_core::bike::Job;
+use layshaft_wire::wire;
+
+/// Adds a job.
+#[wire]
+pub struct AddJob {
+    /// The job.
+    pub job: Job,
+}
+
+/// Adds a ready-made job.
+#[wire]
+pub struct AddReadyMade {
+    /// Its mark.
+    pub ready_made: String,
+}
+
+/// Changes a job.
+#[wire]
+pub struct ChangeJob {
+    /// Its mark.
+    pub id: String,
+    /// The job as it shall be.
+    pub job: Job,
+}
+
+/// Puts a job away.
+#[wire]
+pub struct PutJobAway {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Brings a job back.
+#[wire]
+pub struct BringJobBack {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Begins a job.
+#[wire]
+pub struct BeginJob {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Ticks steps of a job off.
+#[wire]
+pub struct TickStep {
+    /// Its mark.
+    pub id: String,
+    /// Steps done, from the first.
+    pub steps_done: u32,
+}
+
+/// Finishes a job.
+#[wire]
+pub struct FinishJob {
+    /// Its mark.
+    pub id: String,
+}
+
+/// Opens a finished job again.
+#[wire]
+pub struct ReopenJob {
+    /// Its mark.
+    pub id: String,
+}
