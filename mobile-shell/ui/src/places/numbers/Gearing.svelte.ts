@@ -2,6 +2,7 @@
 import { route } from '../../app/route.svelte.ts';
 import { amount, digits, figure, signed } from '../../show/number.ts';
 import type { ChainFit, GearingSheet, GearTrain, SpeedometerShift } from '../../app/wire.ts';
+import type { Try } from '../../app/together.svelte.ts';
 import type { Row } from '../../parts/Rows.svelte';
 import { words } from '../../words.ts';
 
@@ -93,4 +94,14 @@ export function lines(sheet: GearingSheet): Row[] {
 
 export function pair(train: GearTrain | null | undefined): string {
   return train ? `${train.frontTeeth} / ${train.rearTeeth}` : '–';
+}
+
+/** Other sprockets as a try on the bike, from whichever page they were chosen. */
+export function sprocketTry(frontTeeth: number, rearTeeth: number, chainLinks: number | null = null): Try {
+  return {
+    key: 'sprockets',
+    name: words.gearing.tryName(frontTeeth, rearTeeth),
+    proposals: [{ kind: 'sprockets', frontTeeth, rearTeeth, chainLinks }],
+    fit: [{ kind: 'fitSprockets', frontTeeth, rearTeeth, chainLinks }],
+  };
 }
