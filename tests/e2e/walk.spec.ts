@@ -142,6 +142,7 @@ test('flashes are counted by tapping along, and the count is the reading', async
   const tapAlong = page.getByRole('button', { name: 'Tap along' });
   while (item?.includes('/item/')) {
     await goTo(page, item);
+    await page.locator('main h2').first().waitFor();
     if (await tapAlong.count()) break;
     item = await page.getByRole('link', { name: /^(Next|Summary)$/ }).getAttribute('href');
   }

@@ -13,6 +13,8 @@ export async function goTo(page, hash) {
 /** The page has asked for what it shows: its title stands there and no answer is under way. */
 export async function settled(page) {
   await page.locator('#page-title').first().waitFor();
+  // Two frames: a page that has just been put up asks in the first of them.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   await page.waitForFunction(() => document.documentElement.dataset.asking === '0');
 }
 
