@@ -168,6 +168,7 @@ bounds! {
     AT_MOST_HOURS "atMostHours" "Time limit for what follows" 0.1 2000.0 Hour;
     LEAST_DAYS "leastDays" "Delivery at best" 0.0 365.0 Day;
     LIKELY_DAYS "likelyDays" "Delivery as a rule" 0.0 365.0 Day;
+    COLDER "colderKelvin" "Colder by" -30.0 30.0 Kelvin;
     MOST_DAYS "mostDays" "Delivery at worst" 0.0 730.0 Day;
     WAIT_HOURS "waitHours" "Wait" 0.0 2000.0 Hour;
     MODEL_YEAR "modelYear" "Model year" 1885.0 2100.0 Year;

@@ -5351,6 +5351,10 @@ public struct Delivery: Equatable, Hashable {
      * At worst, days.
      */
     public var mostDays: Double
+    /**
+     * One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
+     */
+    public var longTail: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -5366,11 +5370,15 @@ public struct Delivery: Equatable, Hashable {
          */likelyDays: Double, 
         /**
          * At worst, days.
-         */mostDays: Double) {
+         */mostDays: Double, 
+        /**
+         * One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
+         */longTail: Bool? = nil) {
         self.ordered = ordered
         self.leastDays = leastDays
         self.likelyDays = likelyDays
         self.mostDays = mostDays
+        self.longTail = longTail
     }
 
     
@@ -5392,7 +5400,8 @@ public struct FfiConverterTypeDelivery: FfiConverterRustBuffer {
                 ordered: FfiConverterOptionString.read(from: &buf), 
                 leastDays: FfiConverterDouble.read(from: &buf), 
                 likelyDays: FfiConverterDouble.read(from: &buf), 
-                mostDays: FfiConverterDouble.read(from: &buf)
+                mostDays: FfiConverterDouble.read(from: &buf), 
+                longTail: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -5401,6 +5410,7 @@ public struct FfiConverterTypeDelivery: FfiConverterRustBuffer {
         FfiConverterDouble.write(value.leastDays, into: &buf)
         FfiConverterDouble.write(value.likelyDays, into: &buf)
         FfiConverterDouble.write(value.mostDays, into: &buf)
+        FfiConverterOptionBool.write(value.longTail, into: &buf)
     }
 }
 
@@ -13295,6 +13305,14 @@ public struct Odds: Equatable, Hashable {
      * Runs through the plan.
      */
     public var runs: UInt32
+    /**
+     * The share of runs that are ready by an instant, from one in twenty up, in steps of one in twenty.
+     */
+    public var curve: [OddsPoint]
+    /**
+     * The parcels by how often they hold the date, the worst first; those that never do are left out.
+     */
+    public var parcels: [ParcelShare]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -13307,10 +13325,18 @@ public struct Odds: Equatable, Hashable {
          */safeMs: Int64? = nil, 
         /**
          * Runs through the plan.
-         */runs: UInt32) {
+         */runs: UInt32, 
+        /**
+         * The share of runs that are ready by an instant, from one in twenty up, in steps of one in twenty.
+         */curve: [OddsPoint] = [], 
+        /**
+         * The parcels by how often they hold the date, the worst first; those that never do are left out.
+         */parcels: [ParcelShare] = []) {
         self.likelyMs = likelyMs
         self.safeMs = safeMs
         self.runs = runs
+        self.curve = curve
+        self.parcels = parcels
     }
 
     
@@ -13331,7 +13357,9 @@ public struct FfiConverterTypeOdds: FfiConverterRustBuffer {
             try Odds(
                 likelyMs: FfiConverterOptionInt64.read(from: &buf), 
                 safeMs: FfiConverterOptionInt64.read(from: &buf), 
-                runs: FfiConverterUInt32.read(from: &buf)
+                runs: FfiConverterUInt32.read(from: &buf), 
+                curve: FfiConverterSequenceTypeOddsPoint.read(from: &buf), 
+                parcels: FfiConverterSequenceTypeParcelShare.read(from: &buf)
         )
     }
 
@@ -13339,6 +13367,8 @@ public struct FfiConverterTypeOdds: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.likelyMs, into: &buf)
         FfiConverterOptionInt64.write(value.safeMs, into: &buf)
         FfiConverterUInt32.write(value.runs, into: &buf)
+        FfiConverterSequenceTypeOddsPoint.write(value.curve, into: &buf)
+        FfiConverterSequenceTypeParcelShare.write(value.parcels, into: &buf)
     }
 }
 
@@ -13355,6 +13385,75 @@ public func FfiConverterTypeOdds_lift(_ buf: RustBuffer) throws -> Odds {
 #endif
 public func FfiConverterTypeOdds_lower(_ value: Odds) -> RustBuffer {
     return FfiConverterTypeOdds.lower(value)
+}
+
+
+/**
+ * A point of the curve.
+ */
+public struct OddsPoint: Equatable, Hashable {
+    /**
+     * Instant, milliseconds since 1970 (UTC).
+     */
+    public var atMs: Int64
+    /**
+     * Share of the runs that are ready by then, 0 to 1.
+     */
+    public var share: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Instant, milliseconds since 1970 (UTC).
+         */atMs: Int64, 
+        /**
+         * Share of the runs that are ready by then, 0 to 1.
+         */share: Double) {
+        self.atMs = atMs
+        self.share = share
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OddsPoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOddsPoint: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OddsPoint {
+        return
+            try OddsPoint(
+                atMs: FfiConverterInt64.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OddsPoint, into buf: inout [UInt8]) {
+        FfiConverterInt64.write(value.atMs, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOddsPoint_lift(_ buf: RustBuffer) throws -> OddsPoint {
+    return try FfiConverterTypeOddsPoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOddsPoint_lower(_ value: OddsPoint) -> RustBuffer {
+    return FfiConverterTypeOddsPoint.lower(value)
 }
 
 
@@ -14239,6 +14338,85 @@ public func FfiConverterTypePaintNeed_lower(_ value: PaintNeed) -> RustBuffer {
 
 
 /**
+ * How often a parcel holds the date.
+ */
+public struct ParcelShare: Equatable, Hashable {
+    /**
+     * Mark of the part.
+     */
+    public var part: String
+    /**
+     * What it is.
+     */
+    public var title: String
+    /**
+     * Share of the runs, 0 to 1.
+     */
+    public var share: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the part.
+         */part: String, 
+        /**
+         * What it is.
+         */title: String, 
+        /**
+         * Share of the runs, 0 to 1.
+         */share: Double) {
+        self.part = part
+        self.title = title
+        self.share = share
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ParcelShare: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeParcelShare: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ParcelShare {
+        return
+            try ParcelShare(
+                part: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ParcelShare, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.part, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeParcelShare_lift(_ buf: RustBuffer) throws -> ParcelShare {
+    return try FfiConverterTypeParcelShare.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeParcelShare_lower(_ value: ParcelShare) -> RustBuffer {
+    return FfiConverterTypeParcelShare.lower(value)
+}
+
+
+/**
  * A part.
  */
 public struct Part: Equatable, Hashable {
@@ -14833,6 +15011,10 @@ public struct PlanRow: Equatable, Hashable {
      */
     public var critical: Bool
     /**
+     * In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
+     */
+    public var criticalShare: Double?
+    /**
      * How much later it could end without moving the ready date, hours.
      */
     public var slackHours: Double?
@@ -14876,6 +15058,9 @@ public struct PlanRow: Equatable, Hashable {
          * It holds the ready date: put off to the next bench time, it would move the date.
          */critical: Bool, 
         /**
+         * In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
+         */criticalShare: Double? = nil, 
+        /**
          * How much later it could end without moving the ready date, hours.
          */slackHours: Double? = nil, 
         /**
@@ -14893,6 +15078,7 @@ public struct PlanRow: Equatable, Hashable {
         self.waitUntilMs = waitUntilMs
         self.waitName = waitName
         self.critical = critical
+        self.criticalShare = criticalShare
         self.slackHours = slackHours
         self.blockedBy = blockedBy
         self.after = after
@@ -14923,6 +15109,7 @@ public struct FfiConverterTypePlanRow: FfiConverterRustBuffer {
                 waitUntilMs: FfiConverterOptionInt64.read(from: &buf), 
                 waitName: FfiConverterOptionString.read(from: &buf), 
                 critical: FfiConverterBool.read(from: &buf), 
+                criticalShare: FfiConverterOptionDouble.read(from: &buf), 
                 slackHours: FfiConverterOptionDouble.read(from: &buf), 
                 blockedBy: FfiConverterSequenceString.read(from: &buf), 
                 after: FfiConverterSequenceString.read(from: &buf)
@@ -14939,6 +15126,7 @@ public struct FfiConverterTypePlanRow: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.waitUntilMs, into: &buf)
         FfiConverterOptionString.write(value.waitName, into: &buf)
         FfiConverterBool.write(value.critical, into: &buf)
+        FfiConverterOptionDouble.write(value.criticalShare, into: &buf)
         FfiConverterOptionDouble.write(value.slackHours, into: &buf)
         FfiConverterSequenceString.write(value.blockedBy, into: &buf)
         FfiConverterSequenceString.write(value.after, into: &buf)
@@ -14994,6 +15182,10 @@ public struct PlanSheet: Equatable, Hashable {
      */
     public var odds: Odds?
     /**
+     * Parts to order, the most urgent first.
+     */
+    public var orderFirst: [ToOrder]
+    /**
      * What the supposition comes to, where one was asked for.
      */
     public var whatIf: Supposed?
@@ -15039,6 +15231,9 @@ public struct PlanSheet: Equatable, Hashable {
          * How sure that is; none where no parcel and no hands-on time varies.
          */odds: Odds? = nil, 
         /**
+         * Parts to order, the most urgent first.
+         */orderFirst: [ToOrder] = [], 
+        /**
          * What the supposition comes to, where one was asked for.
          */whatIf: Supposed? = nil, 
         /**
@@ -15060,6 +15255,7 @@ public struct PlanSheet: Equatable, Hashable {
         self.days = days
         self.readyMs = readyMs
         self.odds = odds
+        self.orderFirst = orderFirst
         self.whatIf = whatIf
         self.heldBy = heldBy
         self.jobsLeft = jobsLeft
@@ -15090,6 +15286,7 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
                 days: FfiConverterSequenceTypeDayMark.read(from: &buf), 
                 readyMs: FfiConverterOptionInt64.read(from: &buf), 
                 odds: FfiConverterOptionTypeOdds.read(from: &buf), 
+                orderFirst: FfiConverterSequenceTypeToOrder.read(from: &buf), 
                 whatIf: FfiConverterOptionTypeSupposed.read(from: &buf), 
                 heldBy: FfiConverterString.read(from: &buf), 
                 jobsLeft: FfiConverterUInt32.read(from: &buf), 
@@ -15106,6 +15303,7 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
         FfiConverterSequenceTypeDayMark.write(value.days, into: &buf)
         FfiConverterOptionInt64.write(value.readyMs, into: &buf)
         FfiConverterOptionTypeOdds.write(value.odds, into: &buf)
+        FfiConverterSequenceTypeToOrder.write(value.orderFirst, into: &buf)
         FfiConverterOptionTypeSupposed.write(value.whatIf, into: &buf)
         FfiConverterString.write(value.heldBy, into: &buf)
         FfiConverterUInt32.write(value.jobsLeft, into: &buf)
@@ -19680,6 +19878,10 @@ public struct Supposition: Equatable, Hashable {
      * Bench time on one day more.
      */
     public var extra: ExtraTime?
+    /**
+     * The garage is so much colder from now on, kelvins; negative is warmer.
+     */
+    public var colderKelvin: Double?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -19695,11 +19897,15 @@ public struct Supposition: Equatable, Hashable {
          */withoutWeekday: UInt32? = nil, 
         /**
          * Bench time on one day more.
-         */extra: ExtraTime? = nil) {
+         */extra: ExtraTime? = nil, 
+        /**
+         * The garage is so much colder from now on, kelvins; negative is warmer.
+         */colderKelvin: Double? = nil) {
         self.part = part
         self.days = days
         self.withoutWeekday = withoutWeekday
         self.extra = extra
+        self.colderKelvin = colderKelvin
     }
 
     
@@ -19721,7 +19927,8 @@ public struct FfiConverterTypeSupposition: FfiConverterRustBuffer {
                 part: FfiConverterOptionString.read(from: &buf), 
                 days: FfiConverterOptionUInt32.read(from: &buf), 
                 withoutWeekday: FfiConverterOptionUInt32.read(from: &buf), 
-                extra: FfiConverterOptionTypeExtraTime.read(from: &buf)
+                extra: FfiConverterOptionTypeExtraTime.read(from: &buf), 
+                colderKelvin: FfiConverterOptionDouble.read(from: &buf)
         )
     }
 
@@ -19730,6 +19937,7 @@ public struct FfiConverterTypeSupposition: FfiConverterRustBuffer {
         FfiConverterOptionUInt32.write(value.days, into: &buf)
         FfiConverterOptionUInt32.write(value.withoutWeekday, into: &buf)
         FfiConverterOptionTypeExtraTime.write(value.extra, into: &buf)
+        FfiConverterOptionDouble.write(value.colderKelvin, into: &buf)
     }
 }
 
@@ -21284,6 +21492,107 @@ public func FfiConverterTypeTimeBand_lift(_ buf: RustBuffer) throws -> TimeBand 
 #endif
 public func FfiConverterTypeTimeBand_lower(_ value: TimeBand) -> RustBuffer {
     return FfiConverterTypeTimeBand.lower(value)
+}
+
+
+/**
+ * A part to order.
+ */
+public struct ToOrder: Equatable, Hashable {
+    /**
+     * Mark of the part.
+     */
+    public var part: String
+    /**
+     * What it is.
+     */
+    public var title: String
+    /**
+     * Last day on which ordering it keeps the ready date even where it takes its longest, `YYYY-MM-DD`; none where its
+     * delivery or the plan is not known.
+     */
+    public var byDay: String?
+    /**
+     * That day is today or has passed.
+     */
+    public var now: Bool
+    /**
+     * Why, in one sentence.
+     */
+    public var why: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the part.
+         */part: String, 
+        /**
+         * What it is.
+         */title: String, 
+        /**
+         * Last day on which ordering it keeps the ready date even where it takes its longest, `YYYY-MM-DD`; none where its
+         * delivery or the plan is not known.
+         */byDay: String? = nil, 
+        /**
+         * That day is today or has passed.
+         */now: Bool, 
+        /**
+         * Why, in one sentence.
+         */why: String) {
+        self.part = part
+        self.title = title
+        self.byDay = byDay
+        self.now = now
+        self.why = why
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ToOrder: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeToOrder: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ToOrder {
+        return
+            try ToOrder(
+                part: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                byDay: FfiConverterOptionString.read(from: &buf), 
+                now: FfiConverterBool.read(from: &buf), 
+                why: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ToOrder, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.part, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterOptionString.write(value.byDay, into: &buf)
+        FfiConverterBool.write(value.now, into: &buf)
+        FfiConverterString.write(value.why, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeToOrder_lift(_ buf: RustBuffer) throws -> ToOrder {
+    return try FfiConverterTypeToOrder.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeToOrder_lower(_ value: ToOrder) -> RustBuffer {
+    return FfiConverterTypeToOrder.lower(value)
 }
 
 
@@ -32312,6 +32621,60 @@ public enum Sum: Equatable, Hashable {
          */day: String
     )
     /**
+     * What a triangular spread stays below.
+     */
+    case triangularQuantile(
+        /**
+         * At best.
+         */least: Double, 
+        /**
+         * As a rule.
+         */likely: Double, 
+        /**
+         * At worst.
+         */most: Double, 
+        /**
+         * Share, 0 to 1.
+         */share: Double
+    )
+    /**
+     * What a lognormal spread stays below.
+     */
+    case lognormalQuantile(
+        /**
+         * Median.
+         */median: Double, 
+        /**
+         * What nine in ten stay below.
+         */ninth: Double, 
+        /**
+         * Share, 0 to 1.
+         */share: Double
+    )
+    /**
+     * What the later of two parcels stays below, by drawing.
+     */
+    case laterOfTwo(
+        /**
+         * The triangular one: at best, days.
+         */least: Double, 
+        /**
+         * As a rule, days.
+         */likely: Double, 
+        /**
+         * At worst, days.
+         */most: Double, 
+        /**
+         * The lognormal one: median, days.
+         */median: Double, 
+        /**
+         * What nine in ten stay below, days.
+         */ninth: Double, 
+        /**
+         * Share, 0 to 1.
+         */share: Double
+    )
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     case wantedRatio(
@@ -32832,79 +33195,88 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 45: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
         )
         
-        case 46: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 46: return .triangularQuantile(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 47: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 47: return .lognormalQuantile(median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 48: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 48: return .laterOfTwo(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 49: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 49: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 50: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 50: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 51: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 51: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 52: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 52: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 53: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 53: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 54: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 54: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 55: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 55: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 56: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 56: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 57: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 57: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 58: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 58: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 59: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 59: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 60: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 60: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 61: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 61: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 62: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        case 62: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 63: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
+        case 63: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 64: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
+        case 64: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 65: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
+        case 65: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 66: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        case 66: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 67: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        case 67: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 68: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        case 68: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 69: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        case 69: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 70: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
+        case 70: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 71: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 72: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 73: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -33244,8 +33616,33 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterString.write(day, into: &buf)
             
         
-        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+        case let .triangularQuantile(least,likely,most,share):
             writeInt(&buf, Int32(46))
+            FfiConverterDouble.write(least, into: &buf)
+            FfiConverterDouble.write(likely, into: &buf)
+            FfiConverterDouble.write(most, into: &buf)
+            FfiConverterDouble.write(share, into: &buf)
+            
+        
+        case let .lognormalQuantile(median,ninth,share):
+            writeInt(&buf, Int32(47))
+            FfiConverterDouble.write(median, into: &buf)
+            FfiConverterDouble.write(ninth, into: &buf)
+            FfiConverterDouble.write(share, into: &buf)
+            
+        
+        case let .laterOfTwo(least,likely,most,median,ninth,share):
+            writeInt(&buf, Int32(48))
+            FfiConverterDouble.write(least, into: &buf)
+            FfiConverterDouble.write(likely, into: &buf)
+            FfiConverterDouble.write(most, into: &buf)
+            FfiConverterDouble.write(median, into: &buf)
+            FfiConverterDouble.write(ninth, into: &buf)
+            FfiConverterDouble.write(share, into: &buf)
+            
+        
+        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
+            writeInt(&buf, Int32(49))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -33254,38 +33651,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(50))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(51))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(52))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(50))
+            writeInt(&buf, Int32(53))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(51))
+            writeInt(&buf, Int32(54))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(52))
+            writeInt(&buf, Int32(55))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -33294,30 +33691,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(56))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(57))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(58))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(59))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(60))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33328,7 +33725,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(61))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33339,7 +33736,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(59))
+            writeInt(&buf, Int32(62))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -33347,14 +33744,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(60))
+            writeInt(&buf, Int32(63))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(61))
+            writeInt(&buf, Int32(64))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
@@ -33363,54 +33760,54 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .lampLight(lumens,testVolts,volts):
-            writeInt(&buf, Int32(62))
+            writeInt(&buf, Int32(65))
             FfiConverterDouble.write(lumens, into: &buf)
             FfiConverterDouble.write(testVolts, into: &buf)
             FfiConverterDouble.write(volts, into: &buf)
             
         
         case let .thermalFlasher(loadPercent,contacts,flashesMinute):
-            writeInt(&buf, Int32(63))
+            writeInt(&buf, Int32(66))
             FfiConverterDouble.write(loadPercent, into: &buf)
             FfiConverterDouble.write(contacts, into: &buf)
             FfiConverterDouble.write(flashesMinute, into: &buf)
             
         
         case let .flashCount(flashes,seconds):
-            writeInt(&buf, Int32(64))
+            writeInt(&buf, Int32(67))
             FfiConverterUInt32.write(flashes, into: &buf)
             FfiConverterDouble.write(seconds, into: &buf)
             
         
         case let .loadResistor(volts,oldWatts,newWatts):
-            writeInt(&buf, Int32(65))
+            writeInt(&buf, Int32(68))
             FfiConverterDouble.write(volts, into: &buf)
             FfiConverterDouble.write(oldWatts, into: &buf)
             FfiConverterDouble.write(newWatts, into: &buf)
             
         
         case let .gravityCharge(gravity,celsius):
-            writeInt(&buf, Int32(66))
+            writeInt(&buf, Int32(69))
             FfiConverterDouble.write(gravity, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
             
         
         case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
-            writeInt(&buf, Int32(67))
+            writeInt(&buf, Int32(70))
             FfiConverterDouble.write(batteryAh, into: &buf)
             FfiConverterDouble.write(chargePercent, into: &buf)
             FfiConverterDouble.write(drainMilliamperes, into: &buf)
             
         
         case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
-            writeInt(&buf, Int32(68))
+            writeInt(&buf, Int32(71))
             FfiConverterDouble.write(batteryAh, into: &buf)
             FfiConverterDouble.write(chargePercent, into: &buf)
             FfiConverterDouble.write(chargerAmperes, into: &buf)
             
         
         case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
-            writeInt(&buf, Int32(69))
+            writeInt(&buf, Int32(72))
             FfiConverterDouble.write(sectionMm2, into: &buf)
             FfiConverterString.write(conductor, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
@@ -33420,7 +33817,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .wireGauge(gauge):
-            writeInt(&buf, Int32(70))
+            writeInt(&buf, Int32(73))
             FfiConverterDouble.write(gauge, into: &buf)
             
         }
@@ -38523,6 +38920,31 @@ fileprivate struct FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeOddsPoint: FfiConverterRustBuffer {
+    typealias SwiftType = [OddsPoint]
+
+    public static func write(_ value: [OddsPoint], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeOddsPoint.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [OddsPoint] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [OddsPoint]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeOddsPoint.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeOnHold: FfiConverterRustBuffer {
     typealias SwiftType = [OnHold]
 
@@ -38665,6 +39087,31 @@ fileprivate struct FfiConverterSequenceTypePaintNeed: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypePaintNeed.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeParcelShare: FfiConverterRustBuffer {
+    typealias SwiftType = [ParcelShare]
+
+    public static func write(_ value: [ParcelShare], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeParcelShare.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ParcelShare] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ParcelShare]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeParcelShare.read(from: &buf))
         }
         return seq
     }
@@ -39390,6 +39837,31 @@ fileprivate struct FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeThreadMatch.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeToOrder: FfiConverterRustBuffer {
+    typealias SwiftType = [ToOrder]
+
+    public static func write(_ value: [ToOrder], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeToOrder.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ToOrder] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [ToOrder]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeToOrder.read(from: &buf))
         }
         return seq
     }

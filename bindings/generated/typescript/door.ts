@@ -1832,7 +1832,11 @@ likelyDays: number,
 /**
  * At worst, days.
  */
-mostDays: number, };
+mostDays: number, 
+/**
+ * One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
+ */
+longTail?: boolean | null, };
 
 /**
  * Says who the bike is.
@@ -4419,7 +4423,28 @@ safeMs?: number | null,
 /**
  * Runs through the plan.
  */
-runs: number, };
+runs: number, 
+/**
+ * The share of runs that are ready by an instant, from one in twenty up, in steps of one in twenty.
+ */
+curve: Array<OddsPoint>, 
+/**
+ * The parcels by how often they hold the date, the worst first; those that never do are left out.
+ */
+parcels: Array<ParcelShare>, };
+
+/**
+ * A point of the curve.
+ */
+export type OddsPoint = { 
+/**
+ * Instant, milliseconds since 1970 (UTC).
+ */
+atMs: number, 
+/**
+ * Share of the runs that are ready by then, 0 to 1.
+ */
+share: number, };
 
 /**
  * Something on hold, with its end.
@@ -4640,6 +4665,23 @@ cans?: number | null, };
  * What is painted.
  */
 export type PaintedPart = "tank" | "mudguard" | "sidePanel" | "wheel" | "frame" | "other";
+
+/**
+ * How often a parcel holds the date.
+ */
+export type ParcelShare = { 
+/**
+ * Mark of the part.
+ */
+part: string, 
+/**
+ * What it is.
+ */
+title: string, 
+/**
+ * Share of the runs, 0 to 1.
+ */
+share: number, };
 
 /**
  * A part.
@@ -4865,6 +4907,10 @@ waitName?: string | null,
  */
 critical: boolean, 
 /**
+ * In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
+ */
+criticalShare?: number | null, 
+/**
  * How much later it could end without moving the ready date, hours.
  */
 slackHours?: number | null, 
@@ -4909,6 +4955,10 @@ readyMs?: number | null,
  * How sure that is; none where no parcel and no hands-on time varies.
  */
 odds?: Odds | null, 
+/**
+ * Parts to order, the most urgent first.
+ */
+orderFirst: Array<ToOrder>, 
 /**
  * What the supposition comes to, where one was asked for.
  */
@@ -7212,7 +7262,59 @@ dateCode: string,
 /**
  * Day of asking, `YYYY-MM-DD`.
  */
-day: string, } | { "kind": "wantedRatio", 
+day: string, } | { "kind": "triangularQuantile", 
+/**
+ * At best.
+ */
+least: number, 
+/**
+ * As a rule.
+ */
+likely: number, 
+/**
+ * At worst.
+ */
+most: number, 
+/**
+ * Share, 0 to 1.
+ */
+share: number, } | { "kind": "lognormalQuantile", 
+/**
+ * Median.
+ */
+median: number, 
+/**
+ * What nine in ten stay below.
+ */
+ninth: number, 
+/**
+ * Share, 0 to 1.
+ */
+share: number, } | { "kind": "laterOfTwo", 
+/**
+ * The triangular one: at best, days.
+ */
+least: number, 
+/**
+ * As a rule, days.
+ */
+likely: number, 
+/**
+ * At worst, days.
+ */
+most: number, 
+/**
+ * The lognormal one: median, days.
+ */
+median: number, 
+/**
+ * What nine in ten stay below, days.
+ */
+ninth: number, 
+/**
+ * Share, 0 to 1.
+ */
+share: number, } | { "kind": "wantedRatio", 
 /**
  * Engine speed, revolutions a minute.
  */
@@ -7603,7 +7705,11 @@ withoutWeekday?: number | null,
 /**
  * Bench time on one day more.
  */
-extra?: ExtraTime | null, };
+extra?: ExtraTime | null, 
+/**
+ * The garage is so much colder from now on, kelvins; negative is warmer.
+ */
+colderKelvin?: number | null, };
 
 /**
  * A surface as one measures it with a tape.
@@ -8119,6 +8225,32 @@ id: string,
  * The torque.
  */
 tightening: Tightening, };
+
+/**
+ * A part to order.
+ */
+export type ToOrder = { 
+/**
+ * Mark of the part.
+ */
+part: string, 
+/**
+ * What it is.
+ */
+title: string, 
+/**
+ * Last day on which ordering it keeps the ready date even where it takes its longest, `YYYY-MM-DD`; none where its
+ * delivery or the plan is not known.
+ */
+byDay?: string | null, 
+/**
+ * That day is today or has passed.
+ */
+now: boolean, 
+/**
+ * Why, in one sentence.
+ */
+why: string, };
 
 /**
  * What to answer for.

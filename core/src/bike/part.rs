@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
+use crate::plan::Spread;
 
 /// Where a part is.
 #[wire]
@@ -22,7 +23,7 @@ pub enum PartState {
 }
 
 /// How long a delivery takes, by what the seller says and by what was seen before.
-#[wire]
+#[wire(lenient)]
 pub struct Delivery {
     /// Day on which it was ordered, `YYYY-MM-DD`; left out: today.
     pub ordered: Option<String>,
@@ -32,6 +33,8 @@ pub struct Delivery {
     pub likely_days: f64,
     /// At worst, days.
     pub most_days: f64,
+    /// One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
+    pub long_tail: Option<bool>,
 }
 
 /// A part.
@@ -73,6 +76,14 @@ impl Part {
 }
 
 impl Delivery {
+    /// How the days are spread.
+    pub(crate) fn spread(&self) -> Spread {
+        if self.long_tail == Some(true) {
+            return Spread::Lognormal { median: self.likely_days, ninth: self.most_days };
+        }
+        Spread::Triangular { least: self.least_days, likely: self.likely_days, most: self.most_days }
+    }
+
     fn check(&self) -> Result<(), Refused> {
         if let Some(day) = &self.ordered {
             crate::plan::check_day("ordered", "Day of the order", day)?;
@@ -80,6 +91,12 @@ impl Delivery {
         let least = bounds::LEAST_DAYS.check(self.least_days)?;
         let likely = bounds::LIKELY_DAYS.check(self.likely_days)?;
         let most = bounds::MOST_DAYS.check(self.most_days)?;
+        if self.long_tail == Some(true) && likely <= 0.0 {
+            return Err(Refused::Conflict {
+                field: bounds::LIKELY_DAYS.field.to_owned(),
+                reason: "Delivery: what may take far longer takes more than 0 days as a rule".to_owned(),
+            });
+        }
         if least <= likely && likely <= most {
             return Ok(());
         }

@@ -1,7 +1,7 @@
 //! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
-use super::lay::{Ground, Laid, Plan, last_over};
+use super::lay::{Ground, Plan, last_over};
 use super::needs::{Holder, Needs, missing};
 use super::running::Running;
 use super::{Moment, Zone};
@@ -109,7 +109,9 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
             });
         }
         let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
-        if let Some(before) = done_just_before(plan, laid).filter(|_| ground.bench.place_of(release_ms) < laid.begin) {
+        if let Some(before) =
+            ground.done_just_before(plan, place).filter(|_| ground.bench.place_of(release_ms) < laid.begin)
+        {
             at = Some(before);
             continue;
         }
@@ -120,11 +122,6 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
         }
     }
     way
-}
-
-/// The task that the mechanic ends where this one begins.
-fn done_just_before(plan: &Plan, laid: &Laid) -> Option<usize> {
-    plan.iter().position(|other| other.as_ref().is_some_and(|other| other.begin < other.end && other.end == laid.begin))
 }
 
 fn of_holder(holder: &Holder, needs: &Needs, until_ms: i64, now_ms: i64) -> Option<Stretch> {

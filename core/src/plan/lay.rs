@@ -70,6 +70,18 @@ impl Ground<'_> {
         Some(Laid { begin, end, end_ms, over_ms: self.clockwork.over_ms_of(place, &task.wait, end_ms) })
     }
 
+    /// Whether a task begins as soon as it may that must not begin before an instant.
+    pub(crate) fn begins_at(&self, plan: &Plan, place: usize, instant_ms: i64) -> bool {
+        let laid = plan.get(place).and_then(Option::as_ref);
+        laid.is_some_and(|laid| self.bench.place_of(instant_ms) == laid.begin)
+    }
+
+    /// The task that the mechanic ends where this one begins.
+    pub(crate) fn done_just_before(&self, plan: &Plan, place: usize) -> Option<usize> {
+        let begin = plan.get(place)?.as_ref()?.begin;
+        plan.iter().position(|other| other.as_ref().is_some_and(|other| other.begin < other.end && other.end == begin))
+    }
+
     /// The plan of the order that is done with everything first; of equal ones, the earliest in the list.
     pub(crate) fn best(&self, orders: &[Vec<usize>]) -> Plan {
         let least = self.cannot_be_less();

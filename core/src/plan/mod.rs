@@ -11,11 +11,13 @@ mod circles;
 mod held_by;
 mod lay;
 mod needs;
+mod order_first;
 mod orders;
 mod rows;
 mod running;
 mod schedule;
 mod slack;
+mod spread;
 mod waits;
 
 mod ready_made;
@@ -24,10 +26,12 @@ mod suppose;
 
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use calendar::{Moment, Zone, ZoneShift, check_day};
-pub use chance::{Odds, triangular_quantile};
+pub use chance::{Odds, OddsPoint, ParcelShare};
+pub use order_first::ToOrder;
 pub use ready_made::{ReadyMade, ready_made, ready_made_job};
 pub use schedule::{Scheduled, schedule};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
+pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};
 pub use suppose::{Supposed, Supposition};
 
 #[cfg(test)]

@@ -78,6 +78,7 @@ fn bare(bike: &Bike, mark: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanR
             .map(|wait| wait.name.clone())
             .or(running.map(|wait| wait.name.clone()).filter(|name| !name.is_empty())),
         critical: false,
+        critical_share: None,
         slack_hours: None,
         blocked_by: if done { Vec::new() } else { blocked_by(bike, job, needs, now_ms) },
         after: job.after.clone(),

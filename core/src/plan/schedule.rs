@@ -5,7 +5,7 @@
 
 use super::bench::Bench;
 use super::calendar::HOUR_MS;
-use super::chance::{Odds, odds};
+use super::chance::{Odds, chances};
 use super::held_by::held_by;
 use super::lay::{Ground, Plan, last_over};
 use super::needs::{Needs, Task};
@@ -13,7 +13,7 @@ use super::orders::{Outline, orders};
 use super::rows::rows;
 use super::waits::Clockwork;
 use super::{Moment, PlanRow};
-use crate::bike::Bike;
+use crate::bike::{Bike, JobState};
 use crate::finding::{Finding, Weight};
 
 /// The schedule of a bike.
@@ -42,11 +42,14 @@ pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
     let plan = plan(&ground, &needs, moment);
     let ready_ms = ready_ms(&needs, &plan);
     let held_by = held_by(bike, moment, &needs, &ground, &plan, ready_ms);
-    let rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
+    let chances = chances(bike, moment, &needs, &ground, &plan);
+    let mut rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
+    for row in rows.iter_mut().filter(|row| row.state != JobState::Done) {
+        row.critical_share = chances.as_ref().map(|all| all.critical.get(row.job.as_str()).copied().unwrap_or(0.0));
+    }
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
-    let odds = odds(bike, moment, &needs, &ground, &plan);
-    Scheduled { rows, ready_ms, odds, held_by, findings }
+    Scheduled { rows, ready_ms, odds: chances.map(|all| all.odds), held_by, findings }
 }
 
 /// The best of the orders on the calendar, with its gaps filled.

@@ -5,6 +5,7 @@ use layshaft_wire::wire;
 use super::Moment;
 use super::calendar::Day;
 use super::chance::Odds;
+use super::order_first::{ToOrder, order_first};
 use super::schedule::{Scheduled, schedule};
 use super::suppose::{Supposed, Supposition, suppose};
 use crate::bike::{Bike, JobState, Stage};
@@ -54,6 +55,8 @@ pub struct PlanRow {
     pub wait_name: Option<String>,
     /// It holds the ready date: put off to the next bench time, it would move the date.
     pub critical: bool,
+    /// In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
+    pub critical_share: Option<f64>,
     /// How much later it could end without moving the ready date, hours.
     pub slack_hours: Option<f64>,
     /// What it waits for, by name; empty when it can begin now.
@@ -79,6 +82,8 @@ pub struct PlanSheet {
     pub ready_ms: Option<i64>,
     /// How sure that is; none where no parcel and no hands-on time varies.
     pub odds: Option<Odds>,
+    /// Parts to order, the most urgent first.
+    pub order_first: Vec<ToOrder>,
     /// What the supposition comes to, where one was asked for.
     pub what_if: Option<Supposed>,
     /// What holds the date, in one sentence.
@@ -122,6 +127,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
             .collect(),
         ready_ms,
         odds,
+        order_first: order_first(bike, &rows, moment),
         what_if,
         held_by,
         jobs_left: rows.iter().map(|row| u32::from(row.state != JobState::Done)).sum(),

@@ -2,11 +2,12 @@
 
 use layshaft_wire::wire;
 
-use super::calendar::{Day, HOUR_MS};
+use super::calendar::{DAY_MS, Day, HOUR_MS};
 use super::schedule::schedule;
 use super::{BenchTime, ExtraTime, Moment};
-use crate::bike::Bike;
+use crate::bike::{Bike, Climate};
 use crate::bounds;
+use crate::coating::ClimateLog;
 use crate::error::Refused;
 
 /// What to suppose. What is left out stays as it is.
@@ -20,6 +21,8 @@ pub struct Supposition {
     pub without_weekday: Option<u32>,
     /// Bench time on one day more.
     pub extra: Option<ExtraTime>,
+    /// The garage is so much colder from now on, kelvins; negative is warmer.
+    pub colder_kelvin: Option<f64>,
 }
 
 /// What the supposition comes to.
@@ -65,9 +68,28 @@ pub(crate) fn suppose(
         let extra = Some(bike.bench_time.extra.iter().flatten().chain([extra]).cloned().collect());
         supposed.bench_time = BenchTime { spans, extra, ..supposed.bench_time }.checked()?;
     }
+    if let Some(kelvin) = supposition.colder_kelvin {
+        colder(&mut supposed, bounds::COLDER.check(kelvin)?, moment);
+    }
     let plan = schedule(&supposed, moment);
     let later_hours = plan.ready_ms.zip(ready_ms).map(|(then, now)| (then - now) as f64 / HOUR_MS as f64);
     Ok(Supposed { ready_ms: plan.ready_ms, later_hours, held_by: plan.held_by })
+}
+
+/// Lets the place be so much colder: its usual nights and days, and what was read last where that still holds.
+fn colder(bike: &mut Bike, kelvin: f64, moment: &Moment) {
+    let log = ClimateLog::of(bike, moment);
+    let now_ms = moment.at_ms();
+    let place = &mut bike.place;
+    let usual_known = place.night_celsius.is_some() || place.day_celsius.is_some();
+    for celsius in [&mut place.night_celsius, &mut place.day_celsius].into_iter().flatten() {
+        *celsius -= kelvin;
+    }
+    let read = bike.climate.iter().filter(|reading| reading.from_ms <= now_ms).map(|reading| reading.from_ms).max();
+    if !usual_known || read.is_some_and(|from_ms| now_ms - from_ms < DAY_MS) {
+        let celsius = log.celsius_at(now_ms) - kelvin;
+        bike.climate.push(Climate { from_ms: now_ms, celsius, humidity: log.humidity_at(now_ms) });
+    }
 }
 
 /// Lets a part come so many days later.
@@ -96,9 +118,9 @@ fn later(bike: &mut Bike, mark: &str, days: f64, moment: &Moment) -> Result<(), 
 
 #[cfg(test)]
 mod tests {
-    use super::super::example::{at, bike, job, needing, part, tuesday_noon};
+    use super::super::example::{at, bike, job, needing, part, tuesday_noon, waiting};
     use super::*;
-    use crate::bike::PartState;
+    use crate::bike::{Job, PartState, Place, Wait};
 
     fn with_parcel() -> Bike {
         let mut made = bike(vec![job("strip", 1.0, &[]), needing(job("seals", 1.0, &["strip"]), &["kit"])]);
@@ -126,6 +148,21 @@ mod tests {
         let extra = ExtraTime { day: "2026-03-27".to_owned(), from_minute: 18 * 60, to_minute: 20 * 60 };
         let both = Supposition { without_weekday: Some(4), extra: Some(extra), ..Supposition::default() };
         assert_eq!(supposed(&bike, &both).unwrap().ready_ms, Some(at("2026-03-27", 19 * 60)));
+    }
+
+    #[test]
+    fn a_colder_garage_makes_a_cure_longer_and_leaves_other_waits_alone() {
+        let primer =
+            Wait { name: "primer cures".to_owned(), product: Some("Primer, spray can".to_owned()), ..Wait::default() };
+        let mut made = bike(vec![Job { wait: Some(primer), ..job("paint", 1.0, &[]) }]);
+        made.place = Place { night_celsius: Some(14.0), day_celsius: Some(20.0), ..Place::default() };
+        let ask = |kelvin| Supposition { colder_kelvin: Some(kelvin), ..Supposition::default() };
+        let later = |bike: &Bike, kelvin| supposed(bike, &ask(kelvin)).unwrap().later_hours.unwrap();
+        let (colder, warmer) = (later(&made, 5.0), later(&made, -5.0));
+        assert!(colder > 1.0 && warmer < -1.0, "{colder} {warmer}");
+        let soaked = bike(vec![waiting(job("soak", 1.0, &[]), "soaks", 24.0)]);
+        assert_eq!(later(&soaked, 5.0), 0.0);
+        assert!(supposed(&made, &ask(31.0)).unwrap_err().to_string().contains("31"));
     }
 
     #[test]

@@ -26,6 +26,41 @@ macro_rules! with_further_sums {
                 /// Day of asking, `YYYY-MM-DD`.
                 day: String,
             },
+            /// What a triangular spread stays below.
+            TriangularQuantile {
+                /// At best.
+                least: f64,
+                /// As a rule.
+                likely: f64,
+                /// At worst.
+                most: f64,
+                /// Share, 0 to 1.
+                share: f64,
+            },
+            /// What a lognormal spread stays below.
+            LognormalQuantile {
+                /// Median.
+                median: f64,
+                /// What nine in ten stay below.
+                ninth: f64,
+                /// Share, 0 to 1.
+                share: f64,
+            },
+            /// What the later of two parcels stays below, by drawing.
+            LaterOfTwo {
+                /// The triangular one: at best, days.
+                least: f64,
+                /// As a rule, days.
+                likely: f64,
+                /// At worst, days.
+                most: f64,
+                /// The lognormal one: median, days.
+                median: f64,
+                /// What nine in ten stay below, days.
+                ninth: f64,
+                /// Share, 0 to 1.
+                share: f64,
+            },
             /// Final drive ratio that gives a road speed at an engine speed.
             WantedRatio {
                 /// Engine speed, revolutions a minute.

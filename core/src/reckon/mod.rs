@@ -9,6 +9,7 @@ mod fasteners;
 mod fluids;
 mod further_sums;
 mod gears;
+mod spreads;
 mod sum;
 mod tyre_sums;
 
@@ -266,6 +267,11 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
         Sum::Thinning { paint_ml, thinner_percent } => fluids::thinning(*paint_ml, *thinner_percent)?,
         Sum::PaintNeeded { square_metres, coats, solids_percent, dry_micrometres, loss_percent, can_ml } => {
             fluids::paint((*square_metres, *coats), (*solids_percent, *dry_micrometres), *loss_percent, *can_ml)?
+        }
+        Sum::TriangularQuantile { least, likely, most, share } => spreads::triangular(*least, *likely, *most, *share)?,
+        Sum::LognormalQuantile { median, ninth, share } => spreads::lognormal(*median, *ninth, *share)?,
+        Sum::LaterOfTwo { least, likely, most, median, ninth, share } => {
+            spreads::later_of_two((*least, *likely, *most), (*median, *ninth), *share)?
         }
         Sum::TyreChange { tyre, new_tyre } => tyre_sums::change(tyre, new_tyre)?,
         Sum::TyreRating { tyre } => tyre_sums::rating(tyre)?,

@@ -8951,17 +8951,18 @@ class Delivery:
     """
     How long a delivery takes, by what the seller says and by what was seen before.
 """
-    def __init__(self, *, ordered:typing.Optional[str] = None, least_days:float, likely_days:float, most_days:float):
+    def __init__(self, *, ordered:typing.Optional[str] = None, least_days:float, likely_days:float, most_days:float, long_tail:typing.Optional[bool] = None):
         self.ordered = ordered
         self.least_days = least_days
         self.likely_days = likely_days
         self.most_days = most_days
+        self.long_tail = long_tail
         
         
 
     
     def __str__(self):
-        return "Delivery(ordered={}, least_days={}, likely_days={}, most_days={})".format(self.ordered, self.least_days, self.likely_days, self.most_days)
+        return "Delivery(ordered={}, least_days={}, likely_days={}, most_days={}, long_tail={})".format(self.ordered, self.least_days, self.likely_days, self.most_days, self.long_tail)
     def __eq__(self, other):
         if self.ordered != other.ordered:
             return False
@@ -8970,6 +8971,8 @@ class Delivery:
         if self.likely_days != other.likely_days:
             return False
         if self.most_days != other.most_days:
+            return False
+        if self.long_tail != other.long_tail:
             return False
         return True
 
@@ -8981,6 +8984,7 @@ class _UniffiFfiConverterTypeDelivery(_UniffiConverterRustBuffer):
             least_days=_UniffiFfiConverterFloat64.read(buf),
             likely_days=_UniffiFfiConverterFloat64.read(buf),
             most_days=_UniffiFfiConverterFloat64.read(buf),
+            long_tail=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -8989,6 +8993,7 @@ class _UniffiFfiConverterTypeDelivery(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.check_lower(value.least_days)
         _UniffiFfiConverterFloat64.check_lower(value.likely_days)
         _UniffiFfiConverterFloat64.check_lower(value.most_days)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.long_tail)
 
     @staticmethod
     def write(value, buf):
@@ -8996,6 +9001,7 @@ class _UniffiFfiConverterTypeDelivery(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.least_days, buf)
         _UniffiFfiConverterFloat64.write(value.likely_days, buf)
         _UniffiFfiConverterFloat64.write(value.most_days, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.long_tail, buf)
 
 @dataclass
 class DiagramBox:
@@ -21760,26 +21766,168 @@ class _UniffiFfiConverterTypeNextJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterBoolean.write(value.critical, buf)
 
 @dataclass
-class Odds:
+class OddsPoint:
     """
-    How sure the ready date is.
+    A point of the curve.
 """
-    def __init__(self, *, likely_ms:typing.Optional[int] = None, safe_ms:typing.Optional[int] = None, runs:int):
-        self.likely_ms = likely_ms
-        self.safe_ms = safe_ms
-        self.runs = runs
+    def __init__(self, *, at_ms:int, share:float):
+        self.at_ms = at_ms
+        self.share = share
         
         
 
     
     def __str__(self):
-        return "Odds(likely_ms={}, safe_ms={}, runs={})".format(self.likely_ms, self.safe_ms, self.runs)
+        return "OddsPoint(at_ms={}, share={})".format(self.at_ms, self.share)
+    def __eq__(self, other):
+        if self.at_ms != other.at_ms:
+            return False
+        if self.share != other.share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOddsPoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OddsPoint(
+            at_ms=_UniffiFfiConverterInt64.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterInt64.check_lower(value.at_ms)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterInt64.write(value.at_ms, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+
+class _UniffiFfiConverterSequenceTypeOddsPoint(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOddsPoint.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOddsPoint.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOddsPoint.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class ParcelShare:
+    """
+    How often a parcel holds the date.
+"""
+    def __init__(self, *, part:str, title:str, share:float):
+        self.part = part
+        self.title = title
+        self.share = share
+        
+        
+
+    
+    def __str__(self):
+        return "ParcelShare(part={}, title={}, share={})".format(self.part, self.title, self.share)
+    def __eq__(self, other):
+        if self.part != other.part:
+            return False
+        if self.title != other.title:
+            return False
+        if self.share != other.share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeParcelShare(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ParcelShare(
+            part=_UniffiFfiConverterString.read(buf),
+            title=_UniffiFfiConverterString.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.part)
+        _UniffiFfiConverterString.check_lower(value.title)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.part, buf)
+        _UniffiFfiConverterString.write(value.title, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+
+class _UniffiFfiConverterSequenceTypeParcelShare(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeParcelShare.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeParcelShare.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeParcelShare.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Odds:
+    """
+    How sure the ready date is.
+"""
+    def __init__(self, *, likely_ms:typing.Optional[int] = None, safe_ms:typing.Optional[int] = None, runs:int, curve:typing.List[OddsPoint] = _DEFAULT, parcels:typing.List[ParcelShare] = _DEFAULT):
+        self.likely_ms = likely_ms
+        self.safe_ms = safe_ms
+        self.runs = runs
+        if curve is _DEFAULT:
+            self.curve = []
+        else:
+            self.curve = curve
+        if parcels is _DEFAULT:
+            self.parcels = []
+        else:
+            self.parcels = parcels
+        
+        
+
+    
+    def __str__(self):
+        return "Odds(likely_ms={}, safe_ms={}, runs={}, curve={}, parcels={})".format(self.likely_ms, self.safe_ms, self.runs, self.curve, self.parcels)
     def __eq__(self, other):
         if self.likely_ms != other.likely_ms:
             return False
         if self.safe_ms != other.safe_ms:
             return False
         if self.runs != other.runs:
+            return False
+        if self.curve != other.curve:
+            return False
+        if self.parcels != other.parcels:
             return False
         return True
 
@@ -21790,6 +21938,8 @@ class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
             likely_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             safe_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             runs=_UniffiFfiConverterUInt32.read(buf),
+            curve=_UniffiFfiConverterSequenceTypeOddsPoint.read(buf),
+            parcels=_UniffiFfiConverterSequenceTypeParcelShare.read(buf),
         )
 
     @staticmethod
@@ -21797,12 +21947,16 @@ class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.check_lower(value.likely_ms)
         _UniffiFfiConverterOptionalInt64.check_lower(value.safe_ms)
         _UniffiFfiConverterUInt32.check_lower(value.runs)
+        _UniffiFfiConverterSequenceTypeOddsPoint.check_lower(value.curve)
+        _UniffiFfiConverterSequenceTypeParcelShare.check_lower(value.parcels)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalInt64.write(value.likely_ms, buf)
         _UniffiFfiConverterOptionalInt64.write(value.safe_ms, buf)
         _UniffiFfiConverterUInt32.write(value.runs, buf)
+        _UniffiFfiConverterSequenceTypeOddsPoint.write(value.curve, buf)
+        _UniffiFfiConverterSequenceTypeParcelShare.write(value.parcels, buf)
 
 @dataclass
 class OtherUnit:
@@ -22362,17 +22516,18 @@ class Supposition:
     """
     What to suppose. What is left out stays as it is.
 """
-    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None):
+    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None, colder_kelvin:typing.Optional[float] = None):
         self.part = part
         self.days = days
         self.without_weekday = without_weekday
         self.extra = extra
+        self.colder_kelvin = colder_kelvin
         
         
 
     
     def __str__(self):
-        return "Supposition(part={}, days={}, without_weekday={}, extra={})".format(self.part, self.days, self.without_weekday, self.extra)
+        return "Supposition(part={}, days={}, without_weekday={}, extra={}, colder_kelvin={})".format(self.part, self.days, self.without_weekday, self.extra, self.colder_kelvin)
     def __eq__(self, other):
         if self.part != other.part:
             return False
@@ -22381,6 +22536,8 @@ class Supposition:
         if self.without_weekday != other.without_weekday:
             return False
         if self.extra != other.extra:
+            return False
+        if self.colder_kelvin != other.colder_kelvin:
             return False
         return True
 
@@ -22392,6 +22549,7 @@ class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
             days=_UniffiFfiConverterOptionalUInt32.read(buf),
             without_weekday=_UniffiFfiConverterOptionalUInt32.read(buf),
             extra=_UniffiFfiConverterOptionalTypeExtraTime.read(buf),
+            colder_kelvin=_UniffiFfiConverterOptionalFloat64.read(buf),
         )
 
     @staticmethod
@@ -22400,6 +22558,7 @@ class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
         _UniffiFfiConverterOptionalUInt32.check_lower(value.without_weekday)
         _UniffiFfiConverterOptionalTypeExtraTime.check_lower(value.extra)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.colder_kelvin)
 
     @staticmethod
     def write(value, buf):
@@ -22407,6 +22566,7 @@ class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
         _UniffiFfiConverterOptionalUInt32.write(value.without_weekday, buf)
         _UniffiFfiConverterOptionalTypeExtraTime.write(value.extra, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.colder_kelvin, buf)
 
 class _UniffiFfiConverterOptionalTypeSupposition(_UniffiConverterRustBuffer):
     @classmethod
@@ -22539,7 +22699,7 @@ class PlanRow:
     """
     A job on the calendar.
 """
-    def __init__(self, *, job:str, title:str, stage:Stage, state:JobState, minutes_left:float, work:typing.List[WorkSpan] = _DEFAULT, wait_until_ms:typing.Optional[int] = None, wait_name:typing.Optional[str] = None, critical:bool, slack_hours:typing.Optional[float] = None, blocked_by:typing.List[str] = _DEFAULT, after:typing.List[str] = _DEFAULT):
+    def __init__(self, *, job:str, title:str, stage:Stage, state:JobState, minutes_left:float, work:typing.List[WorkSpan] = _DEFAULT, wait_until_ms:typing.Optional[int] = None, wait_name:typing.Optional[str] = None, critical:bool, critical_share:typing.Optional[float] = None, slack_hours:typing.Optional[float] = None, blocked_by:typing.List[str] = _DEFAULT, after:typing.List[str] = _DEFAULT):
         self.job = job
         self.title = title
         self.stage = stage
@@ -22552,6 +22712,7 @@ class PlanRow:
         self.wait_until_ms = wait_until_ms
         self.wait_name = wait_name
         self.critical = critical
+        self.critical_share = critical_share
         self.slack_hours = slack_hours
         if blocked_by is _DEFAULT:
             self.blocked_by = []
@@ -22566,7 +22727,7 @@ class PlanRow:
 
     
     def __str__(self):
-        return "PlanRow(job={}, title={}, stage={}, state={}, minutes_left={}, work={}, wait_until_ms={}, wait_name={}, critical={}, slack_hours={}, blocked_by={}, after={})".format(self.job, self.title, self.stage, self.state, self.minutes_left, self.work, self.wait_until_ms, self.wait_name, self.critical, self.slack_hours, self.blocked_by, self.after)
+        return "PlanRow(job={}, title={}, stage={}, state={}, minutes_left={}, work={}, wait_until_ms={}, wait_name={}, critical={}, critical_share={}, slack_hours={}, blocked_by={}, after={})".format(self.job, self.title, self.stage, self.state, self.minutes_left, self.work, self.wait_until_ms, self.wait_name, self.critical, self.critical_share, self.slack_hours, self.blocked_by, self.after)
     def __eq__(self, other):
         if self.job != other.job:
             return False
@@ -22585,6 +22746,8 @@ class PlanRow:
         if self.wait_name != other.wait_name:
             return False
         if self.critical != other.critical:
+            return False
+        if self.critical_share != other.critical_share:
             return False
         if self.slack_hours != other.slack_hours:
             return False
@@ -22607,6 +22770,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
             wait_until_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             wait_name=_UniffiFfiConverterOptionalString.read(buf),
             critical=_UniffiFfiConverterBoolean.read(buf),
+            critical_share=_UniffiFfiConverterOptionalFloat64.read(buf),
             slack_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
             blocked_by=_UniffiFfiConverterSequenceString.read(buf),
             after=_UniffiFfiConverterSequenceString.read(buf),
@@ -22623,6 +22787,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.check_lower(value.wait_until_ms)
         _UniffiFfiConverterOptionalString.check_lower(value.wait_name)
         _UniffiFfiConverterBoolean.check_lower(value.critical)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.critical_share)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.slack_hours)
         _UniffiFfiConverterSequenceString.check_lower(value.blocked_by)
         _UniffiFfiConverterSequenceString.check_lower(value.after)
@@ -22638,6 +22803,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.wait_until_ms, buf)
         _UniffiFfiConverterOptionalString.write(value.wait_name, buf)
         _UniffiFfiConverterBoolean.write(value.critical, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.critical_share, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.slack_hours, buf)
         _UniffiFfiConverterSequenceString.write(value.blocked_by, buf)
         _UniffiFfiConverterSequenceString.write(value.after, buf)
@@ -22714,6 +22880,86 @@ class _UniffiFfiConverterOptionalTypeOdds(_UniffiConverterRustBuffer):
             raise InternalError("Unexpected flag byte for optional type")
 
 @dataclass
+class ToOrder:
+    """
+    A part to order.
+"""
+    def __init__(self, *, part:str, title:str, by_day:typing.Optional[str] = None, now:bool, why:str):
+        self.part = part
+        self.title = title
+        self.by_day = by_day
+        self.now = now
+        self.why = why
+        
+        
+
+    
+    def __str__(self):
+        return "ToOrder(part={}, title={}, by_day={}, now={}, why={})".format(self.part, self.title, self.by_day, self.now, self.why)
+    def __eq__(self, other):
+        if self.part != other.part:
+            return False
+        if self.title != other.title:
+            return False
+        if self.by_day != other.by_day:
+            return False
+        if self.now != other.now:
+            return False
+        if self.why != other.why:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeToOrder(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ToOrder(
+            part=_UniffiFfiConverterString.read(buf),
+            title=_UniffiFfiConverterString.read(buf),
+            by_day=_UniffiFfiConverterOptionalString.read(buf),
+            now=_UniffiFfiConverterBoolean.read(buf),
+            why=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.part)
+        _UniffiFfiConverterString.check_lower(value.title)
+        _UniffiFfiConverterOptionalString.check_lower(value.by_day)
+        _UniffiFfiConverterBoolean.check_lower(value.now)
+        _UniffiFfiConverterString.check_lower(value.why)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.part, buf)
+        _UniffiFfiConverterString.write(value.title, buf)
+        _UniffiFfiConverterOptionalString.write(value.by_day, buf)
+        _UniffiFfiConverterBoolean.write(value.now, buf)
+        _UniffiFfiConverterString.write(value.why, buf)
+
+class _UniffiFfiConverterSequenceTypeToOrder(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeToOrder.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeToOrder.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeToOrder.read(buf) for i in range(count)
+        ]
+
+@dataclass
 class Supposed:
     """
     What the supposition comes to.
@@ -22788,7 +23034,7 @@ class PlanSheet:
     """
     The plan page.
 """
-    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
+    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, order_first:typing.List[ToOrder] = _DEFAULT, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
         if rows is _DEFAULT:
             self.rows = []
         else:
@@ -22805,6 +23051,10 @@ class PlanSheet:
             self.days = days
         self.ready_ms = ready_ms
         self.odds = odds
+        if order_first is _DEFAULT:
+            self.order_first = []
+        else:
+            self.order_first = order_first
         self.what_if = what_if
         self.held_by = held_by
         self.jobs_left = jobs_left
@@ -22818,7 +23068,7 @@ class PlanSheet:
 
     
     def __str__(self):
-        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
+        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, order_first={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.order_first, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
     def __eq__(self, other):
         if self.rows != other.rows:
             return False
@@ -22833,6 +23083,8 @@ class PlanSheet:
         if self.ready_ms != other.ready_ms:
             return False
         if self.odds != other.odds:
+            return False
+        if self.order_first != other.order_first:
             return False
         if self.what_if != other.what_if:
             return False
@@ -22857,6 +23109,7 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
             days=_UniffiFfiConverterSequenceTypeDayMark.read(buf),
             ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             odds=_UniffiFfiConverterOptionalTypeOdds.read(buf),
+            order_first=_UniffiFfiConverterSequenceTypeToOrder.read(buf),
             what_if=_UniffiFfiConverterOptionalTypeSupposed.read(buf),
             held_by=_UniffiFfiConverterString.read(buf),
             jobs_left=_UniffiFfiConverterUInt32.read(buf),
@@ -22873,6 +23126,7 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeDayMark.check_lower(value.days)
         _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
         _UniffiFfiConverterOptionalTypeOdds.check_lower(value.odds)
+        _UniffiFfiConverterSequenceTypeToOrder.check_lower(value.order_first)
         _UniffiFfiConverterOptionalTypeSupposed.check_lower(value.what_if)
         _UniffiFfiConverterString.check_lower(value.held_by)
         _UniffiFfiConverterUInt32.check_lower(value.jobs_left)
@@ -22888,6 +23142,7 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeDayMark.write(value.days, buf)
         _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
         _UniffiFfiConverterOptionalTypeOdds.write(value.odds, buf)
+        _UniffiFfiConverterSequenceTypeToOrder.write(value.order_first, buf)
         _UniffiFfiConverterOptionalTypeSupposed.write(value.what_if, buf)
         _UniffiFfiConverterString.write(value.held_by, buf)
         _UniffiFfiConverterUInt32.write(value.jobs_left, buf)
@@ -31108,6 +31363,176 @@ class Sum:
             return True
 
     @dataclass
+    class TRIANGULAR_QUANTILE:
+        """
+        What a triangular spread stays below.
+"""
+        
+        def __init__(self, least:float, likely:float, most:float, share:float):
+            self.least = least
+            
+            """
+        At best.
+"""
+        
+            self.likely = likely
+            
+            """
+        As a rule.
+"""
+        
+            self.most = most
+            
+            """
+        At worst.
+"""
+        
+            self.share = share
+            
+            """
+        Share, 0 to 1.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TRIANGULAR_QUANTILE(least={}, likely={}, most={}, share={})".format(self.least, self.likely, self.most, self.share)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TRIANGULAR_QUANTILE():
+                return False
+            if self.least != other.least:
+                return False
+            if self.likely != other.likely:
+                return False
+            if self.most != other.most:
+                return False
+            if self.share != other.share:
+                return False
+            return True
+
+    @dataclass
+    class LOGNORMAL_QUANTILE:
+        """
+        What a lognormal spread stays below.
+"""
+        
+        def __init__(self, median:float, ninth:float, share:float):
+            self.median = median
+            
+            """
+        Median.
+"""
+        
+            self.ninth = ninth
+            
+            """
+        What nine in ten stay below.
+"""
+        
+            self.share = share
+            
+            """
+        Share, 0 to 1.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LOGNORMAL_QUANTILE(median={}, ninth={}, share={})".format(self.median, self.ninth, self.share)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LOGNORMAL_QUANTILE():
+                return False
+            if self.median != other.median:
+                return False
+            if self.ninth != other.ninth:
+                return False
+            if self.share != other.share:
+                return False
+            return True
+
+    @dataclass
+    class LATER_OF_TWO:
+        """
+        What the later of two parcels stays below, by drawing.
+"""
+        
+        def __init__(self, least:float, likely:float, most:float, median:float, ninth:float, share:float):
+            self.least = least
+            
+            """
+        The triangular one: at best, days.
+"""
+        
+            self.likely = likely
+            
+            """
+        As a rule, days.
+"""
+        
+            self.most = most
+            
+            """
+        At worst, days.
+"""
+        
+            self.median = median
+            
+            """
+        The lognormal one: median, days.
+"""
+        
+            self.ninth = ninth
+            
+            """
+        What nine in ten stay below, days.
+"""
+        
+            self.share = share
+            
+            """
+        Share, 0 to 1.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.LATER_OF_TWO(least={}, likely={}, most={}, median={}, ninth={}, share={})".format(self.least, self.likely, self.most, self.median, self.ninth, self.share)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_LATER_OF_TWO():
+                return False
+            if self.least != other.least:
+                return False
+            if self.likely != other.likely:
+                return False
+            if self.most != other.most:
+                return False
+            if self.median != other.median:
+                return False
+            if self.ninth != other.ninth:
+                return False
+            if self.share != other.share:
+                return False
+            return True
+
+    @dataclass
     class WANTED_RATIO:
         """
         Final drive ratio that gives a road speed at an engine speed.
@@ -32481,6 +32906,18 @@ class Sum:
         return isinstance(self, Sum.TYRE_AGE)
     def is_tyre_age(self) -> bool:
         return isinstance(self, Sum.TYRE_AGE)
+    def is_TRIANGULAR_QUANTILE(self) -> bool:
+        return isinstance(self, Sum.TRIANGULAR_QUANTILE)
+    def is_triangular_quantile(self) -> bool:
+        return isinstance(self, Sum.TRIANGULAR_QUANTILE)
+    def is_LOGNORMAL_QUANTILE(self) -> bool:
+        return isinstance(self, Sum.LOGNORMAL_QUANTILE)
+    def is_lognormal_quantile(self) -> bool:
+        return isinstance(self, Sum.LOGNORMAL_QUANTILE)
+    def is_LATER_OF_TWO(self) -> bool:
+        return isinstance(self, Sum.LATER_OF_TWO)
+    def is_later_of_two(self) -> bool:
+        return isinstance(self, Sum.LATER_OF_TWO)
     def is_WANTED_RATIO(self) -> bool:
         return isinstance(self, Sum.WANTED_RATIO)
     def is_wanted_ratio(self) -> bool:
@@ -32631,6 +33068,9 @@ Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # typ
 Sum.TYRE_CHANGE = type("Sum.TYRE_CHANGE", (Sum.TYRE_CHANGE, Sum,), {})  # type: ignore
 Sum.TYRE_RATING = type("Sum.TYRE_RATING", (Sum.TYRE_RATING, Sum,), {})  # type: ignore
 Sum.TYRE_AGE = type("Sum.TYRE_AGE", (Sum.TYRE_AGE, Sum,), {})  # type: ignore
+Sum.TRIANGULAR_QUANTILE = type("Sum.TRIANGULAR_QUANTILE", (Sum.TRIANGULAR_QUANTILE, Sum,), {})  # type: ignore
+Sum.LOGNORMAL_QUANTILE = type("Sum.LOGNORMAL_QUANTILE", (Sum.LOGNORMAL_QUANTILE, Sum,), {})  # type: ignore
+Sum.LATER_OF_TWO = type("Sum.LATER_OF_TWO", (Sum.LATER_OF_TWO, Sum,), {})  # type: ignore
 Sum.WANTED_RATIO = type("Sum.WANTED_RATIO", (Sum.WANTED_RATIO, Sum,), {})  # type: ignore
 Sum.HUNTING = type("Sum.HUNTING", (Sum.HUNTING, Sum,), {})  # type: ignore
 Sum.CHAIN_DIMENSIONS = type("Sum.CHAIN_DIMENSIONS", (Sum.CHAIN_DIMENSIONS, Sum,), {})  # type: ignore
@@ -32949,6 +33389,28 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterString.read(buf),
             )
         if variant == 46:
+            return Sum.TRIANGULAR_QUANTILE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 47:
+            return Sum.LOGNORMAL_QUANTILE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 48:
+            return Sum.LATER_OF_TWO(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 49:
             return Sum.WANTED_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -32956,33 +33418,33 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 47:
+        if variant == 50:
             return Sum.HUNTING(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
             )
-        if variant == 48:
+        if variant == 51:
             return Sum.CHAIN_DIMENSIONS(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 49:
+        if variant == 52:
             return Sum.CHAIN_ON_SPROCKET(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 50:
+        if variant == 53:
             return Sum.CHAIN_ELONGATION(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 51:
+        if variant == 54:
             return Sum.WORN_LENGTH(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 52:
+        if variant == 55:
             return Sum.WORN_CENTRE_DISTANCE(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
@@ -32990,26 +33452,26 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 53:
+        if variant == 56:
             return Sum.CORRECTOR_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 54:
+        if variant == 57:
             return Sum.GEAR_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 55:
+        if variant == 58:
             return Sum.STANDARD_AIR(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 56:
+        if variant == 59:
             return Sum.ROLLING_COEFFICIENT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 57:
+        if variant == 60:
             return Sum.ROAD_LOAD(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33019,7 +33481,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 58:
+        if variant == 61:
             return Sum.POWER_SPEED(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33029,20 +33491,20 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 59:
+        if variant == 62:
             return Sum.THRUST(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 60:
+        if variant == 63:
             return Sum.CUBIC_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 61:
+        if variant == 64:
             return Sum.PEAKS_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33050,47 +33512,47 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 62:
+        if variant == 65:
             return Sum.LAMP_LIGHT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 63:
+        if variant == 66:
             return Sum.THERMAL_FLASHER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 64:
+        if variant == 67:
             return Sum.FLASH_COUNT(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 65:
+        if variant == 68:
             return Sum.LOAD_RESISTOR(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 66:
+        if variant == 69:
             return Sum.GRAVITY_CHARGE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 67:
+        if variant == 70:
             return Sum.DAYS_TO_FLAT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 68:
+        if variant == 71:
             return Sum.RECHARGE_HOURS(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 69:
+        if variant == 72:
             return Sum.WIRE_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterString.read(buf),
@@ -33099,7 +33561,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 70:
+        if variant == 73:
             return Sum.WIRE_GAUGE(
                 _UniffiFfiConverterFloat64.read(buf),
             )
@@ -33345,6 +33807,25 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if value.is_TYRE_AGE():
             _UniffiFfiConverterString.check_lower(value.date_code)
             _UniffiFfiConverterString.check_lower(value.day)
+            return
+        if value.is_TRIANGULAR_QUANTILE():
+            _UniffiFfiConverterFloat64.check_lower(value.least)
+            _UniffiFfiConverterFloat64.check_lower(value.likely)
+            _UniffiFfiConverterFloat64.check_lower(value.most)
+            _UniffiFfiConverterFloat64.check_lower(value.share)
+            return
+        if value.is_LOGNORMAL_QUANTILE():
+            _UniffiFfiConverterFloat64.check_lower(value.median)
+            _UniffiFfiConverterFloat64.check_lower(value.ninth)
+            _UniffiFfiConverterFloat64.check_lower(value.share)
+            return
+        if value.is_LATER_OF_TWO():
+            _UniffiFfiConverterFloat64.check_lower(value.least)
+            _UniffiFfiConverterFloat64.check_lower(value.likely)
+            _UniffiFfiConverterFloat64.check_lower(value.most)
+            _UniffiFfiConverterFloat64.check_lower(value.median)
+            _UniffiFfiConverterFloat64.check_lower(value.ninth)
+            _UniffiFfiConverterFloat64.check_lower(value.share)
             return
         if value.is_WANTED_RATIO():
             _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
@@ -33719,58 +34200,77 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             buf.write_i32(45)
             _UniffiFfiConverterString.write(value.date_code, buf)
             _UniffiFfiConverterString.write(value.day, buf)
-        if value.is_WANTED_RATIO():
+        if value.is_TRIANGULAR_QUANTILE():
             buf.write_i32(46)
+            _UniffiFfiConverterFloat64.write(value.least, buf)
+            _UniffiFfiConverterFloat64.write(value.likely, buf)
+            _UniffiFfiConverterFloat64.write(value.most, buf)
+            _UniffiFfiConverterFloat64.write(value.share, buf)
+        if value.is_LOGNORMAL_QUANTILE():
+            buf.write_i32(47)
+            _UniffiFfiConverterFloat64.write(value.median, buf)
+            _UniffiFfiConverterFloat64.write(value.ninth, buf)
+            _UniffiFfiConverterFloat64.write(value.share, buf)
+        if value.is_LATER_OF_TWO():
+            buf.write_i32(48)
+            _UniffiFfiConverterFloat64.write(value.least, buf)
+            _UniffiFfiConverterFloat64.write(value.likely, buf)
+            _UniffiFfiConverterFloat64.write(value.most, buf)
+            _UniffiFfiConverterFloat64.write(value.median, buf)
+            _UniffiFfiConverterFloat64.write(value.ninth, buf)
+            _UniffiFfiConverterFloat64.write(value.share, buf)
+        if value.is_WANTED_RATIO():
+            buf.write_i32(49)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
         if value.is_HUNTING():
-            buf.write_i32(47)
+            buf.write_i32(50)
             _UniffiFfiConverterUInt32.write(value.teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
         if value.is_CHAIN_DIMENSIONS():
-            buf.write_i32(48)
+            buf.write_i32(51)
             _UniffiFfiConverterString.write(value.chain_size, buf)
         if value.is_CHAIN_ON_SPROCKET():
-            buf.write_i32(49)
+            buf.write_i32(52)
             _UniffiFfiConverterString.write(value.chain_size, buf)
             _UniffiFfiConverterString.write(value.sprocket_size, buf)
         if value.is_CHAIN_ELONGATION():
-            buf.write_i32(50)
+            buf.write_i32(53)
             _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
         if value.is_WORN_LENGTH():
-            buf.write_i32(51)
+            buf.write_i32(54)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_WORN_CENTRE_DISTANCE():
-            buf.write_i32(52)
+            buf.write_i32(55)
             _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_CORRECTOR_RATIO():
-            buf.write_i32(53)
+            buf.write_i32(56)
             _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
         if value.is_GEAR_DROP():
-            buf.write_i32(54)
+            buf.write_i32(57)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
         if value.is_STANDARD_AIR():
-            buf.write_i32(55)
+            buf.write_i32(58)
             _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
         if value.is_ROLLING_COEFFICIENT():
-            buf.write_i32(56)
+            buf.write_i32(59)
             _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
         if value.is_ROAD_LOAD():
-            buf.write_i32(57)
+            buf.write_i32(60)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -33779,7 +34279,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_POWER_SPEED():
-            buf.write_i32(58)
+            buf.write_i32(61)
             _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -33788,58 +34288,58 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_THRUST():
-            buf.write_i32(59)
+            buf.write_i32(62)
             _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
             _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
             _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
         if value.is_CUBIC_POWER():
-            buf.write_i32(60)
+            buf.write_i32(63)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
         if value.is_PEAKS_POWER():
-            buf.write_i32(61)
+            buf.write_i32(64)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
         if value.is_LAMP_LIGHT():
-            buf.write_i32(62)
+            buf.write_i32(65)
             _UniffiFfiConverterFloat64.write(value.lumens, buf)
             _UniffiFfiConverterFloat64.write(value.test_volts, buf)
             _UniffiFfiConverterFloat64.write(value.volts, buf)
         if value.is_THERMAL_FLASHER():
-            buf.write_i32(63)
+            buf.write_i32(66)
             _UniffiFfiConverterFloat64.write(value.load_percent, buf)
             _UniffiFfiConverterFloat64.write(value.contacts, buf)
             _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
         if value.is_FLASH_COUNT():
-            buf.write_i32(64)
+            buf.write_i32(67)
             _UniffiFfiConverterUInt32.write(value.flashes, buf)
             _UniffiFfiConverterFloat64.write(value.seconds, buf)
         if value.is_LOAD_RESISTOR():
-            buf.write_i32(65)
+            buf.write_i32(68)
             _UniffiFfiConverterFloat64.write(value.volts, buf)
             _UniffiFfiConverterFloat64.write(value.old_watts, buf)
             _UniffiFfiConverterFloat64.write(value.new_watts, buf)
         if value.is_GRAVITY_CHARGE():
-            buf.write_i32(66)
+            buf.write_i32(69)
             _UniffiFfiConverterFloat64.write(value.gravity, buf)
             _UniffiFfiConverterFloat64.write(value.celsius, buf)
         if value.is_DAYS_TO_FLAT():
-            buf.write_i32(67)
+            buf.write_i32(70)
             _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
             _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
             _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
         if value.is_RECHARGE_HOURS():
-            buf.write_i32(68)
+            buf.write_i32(71)
             _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
             _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
             _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
         if value.is_WIRE_DROP():
-            buf.write_i32(69)
+            buf.write_i32(72)
             _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
             _UniffiFfiConverterString.write(value.conductor, buf)
             _UniffiFfiConverterFloat64.write(value.celsius, buf)
@@ -33847,7 +34347,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.out_metres, buf)
             _UniffiFfiConverterFloat64.write(value.back_metres, buf)
         if value.is_WIRE_GAUGE():
-            buf.write_i32(70)
+            buf.write_i32(73)
             _UniffiFfiConverterFloat64.write(value.gauge, buf)
 
 
@@ -34092,6 +34592,8 @@ __all__ = [
     "Zone",
     "Moment",
     "NextJob",
+    "OddsPoint",
+    "ParcelShare",
     "Odds",
     "OtherUnit",
     "Pack",
@@ -34104,6 +34606,7 @@ __all__ = [
     "PlanAsk",
     "WorkSpan",
     "PlanRow",
+    "ToOrder",
     "Supposed",
     "PlanSheet",
     "Probe",

@@ -4565,6 +4565,11 @@ data class Delivery (
      * At worst, days.
      */
     var `mostDays`: kotlin.Double
+    , 
+    /**
+     * One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
+     */
+    var `longTail`: kotlin.Boolean? = null 
     
 ){
     
@@ -4585,6 +4590,7 @@ public object FfiConverterTypeDelivery: FfiConverterRustBuffer<Delivery> {
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -4592,7 +4598,8 @@ public object FfiConverterTypeDelivery: FfiConverterRustBuffer<Delivery> {
             FfiConverterOptionalString.allocationSize(value.`ordered`) +
             FfiConverterDouble.allocationSize(value.`leastDays`) +
             FfiConverterDouble.allocationSize(value.`likelyDays`) +
-            FfiConverterDouble.allocationSize(value.`mostDays`)
+            FfiConverterDouble.allocationSize(value.`mostDays`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`longTail`)
     )
 
     override fun write(value: Delivery, buf: ByteBuffer) {
@@ -4600,6 +4607,7 @@ public object FfiConverterTypeDelivery: FfiConverterRustBuffer<Delivery> {
             FfiConverterDouble.write(value.`leastDays`, buf)
             FfiConverterDouble.write(value.`likelyDays`, buf)
             FfiConverterDouble.write(value.`mostDays`, buf)
+            FfiConverterOptionalBoolean.write(value.`longTail`, buf)
     }
 }
 
@@ -10311,6 +10319,16 @@ data class Odds (
      * Runs through the plan.
      */
     var `runs`: kotlin.UInt
+    , 
+    /**
+     * The share of runs that are ready by an instant, from one in twenty up, in steps of one in twenty.
+     */
+    var `curve`: List<OddsPoint> = listOf() 
+    , 
+    /**
+     * The parcels by how often they hold the date, the worst first; those that never do are left out.
+     */
+    var `parcels`: List<ParcelShare> = listOf() 
     
 ){
     
@@ -10330,19 +10348,72 @@ public object FfiConverterTypeOdds: FfiConverterRustBuffer<Odds> {
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterUInt.read(buf),
+            FfiConverterSequenceTypeOddsPoint.read(buf),
+            FfiConverterSequenceTypeParcelShare.read(buf),
         )
     }
 
     override fun allocationSize(value: Odds) = (
             FfiConverterOptionalLong.allocationSize(value.`likelyMs`) +
             FfiConverterOptionalLong.allocationSize(value.`safeMs`) +
-            FfiConverterUInt.allocationSize(value.`runs`)
+            FfiConverterUInt.allocationSize(value.`runs`) +
+            FfiConverterSequenceTypeOddsPoint.allocationSize(value.`curve`) +
+            FfiConverterSequenceTypeParcelShare.allocationSize(value.`parcels`)
     )
 
     override fun write(value: Odds, buf: ByteBuffer) {
             FfiConverterOptionalLong.write(value.`likelyMs`, buf)
             FfiConverterOptionalLong.write(value.`safeMs`, buf)
             FfiConverterUInt.write(value.`runs`, buf)
+            FfiConverterSequenceTypeOddsPoint.write(value.`curve`, buf)
+            FfiConverterSequenceTypeParcelShare.write(value.`parcels`, buf)
+    }
+}
+
+
+
+/**
+ * A point of the curve.
+ */
+data class OddsPoint (
+    /**
+     * Instant, milliseconds since 1970 (UTC).
+     */
+    var `atMs`: kotlin.Long
+    , 
+    /**
+     * Share of the runs that are ready by then, 0 to 1.
+     */
+    var `share`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOddsPoint: FfiConverterRustBuffer<OddsPoint> {
+    override fun read(buf: ByteBuffer): OddsPoint {
+        return OddsPoint(
+            FfiConverterLong.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OddsPoint) = (
+            FfiConverterLong.allocationSize(value.`atMs`) +
+            FfiConverterDouble.allocationSize(value.`share`)
+    )
+
+    override fun write(value: OddsPoint, buf: ByteBuffer) {
+            FfiConverterLong.write(value.`atMs`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
     }
 }
 
@@ -10971,6 +11042,61 @@ public object FfiConverterTypePaintNeed: FfiConverterRustBuffer<PaintNeed> {
 
 
 /**
+ * How often a parcel holds the date.
+ */
+data class ParcelShare (
+    /**
+     * Mark of the part.
+     */
+    var `part`: kotlin.String
+    , 
+    /**
+     * What it is.
+     */
+    var `title`: kotlin.String
+    , 
+    /**
+     * Share of the runs, 0 to 1.
+     */
+    var `share`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeParcelShare: FfiConverterRustBuffer<ParcelShare> {
+    override fun read(buf: ByteBuffer): ParcelShare {
+        return ParcelShare(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ParcelShare) = (
+            FfiConverterString.allocationSize(value.`part`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterDouble.allocationSize(value.`share`)
+    )
+
+    override fun write(value: ParcelShare, buf: ByteBuffer) {
+            FfiConverterString.write(value.`part`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
+    }
+}
+
+
+
+/**
  * A part.
  */
 data class Part (
@@ -11414,6 +11540,11 @@ data class PlanRow (
     var `critical`: kotlin.Boolean
     , 
     /**
+     * In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
+     */
+    var `criticalShare`: kotlin.Double? = null 
+    , 
+    /**
      * How much later it could end without moving the ready date, hours.
      */
     var `slackHours`: kotlin.Double? = null 
@@ -11453,6 +11584,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
             FfiConverterSequenceString.read(buf),
             FfiConverterSequenceString.read(buf),
         )
@@ -11468,6 +11600,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterOptionalLong.allocationSize(value.`waitUntilMs`) +
             FfiConverterOptionalString.allocationSize(value.`waitName`) +
             FfiConverterBoolean.allocationSize(value.`critical`) +
+            FfiConverterOptionalDouble.allocationSize(value.`criticalShare`) +
             FfiConverterOptionalDouble.allocationSize(value.`slackHours`) +
             FfiConverterSequenceString.allocationSize(value.`blockedBy`) +
             FfiConverterSequenceString.allocationSize(value.`after`)
@@ -11483,6 +11616,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterOptionalLong.write(value.`waitUntilMs`, buf)
             FfiConverterOptionalString.write(value.`waitName`, buf)
             FfiConverterBoolean.write(value.`critical`, buf)
+            FfiConverterOptionalDouble.write(value.`criticalShare`, buf)
             FfiConverterOptionalDouble.write(value.`slackHours`, buf)
             FfiConverterSequenceString.write(value.`blockedBy`, buf)
             FfiConverterSequenceString.write(value.`after`, buf)
@@ -11531,6 +11665,11 @@ data class PlanSheet (
     var `odds`: Odds? = null 
     , 
     /**
+     * Parts to order, the most urgent first.
+     */
+    var `orderFirst`: List<ToOrder> = listOf() 
+    , 
+    /**
      * What the supposition comes to, where one was asked for.
      */
     var `whatIf`: Supposed? = null 
@@ -11577,6 +11716,7 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterSequenceTypeDayMark.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalTypeOdds.read(buf),
+            FfiConverterSequenceTypeToOrder.read(buf),
             FfiConverterOptionalTypeSupposed.read(buf),
             FfiConverterString.read(buf),
             FfiConverterUInt.read(buf),
@@ -11593,6 +11733,7 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterSequenceTypeDayMark.allocationSize(value.`days`) +
             FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
             FfiConverterOptionalTypeOdds.allocationSize(value.`odds`) +
+            FfiConverterSequenceTypeToOrder.allocationSize(value.`orderFirst`) +
             FfiConverterOptionalTypeSupposed.allocationSize(value.`whatIf`) +
             FfiConverterString.allocationSize(value.`heldBy`) +
             FfiConverterUInt.allocationSize(value.`jobsLeft`) +
@@ -11608,6 +11749,7 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterSequenceTypeDayMark.write(value.`days`, buf)
             FfiConverterOptionalLong.write(value.`readyMs`, buf)
             FfiConverterOptionalTypeOdds.write(value.`odds`, buf)
+            FfiConverterSequenceTypeToOrder.write(value.`orderFirst`, buf)
             FfiConverterOptionalTypeSupposed.write(value.`whatIf`, buf)
             FfiConverterString.write(value.`heldBy`, buf)
             FfiConverterUInt.write(value.`jobsLeft`, buf)
@@ -14920,6 +15062,11 @@ data class Supposition (
      * Bench time on one day more.
      */
     var `extra`: ExtraTime? = null 
+    , 
+    /**
+     * The garage is so much colder from now on, kelvins; negative is warmer.
+     */
+    var `colderKelvin`: kotlin.Double? = null 
     
 ){
     
@@ -14940,6 +15087,7 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalTypeExtraTime.read(buf),
+            FfiConverterOptionalDouble.read(buf),
         )
     }
 
@@ -14947,7 +15095,8 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalString.allocationSize(value.`part`) +
             FfiConverterOptionalUInt.allocationSize(value.`days`) +
             FfiConverterOptionalUInt.allocationSize(value.`withoutWeekday`) +
-            FfiConverterOptionalTypeExtraTime.allocationSize(value.`extra`)
+            FfiConverterOptionalTypeExtraTime.allocationSize(value.`extra`) +
+            FfiConverterOptionalDouble.allocationSize(value.`colderKelvin`)
     )
 
     override fun write(value: Supposition, buf: ByteBuffer) {
@@ -14955,6 +15104,7 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalUInt.write(value.`days`, buf)
             FfiConverterOptionalUInt.write(value.`withoutWeekday`, buf)
             FfiConverterOptionalTypeExtraTime.write(value.`extra`, buf)
+            FfiConverterOptionalDouble.write(value.`colderKelvin`, buf)
     }
 }
 
@@ -16087,6 +16237,78 @@ public object FfiConverterTypeTimeBand: FfiConverterRustBuffer<TimeBand> {
     override fun write(value: TimeBand, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`leastSeconds`, buf)
             FfiConverterOptionalDouble.write(value.`mostSeconds`, buf)
+    }
+}
+
+
+
+/**
+ * A part to order.
+ */
+data class ToOrder (
+    /**
+     * Mark of the part.
+     */
+    var `part`: kotlin.String
+    , 
+    /**
+     * What it is.
+     */
+    var `title`: kotlin.String
+    , 
+    /**
+     * Last day on which ordering it keeps the ready date even where it takes its longest, `YYYY-MM-DD`; none where its
+     * delivery or the plan is not known.
+     */
+    var `byDay`: kotlin.String? = null 
+    , 
+    /**
+     * That day is today or has passed.
+     */
+    var `now`: kotlin.Boolean
+    , 
+    /**
+     * Why, in one sentence.
+     */
+    var `why`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeToOrder: FfiConverterRustBuffer<ToOrder> {
+    override fun read(buf: ByteBuffer): ToOrder {
+        return ToOrder(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ToOrder) = (
+            FfiConverterString.allocationSize(value.`part`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterOptionalString.allocationSize(value.`byDay`) +
+            FfiConverterBoolean.allocationSize(value.`now`) +
+            FfiConverterString.allocationSize(value.`why`)
+    )
+
+    override fun write(value: ToOrder, buf: ByteBuffer) {
+            FfiConverterString.write(value.`part`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterOptionalString.write(value.`byDay`, buf)
+            FfiConverterBoolean.write(value.`now`, buf)
+            FfiConverterString.write(value.`why`, buf)
     }
 }
 
@@ -24917,6 +25139,91 @@ sealed class Sum {
     }
     
     /**
+     * What a triangular spread stays below.
+     */
+    data class TriangularQuantile(
+        /**
+         * At best.
+         */
+        val `least`: kotlin.Double, 
+        /**
+         * As a rule.
+         */
+        val `likely`: kotlin.Double, 
+        /**
+         * At worst.
+         */
+        val `most`: kotlin.Double, 
+        /**
+         * Share, 0 to 1.
+         */
+        val `share`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * What a lognormal spread stays below.
+     */
+    data class LognormalQuantile(
+        /**
+         * Median.
+         */
+        val `median`: kotlin.Double, 
+        /**
+         * What nine in ten stay below.
+         */
+        val `ninth`: kotlin.Double, 
+        /**
+         * Share, 0 to 1.
+         */
+        val `share`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * What the later of two parcels stays below, by drawing.
+     */
+    data class LaterOfTwo(
+        /**
+         * The triangular one: at best, days.
+         */
+        val `least`: kotlin.Double, 
+        /**
+         * As a rule, days.
+         */
+        val `likely`: kotlin.Double, 
+        /**
+         * At worst, days.
+         */
+        val `most`: kotlin.Double, 
+        /**
+         * The lognormal one: median, days.
+         */
+        val `median`: kotlin.Double, 
+        /**
+         * What nine in ten stay below, days.
+         */
+        val `ninth`: kotlin.Double, 
+        /**
+         * Share, 0 to 1.
+         */
+        val `share`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Final drive ratio that gives a road speed at an engine speed.
      */
     data class WantedRatio(
@@ -25766,66 +26073,76 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            46 -> Sum.WantedRatio(
+            46 -> Sum.TriangularQuantile(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            47 -> Sum.LognormalQuantile(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            48 -> Sum.LaterOfTwo(
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            47 -> Sum.Hunting(
+            49 -> Sum.WantedRatio(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            50 -> Sum.Hunting(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 )
-            48 -> Sum.ChainDimensions(
+            51 -> Sum.ChainDimensions(
                 FfiConverterString.read(buf),
                 )
-            49 -> Sum.ChainOnSprocket(
+            52 -> Sum.ChainOnSprocket(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            50 -> Sum.ChainElongation(
+            53 -> Sum.ChainElongation(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            51 -> Sum.WornLength(
+            54 -> Sum.WornLength(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            52 -> Sum.WornCentreDistance(
+            55 -> Sum.WornCentreDistance(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            53 -> Sum.CorrectorRatio(
+            56 -> Sum.CorrectorRatio(
                 FfiConverterDouble.read(buf),
                 )
-            54 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            55 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            56 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            57 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
+            57 -> Sum.GearDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            58 -> Sum.PowerSpeed(
+            58 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            59 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            60 -> Sum.RoadLoad(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -25834,58 +26151,67 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            59 -> Sum.Thrust(
+            61 -> Sum.PowerSpeed(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            60 -> Sum.CubicPower(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            61 -> Sum.PeaksPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            62 -> Sum.LampLight(
+            62 -> Sum.Thrust(
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            63 -> Sum.ThermalFlasher(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            64 -> Sum.FlashCount(
+            63 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            64 -> Sum.PeaksPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            65 -> Sum.LampLight(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            66 -> Sum.ThermalFlasher(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            67 -> Sum.FlashCount(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            65 -> Sum.LoadResistor(
+            68 -> Sum.LoadResistor(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            66 -> Sum.GravityCharge(
+            69 -> Sum.GravityCharge(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            67 -> Sum.DaysToFlat(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            68 -> Sum.RechargeHours(
+            70 -> Sum.DaysToFlat(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            69 -> Sum.WireDrop(
+            71 -> Sum.RechargeHours(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            72 -> Sum.WireDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
@@ -25893,7 +26219,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            70 -> Sum.WireGauge(
+            73 -> Sum.WireGauge(
                 FfiConverterDouble.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -26318,6 +26644,37 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 4UL
                 + FfiConverterString.allocationSize(value.`dateCode`)
                 + FfiConverterString.allocationSize(value.`day`)
+            )
+        }
+        is Sum.TriangularQuantile -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`least`)
+                + FfiConverterDouble.allocationSize(value.`likely`)
+                + FfiConverterDouble.allocationSize(value.`most`)
+                + FfiConverterDouble.allocationSize(value.`share`)
+            )
+        }
+        is Sum.LognormalQuantile -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`median`)
+                + FfiConverterDouble.allocationSize(value.`ninth`)
+                + FfiConverterDouble.allocationSize(value.`share`)
+            )
+        }
+        is Sum.LaterOfTwo -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`least`)
+                + FfiConverterDouble.allocationSize(value.`likely`)
+                + FfiConverterDouble.allocationSize(value.`most`)
+                + FfiConverterDouble.allocationSize(value.`median`)
+                + FfiConverterDouble.allocationSize(value.`ninth`)
+                + FfiConverterDouble.allocationSize(value.`share`)
             )
         }
         is Sum.WantedRatio -> {
@@ -26883,8 +27240,33 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterString.write(value.`day`, buf)
                 Unit
             }
-            is Sum.WantedRatio -> {
+            is Sum.TriangularQuantile -> {
                 buf.putInt(46)
+                FfiConverterDouble.write(value.`least`, buf)
+                FfiConverterDouble.write(value.`likely`, buf)
+                FfiConverterDouble.write(value.`most`, buf)
+                FfiConverterDouble.write(value.`share`, buf)
+                Unit
+            }
+            is Sum.LognormalQuantile -> {
+                buf.putInt(47)
+                FfiConverterDouble.write(value.`median`, buf)
+                FfiConverterDouble.write(value.`ninth`, buf)
+                FfiConverterDouble.write(value.`share`, buf)
+                Unit
+            }
+            is Sum.LaterOfTwo -> {
+                buf.putInt(48)
+                FfiConverterDouble.write(value.`least`, buf)
+                FfiConverterDouble.write(value.`likely`, buf)
+                FfiConverterDouble.write(value.`most`, buf)
+                FfiConverterDouble.write(value.`median`, buf)
+                FfiConverterDouble.write(value.`ninth`, buf)
+                FfiConverterDouble.write(value.`share`, buf)
+                Unit
+            }
+            is Sum.WantedRatio -> {
+                buf.putInt(49)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`primaryRatio`, buf)
@@ -26893,38 +27275,38 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Hunting -> {
-                buf.putInt(47)
+                buf.putInt(50)
                 FfiConverterUInt.write(value.`teeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
                 Unit
             }
             is Sum.ChainDimensions -> {
-                buf.putInt(48)
+                buf.putInt(51)
                 FfiConverterString.write(value.`chainSize`, buf)
                 Unit
             }
             is Sum.ChainOnSprocket -> {
-                buf.putInt(49)
+                buf.putInt(52)
                 FfiConverterString.write(value.`chainSize`, buf)
                 FfiConverterString.write(value.`sprocketSize`, buf)
                 Unit
             }
             is Sum.ChainElongation -> {
-                buf.putInt(50)
+                buf.putInt(53)
                 FfiConverterDouble.write(value.`measuredMm`, buf)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.WornLength -> {
-                buf.putInt(51)
+                buf.putInt(54)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`elongationPercent`, buf)
                 Unit
             }
             is Sum.WornCentreDistance -> {
-                buf.putInt(52)
+                buf.putInt(55)
                 FfiConverterUInt.write(value.`frontTeeth`, buf)
                 FfiConverterUInt.write(value.`rearTeeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
@@ -26933,30 +27315,30 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CorrectorRatio -> {
-                buf.putInt(53)
+                buf.putInt(56)
                 FfiConverterDouble.write(value.`readingFactor`, buf)
                 Unit
             }
             is Sum.GearDrop -> {
-                buf.putInt(54)
+                buf.putInt(57)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`gearRatio`, buf)
                 FfiConverterDouble.write(value.`nextGearRatio`, buf)
                 Unit
             }
             is Sum.StandardAir -> {
-                buf.putInt(55)
+                buf.putInt(58)
                 FfiConverterDouble.write(value.`altitudeMetres`, buf)
                 Unit
             }
             is Sum.RollingCoefficient -> {
-                buf.putInt(56)
+                buf.putInt(59)
                 FfiConverterDouble.write(value.`tyreBar`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.RoadLoad -> {
-                buf.putInt(57)
+                buf.putInt(60)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -26967,7 +27349,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PowerSpeed -> {
-                buf.putInt(58)
+                buf.putInt(61)
                 FfiConverterDouble.write(value.`wheelKw`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -26978,7 +27360,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Thrust -> {
-                buf.putInt(59)
+                buf.putInt(62)
                 FfiConverterDouble.write(value.`crankNm`, buf)
                 FfiConverterDouble.write(value.`overallRatio`, buf)
                 FfiConverterDouble.write(value.`driveEfficiency`, buf)
@@ -26986,14 +27368,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CubicPower -> {
-                buf.putInt(60)
+                buf.putInt(63)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
             is Sum.PeaksPower -> {
-                buf.putInt(61)
+                buf.putInt(64)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
@@ -27002,54 +27384,54 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.LampLight -> {
-                buf.putInt(62)
+                buf.putInt(65)
                 FfiConverterDouble.write(value.`lumens`, buf)
                 FfiConverterDouble.write(value.`testVolts`, buf)
                 FfiConverterDouble.write(value.`volts`, buf)
                 Unit
             }
             is Sum.ThermalFlasher -> {
-                buf.putInt(63)
+                buf.putInt(66)
                 FfiConverterDouble.write(value.`loadPercent`, buf)
                 FfiConverterDouble.write(value.`contacts`, buf)
                 FfiConverterDouble.write(value.`flashesMinute`, buf)
                 Unit
             }
             is Sum.FlashCount -> {
-                buf.putInt(64)
+                buf.putInt(67)
                 FfiConverterUInt.write(value.`flashes`, buf)
                 FfiConverterDouble.write(value.`seconds`, buf)
                 Unit
             }
             is Sum.LoadResistor -> {
-                buf.putInt(65)
+                buf.putInt(68)
                 FfiConverterDouble.write(value.`volts`, buf)
                 FfiConverterDouble.write(value.`oldWatts`, buf)
                 FfiConverterDouble.write(value.`newWatts`, buf)
                 Unit
             }
             is Sum.GravityCharge -> {
-                buf.putInt(66)
+                buf.putInt(69)
                 FfiConverterDouble.write(value.`gravity`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
                 Unit
             }
             is Sum.DaysToFlat -> {
-                buf.putInt(67)
+                buf.putInt(70)
                 FfiConverterDouble.write(value.`batteryAh`, buf)
                 FfiConverterDouble.write(value.`chargePercent`, buf)
                 FfiConverterDouble.write(value.`drainMilliamperes`, buf)
                 Unit
             }
             is Sum.RechargeHours -> {
-                buf.putInt(68)
+                buf.putInt(71)
                 FfiConverterDouble.write(value.`batteryAh`, buf)
                 FfiConverterDouble.write(value.`chargePercent`, buf)
                 FfiConverterDouble.write(value.`chargerAmperes`, buf)
                 Unit
             }
             is Sum.WireDrop -> {
-                buf.putInt(69)
+                buf.putInt(72)
                 FfiConverterDouble.write(value.`sectionMm2`, buf)
                 FfiConverterString.write(value.`conductor`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
@@ -27059,7 +27441,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.WireGauge -> {
-                buf.putInt(70)
+                buf.putInt(73)
                 FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }
@@ -32367,6 +32749,34 @@ public object FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer<List<Nod
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeOddsPoint: FfiConverterRustBuffer<List<OddsPoint>> {
+    override fun read(buf: ByteBuffer): List<OddsPoint> {
+        val len = buf.getInt()
+        return List<OddsPoint>(len) {
+            FfiConverterTypeOddsPoint.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<OddsPoint>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeOddsPoint.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<OddsPoint>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeOddsPoint.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeOnHold: FfiConverterRustBuffer<List<OnHold>> {
     override fun read(buf: ByteBuffer): List<OnHold> {
         val len = buf.getInt()
@@ -32525,6 +32935,34 @@ public object FfiConverterSequenceTypePaintNeed: FfiConverterRustBuffer<List<Pai
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypePaintNeed.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeParcelShare: FfiConverterRustBuffer<List<ParcelShare>> {
+    override fun read(buf: ByteBuffer): List<ParcelShare> {
+        val len = buf.getInt()
+        return List<ParcelShare>(len) {
+            FfiConverterTypeParcelShare.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ParcelShare>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeParcelShare.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ParcelShare>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeParcelShare.write(it, buf)
         }
     }
 }
@@ -33337,6 +33775,34 @@ public object FfiConverterSequenceTypeThreadMatch: FfiConverterRustBuffer<List<T
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeThreadMatch.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeToOrder: FfiConverterRustBuffer<List<ToOrder>> {
+    override fun read(buf: ByteBuffer): List<ToOrder> {
+        val len = buf.getInt()
+        return List<ToOrder>(len) {
+            FfiConverterTypeToOrder.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<ToOrder>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeToOrder.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<ToOrder>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeToOrder.write(it, buf)
         }
     }
 }
