@@ -221,11 +221,12 @@ fn arrival_ms(delivery: &Delivery, moment: &Moment, share: f64) -> i64 {
 
 #[cfg(test)]
 mod tests {
+    use super::super::Span;
     use super::super::bench::Bench;
     use super::super::calendar::{DAY_MS, HOUR_MS};
     use super::super::example::{bike, job, needing, part, tuesday_noon, waiting};
+    use super::super::schedule::schedule_with_odds;
     use super::super::waits::Clockwork;
-    use super::super::{Span, schedule};
     use super::*;
     use crate::bike::{Job, Part, PartState};
 
@@ -234,7 +235,7 @@ mod tests {
     }
 
     fn odds_of(bike: &Bike) -> Option<Odds> {
-        schedule(bike, &tuesday_noon()).odds
+        schedule_with_odds(bike, &tuesday_noon()).odds
     }
 
     fn from_2_to_14_days() -> Delivery {
@@ -300,7 +301,7 @@ mod tests {
                 .insert(mark.to_owned(), Part { delivery: Some(delivery), ..part(mark, PartState::Ordered, None) });
         }
         with.bench_time.spans = every_day();
-        let plan = schedule(&with, &tuesday_noon());
+        let plan = schedule_with_odds(&with, &tuesday_noon());
         let share =
             |mark: &str| plan.rows.iter().find(|row| row.job == mark).and_then(|row| row.critical_share).unwrap();
         // The greater of triangular 2, 9, 14 and triangular 2, 3, 14, by the day: first or level in 0.75 of 400,000 plain draws.

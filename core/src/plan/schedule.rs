@@ -31,10 +31,19 @@ pub struct Scheduled {
     pub findings: Vec<Finding>,
 }
 
-/// Plans every job of a bike from a moment on.
+/// Plans every job of a bike from a moment on, without the odds.
 ///
 /// The same bike at the same moment always gives the same plan, and more bench time never gives a later ready date.
 pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
+    scheduled(bike, moment, false)
+}
+
+/// The same with the odds, which take two thousand runs through the plan.
+pub(crate) fn schedule_with_odds(bike: &Bike, moment: &Moment) -> Scheduled {
+    scheduled(bike, moment, true)
+}
+
+fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
     let bench = Bench::from(&bike.bench_time, moment);
     let needs = Needs::of(bike, moment, &clockwork);
@@ -42,8 +51,8 @@ pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
     let plan = plan(&ground, &needs, moment);
     let ready_ms = ready_ms(&needs, &plan);
     let held_by = held_by(bike, moment, &needs, &ground, &plan, ready_ms);
-    let chances = chances(bike, moment, &needs, &ground, &plan);
     let mut rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
+    let chances = if with_odds { chances(bike, moment, &needs, &ground, &plan) } else { None };
     for row in rows.iter_mut().filter(|row| row.state != JobState::Done) {
         row.critical_share = chances.as_ref().map(|all| all.critical.get(row.job.as_str()).copied().unwrap_or(0.0));
     }

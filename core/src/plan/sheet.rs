@@ -5,8 +5,9 @@ use layshaft_wire::wire;
 use super::Moment;
 use super::calendar::Day;
 use super::chance::Odds;
+use super::offers::{Offer, offers};
 use super::order_first::{ToOrder, order_first};
-use super::schedule::{Scheduled, schedule};
+use super::schedule::{Scheduled, schedule, schedule_with_odds};
 use super::suppose::{Supposed, Supposition, suppose};
 use crate::bike::{Bike, JobState, Stage};
 use crate::bounds;
@@ -23,6 +24,8 @@ pub struct PlanAsk {
     pub days: Option<u32>,
     /// What to suppose; left out: nothing.
     pub what_if: Option<Supposition>,
+    /// Whether to tell how sure the date is and what else could be supposed; left out: no. It takes a while.
+    pub how_sure: Option<bool>,
 }
 
 /// A stretch of hands-on work.
@@ -80,10 +83,12 @@ pub struct PlanSheet {
     pub days: Vec<DayMark>,
     /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
     pub ready_ms: Option<i64>,
-    /// How sure that is; none where no parcel and no hands-on time varies.
+    /// How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
     pub odds: Option<Odds>,
     /// Parts to order, the most urgent first.
     pub order_first: Vec<ToOrder>,
+    /// What may be worth supposing, each with what it comes to; empty where it was not asked for.
+    pub offers: Vec<Offer>,
     /// What the supposition comes to, where one was asked for.
     pub what_if: Option<Supposed>,
     /// What holds the date, in one sentence.
@@ -115,7 +120,9 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
     let today = zone.day_at(moment.at_ms());
     let midnight = |day: Day| zone.instant_of(day, 0);
     let (from_ms, to_ms) = (midnight(today), midnight(today.plus(i64::from(shown))));
-    let Scheduled { rows, ready_ms, odds, held_by, findings } = schedule(bike, moment);
+    let how_sure = ask.how_sure == Some(true);
+    let scheduled = if how_sure { schedule_with_odds(bike, moment) } else { schedule(bike, moment) };
+    let Scheduled { rows, ready_ms, odds, held_by, findings } = scheduled;
     let what_if = ask.what_if.as_ref().map(|what_if| suppose(bike, what_if, moment, ready_ms)).transpose()?;
     Ok(PlanSheet {
         bench: bike.bench_time.between(zone, from_ms, to_ms),
@@ -128,6 +135,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
         ready_ms,
         odds,
         order_first: order_first(bike, &rows, moment),
+        offers: if how_sure { offers(bike, moment, ready_ms) } else { Vec::new() },
         what_if,
         held_by,
         jobs_left: rows.iter().map(|row| u32::from(row.state != JobState::Done)).sum(),
