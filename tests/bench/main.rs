@@ -36,6 +36,7 @@ fn main() {
         shelf: layshaft_door::query::BareAsk {},
         today: layshaft_door::query::TodayAsk::default(),
         plan: layshaft_door::query::PlanAsk::default(),
+        plan: layshaft_door::query::PlanAsk { how_sure: Some(true), ..Default::default() },
         gearing: layshaft_door::query::GearingAsk { front_teeth: Some(16), rear_teeth: Some(38), ..Default::default() },
         sprocket_choice: layshaft_door::query::SprocketChoiceAsk {
             goal: Some(SprocketGoal::Taller { taller_percent: 15.0 }),

@@ -1,13 +1,13 @@
 //! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
 
 use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Indication, Job, JobState, Part, Place, Reading, Supply,
-    Tightening, Wheel,
+    Brake, Climate, Consumer, Delivery, Drive, Fluid, Identity, Indication, Job, JobState, Part, Place, Reading,
+    Supply, Tightening, Wheel,
 };
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::coating::{Coat, products};
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::{BenchTime, Moment};
+use layshaft_core::plan::{BenchTime, Moment, ready_made_job};
 use layshaft_core::units::HOUR_MS;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -45,11 +45,13 @@ struct Demo {
 #[serde(rename_all = "camelCase")]
 struct DemoPart {
     expected_in_days: Option<i64>,
+    ordered_days_ago: Option<i64>,
     #[serde(flatten)]
     part: Part,
 }
 
-/// A job; a done one says how long ago.
+/// A job; a done one says how long ago. Without steps it is the ready-made one that it names, under its own title if it has
+/// one.
 #[derive(Deserialize)]
 #[serde(rename_all = "camelCase")]
 struct DemoJob {
@@ -107,9 +109,11 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
     for (mark, fluid) in demo.fluids {
         put(&mut facts, &format!("standard/{mark}"), &fluid.checked()?);
     }
-    for (mark, DemoPart { expected_in_days, part }) in demo.parts {
+    for (mark, DemoPart { expected_in_days, ordered_days_ago, part }) in demo.parts {
         let day = |days: i64| moment.zone.day_text_at(moment.now_ms.saturating_add(days * DAY_MS));
-        put(&mut facts, &mark, &Part { expected: expected_in_days.map(day), ..part }.checked()?);
+        let ordered = ordered_days_ago.map(|days| day(-days));
+        let delivery = part.delivery.clone().map(|delivery| Delivery { ordered, ..delivery });
+        put(&mut facts, &mark, &Part { expected: expected_in_days.map(day), delivery, ..part }.checked()?);
     }
     for (mark, tightening) in demo.tightenings {
         put(&mut facts, &mark, &tightening.checked()?);
@@ -142,7 +146,7 @@ fn edits_of<R: Record>(mark: &str, record: &R) -> Vec<Edit> {
 /// The job as told, with its place in the list.
 fn told(demo: DemoJob, rank: f64, ago: &impl Fn(f64) -> i64) -> Job {
     let DemoJob { done_hours_ago, job, .. } = demo;
-    let job = Job { rank, ..job };
+    let job = Job { rank, ..taken_ready_made(job) };
     let Some(hours) = done_hours_ago else { return job };
     let steps_done = u32::try_from(job.steps.len()).unwrap_or(0);
     Job { state: JobState::Done, done_ms: Some(ago(hours)), steps_done, ..job }
@@ -153,4 +157,12 @@ fn coated(demo: DemoCoat, ago: &impl Fn(f64) -> i64) -> Result<Coat, Refusal> {
         || Refusal::new(Code::Unknown, format!("the demo names the product {}, which is not there", demo.product));
     let product = products().into_iter().find(|product| product.name == demo.product).ok_or_else(missing)?;
     Ok(Coat { title: demo.title, product, applied_ms: ago(demo.applied_hours_ago), job: demo.job, ..Coat::default() })
+}
+
+/// The ready-made job that a job without steps names, in the place of the bike's own.
+fn taken_ready_made(job: Job) -> Job {
+    let ready = job.ready_made.as_deref().filter(|_| job.steps.is_empty()).and_then(ready_made_job);
+    let Some(ready) = ready.map(|ready| ready.job) else { return job };
+    let title = if job.title.is_empty() { ready.title.clone() } else { job.title };
+    Job { title, after: job.after, parts: job.parts, ..ready }
 }

@@ -13458,6 +13458,85 @@ public func FfiConverterTypeOddsPoint_lower(_ value: OddsPoint) -> RustBuffer {
 
 
 /**
+ * Something to suppose, and what it comes to.
+ */
+public struct Offer: Equatable, Hashable {
+    /**
+     * What is supposed; give it back as it is to suppose it together with others.
+     */
+    public var supposition: Supposition
+    /**
+     * The part's title, where a part is supposed to come later.
+     */
+    public var title: String?
+    /**
+     * What it comes to.
+     */
+    public var supposed: Supposed
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What is supposed; give it back as it is to suppose it together with others.
+         */supposition: Supposition, 
+        /**
+         * The part's title, where a part is supposed to come later.
+         */title: String? = nil, 
+        /**
+         * What it comes to.
+         */supposed: Supposed) {
+        self.supposition = supposition
+        self.title = title
+        self.supposed = supposed
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Offer: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOffer: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Offer {
+        return
+            try Offer(
+                supposition: FfiConverterTypeSupposition.read(from: &buf), 
+                title: FfiConverterOptionString.read(from: &buf), 
+                supposed: FfiConverterTypeSupposed.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Offer, into buf: inout [UInt8]) {
+        FfiConverterTypeSupposition.write(value.supposition, into: &buf)
+        FfiConverterOptionString.write(value.title, into: &buf)
+        FfiConverterTypeSupposed.write(value.supposed, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOffer_lift(_ buf: RustBuffer) throws -> Offer {
+    return try FfiConverterTypeOffer.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOffer_lower(_ value: Offer) -> RustBuffer {
+    return FfiConverterTypeOffer.lower(value)
+}
+
+
+/**
  * Something on hold, with its end.
  */
 public struct OnHold: Equatable, Hashable {
@@ -14913,6 +14992,10 @@ public struct PlanAsk: Equatable, Hashable {
      * What to suppose; left out: nothing.
      */
     public var whatIf: Supposition?
+    /**
+     * Whether to tell how sure the date is and what else could be supposed; left out: no. It takes a while.
+     */
+    public var howSure: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -14922,9 +15005,13 @@ public struct PlanAsk: Equatable, Hashable {
          */days: UInt32? = nil, 
         /**
          * What to suppose; left out: nothing.
-         */whatIf: Supposition? = nil) {
+         */whatIf: Supposition? = nil, 
+        /**
+         * Whether to tell how sure the date is and what else could be supposed; left out: no. It takes a while.
+         */howSure: Bool? = nil) {
         self.days = days
         self.whatIf = whatIf
+        self.howSure = howSure
     }
 
     
@@ -14944,13 +15031,15 @@ public struct FfiConverterTypePlanAsk: FfiConverterRustBuffer {
         return
             try PlanAsk(
                 days: FfiConverterOptionUInt32.read(from: &buf), 
-                whatIf: FfiConverterOptionTypeSupposition.read(from: &buf)
+                whatIf: FfiConverterOptionTypeSupposition.read(from: &buf), 
+                howSure: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
     public static func write(_ value: PlanAsk, into buf: inout [UInt8]) {
         FfiConverterOptionUInt32.write(value.days, into: &buf)
         FfiConverterOptionTypeSupposition.write(value.whatIf, into: &buf)
+        FfiConverterOptionBool.write(value.howSure, into: &buf)
     }
 }
 
@@ -15178,13 +15267,17 @@ public struct PlanSheet: Equatable, Hashable {
      */
     public var readyMs: Int64?
     /**
-     * How sure that is; none where no parcel and no hands-on time varies.
+     * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
      */
     public var odds: Odds?
     /**
      * Parts to order, the most urgent first.
      */
     public var orderFirst: [ToOrder]
+    /**
+     * What may be worth supposing, each with what it comes to; empty where it was not asked for.
+     */
+    public var offers: [Offer]
     /**
      * What the supposition comes to, where one was asked for.
      */
@@ -15228,11 +15321,14 @@ public struct PlanSheet: Equatable, Hashable {
          * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
          */readyMs: Int64? = nil, 
         /**
-         * How sure that is; none where no parcel and no hands-on time varies.
+         * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
          */odds: Odds? = nil, 
         /**
          * Parts to order, the most urgent first.
          */orderFirst: [ToOrder] = [], 
+        /**
+         * What may be worth supposing, each with what it comes to; empty where it was not asked for.
+         */offers: [Offer] = [], 
         /**
          * What the supposition comes to, where one was asked for.
          */whatIf: Supposed? = nil, 
@@ -15256,6 +15352,7 @@ public struct PlanSheet: Equatable, Hashable {
         self.readyMs = readyMs
         self.odds = odds
         self.orderFirst = orderFirst
+        self.offers = offers
         self.whatIf = whatIf
         self.heldBy = heldBy
         self.jobsLeft = jobsLeft
@@ -15287,6 +15384,7 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
                 readyMs: FfiConverterOptionInt64.read(from: &buf), 
                 odds: FfiConverterOptionTypeOdds.read(from: &buf), 
                 orderFirst: FfiConverterSequenceTypeToOrder.read(from: &buf), 
+                offers: FfiConverterSequenceTypeOffer.read(from: &buf), 
                 whatIf: FfiConverterOptionTypeSupposed.read(from: &buf), 
                 heldBy: FfiConverterString.read(from: &buf), 
                 jobsLeft: FfiConverterUInt32.read(from: &buf), 
@@ -15304,6 +15402,7 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.readyMs, into: &buf)
         FfiConverterOptionTypeOdds.write(value.odds, into: &buf)
         FfiConverterSequenceTypeToOrder.write(value.orderFirst, into: &buf)
+        FfiConverterSequenceTypeOffer.write(value.offers, into: &buf)
         FfiConverterOptionTypeSupposed.write(value.whatIf, into: &buf)
         FfiConverterString.write(value.heldBy, into: &buf)
         FfiConverterUInt32.write(value.jobsLeft, into: &buf)
@@ -38937,6 +39036,31 @@ fileprivate struct FfiConverterSequenceTypeOddsPoint: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeOddsPoint.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeOffer: FfiConverterRustBuffer {
+    typealias SwiftType = [Offer]
+
+    public static func write(_ value: [Offer], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeOffer.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Offer] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Offer]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeOffer.read(from: &buf))
         }
         return seq
     }

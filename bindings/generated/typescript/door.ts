@@ -4447,6 +4447,23 @@ atMs: number,
 share: number, };
 
 /**
+ * Something to suppose, and what it comes to.
+ */
+export type Offer = { 
+/**
+ * What is supposed; give it back as it is to suppose it together with others.
+ */
+supposition: Supposition, 
+/**
+ * The part's title, where a part is supposed to come later.
+ */
+title?: string | null, 
+/**
+ * What it comes to.
+ */
+supposed: Supposed, };
+
+/**
  * Something on hold, with its end.
  */
 export type OnHold = { 
@@ -4864,7 +4881,11 @@ days?: number | null,
 /**
  * What to suppose; left out: nothing.
  */
-whatIf?: Supposition | null, };
+whatIf?: Supposition | null, 
+/**
+ * Whether to tell how sure the date is and what else could be supposed; left out: no. It takes a while.
+ */
+howSure?: boolean | null, };
 
 /**
  * A job on the calendar.
@@ -4952,13 +4973,17 @@ days: Array<DayMark>,
  */
 readyMs?: number | null, 
 /**
- * How sure that is; none where no parcel and no hands-on time varies.
+ * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
  */
 odds?: Odds | null, 
 /**
  * Parts to order, the most urgent first.
  */
 orderFirst: Array<ToOrder>, 
+/**
+ * What may be worth supposing, each with what it comes to; empty where it was not asked for.
+ */
+offers: Array<Offer>, 
 /**
  * What the supposition comes to, where one was asked for.
  */

@@ -12,6 +12,7 @@ import { numbers } from './words/numbers.ts';
 import { plan } from './words/plan.ts';
 import { shell } from './words/shell.ts';
 import { start } from './words/start.ts';
+import { sure } from './words/sure.ts';
 import { threads } from './words/threads.ts';
 import { today } from './words/today.ts';
 import { tyres } from './words/tyres.ts';
@@ -22,6 +23,7 @@ export const words = {
   ...start,
   ...today,
   ...plan,
+  ...sure,
   ...numbers,
   ...brakes,
   ...drive,

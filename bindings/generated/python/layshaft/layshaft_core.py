@@ -21958,6 +21958,178 @@ class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeOddsPoint.write(value.curve, buf)
         _UniffiFfiConverterSequenceTypeParcelShare.write(value.parcels, buf)
 
+class _UniffiFfiConverterOptionalTypeExtraTime(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeExtraTime.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeExtraTime.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeExtraTime.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class Supposition:
+    """
+    What to suppose. What is left out stays as it is.
+"""
+    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None, colder_kelvin:typing.Optional[float] = None):
+        self.part = part
+        self.days = days
+        self.without_weekday = without_weekday
+        self.extra = extra
+        self.colder_kelvin = colder_kelvin
+        
+        
+
+    
+    def __str__(self):
+        return "Supposition(part={}, days={}, without_weekday={}, extra={}, colder_kelvin={})".format(self.part, self.days, self.without_weekday, self.extra, self.colder_kelvin)
+    def __eq__(self, other):
+        if self.part != other.part:
+            return False
+        if self.days != other.days:
+            return False
+        if self.without_weekday != other.without_weekday:
+            return False
+        if self.extra != other.extra:
+            return False
+        if self.colder_kelvin != other.colder_kelvin:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Supposition(
+            part=_UniffiFfiConverterOptionalString.read(buf),
+            days=_UniffiFfiConverterOptionalUInt32.read(buf),
+            without_weekday=_UniffiFfiConverterOptionalUInt32.read(buf),
+            extra=_UniffiFfiConverterOptionalTypeExtraTime.read(buf),
+            colder_kelvin=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalString.check_lower(value.part)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.without_weekday)
+        _UniffiFfiConverterOptionalTypeExtraTime.check_lower(value.extra)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.colder_kelvin)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalString.write(value.part, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.without_weekday, buf)
+        _UniffiFfiConverterOptionalTypeExtraTime.write(value.extra, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.colder_kelvin, buf)
+
+@dataclass
+class Supposed:
+    """
+    What the supposition comes to.
+"""
+    def __init__(self, *, ready_ms:typing.Optional[int] = None, later_hours:typing.Optional[float] = None, held_by:str):
+        self.ready_ms = ready_ms
+        self.later_hours = later_hours
+        self.held_by = held_by
+        
+        
+
+    
+    def __str__(self):
+        return "Supposed(ready_ms={}, later_hours={}, held_by={})".format(self.ready_ms, self.later_hours, self.held_by)
+    def __eq__(self, other):
+        if self.ready_ms != other.ready_ms:
+            return False
+        if self.later_hours != other.later_hours:
+            return False
+        if self.held_by != other.held_by:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSupposed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Supposed(
+            ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            later_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            held_by=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.later_hours)
+        _UniffiFfiConverterString.check_lower(value.held_by)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.later_hours, buf)
+        _UniffiFfiConverterString.write(value.held_by, buf)
+
+@dataclass
+class Offer:
+    """
+    Something to suppose, and what it comes to.
+"""
+    def __init__(self, *, supposition:Supposition, title:typing.Optional[str] = None, supposed:Supposed):
+        self.supposition = supposition
+        self.title = title
+        self.supposed = supposed
+        
+        
+
+    
+    def __str__(self):
+        return "Offer(supposition={}, title={}, supposed={})".format(self.supposition, self.title, self.supposed)
+    def __eq__(self, other):
+        if self.supposition != other.supposition:
+            return False
+        if self.title != other.title:
+            return False
+        if self.supposed != other.supposed:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOffer(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Offer(
+            supposition=_UniffiFfiConverterTypeSupposition.read(buf),
+            title=_UniffiFfiConverterOptionalString.read(buf),
+            supposed=_UniffiFfiConverterTypeSupposed.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeSupposition.check_lower(value.supposition)
+        _UniffiFfiConverterOptionalString.check_lower(value.title)
+        _UniffiFfiConverterTypeSupposed.check_lower(value.supposed)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeSupposition.write(value.supposition, buf)
+        _UniffiFfiConverterOptionalString.write(value.title, buf)
+        _UniffiFfiConverterTypeSupposed.write(value.supposed, buf)
+
 @dataclass
 class OtherUnit:
     """
@@ -22486,88 +22658,6 @@ class _UniffiFfiConverterTypePlace(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.day_celsius, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.humidity, buf)
 
-class _UniffiFfiConverterOptionalTypeExtraTime(_UniffiConverterRustBuffer):
-    @classmethod
-    def check_lower(cls, value):
-        if value is not None:
-            _UniffiFfiConverterTypeExtraTime.check_lower(value)
-
-    @classmethod
-    def write(cls, value, buf):
-        if value is None:
-            buf.write_u8(0)
-            return
-
-        buf.write_u8(1)
-        _UniffiFfiConverterTypeExtraTime.write(value, buf)
-
-    @classmethod
-    def read(cls, buf):
-        flag = buf.read_u8()
-        if flag == 0:
-            return None
-        elif flag == 1:
-            return _UniffiFfiConverterTypeExtraTime.read(buf)
-        else:
-            raise InternalError("Unexpected flag byte for optional type")
-
-@dataclass
-class Supposition:
-    """
-    What to suppose. What is left out stays as it is.
-"""
-    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None, colder_kelvin:typing.Optional[float] = None):
-        self.part = part
-        self.days = days
-        self.without_weekday = without_weekday
-        self.extra = extra
-        self.colder_kelvin = colder_kelvin
-        
-        
-
-    
-    def __str__(self):
-        return "Supposition(part={}, days={}, without_weekday={}, extra={}, colder_kelvin={})".format(self.part, self.days, self.without_weekday, self.extra, self.colder_kelvin)
-    def __eq__(self, other):
-        if self.part != other.part:
-            return False
-        if self.days != other.days:
-            return False
-        if self.without_weekday != other.without_weekday:
-            return False
-        if self.extra != other.extra:
-            return False
-        if self.colder_kelvin != other.colder_kelvin:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Supposition(
-            part=_UniffiFfiConverterOptionalString.read(buf),
-            days=_UniffiFfiConverterOptionalUInt32.read(buf),
-            without_weekday=_UniffiFfiConverterOptionalUInt32.read(buf),
-            extra=_UniffiFfiConverterOptionalTypeExtraTime.read(buf),
-            colder_kelvin=_UniffiFfiConverterOptionalFloat64.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterOptionalString.check_lower(value.part)
-        _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
-        _UniffiFfiConverterOptionalUInt32.check_lower(value.without_weekday)
-        _UniffiFfiConverterOptionalTypeExtraTime.check_lower(value.extra)
-        _UniffiFfiConverterOptionalFloat64.check_lower(value.colder_kelvin)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterOptionalString.write(value.part, buf)
-        _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
-        _UniffiFfiConverterOptionalUInt32.write(value.without_weekday, buf)
-        _UniffiFfiConverterOptionalTypeExtraTime.write(value.extra, buf)
-        _UniffiFfiConverterOptionalFloat64.write(value.colder_kelvin, buf)
-
 class _UniffiFfiConverterOptionalTypeSupposition(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -22598,19 +22688,22 @@ class PlanAsk:
     """
     What to plan. What is left out is as the bike says.
 """
-    def __init__(self, *, days:typing.Optional[int] = None, what_if:typing.Optional[Supposition] = None):
+    def __init__(self, *, days:typing.Optional[int] = None, what_if:typing.Optional[Supposition] = None, how_sure:typing.Optional[bool] = None):
         self.days = days
         self.what_if = what_if
+        self.how_sure = how_sure
         
         
 
     
     def __str__(self):
-        return "PlanAsk(days={}, what_if={})".format(self.days, self.what_if)
+        return "PlanAsk(days={}, what_if={}, how_sure={})".format(self.days, self.what_if, self.how_sure)
     def __eq__(self, other):
         if self.days != other.days:
             return False
         if self.what_if != other.what_if:
+            return False
+        if self.how_sure != other.how_sure:
             return False
         return True
 
@@ -22620,17 +22713,20 @@ class _UniffiFfiConverterTypePlanAsk(_UniffiConverterRustBuffer):
         return PlanAsk(
             days=_UniffiFfiConverterOptionalUInt32.read(buf),
             what_if=_UniffiFfiConverterOptionalTypeSupposition.read(buf),
+            how_sure=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.days)
         _UniffiFfiConverterOptionalTypeSupposition.check_lower(value.what_if)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.how_sure)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalUInt32.write(value.days, buf)
         _UniffiFfiConverterOptionalTypeSupposition.write(value.what_if, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.how_sure, buf)
 
 @dataclass
 class WorkSpan:
@@ -22959,50 +23055,28 @@ class _UniffiFfiConverterSequenceTypeToOrder(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeToOrder.read(buf) for i in range(count)
         ]
 
-@dataclass
-class Supposed:
-    """
-    What the supposition comes to.
-"""
-    def __init__(self, *, ready_ms:typing.Optional[int] = None, later_hours:typing.Optional[float] = None, held_by:str):
-        self.ready_ms = ready_ms
-        self.later_hours = later_hours
-        self.held_by = held_by
-        
-        
+class _UniffiFfiConverterSequenceTypeOffer(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOffer.check_lower(item)
 
-    
-    def __str__(self):
-        return "Supposed(ready_ms={}, later_hours={}, held_by={})".format(self.ready_ms, self.later_hours, self.held_by)
-    def __eq__(self, other):
-        if self.ready_ms != other.ready_ms:
-            return False
-        if self.later_hours != other.later_hours:
-            return False
-        if self.held_by != other.held_by:
-            return False
-        return True
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOffer.write(item, buf)
 
-class _UniffiFfiConverterTypeSupposed(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return Supposed(
-            ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
-            later_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
-            held_by=_UniffiFfiConverterString.read(buf),
-        )
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
 
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
-        _UniffiFfiConverterOptionalFloat64.check_lower(value.later_hours)
-        _UniffiFfiConverterString.check_lower(value.held_by)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
-        _UniffiFfiConverterOptionalFloat64.write(value.later_hours, buf)
-        _UniffiFfiConverterString.write(value.held_by, buf)
+        return [
+            _UniffiFfiConverterTypeOffer.read(buf) for i in range(count)
+        ]
 
 class _UniffiFfiConverterOptionalTypeSupposed(_UniffiConverterRustBuffer):
     @classmethod
@@ -23034,7 +23108,7 @@ class PlanSheet:
     """
     The plan page.
 """
-    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, order_first:typing.List[ToOrder] = _DEFAULT, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
+    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, order_first:typing.List[ToOrder] = _DEFAULT, offers:typing.List[Offer] = _DEFAULT, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
         if rows is _DEFAULT:
             self.rows = []
         else:
@@ -23055,6 +23129,10 @@ class PlanSheet:
             self.order_first = []
         else:
             self.order_first = order_first
+        if offers is _DEFAULT:
+            self.offers = []
+        else:
+            self.offers = offers
         self.what_if = what_if
         self.held_by = held_by
         self.jobs_left = jobs_left
@@ -23068,7 +23146,7 @@ class PlanSheet:
 
     
     def __str__(self):
-        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, order_first={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.order_first, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
+        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, order_first={}, offers={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.order_first, self.offers, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
     def __eq__(self, other):
         if self.rows != other.rows:
             return False
@@ -23085,6 +23163,8 @@ class PlanSheet:
         if self.odds != other.odds:
             return False
         if self.order_first != other.order_first:
+            return False
+        if self.offers != other.offers:
             return False
         if self.what_if != other.what_if:
             return False
@@ -23110,6 +23190,7 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
             ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             odds=_UniffiFfiConverterOptionalTypeOdds.read(buf),
             order_first=_UniffiFfiConverterSequenceTypeToOrder.read(buf),
+            offers=_UniffiFfiConverterSequenceTypeOffer.read(buf),
             what_if=_UniffiFfiConverterOptionalTypeSupposed.read(buf),
             held_by=_UniffiFfiConverterString.read(buf),
             jobs_left=_UniffiFfiConverterUInt32.read(buf),
@@ -23127,6 +23208,7 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
         _UniffiFfiConverterOptionalTypeOdds.check_lower(value.odds)
         _UniffiFfiConverterSequenceTypeToOrder.check_lower(value.order_first)
+        _UniffiFfiConverterSequenceTypeOffer.check_lower(value.offers)
         _UniffiFfiConverterOptionalTypeSupposed.check_lower(value.what_if)
         _UniffiFfiConverterString.check_lower(value.held_by)
         _UniffiFfiConverterUInt32.check_lower(value.jobs_left)
@@ -23143,6 +23225,7 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
         _UniffiFfiConverterOptionalTypeOdds.write(value.odds, buf)
         _UniffiFfiConverterSequenceTypeToOrder.write(value.order_first, buf)
+        _UniffiFfiConverterSequenceTypeOffer.write(value.offers, buf)
         _UniffiFfiConverterOptionalTypeSupposed.write(value.what_if, buf)
         _UniffiFfiConverterString.write(value.held_by, buf)
         _UniffiFfiConverterUInt32.write(value.jobs_left, buf)
@@ -34595,6 +34678,9 @@ __all__ = [
     "OddsPoint",
     "ParcelShare",
     "Odds",
+    "Supposition",
+    "Supposed",
+    "Offer",
     "OtherUnit",
     "Pack",
     "PaintNeed",
@@ -34602,12 +34688,10 @@ __all__ = [
     "PartDue",
     "Photo",
     "Place",
-    "Supposition",
     "PlanAsk",
     "WorkSpan",
     "PlanRow",
     "ToOrder",
-    "Supposed",
     "PlanSheet",
     "Probe",
     "ProcessStep",

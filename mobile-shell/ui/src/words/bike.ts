@@ -206,6 +206,19 @@ export const bike = {
     currencies: ['EUR', 'GBP', 'USD', 'CHF', 'SEK', 'PLN', 'CZK', 'INR', 'JPY', 'AUD'],
   },
 
+  delivery: {
+    title: 'How long it takes to come',
+    none: 'Not known',
+    range: 'Within days',
+    tail: 'May be far longer',
+    note: 'With it the plan tells a likely and a safe date, and which part to order first.',
+    ordered: 'Ordered on',
+    least: 'At best',
+    likely: 'As a rule',
+    most: 'At worst',
+    ninth: 'Nine in ten come within',
+  },
+
   climate: {
     title: 'Garage',
     purpose: 'Every cure runs on this. Note the thermometer when you look at it; between notes the usual values hold.',

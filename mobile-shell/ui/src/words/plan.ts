@@ -81,6 +81,8 @@ export const plan = {
     titleHint: 'Refit the tank',
     stage: 'Where it belongs',
     hands: 'Hands-on time',
+    least: 'At least',
+    most: 'At most',
     steps: 'Steps',
     step: (number: number) => `Step ${number}`,
     stepHint: 'one instruction, one screen at the bench',

@@ -10420,6 +10420,61 @@ public object FfiConverterTypeOddsPoint: FfiConverterRustBuffer<OddsPoint> {
 
 
 /**
+ * Something to suppose, and what it comes to.
+ */
+data class Offer (
+    /**
+     * What is supposed; give it back as it is to suppose it together with others.
+     */
+    var `supposition`: Supposition
+    , 
+    /**
+     * The part's title, where a part is supposed to come later.
+     */
+    var `title`: kotlin.String? = null 
+    , 
+    /**
+     * What it comes to.
+     */
+    var `supposed`: Supposed
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOffer: FfiConverterRustBuffer<Offer> {
+    override fun read(buf: ByteBuffer): Offer {
+        return Offer(
+            FfiConverterTypeSupposition.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterTypeSupposed.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Offer) = (
+            FfiConverterTypeSupposition.allocationSize(value.`supposition`) +
+            FfiConverterOptionalString.allocationSize(value.`title`) +
+            FfiConverterTypeSupposed.allocationSize(value.`supposed`)
+    )
+
+    override fun write(value: Offer, buf: ByteBuffer) {
+            FfiConverterTypeSupposition.write(value.`supposition`, buf)
+            FfiConverterOptionalString.write(value.`title`, buf)
+            FfiConverterTypeSupposed.write(value.`supposed`, buf)
+    }
+}
+
+
+
+/**
  * Something on hold, with its end.
  */
 data class OnHold (
@@ -11456,6 +11511,11 @@ data class PlanAsk (
      * What to suppose; left out: nothing.
      */
     var `whatIf`: Supposition? = null 
+    , 
+    /**
+     * Whether to tell how sure the date is and what else could be supposed; left out: no. It takes a while.
+     */
+    var `howSure`: kotlin.Boolean? = null 
     
 ){
     
@@ -11474,17 +11534,20 @@ public object FfiConverterTypePlanAsk: FfiConverterRustBuffer<PlanAsk> {
         return PlanAsk(
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalTypeSupposition.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
     override fun allocationSize(value: PlanAsk) = (
             FfiConverterOptionalUInt.allocationSize(value.`days`) +
-            FfiConverterOptionalTypeSupposition.allocationSize(value.`whatIf`)
+            FfiConverterOptionalTypeSupposition.allocationSize(value.`whatIf`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`howSure`)
     )
 
     override fun write(value: PlanAsk, buf: ByteBuffer) {
             FfiConverterOptionalUInt.write(value.`days`, buf)
             FfiConverterOptionalTypeSupposition.write(value.`whatIf`, buf)
+            FfiConverterOptionalBoolean.write(value.`howSure`, buf)
     }
 }
 
@@ -11660,7 +11723,7 @@ data class PlanSheet (
     var `readyMs`: kotlin.Long? = null 
     , 
     /**
-     * How sure that is; none where no parcel and no hands-on time varies.
+     * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
      */
     var `odds`: Odds? = null 
     , 
@@ -11668,6 +11731,11 @@ data class PlanSheet (
      * Parts to order, the most urgent first.
      */
     var `orderFirst`: List<ToOrder> = listOf() 
+    , 
+    /**
+     * What may be worth supposing, each with what it comes to; empty where it was not asked for.
+     */
+    var `offers`: List<Offer> = listOf() 
     , 
     /**
      * What the supposition comes to, where one was asked for.
@@ -11717,6 +11785,7 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalTypeOdds.read(buf),
             FfiConverterSequenceTypeToOrder.read(buf),
+            FfiConverterSequenceTypeOffer.read(buf),
             FfiConverterOptionalTypeSupposed.read(buf),
             FfiConverterString.read(buf),
             FfiConverterUInt.read(buf),
@@ -11734,6 +11803,7 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
             FfiConverterOptionalTypeOdds.allocationSize(value.`odds`) +
             FfiConverterSequenceTypeToOrder.allocationSize(value.`orderFirst`) +
+            FfiConverterSequenceTypeOffer.allocationSize(value.`offers`) +
             FfiConverterOptionalTypeSupposed.allocationSize(value.`whatIf`) +
             FfiConverterString.allocationSize(value.`heldBy`) +
             FfiConverterUInt.allocationSize(value.`jobsLeft`) +
@@ -11750,6 +11820,7 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterOptionalLong.write(value.`readyMs`, buf)
             FfiConverterOptionalTypeOdds.write(value.`odds`, buf)
             FfiConverterSequenceTypeToOrder.write(value.`orderFirst`, buf)
+            FfiConverterSequenceTypeOffer.write(value.`offers`, buf)
             FfiConverterOptionalTypeSupposed.write(value.`whatIf`, buf)
             FfiConverterString.write(value.`heldBy`, buf)
             FfiConverterUInt.write(value.`jobsLeft`, buf)
@@ -32767,6 +32838,34 @@ public object FfiConverterSequenceTypeOddsPoint: FfiConverterRustBuffer<List<Odd
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeOddsPoint.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeOffer: FfiConverterRustBuffer<List<Offer>> {
+    override fun read(buf: ByteBuffer): List<Offer> {
+        val len = buf.getInt()
+        return List<Offer>(len) {
+            FfiConverterTypeOffer.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Offer>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeOffer.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Offer>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeOffer.write(it, buf)
         }
     }
 }
