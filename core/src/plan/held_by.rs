@@ -64,7 +64,16 @@ fn no_date(needs: &Needs, plan: &Plan) -> String {
 }
 
 /// Findings for which there is no date.
-const BARS_THE_DATE: [&str; 4] = ["plan.circle", "plan.part-without-day", "plan.wait-unknown", "plan.wait-without-end"];
+const BARS_THE_DATE: [&str; 8] = [
+    "plan.circle",
+    "plan.part-without-day",
+    "plan.wait-unknown",
+    "plan.wait-without-end",
+    "plan.no-own-time",
+    "plan.no-stretch",
+    "plan.limit-never-kept",
+    "plan.limit-missed",
+];
 
 impl Stretch {
     fn long_ms(&self) -> i64 {
@@ -109,7 +118,9 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
             });
         }
         let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
-        if let Some(before) = done_just_before(plan, laid).filter(|_| ground.bench.place_of(release_ms) < laid.begin) {
+        let bench = ground.benches.own(task.kind);
+        let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
+        if let Some(before) = done_just_before(ground, plan, place, laid).filter(|_| idle) {
             at = Some(before);
             continue;
         }
@@ -122,9 +133,15 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
     way
 }
 
-/// The task that the mechanic ends where this one begins.
-fn done_just_before(plan: &Plan, laid: &Laid) -> Option<usize> {
-    plan.iter().position(|other| other.as_ref().is_some_and(|other| other.begin < other.end && other.end == laid.begin))
+/// The last task that the mechanic ends before this one begins, with no bench time of this one between.
+fn done_just_before(ground: &Ground, plan: &Plan, place: usize, laid: &Laid) -> Option<usize> {
+    let bench = ground.tasks.get(place).map(|task| ground.benches.own(task.kind))?;
+    let begin = bench.place_of(laid.begin_ms);
+    let others = plan.iter().enumerate().filter(|(other, _)| *other != place);
+    let before = others.filter_map(|(other, own)| Some((own.as_ref()?, other))).filter(|(own, _)| {
+        own.begin_ms < own.end_ms && own.end_ms <= laid.begin_ms && bench.place_of(own.end_ms) == begin
+    });
+    before.max_by_key(|(own, other)| (own.end_ms, *other)).map(|(_, other)| other)
 }
 
 fn of_holder(holder: &Holder, needs: &Needs, until_ms: i64, now_ms: i64) -> Option<Stretch> {

@@ -8,10 +8,15 @@ pub mod project;
 mod bench;
 mod chance;
 mod circles;
+mod fill;
+mod fits;
 mod held_by;
 mod lay;
+mod least;
+mod limits;
 mod needs;
 mod orders;
+mod own_time;
 mod rows;
 mod running;
 mod schedule;
@@ -31,8 +36,14 @@ pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 pub use suppose::{Supposed, Supposition};
 
 #[cfg(test)]
+mod brute;
+#[cfg(test)]
 mod cases;
 #[cfg(test)]
+mod checker;
+#[cfg(test)]
 pub(crate) mod example;
+#[cfg(test)]
+mod hours_cases;
 #[cfg(test)]
 mod laws;
