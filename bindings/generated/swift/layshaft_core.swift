@@ -14829,13 +14829,18 @@ public struct PlanRow: Equatable, Hashable {
      */
     public var waitName: String?
     /**
-     * It holds the ready date: put off to the next bench time, it would move the date.
+     * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
      */
     public var critical: Bool
     /**
      * How much later it could end without moving the ready date, hours.
      */
     public var slackHours: Double?
+    /**
+     * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+     * recoat window does.
+     */
+    public var beginByMs: Int64?
     /**
      * What it waits for, by name; empty when it can begin now.
      */
@@ -14873,11 +14878,15 @@ public struct PlanRow: Equatable, Hashable {
          * What passes meanwhile.
          */waitName: String? = nil, 
         /**
-         * It holds the ready date: put off to the next bench time, it would move the date.
+         * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
          */critical: Bool, 
         /**
          * How much later it could end without moving the ready date, hours.
          */slackHours: Double? = nil, 
+        /**
+         * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+         * recoat window does.
+         */beginByMs: Int64? = nil, 
         /**
          * What it waits for, by name; empty when it can begin now.
          */blockedBy: [String] = [], 
@@ -14894,6 +14903,7 @@ public struct PlanRow: Equatable, Hashable {
         self.waitName = waitName
         self.critical = critical
         self.slackHours = slackHours
+        self.beginByMs = beginByMs
         self.blockedBy = blockedBy
         self.after = after
     }
@@ -14924,6 +14934,7 @@ public struct FfiConverterTypePlanRow: FfiConverterRustBuffer {
                 waitName: FfiConverterOptionString.read(from: &buf), 
                 critical: FfiConverterBool.read(from: &buf), 
                 slackHours: FfiConverterOptionDouble.read(from: &buf), 
+                beginByMs: FfiConverterOptionInt64.read(from: &buf), 
                 blockedBy: FfiConverterSequenceString.read(from: &buf), 
                 after: FfiConverterSequenceString.read(from: &buf)
         )
@@ -14940,6 +14951,7 @@ public struct FfiConverterTypePlanRow: FfiConverterRustBuffer {
         FfiConverterOptionString.write(value.waitName, into: &buf)
         FfiConverterBool.write(value.critical, into: &buf)
         FfiConverterOptionDouble.write(value.slackHours, into: &buf)
+        FfiConverterOptionInt64.write(value.beginByMs, into: &buf)
         FfiConverterSequenceString.write(value.blockedBy, into: &buf)
         FfiConverterSequenceString.write(value.after, into: &buf)
     }
@@ -14990,6 +15002,14 @@ public struct PlanSheet: Equatable, Hashable {
      */
     public var readyMs: Int64?
     /**
+     * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+     */
+    public var boundMs: Int64?
+    /**
+     * The ready date is proven to be the earliest there is.
+     */
+    public var provenBest: Bool
+    /**
      * How sure that is; none where no parcel and no hands-on time varies.
      */
     public var odds: Odds?
@@ -15036,6 +15056,12 @@ public struct PlanSheet: Equatable, Hashable {
          * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
          */readyMs: Int64? = nil, 
         /**
+         * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+         */boundMs: Int64? = nil, 
+        /**
+         * The ready date is proven to be the earliest there is.
+         */provenBest: Bool, 
+        /**
          * How sure that is; none where no parcel and no hands-on time varies.
          */odds: Odds? = nil, 
         /**
@@ -15059,6 +15085,8 @@ public struct PlanSheet: Equatable, Hashable {
         self.toMs = toMs
         self.days = days
         self.readyMs = readyMs
+        self.boundMs = boundMs
+        self.provenBest = provenBest
         self.odds = odds
         self.whatIf = whatIf
         self.heldBy = heldBy
@@ -15089,6 +15117,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
                 toMs: FfiConverterInt64.read(from: &buf), 
                 days: FfiConverterSequenceTypeDayMark.read(from: &buf), 
                 readyMs: FfiConverterOptionInt64.read(from: &buf), 
+                boundMs: FfiConverterOptionInt64.read(from: &buf), 
+                provenBest: FfiConverterBool.read(from: &buf), 
                 odds: FfiConverterOptionTypeOdds.read(from: &buf), 
                 whatIf: FfiConverterOptionTypeSupposed.read(from: &buf), 
                 heldBy: FfiConverterString.read(from: &buf), 
@@ -15105,6 +15135,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
         FfiConverterInt64.write(value.toMs, into: &buf)
         FfiConverterSequenceTypeDayMark.write(value.days, into: &buf)
         FfiConverterOptionInt64.write(value.readyMs, into: &buf)
+        FfiConverterOptionInt64.write(value.boundMs, into: &buf)
+        FfiConverterBool.write(value.provenBest, into: &buf)
         FfiConverterOptionTypeOdds.write(value.odds, into: &buf)
         FfiConverterOptionTypeSupposed.write(value.whatIf, into: &buf)
         FfiConverterString.write(value.heldBy, into: &buf)

@@ -4861,13 +4861,18 @@ waitUntilMs?: number | null,
  */
 waitName?: string | null, 
 /**
- * It holds the ready date: put off to the next bench time, it would move the date.
+ * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
  */
 critical: boolean, 
 /**
  * How much later it could end without moving the ready date, hours.
  */
 slackHours?: number | null, 
+/**
+ * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+ * recoat window does.
+ */
+beginByMs?: number | null, 
 /**
  * What it waits for, by name; empty when it can begin now.
  */
@@ -4905,6 +4910,14 @@ days: Array<DayMark>,
  * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
  */
 readyMs?: number | null, 
+/**
+ * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+ */
+boundMs?: number | null, 
+/**
+ * The ready date is proven to be the earliest there is.
+ */
+provenBest: boolean, 
 /**
  * How sure that is; none where no parcel and no hands-on time varies.
  */

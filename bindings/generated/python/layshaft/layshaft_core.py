@@ -22539,7 +22539,7 @@ class PlanRow:
     """
     A job on the calendar.
 """
-    def __init__(self, *, job:str, title:str, stage:Stage, state:JobState, minutes_left:float, work:typing.List[WorkSpan] = _DEFAULT, wait_until_ms:typing.Optional[int] = None, wait_name:typing.Optional[str] = None, critical:bool, slack_hours:typing.Optional[float] = None, blocked_by:typing.List[str] = _DEFAULT, after:typing.List[str] = _DEFAULT):
+    def __init__(self, *, job:str, title:str, stage:Stage, state:JobState, minutes_left:float, work:typing.List[WorkSpan] = _DEFAULT, wait_until_ms:typing.Optional[int] = None, wait_name:typing.Optional[str] = None, critical:bool, slack_hours:typing.Optional[float] = None, begin_by_ms:typing.Optional[int] = None, blocked_by:typing.List[str] = _DEFAULT, after:typing.List[str] = _DEFAULT):
         self.job = job
         self.title = title
         self.stage = stage
@@ -22553,6 +22553,7 @@ class PlanRow:
         self.wait_name = wait_name
         self.critical = critical
         self.slack_hours = slack_hours
+        self.begin_by_ms = begin_by_ms
         if blocked_by is _DEFAULT:
             self.blocked_by = []
         else:
@@ -22566,7 +22567,7 @@ class PlanRow:
 
     
     def __str__(self):
-        return "PlanRow(job={}, title={}, stage={}, state={}, minutes_left={}, work={}, wait_until_ms={}, wait_name={}, critical={}, slack_hours={}, blocked_by={}, after={})".format(self.job, self.title, self.stage, self.state, self.minutes_left, self.work, self.wait_until_ms, self.wait_name, self.critical, self.slack_hours, self.blocked_by, self.after)
+        return "PlanRow(job={}, title={}, stage={}, state={}, minutes_left={}, work={}, wait_until_ms={}, wait_name={}, critical={}, slack_hours={}, begin_by_ms={}, blocked_by={}, after={})".format(self.job, self.title, self.stage, self.state, self.minutes_left, self.work, self.wait_until_ms, self.wait_name, self.critical, self.slack_hours, self.begin_by_ms, self.blocked_by, self.after)
     def __eq__(self, other):
         if self.job != other.job:
             return False
@@ -22588,6 +22589,8 @@ class PlanRow:
             return False
         if self.slack_hours != other.slack_hours:
             return False
+        if self.begin_by_ms != other.begin_by_ms:
+            return False
         if self.blocked_by != other.blocked_by:
             return False
         if self.after != other.after:
@@ -22608,6 +22611,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
             wait_name=_UniffiFfiConverterOptionalString.read(buf),
             critical=_UniffiFfiConverterBoolean.read(buf),
             slack_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            begin_by_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             blocked_by=_UniffiFfiConverterSequenceString.read(buf),
             after=_UniffiFfiConverterSequenceString.read(buf),
         )
@@ -22624,6 +22628,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.check_lower(value.wait_name)
         _UniffiFfiConverterBoolean.check_lower(value.critical)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.slack_hours)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.begin_by_ms)
         _UniffiFfiConverterSequenceString.check_lower(value.blocked_by)
         _UniffiFfiConverterSequenceString.check_lower(value.after)
 
@@ -22639,6 +22644,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.wait_name, buf)
         _UniffiFfiConverterBoolean.write(value.critical, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.slack_hours, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.begin_by_ms, buf)
         _UniffiFfiConverterSequenceString.write(value.blocked_by, buf)
         _UniffiFfiConverterSequenceString.write(value.after, buf)
 
@@ -22788,7 +22794,7 @@ class PlanSheet:
     """
     The plan page.
 """
-    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
+    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, bound_ms:typing.Optional[int] = None, proven_best:bool, odds:typing.Optional[Odds] = None, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
         if rows is _DEFAULT:
             self.rows = []
         else:
@@ -22804,6 +22810,8 @@ class PlanSheet:
         else:
             self.days = days
         self.ready_ms = ready_ms
+        self.bound_ms = bound_ms
+        self.proven_best = proven_best
         self.odds = odds
         self.what_if = what_if
         self.held_by = held_by
@@ -22818,7 +22826,7 @@ class PlanSheet:
 
     
     def __str__(self):
-        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
+        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, bound_ms={}, proven_best={}, odds={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.bound_ms, self.proven_best, self.odds, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
     def __eq__(self, other):
         if self.rows != other.rows:
             return False
@@ -22831,6 +22839,10 @@ class PlanSheet:
         if self.days != other.days:
             return False
         if self.ready_ms != other.ready_ms:
+            return False
+        if self.bound_ms != other.bound_ms:
+            return False
+        if self.proven_best != other.proven_best:
             return False
         if self.odds != other.odds:
             return False
@@ -22856,6 +22868,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
             to_ms=_UniffiFfiConverterInt64.read(buf),
             days=_UniffiFfiConverterSequenceTypeDayMark.read(buf),
             ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            bound_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            proven_best=_UniffiFfiConverterBoolean.read(buf),
             odds=_UniffiFfiConverterOptionalTypeOdds.read(buf),
             what_if=_UniffiFfiConverterOptionalTypeSupposed.read(buf),
             held_by=_UniffiFfiConverterString.read(buf),
@@ -22872,6 +22886,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.check_lower(value.to_ms)
         _UniffiFfiConverterSequenceTypeDayMark.check_lower(value.days)
         _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.bound_ms)
+        _UniffiFfiConverterBoolean.check_lower(value.proven_best)
         _UniffiFfiConverterOptionalTypeOdds.check_lower(value.odds)
         _UniffiFfiConverterOptionalTypeSupposed.check_lower(value.what_if)
         _UniffiFfiConverterString.check_lower(value.held_by)
@@ -22887,6 +22903,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.to_ms, buf)
         _UniffiFfiConverterSequenceTypeDayMark.write(value.days, buf)
         _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.bound_ms, buf)
+        _UniffiFfiConverterBoolean.write(value.proven_best, buf)
         _UniffiFfiConverterOptionalTypeOdds.write(value.odds, buf)
         _UniffiFfiConverterOptionalTypeSupposed.write(value.what_if, buf)
         _UniffiFfiConverterString.write(value.held_by, buf)

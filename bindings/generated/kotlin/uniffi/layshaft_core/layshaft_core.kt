@@ -11409,7 +11409,7 @@ data class PlanRow (
     var `waitName`: kotlin.String? = null 
     , 
     /**
-     * It holds the ready date: put off to the next bench time, it would move the date.
+     * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
      */
     var `critical`: kotlin.Boolean
     , 
@@ -11417,6 +11417,12 @@ data class PlanRow (
      * How much later it could end without moving the ready date, hours.
      */
     var `slackHours`: kotlin.Double? = null 
+    , 
+    /**
+     * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+     * recoat window does.
+     */
+    var `beginByMs`: kotlin.Long? = null 
     , 
     /**
      * What it waits for, by name; empty when it can begin now.
@@ -11453,6 +11459,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterSequenceString.read(buf),
             FfiConverterSequenceString.read(buf),
         )
@@ -11469,6 +11476,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterOptionalString.allocationSize(value.`waitName`) +
             FfiConverterBoolean.allocationSize(value.`critical`) +
             FfiConverterOptionalDouble.allocationSize(value.`slackHours`) +
+            FfiConverterOptionalLong.allocationSize(value.`beginByMs`) +
             FfiConverterSequenceString.allocationSize(value.`blockedBy`) +
             FfiConverterSequenceString.allocationSize(value.`after`)
     )
@@ -11484,6 +11492,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterOptionalString.write(value.`waitName`, buf)
             FfiConverterBoolean.write(value.`critical`, buf)
             FfiConverterOptionalDouble.write(value.`slackHours`, buf)
+            FfiConverterOptionalLong.write(value.`beginByMs`, buf)
             FfiConverterSequenceString.write(value.`blockedBy`, buf)
             FfiConverterSequenceString.write(value.`after`, buf)
     }
@@ -11524,6 +11533,16 @@ data class PlanSheet (
      * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
      */
     var `readyMs`: kotlin.Long? = null 
+    , 
+    /**
+     * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+     */
+    var `boundMs`: kotlin.Long? = null 
+    , 
+    /**
+     * The ready date is proven to be the earliest there is.
+     */
+    var `provenBest`: kotlin.Boolean
     , 
     /**
      * How sure that is; none where no parcel and no hands-on time varies.
@@ -11576,6 +11595,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.read(buf),
             FfiConverterSequenceTypeDayMark.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterBoolean.read(buf),
             FfiConverterOptionalTypeOdds.read(buf),
             FfiConverterOptionalTypeSupposed.read(buf),
             FfiConverterString.read(buf),
@@ -11592,6 +11613,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.allocationSize(value.`toMs`) +
             FfiConverterSequenceTypeDayMark.allocationSize(value.`days`) +
             FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`boundMs`) +
+            FfiConverterBoolean.allocationSize(value.`provenBest`) +
             FfiConverterOptionalTypeOdds.allocationSize(value.`odds`) +
             FfiConverterOptionalTypeSupposed.allocationSize(value.`whatIf`) +
             FfiConverterString.allocationSize(value.`heldBy`) +
@@ -11607,6 +11630,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.write(value.`toMs`, buf)
             FfiConverterSequenceTypeDayMark.write(value.`days`, buf)
             FfiConverterOptionalLong.write(value.`readyMs`, buf)
+            FfiConverterOptionalLong.write(value.`boundMs`, buf)
+            FfiConverterBoolean.write(value.`provenBest`, buf)
             FfiConverterOptionalTypeOdds.write(value.`odds`, buf)
             FfiConverterOptionalTypeSupposed.write(value.`whatIf`, buf)
             FfiConverterString.write(value.`heldBy`, buf)
