@@ -149,6 +149,13 @@ impl BenchTime {
         spans
     }
 
+    /// When a second pair of hands is there between two instants, in order, cut off at both.
+    pub(crate) fn helper_between(&self, zone: &Zone, from_ms: i64, to_ms: i64) -> Vec<WorkSpan> {
+        let spans = self.helper.iter().flatten().filter(|span| span.check().is_ok()).cloned().collect();
+        let helper = BenchTime { spans, ..BenchTime::default() };
+        if helper.said() { helper.between(zone, from_ms, to_ms) } else { Vec::new() }
+    }
+
     /// When the bench time ends that runs or comes next; none when there is none within two months.
     pub(crate) fn next_ends_ms(&self, moment: &Moment) -> Option<i64> {
         let now_ms = moment.at_ms();

@@ -12,7 +12,7 @@ use layshaft_wire::wire;
 
 use super::Moment;
 use super::calendar::{Day, MINUTE_MS};
-use super::lay::{Ground, Plan, by_begin};
+use super::lay::{Ground, Plan, by_begin, misses};
 use super::needs::{MORNING_MINUTE, Needs, Task, missing};
 use super::spread::{Draws, Spread};
 use crate::bike::{Bike, Delivery};
@@ -148,8 +148,7 @@ impl<'a> Lived<'a> {
             }
             let ground = Ground { tasks: &tasks, ..*ground };
             let plan = ground.lay(&order);
-            let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
-            let ready_ms = over.and_then(|over| over.into_iter().max()).max(needs.running_until_ms());
+            let ready_ms = ready_ms(&ground, &plan, needs);
             lived.ends.push(ready_ms.unwrap_or(i64::MAX));
             let holding = holding(&ground, &plan, ready_ms);
             let mut parcels: BTreeSet<&str> = BTreeSet::new();
@@ -166,6 +165,15 @@ impl<'a> Lived<'a> {
         lived.ends.sort_unstable();
         Some(lived)
     }
+}
+
+/// When a run is ready; none where a task has no place in it, or misses its time limit.
+fn ready_ms(ground: &Ground, plan: &Plan, needs: &Needs) -> Option<i64> {
+    if ground.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref())) {
+        return None;
+    }
+    let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
+    Some(over?.into_iter().max()?.max(needs.running_until_ms().unwrap_or(i64::MIN)))
 }
 
 /// The tasks that hold the date: those that end it, and back from each all that it begins right after.
@@ -222,9 +230,9 @@ fn arrival_ms(delivery: &Delivery, moment: &Moment, share: f64) -> i64 {
 #[cfg(test)]
 mod tests {
     use super::super::Span;
-    use super::super::bench::Bench;
     use super::super::calendar::{DAY_MS, HOUR_MS};
     use super::super::example::{bike, job, needing, part, tuesday_noon, waiting};
+    use super::super::own_time::Benches;
     use super::super::schedule::schedule_with_odds;
     use super::super::waits::Clockwork;
     use super::*;
@@ -348,9 +356,9 @@ mod tests {
         with.bench_time.spans = every_day().iter().flat_map(|span| [span.clone(), evening(span)]).collect();
         let moment = tuesday_noon();
         let clockwork = Clockwork::of(&with, &moment);
-        let bench = Bench::from(&with.bench_time, &moment);
         let needs = Needs::of(&with, &moment, &clockwork);
-        let ground = Ground { tasks: &needs.tasks, bench: &bench, clockwork: &clockwork };
+        let benches = Benches::of(&with.bench_time, &moment, needs.tasks.iter().map(|task| task.kind));
+        let ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
         let plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
         let safe = |seed| {
             let lived = Lived::through(&with, &moment, &needs, &ground, &plan, RUNS, seed).unwrap();

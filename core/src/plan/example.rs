@@ -1,6 +1,6 @@
 //! Invented bikes for the tests of the plan.
 
-use super::calendar::{Day, HOUR_MS};
+use super::calendar::Day;
 use super::{BenchTime, Moment, PlanRow, Scheduled, Span, Zone};
 use crate::bike::{Bike, Job, JobState, Part, PartState, Wait};
 
@@ -62,11 +62,6 @@ pub(crate) fn row<'a>(scheduled: &'a Scheduled, job: &str) -> &'a PlanRow {
 pub(crate) fn work_ms(scheduled: &Scheduled, job: &str) -> (i64, i64) {
     let work = &row(scheduled, job).work;
     (work.first().unwrap().from_ms, work.last().unwrap().to_ms)
-}
-
-/// Hours of work that a row has on the calendar.
-pub(crate) fn hours_laid(row: &PlanRow) -> f64 {
-    row.work.iter().map(|span| (span.to_ms - span.from_ms) as f64 / HOUR_MS as f64).sum()
 }
 
 /// Codes of the findings.

@@ -64,7 +64,16 @@ fn no_date(needs: &Needs, plan: &Plan) -> String {
 }
 
 /// Findings for which there is no date.
-const BARS_THE_DATE: [&str; 4] = ["plan.circle", "plan.part-without-day", "plan.wait-unknown", "plan.wait-without-end"];
+const BARS_THE_DATE: [&str; 8] = [
+    "plan.circle",
+    "plan.part-without-day",
+    "plan.wait-unknown",
+    "plan.wait-without-end",
+    "plan.no-own-time",
+    "plan.no-stretch",
+    "plan.limit-never-kept",
+    "plan.limit-missed",
+];
 
 impl Stretch {
     fn long_ms(&self) -> i64 {
@@ -109,9 +118,9 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
             });
         }
         let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
-        if let Some(before) =
-            ground.done_just_before(plan, place).filter(|_| ground.bench.place_of(release_ms) < laid.begin)
-        {
+        let bench = ground.benches.own(task.kind);
+        let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
+        if let Some(before) = ground.done_just_before(plan, place).filter(|_| idle) {
             at = Some(before);
             continue;
         }

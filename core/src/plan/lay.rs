@@ -1,16 +1,21 @@
 //! Laying tasks onto bench time: one mechanic, one job at a time, a job begun is finished before another is begun.
+//!
+//! Each task lies in the bench time of its kind. Where what follows has a time limit, the task is put off until what
+//! follows can begin in time. For a given order there is one plan in which every task begins and ends as early as in
+//! any other, because each rule only ever says “not before”: it is found by raising the beginnings until all rules hold
+//! (the least fixed point; Tarski, Pacific Journal of Mathematics 5, 1955, standing: from memory). More bench time only
+//! takes rules away, so no task of an order can end later by it.
 
-use super::bench::Bench;
+use super::calendar::MINUTE_MS;
 use super::needs::Task;
+use super::own_time::Benches;
 use super::waits::Clockwork;
 
 /// Where a task lies.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Laid {
-    /// Place on the bench time at which its work begins.
-    pub(crate) begin: i64,
-    /// Place at which its work ends.
-    pub(crate) end: i64,
+    /// Instant at which its work begins.
+    pub(crate) begin_ms: i64,
     /// Instant at which its work ends.
     pub(crate) end_ms: i64,
     /// Instant at which its wait is over; none when that cannot be known.
@@ -20,31 +25,77 @@ pub(crate) struct Laid {
 /// Tasks on bench time, by their places in the list of tasks; none where one cannot be laid.
 pub(crate) type Plan = Vec<Option<Laid>>;
 
+/// The last piece of work before a time limit begins to run is at least so long: a choice of ours.
+const LAST_PIECE_MS: i64 = 15 * MINUTE_MS;
+
 /// What laying needs to know.
+#[derive(Clone, Copy)]
 pub(crate) struct Ground<'a> {
     /// The tasks, each after all that it must follow.
     pub(crate) tasks: &'a [Task<'a>],
-    /// The bench time.
-    pub(crate) bench: &'a Bench,
+    /// The bench time of each kind of task.
+    pub(crate) benches: &'a Benches,
     /// The waits.
     pub(crate) clockwork: &'a Clockwork,
+    /// A plan that is not over by then is of no interest.
+    pub(crate) until_ms: i64,
 }
 
 impl Ground<'_> {
-    /// Lays the tasks in an order, each after the one before it.
+    /// Lays the tasks in an order, each after the one before it; no task where that is not over in time.
     pub(crate) fn lay(&self, order: &[usize]) -> Plan {
+        self.lay_until(order, self.until_ms).unwrap_or_else(|| vec![None; self.tasks.len()])
+    }
+
+    /// Lays the tasks in an order; none where it is not over by an instant.
+    fn lay_until(&self, order: &[usize], until_ms: i64) -> Option<Plan> {
         let mut plan: Plan = vec![None; self.tasks.len()];
-        let mut free = 0;
-        for &place in order {
-            let laid = self.release_ms(place, &plan).and_then(|release_ms| self.set(place, release_ms, free));
-            if let Some(laid) = &laid {
-                free = free.max(laid.end);
+        let mut floors = vec![i64::MIN; self.tasks.len()];
+        // When the mechanic is free before each step of the order.
+        let mut free = vec![i64::MIN; order.len() + 1];
+        let mut step = 0;
+        while let Some(&place) = order.get(step) {
+            let free_ms = free.get(step).copied().unwrap_or(i64::MIN);
+            let floor_ms = floors.get(place).copied().unwrap_or(i64::MIN);
+            let release_ms = self.release_ms(place, &plan);
+            let laid = release_ms.and_then(|release_ms| self.set(place, release_ms, free_ms, floor_ms));
+            if laid.as_ref().is_some_and(|laid| laid.over_ms.unwrap_or(laid.end_ms) > until_ms) {
+                return None;
             }
+            let works = self.tasks.get(place).is_some_and(|task| task.work_ms > 0);
+            let ends_ms = laid.as_ref().filter(|_| works).map_or(free_ms, |laid| laid.end_ms);
+            let back = self.raise(place, laid.as_ref(), &plan, &mut floors);
             if let Some(own) = plan.get_mut(place) {
                 *own = laid;
             }
+            if let Some(next) = free.get_mut(step + 1) {
+                *next = free_ms.max(ends_ms);
+            }
+            let put_off = |other: &usize| self.is_put_off(*other, &plan, &floors);
+            let again = order.iter().take(step).position(put_off).filter(|_| back);
+            step = again.unwrap_or(step + 1);
         }
-        plan
+        Some(plan)
+    }
+
+    /// Puts off the tasks whose time limit would be over when this one begins; whether there are any.
+    fn raise(&self, place: usize, laid: Option<&Laid>, plan: &Plan, floors: &mut [i64]) -> bool {
+        let (Some(task), Some(laid)) = (self.tasks.get(place), laid) else { return false };
+        let mut raised = false;
+        for &(need, at_most_ms) in &task.within {
+            let floor_ms = laid.begin_ms - at_most_ms;
+            let before = plan.get(need).and_then(Option::as_ref);
+            if let Some(own) = floors.get_mut(need).filter(|_| before.is_some_and(|before| before.end_ms < floor_ms)) {
+                *own = floor_ms;
+                raised = true;
+            }
+        }
+        raised
+    }
+
+    fn is_put_off(&self, place: usize, plan: &Plan, floors: &[i64]) -> bool {
+        let end_ms = plan.get(place).and_then(Option::as_ref).map(|laid| laid.end_ms);
+        floors.get(place).zip(end_ms).is_some_and(|(floor_ms, end_ms)| end_ms < *floor_ms)
     }
 
     /// When a task may begin; none when one that it must follow is not laid, or its wait has no known end.
@@ -56,30 +107,31 @@ impl Ground<'_> {
         })
     }
 
-    /// The task from the first place on that is at or after `free` and not before its release.
-    fn set(&self, place: usize, release_ms: i64, free: i64) -> Option<Laid> {
-        let task = self.tasks.get(place)?;
-        let released = self.bench.place_of(release_ms);
-        if task.work_ms == 0 {
-            let over_ms = self.clockwork.over_ms_of(place, &task.wait, release_ms);
-            return Some(Laid { begin: released, end: released, end_ms: release_ms, over_ms });
+    /// The task as early as may be: after its release, when the mechanic is free, and ended no sooner than `floor_ms`.
+    pub(crate) fn set(&self, place: usize, release_ms: i64, free_ms: i64, floor_ms: i64) -> Option<Laid> {
+        let task = self.tasks.get(place).filter(|task| !task.never)?;
+        let (begin_ms, end_ms) = if task.work_ms == 0 {
+            (release_ms.max(floor_ms), release_ms.max(floor_ms))
+        } else {
+            self.work(task, release_ms.max(free_ms), floor_ms)?
+        };
+        Some(Laid { begin_ms, end_ms, over_ms: self.clockwork.over_ms_of(place, &task.wait, end_ms) })
+    }
+
+    /// When the work of a task begins and ends.
+    fn work(&self, task: &Task, from_ms: i64, floor_ms: i64) -> Option<(i64, i64)> {
+        let bench = self.benches.own(task.kind);
+        if task.in_one_go {
+            let begin_ms = bench.first_stretch(from_ms.max(floor_ms.saturating_sub(task.work_ms)), task.work_ms)?;
+            return Some((begin_ms, begin_ms + task.work_ms));
         }
-        let begin = released.max(free);
-        let end = begin + task.work_ms;
-        let end_ms = self.bench.end_ms(end)?;
-        Some(Laid { begin, end, end_ms, over_ms: self.clockwork.over_ms_of(place, &task.wait, end_ms) })
-    }
-
-    /// Whether a task begins as soon as it may that must not begin before an instant.
-    pub(crate) fn begins_at(&self, plan: &Plan, place: usize, instant_ms: i64) -> bool {
-        let laid = plan.get(place).and_then(Option::as_ref);
-        laid.is_some_and(|laid| self.bench.place_of(instant_ms) == laid.begin)
-    }
-
-    /// The task that the mechanic ends where this one begins.
-    pub(crate) fn done_just_before(&self, plan: &Plan, place: usize) -> Option<usize> {
-        let begin = plan.get(place)?.as_ref()?.begin;
-        plan.iter().position(|other| other.as_ref().is_some_and(|other| other.begin < other.end && other.end == begin))
+        let begin = bench.place_of(from_ms);
+        let end_ms = bench.end_ms(begin + task.work_ms)?;
+        if !task.limits {
+            return Some((bench.begin_ms(begin)?, end_ms));
+        }
+        let end_ms = bench.first_end(end_ms.max(floor_ms), task.work_ms.min(LAST_PIECE_MS))?;
+        Some((bench.begin_ms(bench.place_of(end_ms) - task.work_ms)?, end_ms))
     }
 
     /// The plan of the order that is done with everything first; of equal ones, the earliest in the list.
@@ -87,8 +139,11 @@ impl Ground<'_> {
         let least = self.cannot_be_less();
         let mut best: Option<(Score, Plan)> = None;
         for order in orders {
-            let plan = self.lay(order);
-            let score = score(&plan);
+            // Where all is laid that can be, an order is given up as soon as it is later than the best so far.
+            let full = best.as_ref().filter(|(so_far, _)| (so_far.unlaid, so_far.missed) == (least.unlaid, 0));
+            let until_ms = full.and_then(|(so_far, _)| so_far.over_ms).unwrap_or(i64::MAX);
+            let Some(plan) = self.lay_until(order, until_ms) else { continue };
+            let score = self.score(&plan);
             if best.as_ref().is_none_or(|(so_far, _)| score < *so_far) {
                 best = Some((score, plan));
             }
@@ -99,71 +154,30 @@ impl Ground<'_> {
         best.map(|(_, plan)| plan).unwrap_or_default()
     }
 
-    /// A score that no plan can be better than: each task as if it had the mechanic for itself, and all the work
-    /// without a gap.
-    fn cannot_be_less(&self) -> Score {
-        let mut alone: Plan = Vec::with_capacity(self.tasks.len());
-        for place in 0..self.tasks.len() {
-            let laid = self.release_ms(place, &alone).and_then(|release_ms| self.set(place, release_ms, 0));
-            alone.push(laid);
+    /// How good a plan is.
+    pub(crate) fn score(&self, plan: &Plan) -> Score {
+        Score {
+            unlaid: plan.iter().filter(|laid| laid.is_none()).count(),
+            missed: self.tasks.iter().zip(plan).filter(|(task, laid)| misses(task, laid.as_ref())).count(),
+            over_ms: plan.iter().flatten().filter_map(|laid| laid.over_ms).max(),
         }
-        let (unlaid, longest_ms) = score(&alone);
-        let work_ms = self.tasks.iter().map(|task| task.work_ms).sum();
-        let all_work_ms = if unlaid == 0 { self.bench.end_ms(work_ms) } else { None };
-        (unlaid, longest_ms.max(all_work_ms))
-    }
-
-    /// Draws tasks forward into bench time that lies idle, where they fit without cutting another in two. One task keeps
-    /// its place: the one that sets the ready date, so that filling gaps is no way round the fixed set of orders.
-    pub(crate) fn fill_gaps(&self, plan: &mut Plan, keeps_its_place: Option<usize>) {
-        let mut moved = true;
-        while moved {
-            moved = false;
-            for place in by_begin(plan) {
-                if Some(place) == keeps_its_place {
-                    continue;
-                }
-                let Some(release_ms) = self.release_ms(place, plan) else { continue };
-                let gap = self.first_gap(place, self.bench.place_of(release_ms), plan);
-                let Some(drawn) = self.set(place, release_ms, gap) else { continue };
-                if let Some(Some(laid)) = plan.get_mut(place)
-                    && (drawn.begin, drawn.end_ms) < (laid.begin, laid.end_ms)
-                {
-                    *laid = drawn;
-                    moved = true;
-                }
-            }
-        }
-    }
-
-    /// The first place from `from` on at which a task fits between the others.
-    fn first_gap(&self, place: usize, from: i64, plan: &Plan) -> i64 {
-        let work_ms = self.tasks.get(place).map_or(0, |task| task.work_ms);
-        let mut taken: Vec<(i64, i64)> = plan
-            .iter()
-            .enumerate()
-            .filter(|(other, _)| *other != place)
-            .filter_map(|(_, laid)| laid.as_ref())
-            .map(|laid| (laid.begin, laid.end))
-            .filter(|(begin, end)| begin < end)
-            .collect();
-        taken.sort_unstable();
-        let mut free = from;
-        for (begin, end) in taken {
-            if free + work_ms <= begin {
-                break;
-            }
-            free = free.max(end);
-        }
-        free
     }
 }
 
-/// Tasks that are not laid, and when the last wait is over: less is better.
-type Score = (usize, Option<i64>);
+/// Whether a task begins after the time limit that runs for it.
+pub(crate) fn misses(task: &Task, laid: Option<&Laid>) -> bool {
+    task.begin_by_ms.zip(laid).is_some_and(|(by_ms, laid)| laid.begin_ms > by_ms)
+}
 
-fn score(plan: &Plan) -> Score {
-    (plan.iter().filter(|laid| laid.is_none()).count(), plan.iter().flatten().filter_map(|laid| laid.over_ms).max())
+/// How good a plan is: less is better, the first first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) struct Score {
+    /// Tasks that are not laid.
+    pub(crate) unlaid: usize,
+    /// Tasks that begin after a time limit that runs already.
+    pub(crate) missed: usize,
+    /// When the last wait is over.
+    pub(crate) over_ms: Option<i64>,
 }
 
 /// The task whose wait is over last.
@@ -176,6 +190,8 @@ pub(crate) fn last_over(plan: &Plan) -> Option<usize> {
 pub(crate) fn by_begin(plan: &Plan) -> Vec<usize> {
     let mut places: Vec<usize> =
         (0..plan.len()).filter(|place| plan.get(*place).is_some_and(Option::is_some)).collect();
-    places.sort_by_key(|place| plan.get(*place).and_then(Option::as_ref).map(|laid| (laid.begin, laid.end, *place)));
+    places.sort_by_key(|place| {
+        plan.get(*place).and_then(Option::as_ref).map(|laid| (laid.begin_ms, laid.end_ms, *place))
+    });
     places
 }

@@ -6,14 +6,20 @@ mod calendar;
 pub mod project;
 
 mod bench;
+mod chain;
 mod chance;
 mod circles;
+mod fill;
+mod fits;
 mod held_by;
 mod lay;
+mod least;
+mod limits;
 mod needs;
 mod offers;
 mod order_first;
 mod orders;
+mod own_time;
 mod rows;
 mod running;
 mod schedule;
@@ -37,8 +43,14 @@ pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};
 pub use suppose::{Supposed, Supposition};
 
 #[cfg(test)]
+mod brute;
+#[cfg(test)]
 mod cases;
 #[cfg(test)]
+mod checker;
+#[cfg(test)]
 pub(crate) mod example;
+#[cfg(test)]
+mod hours_cases;
 #[cfg(test)]
 mod laws;

@@ -5,6 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::calendar::{Day, MINUTE_MS};
 use super::circles::loops;
+use super::limits::{at_most_ms, limit_passed, link_limits};
+use super::own_time::Kind;
 use super::running::{Running, running_waits};
 use super::waits::{Clockwork, WaitRule};
 use super::{BenchTime, Moment};
@@ -35,6 +37,18 @@ pub(crate) struct Task<'a> {
     pub(crate) freed_ms: Option<i64>,
     /// The wait after it.
     pub(crate) wait: WaitRule,
+    /// What it asks of the hours in which it is done.
+    pub(crate) kind: Kind,
+    /// It is done in one stretch.
+    pub(crate) in_one_go: bool,
+    /// Tasks that it must begin after within a time from their end, milliseconds: a subset of `after`.
+    pub(crate) within: Vec<(usize, i64)>,
+    /// A task of the plan must begin within a time from its end.
+    pub(crate) limits: bool,
+    /// It must begin by then: what it follows is done, and its time limit runs.
+    pub(crate) begin_by_ms: Option<i64>,
+    /// It cannot be laid, now or later; a finding says why.
+    pub(crate) never: bool,
 }
 
 /// What keeps work from beginning earlier.
@@ -87,6 +101,12 @@ impl<'a> Needs<'a> {
                 set_by: Holder::Now,
                 freed_ms: None,
                 wait: WaitRule::of(job.wait.as_ref(), bike),
+                kind: Kind::of(job),
+                in_one_go: !job.splittable.unwrap_or(at_most_ms(job).is_none()),
+                within: Vec::new(),
+                limits: false,
+                begin_by_ms: None,
+                never: false,
             };
             let mut can = task.needs_parts(bike, moment, &mut findings);
             for need in &job.after {
@@ -95,13 +115,10 @@ impl<'a> Needs<'a> {
                         can &= tasks.get(place).is_some_and(|before| before.wait != WaitRule::Unknown);
                         task.after.push(place);
                     }
-                    (None, Some(wait)) => match wait.over_ms {
-                        Some(over_ms) => {
-                            task.fixed_ms = task.fixed_ms.max(over_ms);
-                            task.wait_for(over_ms, Holder::Wait(wait.mark.clone()));
-                        }
-                        None => can = false,
-                    },
+                    (None, Some(wait)) => {
+                        can &= wait.over_ms.is_some();
+                        task.after_running(wait, moment, &mut findings);
+                    }
                     (None, None) => can &= !bike.jobs.contains_key(need),
                 }
             }
@@ -113,6 +130,7 @@ impl<'a> Needs<'a> {
                 stuck.insert(mark);
             }
         }
+        link_limits(&mut tasks);
         let last_done_ms = bike.jobs.values().filter_map(|job| job.done_ms).max().filter(|_| open.is_empty());
         Needs { tasks, stuck, running, last_done_ms, findings }
     }
@@ -131,6 +149,20 @@ impl Task<'_> {
         if instant_ms > self.not_before_ms {
             self.not_before_ms = instant_ms;
             self.set_by = holder;
+        }
+    }
+
+    /// Waits until a wait that runs is over, and begins before its time limit has passed.
+    fn after_running(&mut self, wait: &Running, moment: &Moment, findings: &mut Vec<Finding>) {
+        if let Some(over_ms) = wait.over_ms {
+            self.fixed_ms = self.fixed_ms.max(over_ms);
+            self.wait_for(over_ms, Holder::Wait(wait.mark.clone()));
+        }
+        let Some(closes_ms) = wait.closes_ms.filter(|_| self.job.state == JobState::Open) else { return };
+        if closes_ms >= moment.at_ms() {
+            self.begin_by_ms = Some(self.begin_by_ms.map_or(closes_ms, |other| other.min(closes_ms)));
+        } else {
+            findings.push(limit_passed(self.job, &wait.title, closes_ms, &moment.zone));
         }
     }
 

@@ -6,7 +6,8 @@
 //! anomalies”, SIAM Journal on Applied Mathematics 17, 1969, standing: from memory).
 //!
 //! Method: list scheduling by several priorities, the longest tail foremost, at several assumed paces of work; a search
-//! at each pace (see `project`); each order with one job drawn forward; and all orders where there are few.
+//! at each pace (see `project`); each order with one job drawn forward; and all orders where there are few. What is begun
+//! and can go on stands first in each of them.
 
 use std::collections::BTreeSet;
 
@@ -23,6 +24,10 @@ pub(crate) struct Outline {
     pub(crate) from_hours: f64,
     /// Tasks that must be done before.
     pub(crate) after: Vec<usize>,
+    /// What follows has to begin within a time from its end.
+    pub(crate) limits: bool,
+    /// It is begun, and nothing keeps it: it stays before all others.
+    pub(crate) first: bool,
 }
 
 /// Assumed paces: hours that pass for one hour at the bench. A week has 168 hours, of which 5 to 168 are bench time.
@@ -38,14 +43,19 @@ const SEARCHED: u64 = 300;
 /// A list is long from so many tasks on.
 const LONG: usize = 32;
 
+/// Whether every order of so many tasks is tried.
+pub(crate) fn tries_all(tasks: usize) -> bool {
+    tasks <= FEW
+}
+
 /// The orders, without repeats. The first is the list as it stands: dependency order, then rank, then mark; those that
 /// differ from it by one task come next, so that of equally good orders one near the list is taken.
 pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
     let listed: Vec<usize> = (0..outlines.len()).collect();
-    let mut all = Collected::default();
+    let mut all = Collected { outlines, orders: Vec::new(), seen: BTreeSet::new() };
     all.add(listed.clone());
-    if outlines.len() <= FEW {
-        all.add_every(outlines, &mut Vec::new());
+    if tries_all(outlines.len()) {
+        all.add_every(&mut Vec::new());
         return all.orders;
     }
     let by_rank: Vec<f64> = listed.iter().map(|place| -(*place as f64)).collect();
@@ -53,7 +63,7 @@ pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
     for task in listed.iter().rev() {
         all.add(paced(outlines, &raised(outlines, &by_rank, *task), Some(USUAL_PACE)));
     }
-    all.add_drawn_forward(outlines, &listed);
+    all.add_drawn_forward(&listed);
     for pace in PACES {
         let tail = tails(outlines, pace);
         let rest: Vec<f64> =
@@ -72,44 +82,76 @@ pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
     for order in PACES.iter().filter_map(|pace| searched(outlines, *pace)) {
         all.add(order);
     }
-    all.add_drawn_forward(outlines, &paced(outlines, &tails(outlines, USUAL_PACE), Some(USUAL_PACE)));
+    all.add_drawn_forward(&paced(outlines, &tails(outlines, USUAL_PACE), Some(USUAL_PACE)));
     all.orders
 }
 
 /// Orders found so far.
-#[derive(Default)]
-struct Collected {
+struct Collected<'a> {
+    outlines: &'a [Outline],
     orders: Vec<Vec<usize>>,
     seen: BTreeSet<Vec<usize>>,
 }
 
-impl Collected {
-    fn add(&mut self, order: Vec<usize>) {
+impl Collected<'_> {
+    /// The order, with what is begun before all others; where time limits run, also with what they bind together.
+    fn add(&mut self, mut order: Vec<usize>) {
+        let first = |task: usize| self.outlines.get(task).is_some_and(|outline| outline.first);
+        order.sort_by_key(|task| if first(*task) { *task } else { usize::MAX });
+        if self.outlines.iter().any(|outline| outline.limits) {
+            self.add_as_it_is(together(self.outlines, &order));
+        }
+        self.add_as_it_is(order);
+    }
+
+    fn add_as_it_is(&mut self, order: Vec<usize>) {
         if self.seen.insert(order.clone()) {
             self.orders.push(order);
         }
     }
 
     /// The order with each of its tasks drawn forward, one at a time.
-    fn add_drawn_forward(&mut self, outlines: &[Outline], base: &[usize]) {
+    fn add_drawn_forward(&mut self, base: &[usize]) {
         for place in 1..base.len() {
-            self.add(drawn_forward(outlines, base, place));
+            self.add(drawn_forward(self.outlines, base, place));
         }
     }
 
     /// Every order that the needs allow.
-    fn add_every(&mut self, outlines: &[Outline], begun: &mut Vec<usize>) {
-        if begun.len() == outlines.len() {
+    fn add_every(&mut self, begun: &mut Vec<usize>) {
+        if begun.len() == self.outlines.len() {
             self.add(begun.clone());
         }
-        for (task, outline) in outlines.iter().enumerate() {
+        for (task, outline) in self.outlines.iter().enumerate() {
             if !begun.contains(&task) && outline.after.iter().all(|need| begun.contains(need)) {
                 begun.push(task);
-                self.add_every(outlines, begun);
+                self.add_every(begun);
                 begun.pop();
             }
         }
     }
+}
+
+/// The order with each task that sets a time limit right before the first that follows it, and the others that follow
+/// it as soon after as their needs allow.
+fn together(outlines: &[Outline], order: &[usize]) -> Vec<usize> {
+    let mut order = order.to_vec();
+    for task in order.clone().into_iter().rev().filter(|task| outlines.get(*task).is_some_and(|one| one.limits)) {
+        let follows = |other: &usize| outlines.get(*other).is_some_and(|outline| outline.after.contains(&task));
+        let (Some(own), Some(first)) = (order.iter().position(|other| *other == task), order.iter().position(follows))
+        else {
+            continue;
+        };
+        if let Some(moved) = order.get_mut(own..first) {
+            moved.rotate_left(1);
+        }
+        for place in first + 1..order.len() {
+            if order.get(place).is_some_and(follows) {
+                order = drawn_forward(outlines, &order, place);
+            }
+        }
+    }
+    order
 }
 
 /// Tail of each task: the longest way from its beginning to the end of everything, hours.
@@ -232,7 +274,7 @@ mod tests {
     use super::*;
 
     fn outline(work_hours: f64, wait_hours: f64, after: &[usize]) -> Outline {
-        Outline { work_hours, wait_hours, from_hours: 0.0, after: after.to_vec() }
+        Outline { work_hours, wait_hours, from_hours: 0.0, after: after.to_vec(), limits: false, first: false }
     }
 
     fn follows_its_needs(outlines: &[Outline], order: &[usize]) -> bool {
@@ -271,6 +313,25 @@ mod tests {
         let outlines = [outline(2.0, 0.0, &[]), outline(1.0, 96.0, &[]), outline(1.0, 0.0, &[1])];
         assert_eq!(tails(&outlines, 2.0), [4.0, 100.0, 2.0]);
         assert_eq!(paced(&outlines, &tails(&outlines, 2.0), Some(2.0)), [1, 0, 2]);
+    }
+
+    #[test]
+    fn what_is_begun_stays_first_in_every_order() {
+        let begun = Outline { first: true, ..outline(1.0, 0.0, &[]) };
+        let few = [begun.clone(), outline(1.0, 9.0, &[]), outline(1.0, 0.0, &[])];
+        assert_eq!(orders(&few), [[0, 1, 2], [0, 2, 1]]);
+        let many: Vec<Outline> =
+            (0..12).map(|task| if task < 2 { begun.clone() } else { outline(1.0, f64::from(task), &[]) }).collect();
+        assert!(orders(&many).iter().all(|order| order[..2] == [0, 1]));
+    }
+
+    #[test]
+    fn a_time_limit_binds_a_task_to_those_that_follow_it() {
+        let coat = |after: &[usize]| Outline { limits: true, ..outline(1.0, 1.0, after) };
+        let outlines = [coat(&[]), outline(1.0, 0.0, &[]), coat(&[0]), outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[2])];
+        assert_eq!(together(&outlines, &[0, 1, 2, 3, 4]), [1, 3, 0, 2, 4]);
+        let outlines = [coat(&[]), outline(1.0, 0.0, &[0]), outline(1.0, 0.0, &[]), outline(1.0, 0.0, &[0])];
+        assert_eq!(together(&outlines, &[0, 1, 2, 3]), [0, 3, 1, 2]);
     }
 
     #[test]

@@ -2,12 +2,12 @@
 
 use std::cmp::Ordering;
 
-use super::PlanRow;
 use super::calendar::HOUR_MS;
-use super::lay::{Ground, Plan};
+use super::lay::{Ground, Laid, Plan};
 use super::needs::{Needs, minutes_left, missing};
 use super::running::Running;
 use super::slack::{Latest, latest};
+use super::{PlanRow, WorkSpan};
 use crate::bike::{Bike, Job, JobState};
 
 /// The rows: jobs in the order of their dates, then those that cannot be planned, then those that are done.
@@ -27,8 +27,10 @@ pub(crate) fn rows(
             let mut row = bare(bike, mark, job, needs, now_ms);
             let place = needs.tasks.iter().position(|task| task.mark == mark);
             let mut begins_ms = None;
-            if let Some(laid) = place.and_then(|place| plan.get(place)?.as_ref()) {
-                row.work = ground.bench.stretches(laid.begin, laid.end);
+            let laid = place.and_then(|place| Some((place, plan.get(place)?.as_ref()?)));
+            if let Some((place, laid)) = laid {
+                row.work = work(ground, place, laid);
+                row.begin_by_ms = begin_by_ms(ground, place, plan);
                 row.wait_until_ms = laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms);
                 begins_ms = Some(row.work.first().map_or(laid.end_ms, |span| span.from_ms));
             }
@@ -45,6 +47,20 @@ pub(crate) fn rows(
         .collect();
     rows.sort_by(|(a, _), (b, _)| a.compare(b));
     rows.into_iter().map(|(_, row)| row).collect()
+}
+
+/// The work of a task on the calendar.
+fn work(ground: &Ground, place: usize, laid: &Laid) -> Vec<WorkSpan> {
+    let task = ground.tasks.get(place).filter(|task| task.work_ms > 0);
+    task.map(|task| ground.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms)).unwrap_or_default()
+}
+
+/// When a task must begin, so that no time limit after what it follows passes.
+fn begin_by_ms(ground: &Ground, place: usize, plan: &Plan) -> Option<i64> {
+    let task = ground.tasks.get(place)?;
+    let limits =
+        task.within.iter().filter_map(|(need, at_most_ms)| Some(plan.get(*need)?.as_ref()?.end_ms + at_most_ms));
+    limits.chain(task.begin_by_ms).min()
 }
 
 /// What rows are sorted by; rows that are equal in it stay in the order of their marks.
@@ -80,6 +96,7 @@ fn bare(bike: &Bike, mark: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanR
         critical: false,
         critical_share: None,
         slack_hours: None,
+        begin_by_ms: None,
         blocked_by: if done { Vec::new() } else { blocked_by(bike, job, needs, now_ms) },
         after: job.after.clone(),
     }
@@ -124,5 +141,5 @@ fn slack_of_running(
     let first_ms = followers.filter_map(|(_, late)| late.map(|late| late.begin_ms)).min();
     let latest_ms = first_ms.unwrap_or(ready_ms).min(ready_ms);
     row.slack_hours = Some((latest_ms - over_ms) as f64 / HOUR_MS as f64);
-    row.critical = ground.bench.within_one_sitting(over_ms, latest_ms);
+    row.critical = ground.benches.whole().within_one_sitting(over_ms, latest_ms);
 }

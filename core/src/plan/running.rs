@@ -1,5 +1,6 @@
 //! Waits that run already: from jobs that are done, and from coats that belong to no job.
 
+use super::limits::at_most_ms;
 use super::waits::{Clockwork, WaitRule};
 use crate::bike::{Bike, JobState};
 use crate::coating::Coat;
@@ -16,6 +17,8 @@ pub(crate) struct Running {
     pub(crate) title: String,
     /// When it is over; none when that cannot be known.
     pub(crate) over_ms: Option<i64>,
+    /// What follows must begin by then.
+    pub(crate) closes_ms: Option<i64>,
 }
 
 /// Waits after jobs that are done, and coats that cure without a job.
@@ -29,6 +32,9 @@ pub(crate) fn running_waits(
     for (mark, job) in bike.jobs.iter().filter(|(_, job)| job.state == JobState::Done) {
         let on: Vec<&Coat> = bike.coats.values().filter(|coat| coat.job.as_deref() == Some(mark)).collect();
         let rule = WaitRule::of(job.wait.as_ref(), bike);
+        let last_coat_ms = on.iter().map(|coat| coat.applied_ms).max();
+        let ended_ms = last_coat_ms.or(job.done_ms).unwrap_or(now_ms);
+        let closes_ms = at_most_ms(job).map(|at_most_ms| ended_ms.saturating_add(at_most_ms));
         let (name, over_ms) = if let Some(last) = on.iter().max_by_key(|coat| coat.applied_ms) {
             let ends: Option<Vec<i64>> = on.iter().map(|coat| clockwork.coat_over_ms(coat)).collect();
             let name = job.wait.as_ref().map_or_else(|| format!("{} cures", last.title), |wait| wait.name.clone());
@@ -47,7 +53,7 @@ pub(crate) fn running_waits(
         if over_ms.is_none() {
             findings.push(endless(&name, &job.title));
         }
-        running.push(Running { mark: mark.clone(), name, title: job.title.clone(), over_ms });
+        running.push(Running { mark: mark.clone(), name, title: job.title.clone(), over_ms, closes_ms });
     }
     let without_job = |coat: &Coat| coat.job.as_ref().is_none_or(|job| !bike.jobs.contains_key(job));
     for (mark, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
@@ -56,7 +62,8 @@ pub(crate) fn running_waits(
             findings.push(endless(&coat.product.name, &coat.title));
         }
         let name = format!("{} cures", coat.product.name);
-        running.push(Running { mark: format!("coat {mark}"), name, title: coat.title.clone(), over_ms });
+        let (mark, title) = (format!("coat {mark}"), coat.title.clone());
+        running.push(Running { mark, name, title, over_ms, closes_ms: None });
     }
     running
 }

@@ -1,20 +1,25 @@
 //! The schedule: every job on the calendar, the ready date, and what holds it.
 //!
-//! Jobs go onto bench time in dependency order, by rank and then by mark; where another order is ready earlier, that one
+//! Jobs go onto the bench time of their kind in dependency order, by rank and then by mark; where another order is ready earlier, that one
 //! is taken. How the orders come about, and why none of them looks at the calendar, stands in `orders.rs`.
 
-use super::bench::Bench;
-use super::calendar::HOUR_MS;
+use super::calendar::{DAY_MS, HOUR_MS};
 use super::chance::{Odds, chances};
+use super::fits::mark_what_never_fits;
 use super::held_by::held_by;
-use super::lay::{Ground, Plan, last_over};
-use super::needs::{Needs, Task};
-use super::orders::{Outline, orders};
+use super::lay::{Ground, Plan, by_begin, last_over, misses};
+use super::limits::limit_missed;
+use super::needs::{Holder, Needs, Task};
+use super::orders::{Outline, orders, tries_all};
+use super::own_time::Benches;
 use super::rows::rows;
-use super::waits::Clockwork;
+use super::waits::{Clockwork, WaitRule};
 use super::{Moment, PlanRow};
 use crate::bike::{Bike, JobState};
 use crate::finding::{Finding, Weight};
+
+/// A run through the plan is followed up to so many days after its ready date: two years.
+const LIVED_DAYS: i64 = 731;
 
 /// The schedule of a bike.
 #[derive(Clone, Debug, PartialEq)]
@@ -23,6 +28,8 @@ pub struct Scheduled {
     pub rows: Vec<PlanRow>,
     /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
     pub ready_ms: Option<i64>,
+    /// No order of the jobs can be ready before; the same as the ready date where that is proven to be the earliest.
+    pub bound_ms: Option<i64>,
     /// How sure that is; none where nothing varies.
     pub odds: Option<Odds>,
     /// What holds the date, in words.
@@ -45,28 +52,51 @@ pub(crate) fn schedule_with_odds(bike: &Bike, moment: &Moment) -> Scheduled {
 
 fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
-    let bench = Bench::from(&bike.bench_time, moment);
-    let needs = Needs::of(bike, moment, &clockwork);
-    let ground = Ground { tasks: &needs.tasks, bench: &bench, clockwork: &clockwork };
-    let plan = plan(&ground, &needs, moment);
+    let mut needs = Needs::of(bike, moment, &clockwork);
+    let benches = Benches::of(&bike.bench_time, moment, needs.tasks.iter().map(|task| task.kind));
+    needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
+    let mut ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
+    let tried = orders(&outlines(&ground, moment));
+    let in_order = ground.best(&tried);
+    let plan = filled(&ground, &needs, in_order.clone());
+    let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
+    needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
     let ready_ms = ready_ms(&needs, &plan);
+    let bound_ms = ready_ms.and_then(|ready_ms| bound_ms(&ground, &needs, ready_ms));
     let held_by = held_by(bike, moment, &needs, &ground, &plan, ready_ms);
     let mut rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
-    let chances = if with_odds { chances(bike, moment, &needs, &ground, &plan) } else { None };
+    ground.until_ms = ready_ms.map_or(i64::MAX, |ready_ms| ready_ms.saturating_add(LIVED_DAYS * DAY_MS));
+    let chances = ready_ms
+        .filter(|_| with_odds)
+        .and_then(|_| chances(bike, moment, &needs, &ground, lived(&ground, &plan, &in_order)));
     for row in rows.iter_mut().filter(|row| row.state != JobState::Done) {
         row.critical_share = chances.as_ref().map(|all| all.critical.get(row.job.as_str()).copied().unwrap_or(0.0));
     }
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
-    Scheduled { rows, ready_ms, odds: chances.map(|all| all.odds), held_by, findings }
+    Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings }
 }
 
-/// The best of the orders on the calendar, with its gaps filled.
-fn plan(ground: &Ground, needs: &Needs, moment: &Moment) -> Plan {
-    let mut plan = ground.best(&orders(&outlines(ground, moment)));
+/// The plan with its gaps filled.
+fn filled(ground: &Ground, needs: &Needs, mut plan: Plan) -> Plan {
     let keeps_its_place = last_over(&plan).filter(|last| over_ms(&plan, *last) >= needs.running_until_ms());
     ground.fill_gaps(&mut plan, keeps_its_place);
     plan
+}
+
+/// The plan whose order is lived through for the odds: the filled one, unless its order by itself is ready later.
+fn lived<'a>(ground: &Ground, filled: &'a Plan, in_order: &'a Plan) -> &'a Plan {
+    let again = ground.score(&ground.lay(&by_begin(filled)));
+    if again <= ground.score(in_order) { filled } else { in_order }
+}
+
+/// What the ready date cannot be before. Where every order was tried, that is the ready date itself.
+fn bound_ms(ground: &Ground, needs: &Needs, ready_ms: i64) -> Option<i64> {
+    if tries_all(ground.tasks.len()) {
+        return Some(ready_ms);
+    }
+    let least_ms = ground.cannot_be_less().over_ms.max(needs.running_until_ms()).max(needs.last_done_ms);
+    least_ms.map(|least_ms| least_ms.min(ready_ms))
 }
 
 /// The tasks as the orders see them. Hours count from this morning's midnight and not from now, so that the plan does
@@ -85,26 +115,41 @@ fn outlines(ground: &Ground, moment: &Moment) -> Vec<Outline> {
             wait_hours: hours(wait_ms(place, task)),
             from_hours: task.freed_ms.map_or(0.0, |freed_ms| hours(freed_ms - midnight_ms).max(0.0)),
             after: task.after.clone(),
+            limits: task.limits,
+            first: goes_on_now(task),
         })
         .collect()
+}
+
+/// Whether a task is begun, and nothing keeps it from going on in the next bench time, whenever that is.
+fn goes_on_now(task: &Task) -> bool {
+    let any_time = task.kind.asks_nothing() && !task.in_one_go && !task.limits && !task.never;
+    task.job.state == JobState::Begun && any_time && task.after.is_empty() && task.set_by == Holder::Now
 }
 
 fn over_ms(plan: &Plan, place: usize) -> Option<i64> {
     plan.get(place)?.as_ref()?.over_ms
 }
 
-/// When everything is over; none when a job cannot be planned or a wait has no known end.
+/// When everything is over; none when a job cannot be planned, a wait has no known end or a time limit is missed, which
+/// leaves open what has to be done then.
 fn ready_ms(needs: &Needs, plan: &Plan) -> Option<i64> {
-    if !needs.stuck.is_empty() || needs.running.iter().any(|wait| wait.over_ms.is_none()) {
+    let endless = needs.running.iter().any(|wait| wait.over_ms.is_none());
+    let missed = needs.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref()));
+    if !needs.stuck.is_empty() || endless || missed {
         return None;
     }
     let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
     over?.into_iter().max().max(needs.running_until_ms()).max(needs.last_done_ms)
 }
 
-/// Jobs that nothing forbids and that still found no place.
+/// Jobs that nothing forbids and that still found no place, without those that only wait for such a job.
 fn never_reached(needs: &Needs, plan: &Plan) -> Vec<Finding> {
-    let unlaid = needs.tasks.iter().zip(plan).filter(|(_, laid)| laid.is_none());
+    let is_laid = |need: &usize| plan.get(*need).is_some_and(Option::is_some);
+    let unlaid = needs.tasks.iter().zip(plan).filter(|(task, laid)| {
+        let unknown = |need: &usize| needs.tasks.get(*need).is_none_or(|before| before.wait == WaitRule::Unknown);
+        laid.is_none() && !task.never && task.after.iter().all(|need| is_laid(need) && !unknown(need))
+    });
     unlaid
         .map(|(task, _)| {
             let text = format!(

@@ -56,12 +56,15 @@ pub struct PlanRow {
     pub wait_until_ms: Option<i64>,
     /// What passes meanwhile.
     pub wait_name: Option<String>,
-    /// It holds the ready date: put off to the next bench time, it would move the date.
+    /// It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
     pub critical: bool,
     /// In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
     pub critical_share: Option<f64>,
     /// How much later it could end without moving the ready date, hours.
     pub slack_hours: Option<f64>,
+    /// Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+    /// recoat window does.
+    pub begin_by_ms: Option<i64>,
     /// What it waits for, by name; empty when it can begin now.
     pub blocked_by: Vec<String>,
     /// Marks of the jobs that it must follow.
@@ -83,6 +86,10 @@ pub struct PlanSheet {
     pub days: Vec<DayMark>,
     /// When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
     pub ready_ms: Option<i64>,
+    /// No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+    pub bound_ms: Option<i64>,
+    /// The ready date is proven to be the earliest there is.
+    pub proven_best: bool,
     /// How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
     pub odds: Option<Odds>,
     /// Parts to order, the most urgent first.
@@ -122,7 +129,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
     let (from_ms, to_ms) = (midnight(today), midnight(today.plus(i64::from(shown))));
     let how_sure = ask.how_sure == Some(true);
     let scheduled = if how_sure { schedule_with_odds(bike, moment) } else { schedule(bike, moment) };
-    let Scheduled { rows, ready_ms, odds, held_by, findings } = scheduled;
+    let Scheduled { rows, ready_ms, bound_ms, odds, held_by, findings } = scheduled;
     let what_if = ask.what_if.as_ref().map(|what_if| suppose(bike, what_if, moment, ready_ms)).transpose()?;
     Ok(PlanSheet {
         bench: bike.bench_time.between(zone, from_ms, to_ms),
@@ -133,6 +140,8 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
             .map(|day| DayMark { at_ms: midnight(day), day: day.text(), weekday: day.weekday() })
             .collect(),
         ready_ms,
+        bound_ms,
+        proven_best: ready_ms.is_some() && ready_ms == bound_ms,
         odds,
         order_first: order_first(bike, &rows, moment),
         offers: if how_sure { offers(bike, moment, ready_ms) } else { Vec::new() },

@@ -1,12 +1,15 @@
 //! Slack: how much later each task could end before the ready date moves.
 //!
 //! Method: the backward pass of the critical path method (Kelley, “Critical-path planning and scheduling”, Operations
-//! Research 9, 1961, standing: from memory), on bench time instead of plain time, with one more link from each task to
-//! the one that the mechanic does next. Then each task by itself is tried in bench time that lies idle even when all
-//! others are as late as they may be: that it comes before another is no reason to call it urgent.
+//! Research 9, 1961, standing: from memory), on each task's own bench time instead of plain time: the task that ends
+//! last is put off first, each into a gap that those before it left. Then each task by itself is tried in bench time
+//! that lies idle even when all others are as late as they may be: that it comes before another is no reason to call it
+//! urgent. A task that must begin within a time limit is not put off beyond it.
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
+use super::fill::Taken;
 use super::lay::{Ground, Laid, Plan, by_begin};
+use super::needs::Task;
 use super::waits::WaitRule;
 
 /// How late a task may be.
@@ -16,81 +19,90 @@ pub(crate) struct Latest {
     pub(crate) begin_ms: i64,
     /// How much later its work could end, hours.
     pub(crate) slack_hours: f64,
-    /// It cannot be put off to the next stretch of bench time: it holds the date.
+    /// It cannot be put off to the next stretch of its bench time: it holds the date.
     pub(crate) critical: bool,
-    /// Where its work lies when all are late: places on the bench time.
-    late: (i64, i64),
-    /// The place up to which its work may lie if the mechanic has no other.
-    limit: i64,
+    /// When its work ends when all others are late too.
+    end_ms: i64,
+    /// When its work must have ended, whatever the mechanic does.
+    limit_ms: i64,
 }
 
 /// How late each task may be when everything must be over at `ready_ms`.
 pub(crate) fn latest(ground: &Ground, plan: &Plan, ready_ms: i64) -> Vec<Option<Latest>> {
     let mut latest: Vec<Option<Latest>> = vec![None; plan.len()];
     let mut limits = vec![ready_ms; plan.len()];
-    let mut next_begin = i64::MAX;
-    for place in by_begin(plan).into_iter().rev() {
-        let limit_ms = limits.get(place).copied().unwrap_or(ready_ms);
-        let Some(own) = latest_of(ground, plan, place, limit_ms, next_begin) else { continue };
-        let Some(task) = ground.tasks.get(place) else { continue };
-        if task.work_ms > 0 {
-            next_begin = own.late.0;
-        }
+    let mut taken = Taken::default();
+    for place in by_end(plan).into_iter().rev() {
+        let (Some(task), Some(Some(laid))) = (ground.tasks.get(place), plan.get(place)) else { continue };
+        let over_by_ms = limits.get(place).copied().unwrap_or(ready_ms);
+        let limit_ms = latest_end_ms(ground, place, laid.end_ms, over_by_ms);
+        let late = put_off(ground, plan, place, limit_ms, &taken).unwrap_or_else(|| laid.clone());
+        taken.replace(ground, place, Some(&late));
         for need in &task.after {
             if let Some(limit) = limits.get_mut(*need) {
-                *limit = own.begin_ms.min(*limit);
+                *limit = late.begin_ms.min(*limit);
             }
         }
-        if let Some(slot) = latest.get_mut(place) {
-            *slot = Some(own);
+        if let Some(own) = latest.get_mut(place) {
+            let (begin_ms, end_ms) = (late.begin_ms, late.end_ms);
+            *own = Some(Latest { begin_ms, end_ms, limit_ms, slack_hours: 0.0, critical: true });
         }
     }
-    put_into_idle_time(ground, plan, &mut latest);
+    for (place, own) in latest.iter_mut().enumerate() {
+        if let (Some(task), Some(Some(laid)), Some(own)) = (ground.tasks.get(place), plan.get(place), own) {
+            // By itself it may end later still, where there is idle time with all others late.
+            let alone = put_off(ground, plan, place, own.limit_ms, &taken);
+            let end_ms = alone.map_or(own.end_ms, |alone| alone.end_ms.max(own.end_ms));
+            let bench = ground.benches.own(task.kind);
+            own.slack_hours = (end_ms - laid.end_ms) as f64 / HOUR_MS as f64;
+            own.critical = match task.work_ms {
+                0 => bench.within_one_sitting(laid.end_ms, end_ms),
+                _ => bench.same_sitting(bench.place_of(laid.end_ms), bench.place_of(end_ms)),
+            };
+        }
+    }
     latest
 }
 
-fn latest_of(ground: &Ground, plan: &Plan, place: usize, limit_ms: i64, next_begin: i64) -> Option<Latest> {
+/// The task as late as it may be, but no earlier than it lies: ended at its limit, begun in time after what it follows,
+/// and in one gap of the time that others take. None where there is no such place.
+fn put_off(ground: &Ground, plan: &Plan, place: usize, limit_ms: i64, taken: &Taken) -> Option<Laid> {
     let (task, laid) = (ground.tasks.get(place)?, plan.get(place)?.as_ref()?);
-    let may_end_ms = latest_end_ms(ground, place, laid.end_ms, limit_ms);
-    let limit = ground.bench.place_of(may_end_ms);
+    let begins_by_ms = begins_by_ms(task, plan);
+    let at = |(begin_ms, end_ms)| Laid { begin_ms, end_ms, over_ms: None };
     if task.work_ms == 0 {
-        let slack_hours = (may_end_ms - laid.end_ms) as f64 / HOUR_MS as f64;
-        let critical = ground.bench.within_one_sitting(laid.end_ms, may_end_ms);
-        return Some(Latest { begin_ms: may_end_ms, slack_hours, critical, late: (limit, limit), limit });
+        let late_ms = limit_ms.min(begins_by_ms).max(laid.end_ms);
+        return Some(at((late_ms, late_ms)));
     }
-    let end = limit.min(next_begin).max(laid.end);
-    let begin_ms = ground.bench.begin_ms(end - task.work_ms)?;
-    let late = Latest { begin_ms, slack_hours: 0.0, critical: true, late: (end - task.work_ms, end), limit };
-    late.ending_at(ground, laid, end)
-}
-
-impl Latest {
-    /// The same with the slack that the work has when it may end at a place.
-    fn ending_at(self, ground: &Ground, laid: &Laid, end: i64) -> Option<Latest> {
-        let slack_hours = (ground.bench.end_ms(end)? - laid.end_ms) as f64 / HOUR_MS as f64;
-        Some(Latest { slack_hours, critical: ground.bench.same_sitting(laid.end, end), ..self })
+    // Work that is split with a limit after it ends with a piece of some length: it stays where that was seen to.
+    if task.limits && !task.in_one_go {
+        return None;
     }
-}
-
-/// Gives each task the slack that it has by itself: the last idle bench time before its limit, with all others late.
-fn put_into_idle_time(ground: &Ground, plan: &Plan, latest: &mut [Option<Latest>]) {
-    let mut taken: Vec<(i64, i64)> =
-        latest.iter().flatten().map(|late| late.late).filter(|(from, to)| from < to).collect();
-    taken.sort_unstable();
-    for (late, laid) in latest.iter_mut().zip(plan) {
-        let (Some(own), Some(laid)) = (late.as_mut(), laid) else { continue };
-        let work_ms = own.late.1 - own.late.0;
-        let mut end = own.limit;
-        for (from, to) in taken.iter().rev().filter(|other| **other != own.late) {
-            if end - work_ms >= *to {
-                break;
-            }
-            end = end.min(*from);
+    let bench = ground.benches.own(task.kind);
+    for (from_ms, to_ms) in taken.gaps(place).rev().filter(|(from_ms, _)| *from_ms < limit_ms) {
+        if to_ms < laid.end_ms {
+            break;
         }
-        if work_ms > 0 && end > own.late.1 {
-            *own = own.ending_at(ground, laid, end).unwrap_or(*own);
+        let within = (from_ms, to_ms.min(limit_ms));
+        if let Some(late) = bench.last_within(within, task.work_ms, task.in_one_go, begins_by_ms) {
+            return (late.0 >= laid.begin_ms && late.1 >= laid.end_ms).then(|| at(late));
         }
     }
+    None
+}
+
+/// When a task must begin so that no time limit after what it follows is over, with that where it lies.
+fn begins_by_ms(task: &Task, plan: &Plan) -> i64 {
+    let end_ms = |need: usize| plan.get(need).and_then(Option::as_ref).map(|laid| laid.end_ms);
+    let limits = task.within.iter().filter_map(|(need, at_most_ms)| Some(end_ms(*need)? + at_most_ms));
+    limits.chain(task.begin_by_ms).min().unwrap_or(i64::MAX)
+}
+
+/// The laid tasks in the order in which they end.
+fn by_end(plan: &Plan) -> Vec<usize> {
+    let mut places = by_begin(plan);
+    places.sort_by_key(|place| plan.get(*place).and_then(Option::as_ref).map(|laid| laid.end_ms));
+    places
 }
 
 /// The latest instant, to the minute, at which the work may end so that the wait after it is over at the limit.
@@ -122,9 +134,9 @@ fn latest_end_ms(ground: &Ground, place: usize, end_ms: i64, limit_ms: i64) -> i
 mod tests {
     use proptest::prelude::*;
 
-    use super::super::bench::Bench;
     use super::super::laws::{any_bike, any_moment};
     use super::super::needs::Needs;
+    use super::super::own_time::Benches;
     use super::super::waits::Clockwork;
     use super::*;
 
@@ -132,21 +144,25 @@ mod tests {
         #![proptest_config(ProptestConfig { cases: 256, failure_persistence: None, ..ProptestConfig::default() })]
 
         #[test]
-        fn with_all_tasks_late_or_with_one_put_off_the_plan_still_holds(bike in any_bike(1..14), moment in any_moment()) {
-            let (clockwork, bench) = (Clockwork::of(&bike, &moment), Bench::from(&bike.bench_time, &moment));
+        fn with_all_tasks_late_or_with_one_put_off_the_plan_still_holds(bike in any_bike(1..14), moment in any_moment(), fill in any::<bool>()) {
+            let clockwork = Clockwork::of(&bike, &moment);
             let needs = Needs::of(&bike, &moment, &clockwork);
-            let ground = Ground { tasks: &needs.tasks, bench: &bench, clockwork: &clockwork };
-            let plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
+            let benches = Benches::of(&bike.bench_time, &moment, needs.tasks.iter().map(|task| task.kind));
+            let ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
+            let mut plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
             let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
             let Some(ready_ms) = over.and_then(|over| over.into_iter().max()) else { return Ok(()) };
+            if fill {
+                ground.fill_gaps(&mut plan, None);
+            }
             let latest = latest(&ground, &plan, ready_ms);
+            let spans = |place: usize, begin_ms, end_ms| benches.own(needs.tasks[place].kind).work_between(begin_ms, end_ms);
             for (place, task) in needs.tasks.iter().enumerate() {
                 let (own, laid) = (latest[place].unwrap(), plan[place].clone().unwrap());
-                prop_assert!(own.late.0 >= laid.begin && own.slack_hours >= 0.0, "late is never early");
+                prop_assert!(own.begin_ms >= laid.begin_ms && own.slack_hours >= 0.0, "late is never early");
                 // Late itself, and with the slack that it has alone.
                 let alone_ms = laid.end_ms + (own.slack_hours * HOUR_MS as f64).round() as i64;
-                let late_ms = if task.work_ms == 0 { own.begin_ms } else { bench.end_ms(own.late.1).unwrap() };
-                for end_ms in [late_ms, alone_ms] {
+                for end_ms in [own.end_ms, alone_ms] {
                     let over_ms = clockwork.over_ms(&task.wait, end_ms).unwrap();
                     prop_assert!(over_ms <= ready_ms, "over in time");
                     for (follower, late) in needs.tasks.iter().zip(&latest).filter(|(other, _)| other.after.contains(&place)) {
@@ -155,11 +171,20 @@ mod tests {
                     if task.work_ms == 0 {
                         continue;
                     }
-                    let end = bench.place_of(end_ms);
-                    let begin = end - task.work_ms;
+                    let bench = benches.own(task.kind);
+                    let begin_ms = bench.begin_ms(bench.place_of(end_ms) - task.work_ms).unwrap();
+                    for (need, at_most_ms) in &task.within {
+                        let ended_ms = plan[*need].as_ref().unwrap().end_ms;
+                        prop_assert!(begin_ms <= ended_ms + at_most_ms, "{} in time", task.mark);
+                    }
+                    let work = spans(place, begin_ms, end_ms);
+                    prop_assert!(!task.in_one_go || work.len() == 1, "{} in one go", task.mark);
                     for (other, late) in latest.iter().enumerate().filter(|(other, _)| *other != place) {
-                        let (from, to) = late.unwrap().late;
-                        prop_assert!(from == to || end <= from || to <= begin, "{} lies on {other}", task.mark);
+                        let late = late.unwrap();
+                        for span in spans(other, late.begin_ms, late.end_ms) {
+                            let apart = work.iter().all(|own| own.to_ms <= span.from_ms || span.to_ms <= own.from_ms);
+                            prop_assert!(needs.tasks[other].work_ms == 0 || apart, "{} lies on {other}", task.mark);
+                        }
                     }
                 }
             }

@@ -50,6 +50,11 @@ impl Clockwork {
         Clockwork { climate: ClimateLog::of(bike, moment), known: RefCell::default() }
     }
 
+    /// The same without what it has reckoned so far.
+    pub(crate) fn anew(&self) -> Clockwork {
+        Clockwork { climate: self.climate.clone(), known: RefCell::default() }
+    }
+
     /// When a wait that begins at an instant is over; none when that cannot be known.
     pub(crate) fn over_ms(&self, rule: &WaitRule, begins_ms: i64) -> Option<i64> {
         match rule {
@@ -88,6 +93,6 @@ fn product_named(bike: &Bike, name: &str) -> Option<Product> {
 }
 
 /// Hours as whole milliseconds.
-fn hours_ms(hours: f64) -> i64 {
+pub(crate) fn hours_ms(hours: f64) -> i64 {
     (hours * HOUR_MS as f64).round() as i64
 }

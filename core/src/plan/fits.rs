@@ -1,0 +1,182 @@
+//! What never fits, whatever the order: a job without any hours of its kind, a job in one go that is longer than every
+//! stretch, a time limit that no bench time keeps. Each is said with what would help, and is not planned.
+
+use super::bench_time::ASSUMED_WORDS;
+use super::calendar::{HOUR_MS, MINUTE_MS};
+use super::lay::Ground;
+use super::needs::Task;
+use super::own_time::{Benches, Kind};
+use super::waits::{Clockwork, WaitRule};
+use super::{BenchTime, Moment, Zone};
+use crate::bike::{Bike, JobState};
+use crate::finding::{Finding, Weight};
+
+/// Marks the tasks that can never be laid, and says why.
+pub(crate) fn mark_what_never_fits(
+    tasks: &mut [Task],
+    bike: &Bike,
+    moment: &Moment,
+    benches: &Benches,
+    clockwork: &Clockwork,
+) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    for task in tasks.iter_mut().filter(|task| task.work_ms > 0) {
+        let found = no_own_time(task, bike, benches).or_else(|| no_stretch(task, benches, moment));
+        task.never = found.is_some();
+        findings.extend(found);
+    }
+    for place in 0..tasks.len() {
+        let found = limit_never_kept(tasks, place, benches, clockwork);
+        if let Some(task) = tasks.get_mut(place).filter(|_| found.is_some()) {
+            task.never = true;
+        }
+        findings.extend(found);
+    }
+    findings.extend(nothing_follows(tasks, bike));
+    findings
+}
+
+/// No bench time is of the kind that the task asks for.
+fn no_own_time(task: &Task, bike: &Bike, benches: &Benches) -> Option<Finding> {
+    let (kind, bench_time) = (task.kind, &bike.bench_time);
+    if benches.own(kind).longest_ms() > 0 || benches.whole().longest_ms() == 0 {
+        return None;
+    }
+    let no_helper = kind.helper && bench_time.helper.as_ref().is_none_or(Vec::is_empty);
+    let help = if no_helper {
+        "Say when a helper is there, and it can be planned.".to_owned()
+    } else {
+        format!("Bench time {} would help. {}", kind_words(kind), now_words(bench_time))
+    };
+    let what = kind_words(kind);
+    let text = format!("“{}” can only be done {what}, and no bench time is {what}. {help}", task.job.title);
+    Some(Finding::new("plan.no-own-time", Weight::Care, text))
+}
+
+/// The task is done in one go, and no stretch of its bench time is long enough.
+fn no_stretch(task: &Task, benches: &Benches, moment: &Moment) -> Option<Finding> {
+    let bench = benches.own(task.kind);
+    if !task.in_one_go || task.work_ms <= bench.longest_ms() || bench.longest_ms() == 0 {
+        return None;
+    }
+    let (long, longest) = (in_words(task.work_ms), in_words(bench.longest_ms()));
+    let day = bench.first_stretch(i64::MIN, bench.longest_ms()).map(|at_ms| weekday(&moment.zone, at_ms));
+    let what = if task.kind.asks_nothing() { String::new() } else { format!(" {}", kind_words(task.kind)) };
+    let text = format!(
+        "“{}” takes {long} in one go, and the longest stretch of bench time{what} is {longest} ({}). A stretch of {long} \
+         would help, or parts of the job as jobs of their own.",
+        task.job.title,
+        day.unwrap_or_default()
+    );
+    Some(Finding::new("plan.no-stretch", Weight::Care, text))
+}
+
+/// What follows the task must begin in time, and no bench time allows that, whatever else there is to do.
+fn limit_never_kept(tasks: &[Task], place: usize, benches: &Benches, clockwork: &Clockwork) -> Option<Finding> {
+    let before = tasks.get(place).filter(|task| task.limits && !task.never)?;
+    for follower in tasks.iter().filter(|task| !task.never) {
+        let Some((_, at_most_ms)) = follower.within.iter().find(|(need, _)| *need == place) else { continue };
+        let pair = [
+            Task { after: Vec::new(), within: Vec::new(), ..before.clone() },
+            Task { after: vec![0], within: vec![(0, *at_most_ms)], ..follower.clone() },
+        ];
+        // The clockwork keeps what it reckons by the place of a task; a pair has places of its own.
+        let clockwork = clockwork.anew();
+        let ground = Ground { tasks: &pair, benches, clockwork: &clockwork, until_ms: i64::MAX };
+        if ground.lay(&[0, 1]).iter().all(Option::is_some) {
+            continue;
+        }
+        let text = format!(
+            "“{}” must begin within {} after “{}”, and no bench time allows that. {}",
+            follower.job.title,
+            in_words(*at_most_ms),
+            before.job.title,
+            what_keeps_it(before, follower, *at_most_ms)
+        );
+        return Some(Finding::new("plan.limit-never-kept", Weight::Care, text));
+    }
+    None
+}
+
+/// What would keep a time limit: both jobs in one stretch of bench time.
+fn what_keeps_it(before: &Task, follower: &Task, at_most_ms: i64) -> String {
+    let wait_ms = match before.wait {
+        WaitRule::None => 0,
+        WaitRule::Fixed(long_ms) if long_ms <= at_most_ms => long_ms,
+        _ => return "The wait between them is longer than that. Look at both in the sheet of the product.".to_owned(),
+    };
+    let both = before.work_ms + wait_ms + follower.work_ms;
+    let kinds = [before.kind, follower.kind];
+    let kind = Kind {
+        daylight: kinds.iter().any(|kind| kind.daylight),
+        helper: kinds.iter().any(|kind| kind.helper),
+        noisy: kinds.iter().any(|kind| kind.noisy),
+    };
+    let what = if kind.asks_nothing() { String::new() } else { format!(" {}", kind_words(kind)) };
+    format!("A stretch of {}{what} for both would help.", in_words(both))
+}
+
+/// A task whose followers have a time limit is not begun before these can be planned.
+fn nothing_follows(tasks: &mut [Task], bike: &Bike) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    let planned: Vec<String> = tasks.iter().map(|task| task.mark.to_owned()).collect();
+    let mut hopeless: Vec<bool> = tasks.iter().map(|task| task.never).collect();
+    let mut changed = true;
+    while changed {
+        changed = false;
+        for (place, task) in tasks.iter_mut().enumerate() {
+            let lost = |other: &usize| hopeless.get(*other) == Some(&true);
+            let hangs = task.after.iter().any(lost);
+            let limit = super::limits::at_most_ms(task.job).is_some();
+            let follower = bike.jobs.iter().find(|(mark, job)| {
+                let open = limit && job.state == JobState::Open && job.after.iter().any(|need| need == task.mark);
+                open && planned.iter().position(|own| own == *mark).is_none_or(|own| lost(&own))
+            });
+            if lost(&place) || (!hangs && follower.is_none()) {
+                continue;
+            }
+            if let (Some((_, follower)), false) = (follower, hangs) {
+                task.never = true;
+                let text = format!(
+                    "“{}” is not planned: “{}” must begin within a time after it and cannot be planned.",
+                    task.job.title, follower.title
+                );
+                findings.push(Finding::new("plan.limit-waits", Weight::Note, text));
+            }
+            if let Some(own) = hopeless.get_mut(place) {
+                *own = true;
+                changed = true;
+            }
+        }
+    }
+    findings
+}
+
+/// A length of time in hours and minutes.
+fn in_words(long_ms: i64) -> String {
+    match (long_ms / HOUR_MS, (long_ms % HOUR_MS + MINUTE_MS - 1) / MINUTE_MS) {
+        (0, minutes) => format!("{minutes} min"),
+        (hours, 0) => format!("{hours} h"),
+        (hours, minutes) => format!("{hours} h {minutes} min"),
+    }
+}
+
+/// What a kind of job asks for, in words.
+fn kind_words(kind: Kind) -> String {
+    let asks = [
+        (kind.daylight, "by daylight"),
+        (kind.helper, "while a helper is there"),
+        (kind.noisy, "outside the quiet hours"),
+    ];
+    let words: Vec<&str> = asks.iter().filter(|(asked, _)| *asked).map(|(_, words)| *words).collect();
+    words.join(" and ")
+}
+
+fn now_words(bench_time: &BenchTime) -> String {
+    if bench_time.said() { String::new() } else { format!("Now it is assumed: {ASSUMED_WORDS}.") }
+}
+
+/// The day of the week and the month, as one says it.
+fn weekday(zone: &Zone, at_ms: i64) -> String {
+    zone.day_at(at_ms).spoken()
+}
