@@ -4385,6 +4385,10 @@ public func FfiConverterTypeCoverAsk_lower(_ value: CoverAsk) -> RustBuffer {
  */
 public struct CoverNeed: Equatable, Hashable {
     /**
+     * Area that was counted with, m².
+     */
+    public var squareMetres: Double
+    /**
      * Spreading rate of one coat, m²/L.
      */
     public var spreadingRate: Double
@@ -4413,6 +4417,9 @@ public struct CoverNeed: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
+         * Area that was counted with, m².
+         */squareMetres: Double, 
+        /**
          * Spreading rate of one coat, m²/L.
          */spreadingRate: Double, 
         /**
@@ -4430,6 +4437,7 @@ public struct CoverNeed: Equatable, Hashable {
         /**
          * Cans at the greatest loss.
          */cansMost: UInt32) {
+        self.squareMetres = squareMetres
         self.spreadingRate = spreadingRate
         self.wetMicrometres = wetMicrometres
         self.leastMl = leastMl
@@ -4454,6 +4462,7 @@ public struct FfiConverterTypeCoverNeed: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CoverNeed {
         return
             try CoverNeed(
+                squareMetres: FfiConverterDouble.read(from: &buf), 
                 spreadingRate: FfiConverterDouble.read(from: &buf), 
                 wetMicrometres: FfiConverterOptionDouble.read(from: &buf), 
                 leastMl: FfiConverterDouble.read(from: &buf), 
@@ -4464,6 +4473,7 @@ public struct FfiConverterTypeCoverNeed: FfiConverterRustBuffer {
     }
 
     public static func write(_ value: CoverNeed, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.squareMetres, into: &buf)
         FfiConverterDouble.write(value.spreadingRate, into: &buf)
         FfiConverterOptionDouble.write(value.wetMicrometres, into: &buf)
         FfiConverterDouble.write(value.leastMl, into: &buf)
@@ -19048,6 +19058,11 @@ public struct StepSheet: Equatable, Hashable {
      */
     public var untilMs: Int64?
     /**
+     * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+     * first step.
+     */
+    public var reason: String?
+    /**
      * It is the next.
      */
     public var next: Bool
@@ -19078,6 +19093,10 @@ public struct StepSheet: Equatable, Hashable {
          * Until when it may go on without sanding; none where the can names no end or none is in sight.
          */untilMs: Int64? = nil, 
         /**
+         * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+         * first step.
+         */reason: String? = nil, 
+        /**
          * It is the next.
          */next: Bool) {
         self.name = name
@@ -19087,6 +19106,7 @@ public struct StepSheet: Equatable, Hashable {
         self.laidMs = laidMs
         self.fromMs = fromMs
         self.untilMs = untilMs
+        self.reason = reason
         self.next = next
     }
 
@@ -19113,6 +19133,7 @@ public struct FfiConverterTypeStepSheet: FfiConverterRustBuffer {
                 laidMs: FfiConverterOptionInt64.read(from: &buf), 
                 fromMs: FfiConverterOptionInt64.read(from: &buf), 
                 untilMs: FfiConverterOptionInt64.read(from: &buf), 
+                reason: FfiConverterOptionString.read(from: &buf), 
                 next: FfiConverterBool.read(from: &buf)
         )
     }
@@ -19125,6 +19146,7 @@ public struct FfiConverterTypeStepSheet: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.laidMs, into: &buf)
         FfiConverterOptionInt64.write(value.fromMs, into: &buf)
         FfiConverterOptionInt64.write(value.untilMs, into: &buf)
+        FfiConverterOptionString.write(value.reason, into: &buf)
         FfiConverterBool.write(value.next, into: &buf)
     }
 }
@@ -32282,6 +32304,65 @@ public enum Sum: Equatable, Hashable {
          */canMl: Double
     )
     /**
+     * Area of a shell: tank, mudguard, side panel.
+     */
+    case shellArea(
+        /**
+         * Length along the part, millimetres.
+         */lengthMm: Double, 
+        /**
+         * Girth across it at its widest, millimetres.
+         */girthMm: Double, 
+        /**
+         * Painted inside too.
+         */bothSides: Bool, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * Area of a rim.
+     */
+    case rimArea(
+        /**
+         * Diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Girth across the rim, millimetres.
+         */girthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * Area of a tube or rod without its ends.
+     */
+    case tubeArea(
+        /**
+         * Outer diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Length, millimetres.
+         */lengthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * Solids and wet film of thinned paint.
+     */
+    case thinnedFilm(
+        /**
+         * Solids of the paint by volume, per cent.
+         */solidsPercent: Double, 
+        /**
+         * Thinner, per cent of the paint.
+         */thinnerPercent: Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */dryMicrometres: Double
+    )
+    /**
      * One tyre against another: height of the axle, turns, speedometer.
      */
     case tyreChange(
@@ -32823,88 +32904,100 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 43: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
+        case 43: return .shellArea(lengthMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), bothSides: try FfiConverterBool.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 44: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
+        case 44: return .rimArea(diameterMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 45: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
+        case 45: return .tubeArea(diameterMm: try FfiConverterDouble.read(from: &buf), lengthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 46: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 46: return .thinnedFilm(solidsPercent: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 47: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 47: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 48: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 48: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 49: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 49: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
         )
         
-        case 50: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 50: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 51: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 52: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 52: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 53: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 53: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 54: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 54: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 55: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 55: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 56: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 56: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 57: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 57: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 58: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 58: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 59: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 59: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 60: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 60: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 61: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 61: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 62: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        case 62: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 63: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
+        case 63: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 64: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
+        case 64: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 65: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
+        case 65: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 66: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        case 66: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 67: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        case 67: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 68: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        case 68: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 69: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        case 69: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 70: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
+        case 70: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 71: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 72: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 73: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 74: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -33227,25 +33320,54 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(canMl, into: &buf)
             
         
-        case let .tyreChange(tyre,newTyre):
+        case let .shellArea(lengthMm,girthMm,bothSides,count):
             writeInt(&buf, Int32(43))
+            FfiConverterDouble.write(lengthMm, into: &buf)
+            FfiConverterDouble.write(girthMm, into: &buf)
+            FfiConverterBool.write(bothSides, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .rimArea(diameterMm,girthMm,count):
+            writeInt(&buf, Int32(44))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(girthMm, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .tubeArea(diameterMm,lengthMm,count):
+            writeInt(&buf, Int32(45))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(lengthMm, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .thinnedFilm(solidsPercent,thinnerPercent,dryMicrometres):
+            writeInt(&buf, Int32(46))
+            FfiConverterDouble.write(solidsPercent, into: &buf)
+            FfiConverterDouble.write(thinnerPercent, into: &buf)
+            FfiConverterDouble.write(dryMicrometres, into: &buf)
+            
+        
+        case let .tyreChange(tyre,newTyre):
+            writeInt(&buf, Int32(47))
             FfiConverterString.write(tyre, into: &buf)
             FfiConverterString.write(newTyre, into: &buf)
             
         
         case let .tyreRating(tyre):
-            writeInt(&buf, Int32(44))
+            writeInt(&buf, Int32(48))
             FfiConverterString.write(tyre, into: &buf)
             
         
         case let .tyreAge(dateCode,day):
-            writeInt(&buf, Int32(45))
+            writeInt(&buf, Int32(49))
             FfiConverterString.write(dateCode, into: &buf)
             FfiConverterString.write(day, into: &buf)
             
         
         case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
-            writeInt(&buf, Int32(46))
+            writeInt(&buf, Int32(50))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -33254,38 +33376,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(51))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(52))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(53))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(50))
+            writeInt(&buf, Int32(54))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(51))
+            writeInt(&buf, Int32(55))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(52))
+            writeInt(&buf, Int32(56))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -33294,30 +33416,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(57))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(58))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(59))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(60))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(61))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33328,7 +33450,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(62))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33339,7 +33461,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(59))
+            writeInt(&buf, Int32(63))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -33347,14 +33469,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(60))
+            writeInt(&buf, Int32(64))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(61))
+            writeInt(&buf, Int32(65))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
@@ -33363,54 +33485,54 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .lampLight(lumens,testVolts,volts):
-            writeInt(&buf, Int32(62))
+            writeInt(&buf, Int32(66))
             FfiConverterDouble.write(lumens, into: &buf)
             FfiConverterDouble.write(testVolts, into: &buf)
             FfiConverterDouble.write(volts, into: &buf)
             
         
         case let .thermalFlasher(loadPercent,contacts,flashesMinute):
-            writeInt(&buf, Int32(63))
+            writeInt(&buf, Int32(67))
             FfiConverterDouble.write(loadPercent, into: &buf)
             FfiConverterDouble.write(contacts, into: &buf)
             FfiConverterDouble.write(flashesMinute, into: &buf)
             
         
         case let .flashCount(flashes,seconds):
-            writeInt(&buf, Int32(64))
+            writeInt(&buf, Int32(68))
             FfiConverterUInt32.write(flashes, into: &buf)
             FfiConverterDouble.write(seconds, into: &buf)
             
         
         case let .loadResistor(volts,oldWatts,newWatts):
-            writeInt(&buf, Int32(65))
+            writeInt(&buf, Int32(69))
             FfiConverterDouble.write(volts, into: &buf)
             FfiConverterDouble.write(oldWatts, into: &buf)
             FfiConverterDouble.write(newWatts, into: &buf)
             
         
         case let .gravityCharge(gravity,celsius):
-            writeInt(&buf, Int32(66))
+            writeInt(&buf, Int32(70))
             FfiConverterDouble.write(gravity, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
             
         
         case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
-            writeInt(&buf, Int32(67))
+            writeInt(&buf, Int32(71))
             FfiConverterDouble.write(batteryAh, into: &buf)
             FfiConverterDouble.write(chargePercent, into: &buf)
             FfiConverterDouble.write(drainMilliamperes, into: &buf)
             
         
         case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
-            writeInt(&buf, Int32(68))
+            writeInt(&buf, Int32(72))
             FfiConverterDouble.write(batteryAh, into: &buf)
             FfiConverterDouble.write(chargePercent, into: &buf)
             FfiConverterDouble.write(chargerAmperes, into: &buf)
             
         
         case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
-            writeInt(&buf, Int32(69))
+            writeInt(&buf, Int32(73))
             FfiConverterDouble.write(sectionMm2, into: &buf)
             FfiConverterString.write(conductor, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
@@ -33420,7 +33542,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .wireGauge(gauge):
-            writeInt(&buf, Int32(70))
+            writeInt(&buf, Int32(74))
             FfiConverterDouble.write(gauge, into: &buf)
             
         }

@@ -1559,6 +1559,10 @@ thinnerPercent?: number | null, };
  */
 export type CoverNeed = { 
 /**
+ * Area that was counted with, m².
+ */
+squareMetres: number, 
+/**
  * Spreading rate of one coat, m²/L.
  */
 spreadingRate: number, 
@@ -6526,6 +6530,11 @@ fromMs?: number | null,
  */
 untilMs?: number | null, 
 /**
+ * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+ * first step.
+ */
+reason?: string | null, 
+/**
  * It is the next.
  */
 next: boolean, };
@@ -7192,7 +7201,59 @@ lossPercent: number,
 /**
  * Can, millilitres.
  */
-canMl: number, } | { "kind": "tyreChange", 
+canMl: number, } | { "kind": "shellArea", 
+/**
+ * Length along the part, millimetres.
+ */
+lengthMm: number, 
+/**
+ * Girth across it at its widest, millimetres.
+ */
+girthMm: number, 
+/**
+ * Painted inside too.
+ */
+bothSides: boolean, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "rimArea", 
+/**
+ * Diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Girth across the rim, millimetres.
+ */
+girthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "tubeArea", 
+/**
+ * Outer diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Length, millimetres.
+ */
+lengthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "thinnedFilm", 
+/**
+ * Solids of the paint by volume, per cent.
+ */
+solidsPercent: number, 
+/**
+ * Thinner, per cent of the paint.
+ */
+thinnerPercent: number, 
+/**
+ * Dry film of one coat, micrometres.
+ */
+dryMicrometres: number, } | { "kind": "tyreChange", 
 /**
  * Size as on the sidewall, before.
  */

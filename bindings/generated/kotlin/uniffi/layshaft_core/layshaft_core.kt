@@ -3860,6 +3860,11 @@ public object FfiConverterTypeCoverAsk: FfiConverterRustBuffer<CoverAsk> {
  */
 data class CoverNeed (
     /**
+     * Area that was counted with, m².
+     */
+    var `squareMetres`: kotlin.Double
+    , 
+    /**
      * Spreading rate of one coat, m²/L.
      */
     var `spreadingRate`: kotlin.Double
@@ -3905,6 +3910,7 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
     override fun read(buf: ByteBuffer): CoverNeed {
         return CoverNeed(
             FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
@@ -3914,6 +3920,7 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
     }
 
     override fun allocationSize(value: CoverNeed) = (
+            FfiConverterDouble.allocationSize(value.`squareMetres`) +
             FfiConverterDouble.allocationSize(value.`spreadingRate`) +
             FfiConverterOptionalDouble.allocationSize(value.`wetMicrometres`) +
             FfiConverterDouble.allocationSize(value.`leastMl`) +
@@ -3923,6 +3930,7 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
     )
 
     override fun write(value: CoverNeed, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`squareMetres`, buf)
             FfiConverterDouble.write(value.`spreadingRate`, buf)
             FfiConverterOptionalDouble.write(value.`wetMicrometres`, buf)
             FfiConverterDouble.write(value.`leastMl`, buf)
@@ -14471,6 +14479,12 @@ data class StepSheet (
     var `untilMs`: kotlin.Long? = null 
     , 
     /**
+     * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+     * first step.
+     */
+    var `reason`: kotlin.String? = null 
+    , 
+    /**
      * It is the next.
      */
     var `next`: kotlin.Boolean
@@ -14497,6 +14511,7 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
         )
     }
@@ -14509,6 +14524,7 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
             FfiConverterOptionalLong.allocationSize(value.`laidMs`) +
             FfiConverterOptionalLong.allocationSize(value.`fromMs`) +
             FfiConverterOptionalLong.allocationSize(value.`untilMs`) +
+            FfiConverterOptionalString.allocationSize(value.`reason`) +
             FfiConverterBoolean.allocationSize(value.`next`)
     )
 
@@ -14520,6 +14536,7 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
             FfiConverterOptionalLong.write(value.`laidMs`, buf)
             FfiConverterOptionalLong.write(value.`fromMs`, buf)
             FfiConverterOptionalLong.write(value.`untilMs`, buf)
+            FfiConverterOptionalString.write(value.`reason`, buf)
             FfiConverterBoolean.write(value.`next`, buf)
     }
 }
@@ -24864,6 +24881,102 @@ sealed class Sum {
     }
     
     /**
+     * Area of a shell: tank, mudguard, side panel.
+     */
+    data class ShellArea(
+        /**
+         * Length along the part, millimetres.
+         */
+        val `lengthMm`: kotlin.Double, 
+        /**
+         * Girth across it at its widest, millimetres.
+         */
+        val `girthMm`: kotlin.Double, 
+        /**
+         * Painted inside too.
+         */
+        val `bothSides`: kotlin.Boolean, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Area of a rim.
+     */
+    data class RimArea(
+        /**
+         * Diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Girth across the rim, millimetres.
+         */
+        val `girthMm`: kotlin.Double, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Area of a tube or rod without its ends.
+     */
+    data class TubeArea(
+        /**
+         * Outer diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Length, millimetres.
+         */
+        val `lengthMm`: kotlin.Double, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Solids and wet film of thinned paint.
+     */
+    data class ThinnedFilm(
+        /**
+         * Solids of the paint by volume, per cent.
+         */
+        val `solidsPercent`: kotlin.Double, 
+        /**
+         * Thinner, per cent of the paint.
+         */
+        val `thinnerPercent`: kotlin.Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */
+        val `dryMicrometres`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * One tyre against another: height of the axle, turns, speedometer.
      */
     data class TyreChange(
@@ -25755,77 +25868,89 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            43 -> Sum.TyreChange(
+            43 -> Sum.ShellArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterBoolean.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            44 -> Sum.RimArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            45 -> Sum.TubeArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            46 -> Sum.ThinnedFilm(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            47 -> Sum.TyreChange(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            44 -> Sum.TyreRating(
+            48 -> Sum.TyreRating(
                 FfiConverterString.read(buf),
                 )
-            45 -> Sum.TyreAge(
+            49 -> Sum.TyreAge(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            46 -> Sum.WantedRatio(
+            50 -> Sum.WantedRatio(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            47 -> Sum.Hunting(
+            51 -> Sum.Hunting(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 )
-            48 -> Sum.ChainDimensions(
+            52 -> Sum.ChainDimensions(
                 FfiConverterString.read(buf),
                 )
-            49 -> Sum.ChainOnSprocket(
+            53 -> Sum.ChainOnSprocket(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            50 -> Sum.ChainElongation(
+            54 -> Sum.ChainElongation(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            51 -> Sum.WornLength(
+            55 -> Sum.WornLength(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            52 -> Sum.WornCentreDistance(
+            56 -> Sum.WornCentreDistance(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            53 -> Sum.CorrectorRatio(
+            57 -> Sum.CorrectorRatio(
                 FfiConverterDouble.read(buf),
                 )
-            54 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            55 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            56 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            57 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
+            58 -> Sum.GearDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            58 -> Sum.PowerSpeed(
+            59 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            60 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            61 -> Sum.RoadLoad(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -25834,58 +25959,67 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            59 -> Sum.Thrust(
+            62 -> Sum.PowerSpeed(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            60 -> Sum.CubicPower(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            61 -> Sum.PeaksPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            62 -> Sum.LampLight(
+            63 -> Sum.Thrust(
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            63 -> Sum.ThermalFlasher(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            64 -> Sum.FlashCount(
+            64 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            65 -> Sum.PeaksPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            66 -> Sum.LampLight(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            67 -> Sum.ThermalFlasher(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            68 -> Sum.FlashCount(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            65 -> Sum.LoadResistor(
+            69 -> Sum.LoadResistor(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            66 -> Sum.GravityCharge(
+            70 -> Sum.GravityCharge(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            67 -> Sum.DaysToFlat(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            68 -> Sum.RechargeHours(
+            71 -> Sum.DaysToFlat(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            69 -> Sum.WireDrop(
+            72 -> Sum.RechargeHours(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            73 -> Sum.WireDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
@@ -25893,7 +26027,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            70 -> Sum.WireGauge(
+            74 -> Sum.WireGauge(
                 FfiConverterDouble.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -26295,6 +26429,43 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
                 + FfiConverterDouble.allocationSize(value.`lossPercent`)
                 + FfiConverterDouble.allocationSize(value.`canMl`)
+            )
+        }
+        is Sum.ShellArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`lengthMm`)
+                + FfiConverterDouble.allocationSize(value.`girthMm`)
+                + FfiConverterBoolean.allocationSize(value.`bothSides`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Sum.RimArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`girthMm`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Sum.TubeArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`lengthMm`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Sum.ThinnedFilm -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`solidsPercent`)
+                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
+                + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
             )
         }
         is Sum.TyreChange -> {
@@ -26866,25 +27037,54 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`canMl`, buf)
                 Unit
             }
-            is Sum.TyreChange -> {
+            is Sum.ShellArea -> {
                 buf.putInt(43)
+                FfiConverterDouble.write(value.`lengthMm`, buf)
+                FfiConverterDouble.write(value.`girthMm`, buf)
+                FfiConverterBoolean.write(value.`bothSides`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Sum.RimArea -> {
+                buf.putInt(44)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`girthMm`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Sum.TubeArea -> {
+                buf.putInt(45)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`lengthMm`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Sum.ThinnedFilm -> {
+                buf.putInt(46)
+                FfiConverterDouble.write(value.`solidsPercent`, buf)
+                FfiConverterDouble.write(value.`thinnerPercent`, buf)
+                FfiConverterDouble.write(value.`dryMicrometres`, buf)
+                Unit
+            }
+            is Sum.TyreChange -> {
+                buf.putInt(47)
                 FfiConverterString.write(value.`tyre`, buf)
                 FfiConverterString.write(value.`newTyre`, buf)
                 Unit
             }
             is Sum.TyreRating -> {
-                buf.putInt(44)
+                buf.putInt(48)
                 FfiConverterString.write(value.`tyre`, buf)
                 Unit
             }
             is Sum.TyreAge -> {
-                buf.putInt(45)
+                buf.putInt(49)
                 FfiConverterString.write(value.`dateCode`, buf)
                 FfiConverterString.write(value.`day`, buf)
                 Unit
             }
             is Sum.WantedRatio -> {
-                buf.putInt(46)
+                buf.putInt(50)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`primaryRatio`, buf)
@@ -26893,38 +27093,38 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Hunting -> {
-                buf.putInt(47)
+                buf.putInt(51)
                 FfiConverterUInt.write(value.`teeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
                 Unit
             }
             is Sum.ChainDimensions -> {
-                buf.putInt(48)
+                buf.putInt(52)
                 FfiConverterString.write(value.`chainSize`, buf)
                 Unit
             }
             is Sum.ChainOnSprocket -> {
-                buf.putInt(49)
+                buf.putInt(53)
                 FfiConverterString.write(value.`chainSize`, buf)
                 FfiConverterString.write(value.`sprocketSize`, buf)
                 Unit
             }
             is Sum.ChainElongation -> {
-                buf.putInt(50)
+                buf.putInt(54)
                 FfiConverterDouble.write(value.`measuredMm`, buf)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.WornLength -> {
-                buf.putInt(51)
+                buf.putInt(55)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`elongationPercent`, buf)
                 Unit
             }
             is Sum.WornCentreDistance -> {
-                buf.putInt(52)
+                buf.putInt(56)
                 FfiConverterUInt.write(value.`frontTeeth`, buf)
                 FfiConverterUInt.write(value.`rearTeeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
@@ -26933,30 +27133,30 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CorrectorRatio -> {
-                buf.putInt(53)
+                buf.putInt(57)
                 FfiConverterDouble.write(value.`readingFactor`, buf)
                 Unit
             }
             is Sum.GearDrop -> {
-                buf.putInt(54)
+                buf.putInt(58)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`gearRatio`, buf)
                 FfiConverterDouble.write(value.`nextGearRatio`, buf)
                 Unit
             }
             is Sum.StandardAir -> {
-                buf.putInt(55)
+                buf.putInt(59)
                 FfiConverterDouble.write(value.`altitudeMetres`, buf)
                 Unit
             }
             is Sum.RollingCoefficient -> {
-                buf.putInt(56)
+                buf.putInt(60)
                 FfiConverterDouble.write(value.`tyreBar`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.RoadLoad -> {
-                buf.putInt(57)
+                buf.putInt(61)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -26967,7 +27167,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PowerSpeed -> {
-                buf.putInt(58)
+                buf.putInt(62)
                 FfiConverterDouble.write(value.`wheelKw`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -26978,7 +27178,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Thrust -> {
-                buf.putInt(59)
+                buf.putInt(63)
                 FfiConverterDouble.write(value.`crankNm`, buf)
                 FfiConverterDouble.write(value.`overallRatio`, buf)
                 FfiConverterDouble.write(value.`driveEfficiency`, buf)
@@ -26986,14 +27186,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CubicPower -> {
-                buf.putInt(60)
+                buf.putInt(64)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
             is Sum.PeaksPower -> {
-                buf.putInt(61)
+                buf.putInt(65)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
@@ -27002,54 +27202,54 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.LampLight -> {
-                buf.putInt(62)
+                buf.putInt(66)
                 FfiConverterDouble.write(value.`lumens`, buf)
                 FfiConverterDouble.write(value.`testVolts`, buf)
                 FfiConverterDouble.write(value.`volts`, buf)
                 Unit
             }
             is Sum.ThermalFlasher -> {
-                buf.putInt(63)
+                buf.putInt(67)
                 FfiConverterDouble.write(value.`loadPercent`, buf)
                 FfiConverterDouble.write(value.`contacts`, buf)
                 FfiConverterDouble.write(value.`flashesMinute`, buf)
                 Unit
             }
             is Sum.FlashCount -> {
-                buf.putInt(64)
+                buf.putInt(68)
                 FfiConverterUInt.write(value.`flashes`, buf)
                 FfiConverterDouble.write(value.`seconds`, buf)
                 Unit
             }
             is Sum.LoadResistor -> {
-                buf.putInt(65)
+                buf.putInt(69)
                 FfiConverterDouble.write(value.`volts`, buf)
                 FfiConverterDouble.write(value.`oldWatts`, buf)
                 FfiConverterDouble.write(value.`newWatts`, buf)
                 Unit
             }
             is Sum.GravityCharge -> {
-                buf.putInt(66)
+                buf.putInt(70)
                 FfiConverterDouble.write(value.`gravity`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
                 Unit
             }
             is Sum.DaysToFlat -> {
-                buf.putInt(67)
+                buf.putInt(71)
                 FfiConverterDouble.write(value.`batteryAh`, buf)
                 FfiConverterDouble.write(value.`chargePercent`, buf)
                 FfiConverterDouble.write(value.`drainMilliamperes`, buf)
                 Unit
             }
             is Sum.RechargeHours -> {
-                buf.putInt(68)
+                buf.putInt(72)
                 FfiConverterDouble.write(value.`batteryAh`, buf)
                 FfiConverterDouble.write(value.`chargePercent`, buf)
                 FfiConverterDouble.write(value.`chargerAmperes`, buf)
                 Unit
             }
             is Sum.WireDrop -> {
-                buf.putInt(69)
+                buf.putInt(73)
                 FfiConverterDouble.write(value.`sectionMm2`, buf)
                 FfiConverterString.write(value.`conductor`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
@@ -27059,7 +27259,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.WireGauge -> {
-                buf.putInt(70)
+                buf.putInt(74)
                 FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }
