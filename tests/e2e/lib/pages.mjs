@@ -109,7 +109,6 @@ export const PAGES = [
   ['coats-ready', (page) => startCoats(page, [])],
   ['coats-too-soon', (page) => startCoats(page, [0])],
   ['coats-open', (page) => startCoats(page, [5])],
-  ['coats-holds', (page) => startCoats(page, [5]), (page) => page.getByRole('heading', { name: 'Not yet' }).scrollIntoViewIfNeeded()],
   ['coats-sand-first', (page) => startCoats(page, [80])],
   ['coats-all-on', (page) => startCoats(page, [25, 20, 15, 10, 5])],
   ['coats-lay', (page) => startCoats(page, [0]), (page) => press(page, 'It is on already')],
