@@ -1,7 +1,7 @@
 //! A calendar file with alarms for what comes about by itself, to be carried to any calendar.
 //!
-//! Format: iCalendar, RFC 5545 (from memory; no other reader has checked it yet). Times are UTC. The same bike
-//! at the same moment gives the same text.
+//! Format: iCalendar, RFC 5545 (from memory; `tests/outside/alarms.py` reads it with an independent parser). Times are
+//! UTC. The same bike at the same moment gives the same text.
 
 use chrono::{DateTime, Datelike, Timelike};
 use layshaft_wire::wire;

@@ -108,7 +108,7 @@ test('the Saturday: cure, close, reopen, fit, inspect, save, wipe, take in', asy
     await context.clock.setFixedTime(NEXT_AFTERNOON);
     await page.reload();
     await settled(page);
-    await page.getByRole('link', { name: COAT }).click();
+    await page.getByRole('region', { name: 'Curing' }).getByRole('link', { name: COAT }).click();
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(COAT);
     const advanced = atStart - (await leftOnCan(page));
     expect(advanced, 'the cure went on').toBeGreaterThan(1);
@@ -141,7 +141,7 @@ test('the Saturday: cure, close, reopen, fit, inspect, save, wipe, take in', asy
     await settled(page);
 
     // Everything is there: the clock, the sprockets, the answers.
-    await expect(page.getByRole('link', { name: COAT })).toBeVisible();
+    await expect(page.getByRole('region', { name: 'Curing' }).getByRole('link', { name: COAT })).toBeVisible();
     expect(await counts(page)).toEqual(before);
     await goTo(page, '#/bike/spec');
     const row = (name: string) => page.getByRole('row', { name: new RegExp(name) }).first();

@@ -1,10 +1,11 @@
-"""Filling and mixing against exact fractions, linear equations (numpy) and pint (US measures, films)."""
+"""Filling and mixing against exact fractions, linear equations (numpy), pint (US measures, films) and scipy (areas)."""
 
 import math
 from fractions import Fraction
 
 import numpy
 import pint
+from scipy.integrate import quad
 
 from vectors import check_area, run
 
@@ -59,12 +60,50 @@ def paint_needed(squareMetres, coats, solidsPercent, dryMicrometres, lossPercent
     }
 
 
+def shell_area(lengthMm, girthMm, bothSides, count):
+    """An unrolled sheet, each face once."""
+    face = (lengthMm * unit.millimeter) * (girthMm * unit.millimeter)
+    return square_metres(face * (1 + bothSides) * count)
+
+
+def rim_area(diameterMm, girthMm, count):
+    """A section swept round the axle: quadrature of girth times radius over the turn (surface of revolution)."""
+    area, _ = quad(lambda _turn: girthMm * diameterMm / 2, 0.0, 2 * math.pi)
+    return square_metres(area * unit.millimeter**2 * count)
+
+
+def tube_area(diameterMm, lengthMm, count):
+    """A tube as a prism of very many faces; at 200,000 of them it is short by less than a billionth."""
+    faces = 200_000
+    around = faces * diameterMm * math.sin(math.pi / faces)
+    return square_metres(around * lengthMm * unit.millimeter**2 * count)
+
+
+def square_metres(area):
+    return {"area": area.to("meter ** 2").magnitude}
+
+
+def thinned_film(solidsPercent, thinnerPercent, dryMicrometres):
+    """A litre of paint with its thinner poured out over an area: what of it is solid stays."""
+    paint = 1 * unit.liter
+    solid, poured = paint * solidsPercent / 100, paint * (1 + thinnerPercent / 100)
+    area = solid / (dryMicrometres * unit.micrometer)
+    return {
+        "wetFilm": (poured / area).to("micrometer").magnitude,
+        "solids": (100 * solid / poured).to("").magnitude,
+    }
+
+
 SUMS = {
     "pourSplit": pour_split,
     "premix": premix,
     "twoPart": two_part,
     "thinning": thinning,
     "paintNeeded": paint_needed,
+    "shellArea": shell_area,
+    "rimArea": rim_area,
+    "tubeArea": tube_area,
+    "thinnedFilm": thinned_film,
 }
 
 

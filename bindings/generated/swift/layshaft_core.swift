@@ -4385,6 +4385,10 @@ public func FfiConverterTypeCoverAsk_lower(_ value: CoverAsk) -> RustBuffer {
  */
 public struct CoverNeed: Equatable, Hashable {
     /**
+     * Area that was counted with, m².
+     */
+    public var squareMetres: Double
+    /**
      * Spreading rate of one coat, m²/L.
      */
     public var spreadingRate: Double
@@ -4413,6 +4417,9 @@ public struct CoverNeed: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
+         * Area that was counted with, m².
+         */squareMetres: Double, 
+        /**
          * Spreading rate of one coat, m²/L.
          */spreadingRate: Double, 
         /**
@@ -4430,6 +4437,7 @@ public struct CoverNeed: Equatable, Hashable {
         /**
          * Cans at the greatest loss.
          */cansMost: UInt32) {
+        self.squareMetres = squareMetres
         self.spreadingRate = spreadingRate
         self.wetMicrometres = wetMicrometres
         self.leastMl = leastMl
@@ -4454,6 +4462,7 @@ public struct FfiConverterTypeCoverNeed: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CoverNeed {
         return
             try CoverNeed(
+                squareMetres: FfiConverterDouble.read(from: &buf), 
                 spreadingRate: FfiConverterDouble.read(from: &buf), 
                 wetMicrometres: FfiConverterOptionDouble.read(from: &buf), 
                 leastMl: FfiConverterDouble.read(from: &buf), 
@@ -4464,6 +4473,7 @@ public struct FfiConverterTypeCoverNeed: FfiConverterRustBuffer {
     }
 
     public static func write(_ value: CoverNeed, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.squareMetres, into: &buf)
         FfiConverterDouble.write(value.spreadingRate, into: &buf)
         FfiConverterOptionDouble.write(value.wetMicrometres, into: &buf)
         FfiConverterDouble.write(value.leastMl, into: &buf)
@@ -15096,7 +15106,7 @@ public struct PlanRow: Equatable, Hashable {
      */
     public var waitName: String?
     /**
-     * It holds the ready date: put off to the next bench time, it would move the date.
+     * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
      */
     public var critical: Bool
     /**
@@ -15107,6 +15117,11 @@ public struct PlanRow: Equatable, Hashable {
      * How much later it could end without moving the ready date, hours.
      */
     public var slackHours: Double?
+    /**
+     * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+     * recoat window does.
+     */
+    public var beginByMs: Int64?
     /**
      * What it waits for, by name; empty when it can begin now.
      */
@@ -15144,7 +15159,7 @@ public struct PlanRow: Equatable, Hashable {
          * What passes meanwhile.
          */waitName: String? = nil, 
         /**
-         * It holds the ready date: put off to the next bench time, it would move the date.
+         * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
          */critical: Bool, 
         /**
          * In what share of the runs through the plan it holds the date, 0 to 1; none where nothing varies or it is done.
@@ -15152,6 +15167,10 @@ public struct PlanRow: Equatable, Hashable {
         /**
          * How much later it could end without moving the ready date, hours.
          */slackHours: Double? = nil, 
+        /**
+         * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+         * recoat window does.
+         */beginByMs: Int64? = nil, 
         /**
          * What it waits for, by name; empty when it can begin now.
          */blockedBy: [String] = [], 
@@ -15169,6 +15188,7 @@ public struct PlanRow: Equatable, Hashable {
         self.critical = critical
         self.criticalShare = criticalShare
         self.slackHours = slackHours
+        self.beginByMs = beginByMs
         self.blockedBy = blockedBy
         self.after = after
     }
@@ -15200,6 +15220,7 @@ public struct FfiConverterTypePlanRow: FfiConverterRustBuffer {
                 critical: FfiConverterBool.read(from: &buf), 
                 criticalShare: FfiConverterOptionDouble.read(from: &buf), 
                 slackHours: FfiConverterOptionDouble.read(from: &buf), 
+                beginByMs: FfiConverterOptionInt64.read(from: &buf), 
                 blockedBy: FfiConverterSequenceString.read(from: &buf), 
                 after: FfiConverterSequenceString.read(from: &buf)
         )
@@ -15217,6 +15238,7 @@ public struct FfiConverterTypePlanRow: FfiConverterRustBuffer {
         FfiConverterBool.write(value.critical, into: &buf)
         FfiConverterOptionDouble.write(value.criticalShare, into: &buf)
         FfiConverterOptionDouble.write(value.slackHours, into: &buf)
+        FfiConverterOptionInt64.write(value.beginByMs, into: &buf)
         FfiConverterSequenceString.write(value.blockedBy, into: &buf)
         FfiConverterSequenceString.write(value.after, into: &buf)
     }
@@ -15266,6 +15288,14 @@ public struct PlanSheet: Equatable, Hashable {
      * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
      */
     public var readyMs: Int64?
+    /**
+     * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+     */
+    public var boundMs: Int64?
+    /**
+     * The ready date is proven to be the earliest there is.
+     */
+    public var provenBest: Bool
     /**
      * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
      */
@@ -15321,6 +15351,12 @@ public struct PlanSheet: Equatable, Hashable {
          * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
          */readyMs: Int64? = nil, 
         /**
+         * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+         */boundMs: Int64? = nil, 
+        /**
+         * The ready date is proven to be the earliest there is.
+         */provenBest: Bool, 
+        /**
          * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
          */odds: Odds? = nil, 
         /**
@@ -15350,6 +15386,8 @@ public struct PlanSheet: Equatable, Hashable {
         self.toMs = toMs
         self.days = days
         self.readyMs = readyMs
+        self.boundMs = boundMs
+        self.provenBest = provenBest
         self.odds = odds
         self.orderFirst = orderFirst
         self.offers = offers
@@ -15382,6 +15420,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
                 toMs: FfiConverterInt64.read(from: &buf), 
                 days: FfiConverterSequenceTypeDayMark.read(from: &buf), 
                 readyMs: FfiConverterOptionInt64.read(from: &buf), 
+                boundMs: FfiConverterOptionInt64.read(from: &buf), 
+                provenBest: FfiConverterBool.read(from: &buf), 
                 odds: FfiConverterOptionTypeOdds.read(from: &buf), 
                 orderFirst: FfiConverterSequenceTypeToOrder.read(from: &buf), 
                 offers: FfiConverterSequenceTypeOffer.read(from: &buf), 
@@ -15400,6 +15440,8 @@ public struct FfiConverterTypePlanSheet: FfiConverterRustBuffer {
         FfiConverterInt64.write(value.toMs, into: &buf)
         FfiConverterSequenceTypeDayMark.write(value.days, into: &buf)
         FfiConverterOptionInt64.write(value.readyMs, into: &buf)
+        FfiConverterOptionInt64.write(value.boundMs, into: &buf)
+        FfiConverterBool.write(value.provenBest, into: &buf)
         FfiConverterOptionTypeOdds.write(value.odds, into: &buf)
         FfiConverterSequenceTypeToOrder.write(value.orderFirst, into: &buf)
         FfiConverterSequenceTypeOffer.write(value.offers, into: &buf)
@@ -19345,6 +19387,11 @@ public struct StepSheet: Equatable, Hashable {
      */
     public var untilMs: Int64?
     /**
+     * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+     * first step.
+     */
+    public var reason: String?
+    /**
      * It is the next.
      */
     public var next: Bool
@@ -19375,6 +19422,10 @@ public struct StepSheet: Equatable, Hashable {
          * Until when it may go on without sanding; none where the can names no end or none is in sight.
          */untilMs: Int64? = nil, 
         /**
+         * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+         * first step.
+         */reason: String? = nil, 
+        /**
          * It is the next.
          */next: Bool) {
         self.name = name
@@ -19384,6 +19435,7 @@ public struct StepSheet: Equatable, Hashable {
         self.laidMs = laidMs
         self.fromMs = fromMs
         self.untilMs = untilMs
+        self.reason = reason
         self.next = next
     }
 
@@ -19410,6 +19462,7 @@ public struct FfiConverterTypeStepSheet: FfiConverterRustBuffer {
                 laidMs: FfiConverterOptionInt64.read(from: &buf), 
                 fromMs: FfiConverterOptionInt64.read(from: &buf), 
                 untilMs: FfiConverterOptionInt64.read(from: &buf), 
+                reason: FfiConverterOptionString.read(from: &buf), 
                 next: FfiConverterBool.read(from: &buf)
         )
     }
@@ -19422,6 +19475,7 @@ public struct FfiConverterTypeStepSheet: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.laidMs, into: &buf)
         FfiConverterOptionInt64.write(value.fromMs, into: &buf)
         FfiConverterOptionInt64.write(value.untilMs, into: &buf)
+        FfiConverterOptionString.write(value.reason, into: &buf)
         FfiConverterBool.write(value.next, into: &buf)
     }
 }
@@ -32690,6 +32744,65 @@ public enum Sum: Equatable, Hashable {
          */canMl: Double
     )
     /**
+     * Area of a shell: tank, mudguard, side panel.
+     */
+    case shellArea(
+        /**
+         * Length along the part, millimetres.
+         */lengthMm: Double, 
+        /**
+         * Girth across it at its widest, millimetres.
+         */girthMm: Double, 
+        /**
+         * Painted inside too.
+         */bothSides: Bool, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * Area of a rim.
+     */
+    case rimArea(
+        /**
+         * Diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Girth across the rim, millimetres.
+         */girthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * Area of a tube or rod without its ends.
+     */
+    case tubeArea(
+        /**
+         * Outer diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Length, millimetres.
+         */lengthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32
+    )
+    /**
+     * Solids and wet film of thinned paint.
+     */
+    case thinnedFilm(
+        /**
+         * Solids of the paint by volume, per cent.
+         */solidsPercent: Double, 
+        /**
+         * Thinner, per cent of the paint.
+         */thinnerPercent: Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */dryMicrometres: Double
+    )
+    /**
      * One tyre against another: height of the axle, turns, speedometer.
      */
     case tyreChange(
@@ -33285,97 +33398,109 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 43: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
+        case 43: return .shellArea(lengthMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), bothSides: try FfiConverterBool.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 44: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
+        case 44: return .rimArea(diameterMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 45: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
+        case 45: return .tubeArea(diameterMm: try FfiConverterDouble.read(from: &buf), lengthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 46: return .triangularQuantile(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
+        case 46: return .thinnedFilm(solidsPercent: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 47: return .lognormalQuantile(median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
+        case 47: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 48: return .laterOfTwo(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
+        case 48: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
         )
         
-        case 49: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
+        case 49: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
         )
         
-        case 50: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
+        case 50: return .triangularQuantile(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
+        case 51: return .lognormalQuantile(median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 52: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
+        case 52: return .laterOfTwo(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 53: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 53: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 54: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 54: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
         )
         
-        case 55: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
+        case 55: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 56: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
+        case 56: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
         )
         
-        case 57: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
+        case 57: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 58: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
+        case 58: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 59: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 59: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 60: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 60: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 61: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
+        case 61: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 62: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
+        case 62: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 63: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
+        case 63: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 64: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
+        case 64: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 65: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
+        case 65: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 66: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
+        case 66: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 67: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
+        case 67: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 68: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
+        case 68: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 69: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        case 69: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 70: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        case 70: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 71: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        case 71: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 72: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        case 72: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 73: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
+        case 73: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 74: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 75: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 76: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
+        )
+        
+        case 77: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -33698,25 +33823,54 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(canMl, into: &buf)
             
         
-        case let .tyreChange(tyre,newTyre):
+        case let .shellArea(lengthMm,girthMm,bothSides,count):
             writeInt(&buf, Int32(43))
+            FfiConverterDouble.write(lengthMm, into: &buf)
+            FfiConverterDouble.write(girthMm, into: &buf)
+            FfiConverterBool.write(bothSides, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .rimArea(diameterMm,girthMm,count):
+            writeInt(&buf, Int32(44))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(girthMm, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .tubeArea(diameterMm,lengthMm,count):
+            writeInt(&buf, Int32(45))
+            FfiConverterDouble.write(diameterMm, into: &buf)
+            FfiConverterDouble.write(lengthMm, into: &buf)
+            FfiConverterUInt32.write(count, into: &buf)
+            
+        
+        case let .thinnedFilm(solidsPercent,thinnerPercent,dryMicrometres):
+            writeInt(&buf, Int32(46))
+            FfiConverterDouble.write(solidsPercent, into: &buf)
+            FfiConverterDouble.write(thinnerPercent, into: &buf)
+            FfiConverterDouble.write(dryMicrometres, into: &buf)
+            
+        
+        case let .tyreChange(tyre,newTyre):
+            writeInt(&buf, Int32(47))
             FfiConverterString.write(tyre, into: &buf)
             FfiConverterString.write(newTyre, into: &buf)
             
         
         case let .tyreRating(tyre):
-            writeInt(&buf, Int32(44))
+            writeInt(&buf, Int32(48))
             FfiConverterString.write(tyre, into: &buf)
             
         
         case let .tyreAge(dateCode,day):
-            writeInt(&buf, Int32(45))
+            writeInt(&buf, Int32(49))
             FfiConverterString.write(dateCode, into: &buf)
             FfiConverterString.write(day, into: &buf)
             
         
         case let .triangularQuantile(least,likely,most,share):
-            writeInt(&buf, Int32(46))
+            writeInt(&buf, Int32(50))
             FfiConverterDouble.write(least, into: &buf)
             FfiConverterDouble.write(likely, into: &buf)
             FfiConverterDouble.write(most, into: &buf)
@@ -33724,14 +33878,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .lognormalQuantile(median,ninth,share):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(51))
             FfiConverterDouble.write(median, into: &buf)
             FfiConverterDouble.write(ninth, into: &buf)
             FfiConverterDouble.write(share, into: &buf)
             
         
         case let .laterOfTwo(least,likely,most,median,ninth,share):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(52))
             FfiConverterDouble.write(least, into: &buf)
             FfiConverterDouble.write(likely, into: &buf)
             FfiConverterDouble.write(most, into: &buf)
@@ -33741,7 +33895,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(53))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(primaryRatio, into: &buf)
@@ -33750,38 +33904,38 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(50))
+            writeInt(&buf, Int32(54))
             FfiConverterUInt32.write(teeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
             
         
         case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(51))
+            writeInt(&buf, Int32(55))
             FfiConverterString.write(chainSize, into: &buf)
             
         
         case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(52))
+            writeInt(&buf, Int32(56))
             FfiConverterString.write(chainSize, into: &buf)
             FfiConverterString.write(sprocketSize, into: &buf)
             
         
         case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(57))
             FfiConverterDouble.write(measuredMm, into: &buf)
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(58))
             FfiConverterUInt32.write(pitches, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(elongationPercent, into: &buf)
             
         
         case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(59))
             FfiConverterUInt32.write(frontTeeth, into: &buf)
             FfiConverterUInt32.write(rearTeeth, into: &buf)
             FfiConverterUInt32.write(chainLinks, into: &buf)
@@ -33790,30 +33944,30 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(56))
+            writeInt(&buf, Int32(60))
             FfiConverterDouble.write(readingFactor, into: &buf)
             
         
         case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(57))
+            writeInt(&buf, Int32(61))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(gearRatio, into: &buf)
             FfiConverterDouble.write(nextGearRatio, into: &buf)
             
         
         case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(58))
+            writeInt(&buf, Int32(62))
             FfiConverterDouble.write(altitudeMetres, into: &buf)
             
         
         case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(59))
+            writeInt(&buf, Int32(63))
             FfiConverterDouble.write(tyreBar, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(60))
+            writeInt(&buf, Int32(64))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33824,7 +33978,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(61))
+            writeInt(&buf, Int32(65))
             FfiConverterDouble.write(wheelKw, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             FfiConverterDouble.write(rollingCoefficient, into: &buf)
@@ -33835,7 +33989,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(62))
+            writeInt(&buf, Int32(66))
             FfiConverterDouble.write(crankNm, into: &buf)
             FfiConverterDouble.write(overallRatio, into: &buf)
             FfiConverterDouble.write(driveEfficiency, into: &buf)
@@ -33843,14 +33997,14 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(63))
+            writeInt(&buf, Int32(67))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
             
         
         case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(64))
+            writeInt(&buf, Int32(68))
             FfiConverterDouble.write(engineRpm, into: &buf)
             FfiConverterDouble.write(peakPowerKw, into: &buf)
             FfiConverterDouble.write(peakPowerRpm, into: &buf)
@@ -33859,54 +34013,54 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .lampLight(lumens,testVolts,volts):
-            writeInt(&buf, Int32(65))
+            writeInt(&buf, Int32(69))
             FfiConverterDouble.write(lumens, into: &buf)
             FfiConverterDouble.write(testVolts, into: &buf)
             FfiConverterDouble.write(volts, into: &buf)
             
         
         case let .thermalFlasher(loadPercent,contacts,flashesMinute):
-            writeInt(&buf, Int32(66))
+            writeInt(&buf, Int32(70))
             FfiConverterDouble.write(loadPercent, into: &buf)
             FfiConverterDouble.write(contacts, into: &buf)
             FfiConverterDouble.write(flashesMinute, into: &buf)
             
         
         case let .flashCount(flashes,seconds):
-            writeInt(&buf, Int32(67))
+            writeInt(&buf, Int32(71))
             FfiConverterUInt32.write(flashes, into: &buf)
             FfiConverterDouble.write(seconds, into: &buf)
             
         
         case let .loadResistor(volts,oldWatts,newWatts):
-            writeInt(&buf, Int32(68))
+            writeInt(&buf, Int32(72))
             FfiConverterDouble.write(volts, into: &buf)
             FfiConverterDouble.write(oldWatts, into: &buf)
             FfiConverterDouble.write(newWatts, into: &buf)
             
         
         case let .gravityCharge(gravity,celsius):
-            writeInt(&buf, Int32(69))
+            writeInt(&buf, Int32(73))
             FfiConverterDouble.write(gravity, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
             
         
         case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
-            writeInt(&buf, Int32(70))
+            writeInt(&buf, Int32(74))
             FfiConverterDouble.write(batteryAh, into: &buf)
             FfiConverterDouble.write(chargePercent, into: &buf)
             FfiConverterDouble.write(drainMilliamperes, into: &buf)
             
         
         case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
-            writeInt(&buf, Int32(71))
+            writeInt(&buf, Int32(75))
             FfiConverterDouble.write(batteryAh, into: &buf)
             FfiConverterDouble.write(chargePercent, into: &buf)
             FfiConverterDouble.write(chargerAmperes, into: &buf)
             
         
         case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
-            writeInt(&buf, Int32(72))
+            writeInt(&buf, Int32(76))
             FfiConverterDouble.write(sectionMm2, into: &buf)
             FfiConverterString.write(conductor, into: &buf)
             FfiConverterDouble.write(celsius, into: &buf)
@@ -33916,7 +34070,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .wireGauge(gauge):
-            writeInt(&buf, Int32(73))
+            writeInt(&buf, Int32(77))
             FfiConverterDouble.write(gauge, into: &buf)
             
         }

@@ -1559,6 +1559,10 @@ thinnerPercent?: number | null, };
  */
 export type CoverNeed = { 
 /**
+ * Area that was counted with, m².
+ */
+squareMetres: number, 
+/**
  * Spreading rate of one coat, m²/L.
  */
 spreadingRate: number, 
@@ -4924,7 +4928,7 @@ waitUntilMs?: number | null,
  */
 waitName?: string | null, 
 /**
- * It holds the ready date: put off to the next bench time, it would move the date.
+ * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
  */
 critical: boolean, 
 /**
@@ -4935,6 +4939,11 @@ criticalShare?: number | null,
  * How much later it could end without moving the ready date, hours.
  */
 slackHours?: number | null, 
+/**
+ * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+ * recoat window does.
+ */
+beginByMs?: number | null, 
 /**
  * What it waits for, by name; empty when it can begin now.
  */
@@ -4972,6 +4981,14 @@ days: Array<DayMark>,
  * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
  */
 readyMs?: number | null, 
+/**
+ * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+ */
+boundMs?: number | null, 
+/**
+ * The ready date is proven to be the earliest there is.
+ */
+provenBest: boolean, 
 /**
  * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
  */
@@ -6601,6 +6618,11 @@ fromMs?: number | null,
  */
 untilMs?: number | null, 
 /**
+ * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+ * first step.
+ */
+reason?: string | null, 
+/**
  * It is the next.
  */
 next: boolean, };
@@ -7267,7 +7289,59 @@ lossPercent: number,
 /**
  * Can, millilitres.
  */
-canMl: number, } | { "kind": "tyreChange", 
+canMl: number, } | { "kind": "shellArea", 
+/**
+ * Length along the part, millimetres.
+ */
+lengthMm: number, 
+/**
+ * Girth across it at its widest, millimetres.
+ */
+girthMm: number, 
+/**
+ * Painted inside too.
+ */
+bothSides: boolean, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "rimArea", 
+/**
+ * Diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Girth across the rim, millimetres.
+ */
+girthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "tubeArea", 
+/**
+ * Outer diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Length, millimetres.
+ */
+lengthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, } | { "kind": "thinnedFilm", 
+/**
+ * Solids of the paint by volume, per cent.
+ */
+solidsPercent: number, 
+/**
+ * Thinner, per cent of the paint.
+ */
+thinnerPercent: number, 
+/**
+ * Dry film of one coat, micrometres.
+ */
+dryMicrometres: number, } | { "kind": "tyreChange", 
 /**
  * Size as on the sidewall, before.
  */

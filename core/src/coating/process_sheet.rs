@@ -2,11 +2,12 @@
 
 use layshaft_wire::wire;
 
-use super::cure::{Pace, when_reached};
+use super::cure::{Pace, hours_between, when_reached};
 use super::hold::{on_hold, together};
 use super::need::paint_needs;
 use super::process::laid;
-use super::process_words::{self, Next};
+use super::process_words::{self, Next, Window};
+use super::sheet::mean_celsius;
 use super::{ClimateLog, Layer, OnHold, PaintNeed, Process, Product, Stay, cure_end_ms};
 use crate::bike::Bike;
 use crate::error::Refused;
@@ -60,6 +61,9 @@ pub struct StepSheet {
     pub from_ms: Option<i64>,
     /// Until when it may go on without sanding; none where the can names no end or none is in sight.
     pub until_ms: Option<i64>,
+    /// Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+    /// first step.
+    pub reason: Option<String>,
     /// It is the next.
     pub next: bool,
 }
@@ -108,11 +112,15 @@ impl Below<'_> {
         when_reached(&Pace::of(self.product), self.on_ms, &[hours?], &self.climate).into_iter().next().flatten()
     }
 
-    /// From when the next coat may go on: by the window on the can, else when it may be touched or handled.
-    fn opens_ms(&self) -> Option<i64> {
+    /// Hours on the can until the next coat may go on: by its window, else when it may be touched or handled.
+    fn opening_hours(&self) -> Option<f64> {
         let product = self.product;
         let known = product.recoat_from_hours.or(product.touch_dry_hours).or(product.handle_hours);
-        self.reaches(known.or(product.end_hours()))
+        known.or(product.end_hours())
+    }
+
+    fn opens_ms(&self) -> Option<i64> {
+        self.reaches(self.opening_hours())
     }
 
     /// From when a decal may lie on it: it has to bear a finger, and the next coat has to be allowed.
@@ -124,6 +132,28 @@ impl Below<'_> {
 
     fn shuts_ms(&self) -> Option<i64> {
         self.reaches(self.product.recoat_to_hours)
+    }
+
+    /// The window for what goes on it, on the can and here, in one sentence.
+    fn window(&self, layer: Layer) -> Option<String> {
+        let product = self.product;
+        let (from_hours, from_ms) = match layer {
+            Layer::Decal => {
+                let handle = product.handle_hours.or(product.touch_dry_hours).unwrap_or_default();
+                (self.opening_hours()?.max(handle), self.bears_decal_ms())
+            }
+            _ => (self.opening_hours()?, self.opens_ms()),
+        };
+        let until_ms = self.shuts_ms();
+        let here = |at_ms| hours_between(self.on_ms, at_ms);
+        Some(process_words::window(&Window {
+            below: self.name,
+            at_celsius: Pace::of(product).at_celsius,
+            on_can: (from_hours, product.recoat_to_hours),
+            here: (from_ms.map(here), until_ms.map(here)),
+            celsius_here: until_ms.or(from_ms).and_then(|end_ms| mean_celsius(&self.climate, self.on_ms, end_ms)),
+            lowest_celsius: product.lowest_celsius,
+        }))
     }
 }
 
@@ -258,6 +288,7 @@ fn walk<'a>(bike: &'a Bike, mark: Option<&String>, process: &'a Process, climate
             laid_ms: laid_ms(number),
             from_ms: from_ms.filter(|from_ms| *from_ms > i64::MIN),
             until_ms: below.as_ref().and_then(Below::shuts_ms),
+            reason: below.as_ref().and_then(|paint| paint.window(step.layer)),
             next: next == Some(number),
         };
         if let Some((_, _, coat)) = coat {

@@ -15,6 +15,41 @@ pub(super) struct Next<'a> {
     pub(super) cured_ms: Option<i64>,
 }
 
+/// The window of a coat for the next one.
+pub(super) struct Window<'a> {
+    /// Name of the coat below.
+    pub(super) below: &'a str,
+    /// Temperature at which the hours on the can hold, °C.
+    pub(super) at_celsius: f64,
+    /// From and until, hours on the can; no end where the can names none.
+    pub(super) on_can: (f64, Option<f64>),
+    /// From and until, hours here; none where no end is in sight.
+    pub(super) here: (Option<f64>, Option<f64>),
+    /// Mean temperature here over that time, °C.
+    pub(super) celsius_here: Option<f64>,
+    pub(super) lowest_celsius: Option<f64>,
+}
+
+/// The window in one sentence: “on the can at 20 °C 30 min to 24 h; here at 12 °C 47 min to 38 h”.
+pub(super) fn window(window: &Window) -> String {
+    let span = |from: f64, until: Option<f64>| match until {
+        Some(until) => format!("{} to {}", words::hours(from), words::hours(until)),
+        None => format!("from {}", words::hours(from)),
+    };
+    let can = format!(
+        "“{}” on the can at {:.0} °C: {}",
+        window.below,
+        window.at_celsius,
+        span(window.on_can.0, window.on_can.1)
+    );
+    match (window.here.0, window.celsius_here, window.lowest_celsius) {
+        (Some(from), Some(celsius), _) => format!("{can}; here at {celsius:.0} °C: {}.", span(from, window.here.1)),
+        (Some(_), None, _) => format!("{can}."),
+        (None, _, Some(lowest)) => format!("{can}; here it stands still, below {lowest:.0} °C nothing cures."),
+        (None, _, None) => format!("{can}; here no end is in sight."),
+    }
+}
+
 /// The state in one sentence.
 pub(super) fn sentence(next: &Next, zone: &Zone) -> String {
     let moment = |at_ms| words::moment(at_ms, zone);

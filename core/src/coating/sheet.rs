@@ -318,7 +318,7 @@ fn curve(pace: &Pace, applied_ms: i64, end_ms: Option<i64>, climate: &ClimateLog
 }
 
 /// Mean temperature of a stretch of time, °C; none when it has no length.
-fn mean_celsius(climate: &ClimateLog, from_ms: i64, to_ms: i64) -> Option<f64> {
+pub(super) fn mean_celsius(climate: &ClimateLog, from_ms: i64, to_ms: i64) -> Option<f64> {
     let whole = hours_between(from_ms, to_ms);
     let sum: f64 =
         climate.spells(from_ms, to_ms).map(|spell| spell.celsius * hours_between(spell.from_ms, spell.to_ms)).sum();

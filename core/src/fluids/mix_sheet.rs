@@ -117,6 +117,8 @@ pub struct OtherReading {
 /// Paint that an area takes.
 #[wire]
 pub struct CoverNeed {
+    /// Area that was counted with, m².
+    pub square_metres: f64,
     /// Spreading rate of one coat, m²/L.
     pub spreading_rate: f64,
     /// Wet film of one coat, µm, where solids and film were given.
@@ -343,6 +345,7 @@ fn cover(ask: &CoverAsk) -> Result<MixSheet, Refused> {
     let (least_ml, most_ml) =
         (paint_needed(square_metres, coats, rate, low), paint_needed(square_metres, coats, rate, high));
     let need = CoverNeed {
+        square_metres,
         spreading_rate: rate,
         wet_micrometres: film.map(|(solids, film)| wet_film(thinned_solids(solids, thinner), film)),
         least_ml,

@@ -3,7 +3,7 @@
 use super::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::fluids::{self, ThinnerOf};
+use crate::fluids::{self, Surface, ThinnerOf};
 use crate::units::Unit;
 
 type Given = Result<Vec<Figure>, Refused>;
@@ -77,5 +77,20 @@ pub(super) fn paint(
         figure("millilitres", millilitres, Unit::Millilitre),
         figure("spreadingRate", rate, Unit::SquareMetreLitre),
         figure("wetFilm", fluids::wet_film(solids_percent, dry_micrometres), Unit::Micrometre),
+    ])
+}
+
+pub(super) fn area(surface: &Surface) -> Given {
+    Ok(vec![figure("area", surface.square_metres()?, Unit::SquareMetre)])
+}
+
+pub(super) fn thinned(solids_percent: f64, thinner_percent: f64, dry_micrometres: f64) -> Given {
+    bounds::SOLIDS.check(solids_percent)?;
+    bounds::THINNER.check(thinner_percent)?;
+    bounds::FILM.check(dry_micrometres)?;
+    let solids = fluids::thinned_solids(solids_percent, thinner_percent);
+    Ok(vec![
+        figure("wetFilm", fluids::wet_film(solids, dry_micrometres), Unit::Micrometre),
+        figure("solids", solids, Unit::Percent),
     ])
 }

@@ -20,6 +20,7 @@ use layshaft_wire::wire;
 use crate::bike::OutputPoint;
 use crate::bounds;
 use crate::error::Refused;
+use crate::fluids::Surface;
 use crate::units::Unit;
 use crate::{coating, electrical, gearing, tyres};
 
@@ -272,6 +273,19 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
         Sum::LognormalQuantile { median, ninth, share } => spreads::lognormal(*median, *ninth, *share)?,
         Sum::LaterOfTwo { least, likely, most, median, ninth, share } => {
             spreads::later_of_two((*least, *likely, *most), (*median, *ninth), *share)?
+        }
+        Sum::ShellArea { length_mm, girth_mm, both_sides, count } => {
+            let (length_mm, girth_mm, both_sides, count) = (*length_mm, *girth_mm, *both_sides, *count);
+            fluids::area(&Surface::Shell { length_mm, girth_mm, both_sides, count })?
+        }
+        Sum::RimArea { diameter_mm, girth_mm, count } => {
+            fluids::area(&Surface::Rim { diameter_mm: *diameter_mm, girth_mm: *girth_mm, count: *count })?
+        }
+        Sum::TubeArea { diameter_mm, length_mm, count } => {
+            fluids::area(&Surface::Tube { diameter_mm: *diameter_mm, length_mm: *length_mm, count: *count })?
+        }
+        Sum::ThinnedFilm { solids_percent, thinner_percent, dry_micrometres } => {
+            fluids::thinned(*solids_percent, *thinner_percent, *dry_micrometres)?
         }
         Sum::TyreChange { tyre, new_tyre } => tyre_sums::change(tyre, new_tyre)?,
         Sum::TyreRating { tyre } => tyre_sums::rating(tyre)?,

@@ -2,6 +2,7 @@
 // findings, items) comes from the core in its own sentences.
 import { bike } from './words/bike.ts';
 import { brakes } from './words/brakes.ts';
+import { coats } from './words/coats.ts';
 import { drive } from './words/drive.ts';
 import { electrical } from './words/electrical.ts';
 import { faults } from './words/faults.ts';
@@ -29,6 +30,7 @@ export const words = {
   ...drive,
   ...threads,
   ...fluids,
+  ...coats,
   ...electrical,
   ...tyres,
   ...faults,

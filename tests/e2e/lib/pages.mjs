@@ -1,5 +1,5 @@
 // Every page of the app on the demo bike: a name, its address (or how to find it), and what is opened on it first.
-import { firstLink, goTo, press, typeOnPad } from './steps.mjs';
+import { firstLink, goTo, press, settled, typeOnPad } from './steps.mjs';
 
 const GEARING = '#/numbers/gearing?front=16&rear=38';
 const GOAL = '#/numbers/sprockets?goal=speedAtRpm&roadSpeedKmh=90&engineRpm=6500';
@@ -12,6 +12,7 @@ const SCREW = '#/numbers/threads?diameterMm=9.9&pitchMm=1.25&propertyClass=8.8&t
 export const PAGES = [
   ['today', '#/today'],
   ['today-evening', '#/today', (page) => page.getByRole('radio', { name: 'Evening' }).check()],
+  ['today-away', '#/today', (page) => comeBackAfter(page, 48)],
   ['plan-calendar', '#/plan'],
   ['plan-four-weeks', '#/plan?view=calendar&days=28'],
   ['plan-stages', '#/plan?view=stages'],
@@ -75,6 +76,8 @@ export const PAGES = [
   ['mixing-two-part', '#/numbers/mixing?mix=twoPart'],
   ['mixing-thinner', '#/numbers/mixing?mix=thinning'],
   ['mixing-area', '#/numbers/mixing?mix=cover'],
+  ['mixing-surfaces', '#/numbers/mixing?mix=cover&film=true&surfaces=shell:480:620:1,rim:460:110:2,tube:30:500:2'],
+  ['mixing-surface', '#/numbers/mixing?mix=cover', (page) => press(page, 'Add a surface')],
   ['tyres', '#/numbers/tyres'],
   ['tyres-other', '#/numbers/tyres?end=rear&tyre=3.50-18+56P&dateCode=324'],
   ['tyres-refused', '#/numbers/tyres?tyre=three-18'],
@@ -98,6 +101,18 @@ export const PAGES = [
   ['cure-data', '#/numbers/cure', (page) => press(page, 'Change the data')],
   ['cure-start', '#/numbers/cure', (page) => press(page, 'Start the clock')],
   ['cure-clock', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]')],
+  ['cure-place', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]'), (page) => page.getByRole('button', { name: /^It stands/ }).click()],
+  ['coats-plan', '#/numbers/coats'],
+  ['coats-plan-foot', '#/numbers/coats', (page) => page.getByRole('heading', { name: 'How much it is' }).scrollIntoViewIfNeeded()],
+  ['coats-plan-coat', '#/numbers/coats', (page) => page.locator('ol button.row').nth(1).click()],
+  ['coats-plan-refused', '#/numbers/coats', (page) => page.getByLabel('On what').fill('')],
+  ['coats-ready', (page) => startCoats(page, [])],
+  ['coats-too-soon', (page) => startCoats(page, [0])],
+  ['coats-open', (page) => startCoats(page, [5])],
+  ['coats-sand-first', (page) => startCoats(page, [80])],
+  ['coats-all-on', (page) => startCoats(page, [25, 20, 15, 10, 5])],
+  ['coats-lay', (page) => startCoats(page, [0]), (page) => press(page, 'It is on already')],
+  ['coats-today', '#/today', (page) => page.getByRole('heading', { name: 'Curing' }).scrollIntoViewIfNeeded()],
   ['inspect', '#/inspect'],
   ['inspect-area', '#/inspect', (page) => page.locator('button.row').first().click()],
   ['inspect-item', (page) => firstLink(page, '#/inspect', 'a[href*="/item/"]')],
@@ -205,4 +220,30 @@ async function startSearch(page) {
 export async function pickWire(page) {
   await page.getByRole('button', { name: /^List all/ }).click();
   await page.locator('button.row', { hasText: /feed|lead|wire|Line/ }).first().click();
+}
+
+/** Begins a paint job on a side panel, with its coats put on so many hours ago, and gives the address of its page. */
+export async function startCoats(page, hoursAgo) {
+  return page.evaluate(async (hoursAgo) => {
+    const { processes } = await window.layshaft.ask({ kind: 'products' });
+    const process = processes.find((each) => each.part === 'sidePanel');
+    const { made } = await window.layshaft.act({ kind: 'startProcess', process });
+    for (const hours of hoursAgo) {
+      await window.layshaft.act({ kind: 'layCoat', process: made, appliedMs: Date.now() - hours * 3_600_000, anyway: true });
+    }
+    return `#/numbers/coats/${made}`;
+  }, hoursAgo);
+}
+
+/** Opens the app as after some hours in which nobody looked at it. */
+export async function comeBackAfter(page, hours) {
+  // On leaving, the app notes the moment; so the moment is set when it opens anew.
+  await page.addInitScript(() => {
+    const seen = sessionStorage.getItem('seen-before');
+    if (seen) localStorage.setItem('layshaft.seen', seen);
+    sessionStorage.removeItem('seen-before');
+  });
+  await page.evaluate((hours) => sessionStorage.setItem('seen-before', String(Date.now() - hours * 3_600_000)), hours);
+  await page.reload();
+  await settled(page);
 }

@@ -8061,7 +8061,8 @@ class CoverNeed:
     """
     Paint that an area takes.
 """
-    def __init__(self, *, spreading_rate:float, wet_micrometres:typing.Optional[float] = None, least_ml:float, most_ml:float, cans_least:int, cans_most:int):
+    def __init__(self, *, square_metres:float, spreading_rate:float, wet_micrometres:typing.Optional[float] = None, least_ml:float, most_ml:float, cans_least:int, cans_most:int):
+        self.square_metres = square_metres
         self.spreading_rate = spreading_rate
         self.wet_micrometres = wet_micrometres
         self.least_ml = least_ml
@@ -8073,8 +8074,10 @@ class CoverNeed:
 
     
     def __str__(self):
-        return "CoverNeed(spreading_rate={}, wet_micrometres={}, least_ml={}, most_ml={}, cans_least={}, cans_most={})".format(self.spreading_rate, self.wet_micrometres, self.least_ml, self.most_ml, self.cans_least, self.cans_most)
+        return "CoverNeed(square_metres={}, spreading_rate={}, wet_micrometres={}, least_ml={}, most_ml={}, cans_least={}, cans_most={})".format(self.square_metres, self.spreading_rate, self.wet_micrometres, self.least_ml, self.most_ml, self.cans_least, self.cans_most)
     def __eq__(self, other):
+        if self.square_metres != other.square_metres:
+            return False
         if self.spreading_rate != other.spreading_rate:
             return False
         if self.wet_micrometres != other.wet_micrometres:
@@ -8093,6 +8096,7 @@ class _UniffiFfiConverterTypeCoverNeed(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
         return CoverNeed(
+            square_metres=_UniffiFfiConverterFloat64.read(buf),
             spreading_rate=_UniffiFfiConverterFloat64.read(buf),
             wet_micrometres=_UniffiFfiConverterOptionalFloat64.read(buf),
             least_ml=_UniffiFfiConverterFloat64.read(buf),
@@ -8103,6 +8107,7 @@ class _UniffiFfiConverterTypeCoverNeed(_UniffiConverterRustBuffer):
 
     @staticmethod
     def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.square_metres)
         _UniffiFfiConverterFloat64.check_lower(value.spreading_rate)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.wet_micrometres)
         _UniffiFfiConverterFloat64.check_lower(value.least_ml)
@@ -8112,6 +8117,7 @@ class _UniffiFfiConverterTypeCoverNeed(_UniffiConverterRustBuffer):
 
     @staticmethod
     def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.square_metres, buf)
         _UniffiFfiConverterFloat64.write(value.spreading_rate, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.wet_micrometres, buf)
         _UniffiFfiConverterFloat64.write(value.least_ml, buf)
@@ -22795,7 +22801,7 @@ class PlanRow:
     """
     A job on the calendar.
 """
-    def __init__(self, *, job:str, title:str, stage:Stage, state:JobState, minutes_left:float, work:typing.List[WorkSpan] = _DEFAULT, wait_until_ms:typing.Optional[int] = None, wait_name:typing.Optional[str] = None, critical:bool, critical_share:typing.Optional[float] = None, slack_hours:typing.Optional[float] = None, blocked_by:typing.List[str] = _DEFAULT, after:typing.List[str] = _DEFAULT):
+    def __init__(self, *, job:str, title:str, stage:Stage, state:JobState, minutes_left:float, work:typing.List[WorkSpan] = _DEFAULT, wait_until_ms:typing.Optional[int] = None, wait_name:typing.Optional[str] = None, critical:bool, critical_share:typing.Optional[float] = None, slack_hours:typing.Optional[float] = None, begin_by_ms:typing.Optional[int] = None, blocked_by:typing.List[str] = _DEFAULT, after:typing.List[str] = _DEFAULT):
         self.job = job
         self.title = title
         self.stage = stage
@@ -22810,6 +22816,7 @@ class PlanRow:
         self.critical = critical
         self.critical_share = critical_share
         self.slack_hours = slack_hours
+        self.begin_by_ms = begin_by_ms
         if blocked_by is _DEFAULT:
             self.blocked_by = []
         else:
@@ -22823,7 +22830,7 @@ class PlanRow:
 
     
     def __str__(self):
-        return "PlanRow(job={}, title={}, stage={}, state={}, minutes_left={}, work={}, wait_until_ms={}, wait_name={}, critical={}, critical_share={}, slack_hours={}, blocked_by={}, after={})".format(self.job, self.title, self.stage, self.state, self.minutes_left, self.work, self.wait_until_ms, self.wait_name, self.critical, self.critical_share, self.slack_hours, self.blocked_by, self.after)
+        return "PlanRow(job={}, title={}, stage={}, state={}, minutes_left={}, work={}, wait_until_ms={}, wait_name={}, critical={}, critical_share={}, slack_hours={}, begin_by_ms={}, blocked_by={}, after={})".format(self.job, self.title, self.stage, self.state, self.minutes_left, self.work, self.wait_until_ms, self.wait_name, self.critical, self.critical_share, self.slack_hours, self.begin_by_ms, self.blocked_by, self.after)
     def __eq__(self, other):
         if self.job != other.job:
             return False
@@ -22847,6 +22854,8 @@ class PlanRow:
             return False
         if self.slack_hours != other.slack_hours:
             return False
+        if self.begin_by_ms != other.begin_by_ms:
+            return False
         if self.blocked_by != other.blocked_by:
             return False
         if self.after != other.after:
@@ -22868,6 +22877,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
             critical=_UniffiFfiConverterBoolean.read(buf),
             critical_share=_UniffiFfiConverterOptionalFloat64.read(buf),
             slack_hours=_UniffiFfiConverterOptionalFloat64.read(buf),
+            begin_by_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             blocked_by=_UniffiFfiConverterSequenceString.read(buf),
             after=_UniffiFfiConverterSequenceString.read(buf),
         )
@@ -22885,6 +22895,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterBoolean.check_lower(value.critical)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.critical_share)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.slack_hours)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.begin_by_ms)
         _UniffiFfiConverterSequenceString.check_lower(value.blocked_by)
         _UniffiFfiConverterSequenceString.check_lower(value.after)
 
@@ -22901,6 +22912,7 @@ class _UniffiFfiConverterTypePlanRow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterBoolean.write(value.critical, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.critical_share, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.slack_hours, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.begin_by_ms, buf)
         _UniffiFfiConverterSequenceString.write(value.blocked_by, buf)
         _UniffiFfiConverterSequenceString.write(value.after, buf)
 
@@ -23108,7 +23120,7 @@ class PlanSheet:
     """
     The plan page.
 """
-    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, odds:typing.Optional[Odds] = None, order_first:typing.List[ToOrder] = _DEFAULT, offers:typing.List[Offer] = _DEFAULT, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
+    def __init__(self, *, rows:typing.List[PlanRow] = _DEFAULT, bench:typing.List[WorkSpan] = _DEFAULT, from_ms:int, to_ms:int, days:typing.List[DayMark] = _DEFAULT, ready_ms:typing.Optional[int] = None, bound_ms:typing.Optional[int] = None, proven_best:bool, odds:typing.Optional[Odds] = None, order_first:typing.List[ToOrder] = _DEFAULT, offers:typing.List[Offer] = _DEFAULT, what_if:typing.Optional[Supposed] = None, held_by:str, jobs_left:int, minutes_left:float, findings:typing.List[Finding] = _DEFAULT):
         if rows is _DEFAULT:
             self.rows = []
         else:
@@ -23124,6 +23136,8 @@ class PlanSheet:
         else:
             self.days = days
         self.ready_ms = ready_ms
+        self.bound_ms = bound_ms
+        self.proven_best = proven_best
         self.odds = odds
         if order_first is _DEFAULT:
             self.order_first = []
@@ -23146,7 +23160,7 @@ class PlanSheet:
 
     
     def __str__(self):
-        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, odds={}, order_first={}, offers={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.odds, self.order_first, self.offers, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
+        return "PlanSheet(rows={}, bench={}, from_ms={}, to_ms={}, days={}, ready_ms={}, bound_ms={}, proven_best={}, odds={}, order_first={}, offers={}, what_if={}, held_by={}, jobs_left={}, minutes_left={}, findings={})".format(self.rows, self.bench, self.from_ms, self.to_ms, self.days, self.ready_ms, self.bound_ms, self.proven_best, self.odds, self.order_first, self.offers, self.what_if, self.held_by, self.jobs_left, self.minutes_left, self.findings)
     def __eq__(self, other):
         if self.rows != other.rows:
             return False
@@ -23159,6 +23173,10 @@ class PlanSheet:
         if self.days != other.days:
             return False
         if self.ready_ms != other.ready_ms:
+            return False
+        if self.bound_ms != other.bound_ms:
+            return False
+        if self.proven_best != other.proven_best:
             return False
         if self.odds != other.odds:
             return False
@@ -23188,6 +23206,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
             to_ms=_UniffiFfiConverterInt64.read(buf),
             days=_UniffiFfiConverterSequenceTypeDayMark.read(buf),
             ready_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            bound_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            proven_best=_UniffiFfiConverterBoolean.read(buf),
             odds=_UniffiFfiConverterOptionalTypeOdds.read(buf),
             order_first=_UniffiFfiConverterSequenceTypeToOrder.read(buf),
             offers=_UniffiFfiConverterSequenceTypeOffer.read(buf),
@@ -23206,6 +23226,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.check_lower(value.to_ms)
         _UniffiFfiConverterSequenceTypeDayMark.check_lower(value.days)
         _UniffiFfiConverterOptionalInt64.check_lower(value.ready_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.bound_ms)
+        _UniffiFfiConverterBoolean.check_lower(value.proven_best)
         _UniffiFfiConverterOptionalTypeOdds.check_lower(value.odds)
         _UniffiFfiConverterSequenceTypeToOrder.check_lower(value.order_first)
         _UniffiFfiConverterSequenceTypeOffer.check_lower(value.offers)
@@ -23223,6 +23245,8 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.to_ms, buf)
         _UniffiFfiConverterSequenceTypeDayMark.write(value.days, buf)
         _UniffiFfiConverterOptionalInt64.write(value.ready_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.bound_ms, buf)
+        _UniffiFfiConverterBoolean.write(value.proven_best, buf)
         _UniffiFfiConverterOptionalTypeOdds.write(value.odds, buf)
         _UniffiFfiConverterSequenceTypeToOrder.write(value.order_first, buf)
         _UniffiFfiConverterSequenceTypeOffer.write(value.offers, buf)
@@ -23778,7 +23802,7 @@ class StepSheet:
     """
     A step with its window.
 """
-    def __init__(self, *, name:str, layer:Layer, product:typing.Optional[str] = None, coat:typing.Optional[str] = None, laid_ms:typing.Optional[int] = None, from_ms:typing.Optional[int] = None, until_ms:typing.Optional[int] = None, next:bool):
+    def __init__(self, *, name:str, layer:Layer, product:typing.Optional[str] = None, coat:typing.Optional[str] = None, laid_ms:typing.Optional[int] = None, from_ms:typing.Optional[int] = None, until_ms:typing.Optional[int] = None, reason:typing.Optional[str] = None, next:bool):
         self.name = name
         self.layer = layer
         self.product = product
@@ -23786,13 +23810,14 @@ class StepSheet:
         self.laid_ms = laid_ms
         self.from_ms = from_ms
         self.until_ms = until_ms
+        self.reason = reason
         self.next = next
         
         
 
     
     def __str__(self):
-        return "StepSheet(name={}, layer={}, product={}, coat={}, laid_ms={}, from_ms={}, until_ms={}, next={})".format(self.name, self.layer, self.product, self.coat, self.laid_ms, self.from_ms, self.until_ms, self.next)
+        return "StepSheet(name={}, layer={}, product={}, coat={}, laid_ms={}, from_ms={}, until_ms={}, reason={}, next={})".format(self.name, self.layer, self.product, self.coat, self.laid_ms, self.from_ms, self.until_ms, self.reason, self.next)
     def __eq__(self, other):
         if self.name != other.name:
             return False
@@ -23807,6 +23832,8 @@ class StepSheet:
         if self.from_ms != other.from_ms:
             return False
         if self.until_ms != other.until_ms:
+            return False
+        if self.reason != other.reason:
             return False
         if self.next != other.next:
             return False
@@ -23823,6 +23850,7 @@ class _UniffiFfiConverterTypeStepSheet(_UniffiConverterRustBuffer):
             laid_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             from_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             until_ms=_UniffiFfiConverterOptionalInt64.read(buf),
+            reason=_UniffiFfiConverterOptionalString.read(buf),
             next=_UniffiFfiConverterBoolean.read(buf),
         )
 
@@ -23835,6 +23863,7 @@ class _UniffiFfiConverterTypeStepSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.check_lower(value.laid_ms)
         _UniffiFfiConverterOptionalInt64.check_lower(value.from_ms)
         _UniffiFfiConverterOptionalInt64.check_lower(value.until_ms)
+        _UniffiFfiConverterOptionalString.check_lower(value.reason)
         _UniffiFfiConverterBoolean.check_lower(value.next)
 
     @staticmethod
@@ -23846,6 +23875,7 @@ class _UniffiFfiConverterTypeStepSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.laid_ms, buf)
         _UniffiFfiConverterOptionalInt64.write(value.from_ms, buf)
         _UniffiFfiConverterOptionalInt64.write(value.until_ms, buf)
+        _UniffiFfiConverterOptionalString.write(value.reason, buf)
         _UniffiFfiConverterBoolean.write(value.next, buf)
 
 class _UniffiFfiConverterSequenceTypeStepSheet(_UniffiConverterRustBuffer):
@@ -31340,6 +31370,198 @@ class Sum:
             return True
 
     @dataclass
+    class SHELL_AREA:
+        """
+        Area of a shell: tank, mudguard, side panel.
+"""
+        
+        def __init__(self, length_mm:float, girth_mm:float, both_sides:bool, count:int):
+            self.length_mm = length_mm
+            
+            """
+        Length along the part, millimetres.
+"""
+        
+            self.girth_mm = girth_mm
+            
+            """
+        Girth across it at its widest, millimetres.
+"""
+        
+            self.both_sides = both_sides
+            
+            """
+        Painted inside too.
+"""
+        
+            self.count = count
+            
+            """
+        How many alike.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.SHELL_AREA(length_mm={}, girth_mm={}, both_sides={}, count={})".format(self.length_mm, self.girth_mm, self.both_sides, self.count)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_SHELL_AREA():
+                return False
+            if self.length_mm != other.length_mm:
+                return False
+            if self.girth_mm != other.girth_mm:
+                return False
+            if self.both_sides != other.both_sides:
+                return False
+            if self.count != other.count:
+                return False
+            return True
+
+    @dataclass
+    class RIM_AREA:
+        """
+        Area of a rim.
+"""
+        
+        def __init__(self, diameter_mm:float, girth_mm:float, count:int):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Diameter, millimetres.
+"""
+        
+            self.girth_mm = girth_mm
+            
+            """
+        Girth across the rim, millimetres.
+"""
+        
+            self.count = count
+            
+            """
+        How many alike.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.RIM_AREA(diameter_mm={}, girth_mm={}, count={})".format(self.diameter_mm, self.girth_mm, self.count)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_RIM_AREA():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.girth_mm != other.girth_mm:
+                return False
+            if self.count != other.count:
+                return False
+            return True
+
+    @dataclass
+    class TUBE_AREA:
+        """
+        Area of a tube or rod without its ends.
+"""
+        
+        def __init__(self, diameter_mm:float, length_mm:float, count:int):
+            self.diameter_mm = diameter_mm
+            
+            """
+        Outer diameter, millimetres.
+"""
+        
+            self.length_mm = length_mm
+            
+            """
+        Length, millimetres.
+"""
+        
+            self.count = count
+            
+            """
+        How many alike.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.TUBE_AREA(diameter_mm={}, length_mm={}, count={})".format(self.diameter_mm, self.length_mm, self.count)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_TUBE_AREA():
+                return False
+            if self.diameter_mm != other.diameter_mm:
+                return False
+            if self.length_mm != other.length_mm:
+                return False
+            if self.count != other.count:
+                return False
+            return True
+
+    @dataclass
+    class THINNED_FILM:
+        """
+        Solids and wet film of thinned paint.
+"""
+        
+        def __init__(self, solids_percent:float, thinner_percent:float, dry_micrometres:float):
+            self.solids_percent = solids_percent
+            
+            """
+        Solids of the paint by volume, per cent.
+"""
+        
+            self.thinner_percent = thinner_percent
+            
+            """
+        Thinner, per cent of the paint.
+"""
+        
+            self.dry_micrometres = dry_micrometres
+            
+            """
+        Dry film of one coat, micrometres.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.THINNED_FILM(solids_percent={}, thinner_percent={}, dry_micrometres={})".format(self.solids_percent, self.thinner_percent, self.dry_micrometres)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_THINNED_FILM():
+                return False
+            if self.solids_percent != other.solids_percent:
+                return False
+            if self.thinner_percent != other.thinner_percent:
+                return False
+            if self.dry_micrometres != other.dry_micrometres:
+                return False
+            return True
+
+    @dataclass
     class TYRE_CHANGE:
         """
         One tyre against another: height of the axle, turns, speedometer.
@@ -32977,6 +33199,22 @@ class Sum:
         return isinstance(self, Sum.PAINT_NEEDED)
     def is_paint_needed(self) -> bool:
         return isinstance(self, Sum.PAINT_NEEDED)
+    def is_SHELL_AREA(self) -> bool:
+        return isinstance(self, Sum.SHELL_AREA)
+    def is_shell_area(self) -> bool:
+        return isinstance(self, Sum.SHELL_AREA)
+    def is_RIM_AREA(self) -> bool:
+        return isinstance(self, Sum.RIM_AREA)
+    def is_rim_area(self) -> bool:
+        return isinstance(self, Sum.RIM_AREA)
+    def is_TUBE_AREA(self) -> bool:
+        return isinstance(self, Sum.TUBE_AREA)
+    def is_tube_area(self) -> bool:
+        return isinstance(self, Sum.TUBE_AREA)
+    def is_THINNED_FILM(self) -> bool:
+        return isinstance(self, Sum.THINNED_FILM)
+    def is_thinned_film(self) -> bool:
+        return isinstance(self, Sum.THINNED_FILM)
     def is_TYRE_CHANGE(self) -> bool:
         return isinstance(self, Sum.TYRE_CHANGE)
     def is_tyre_change(self) -> bool:
@@ -33148,6 +33386,10 @@ Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
 Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
 Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
 Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
+Sum.SHELL_AREA = type("Sum.SHELL_AREA", (Sum.SHELL_AREA, Sum,), {})  # type: ignore
+Sum.RIM_AREA = type("Sum.RIM_AREA", (Sum.RIM_AREA, Sum,), {})  # type: ignore
+Sum.TUBE_AREA = type("Sum.TUBE_AREA", (Sum.TUBE_AREA, Sum,), {})  # type: ignore
+Sum.THINNED_FILM = type("Sum.THINNED_FILM", (Sum.THINNED_FILM, Sum,), {})  # type: ignore
 Sum.TYRE_CHANGE = type("Sum.TYRE_CHANGE", (Sum.TYRE_CHANGE, Sum,), {})  # type: ignore
 Sum.TYRE_RATING = type("Sum.TYRE_RATING", (Sum.TYRE_RATING, Sum,), {})  # type: ignore
 Sum.TYRE_AGE = type("Sum.TYRE_AGE", (Sum.TYRE_AGE, Sum,), {})  # type: ignore
@@ -33458,33 +33700,58 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
             )
         if variant == 43:
+            return Sum.SHELL_AREA(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterBoolean.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 44:
+            return Sum.RIM_AREA(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 45:
+            return Sum.TUBE_AREA(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterUInt32.read(buf),
+            )
+        if variant == 46:
+            return Sum.THINNED_FILM(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 47:
             return Sum.TYRE_CHANGE(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 44:
+        if variant == 48:
             return Sum.TYRE_RATING(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 45:
+        if variant == 49:
             return Sum.TYRE_AGE(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 46:
+        if variant == 50:
             return Sum.TRIANGULAR_QUANTILE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 47:
+        if variant == 51:
             return Sum.LOGNORMAL_QUANTILE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 48:
+        if variant == 52:
             return Sum.LATER_OF_TWO(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33493,7 +33760,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 49:
+        if variant == 53:
             return Sum.WANTED_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33501,33 +33768,33 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 50:
+        if variant == 54:
             return Sum.HUNTING(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
             )
-        if variant == 51:
+        if variant == 55:
             return Sum.CHAIN_DIMENSIONS(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 52:
+        if variant == 56:
             return Sum.CHAIN_ON_SPROCKET(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 53:
+        if variant == 57:
             return Sum.CHAIN_ELONGATION(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 54:
+        if variant == 58:
             return Sum.WORN_LENGTH(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 55:
+        if variant == 59:
             return Sum.WORN_CENTRE_DISTANCE(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
@@ -33535,26 +33802,26 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 56:
+        if variant == 60:
             return Sum.CORRECTOR_RATIO(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 57:
+        if variant == 61:
             return Sum.GEAR_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 58:
+        if variant == 62:
             return Sum.STANDARD_AIR(
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 59:
+        if variant == 63:
             return Sum.ROLLING_COEFFICIENT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 60:
+        if variant == 64:
             return Sum.ROAD_LOAD(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33564,7 +33831,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 61:
+        if variant == 65:
             return Sum.POWER_SPEED(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33574,20 +33841,20 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 62:
+        if variant == 66:
             return Sum.THRUST(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 63:
+        if variant == 67:
             return Sum.CUBIC_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 64:
+        if variant == 68:
             return Sum.PEAKS_POWER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33595,47 +33862,47 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 65:
+        if variant == 69:
             return Sum.LAMP_LIGHT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 66:
+        if variant == 70:
             return Sum.THERMAL_FLASHER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 67:
+        if variant == 71:
             return Sum.FLASH_COUNT(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 68:
+        if variant == 72:
             return Sum.LOAD_RESISTOR(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 69:
+        if variant == 73:
             return Sum.GRAVITY_CHARGE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 70:
+        if variant == 74:
             return Sum.DAYS_TO_FLAT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 71:
+        if variant == 75:
             return Sum.RECHARGE_HOURS(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 72:
+        if variant == 76:
             return Sum.WIRE_DROP(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterString.read(buf),
@@ -33644,7 +33911,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 73:
+        if variant == 77:
             return Sum.WIRE_GAUGE(
                 _UniffiFfiConverterFloat64.read(buf),
             )
@@ -33879,6 +34146,27 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
             _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
             _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+            return
+        if value.is_SHELL_AREA():
+            _UniffiFfiConverterFloat64.check_lower(value.length_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
+            _UniffiFfiConverterBoolean.check_lower(value.both_sides)
+            _UniffiFfiConverterUInt32.check_lower(value.count)
+            return
+        if value.is_RIM_AREA():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.count)
+            return
+        if value.is_TUBE_AREA():
+            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+            _UniffiFfiConverterFloat64.check_lower(value.length_mm)
+            _UniffiFfiConverterUInt32.check_lower(value.count)
+            return
+        if value.is_THINNED_FILM():
+            _UniffiFfiConverterFloat64.check_lower(value.solids_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+            _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
             return
         if value.is_TYRE_CHANGE():
             _UniffiFfiConverterString.check_lower(value.tyre)
@@ -34272,30 +34560,51 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
             _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
             _UniffiFfiConverterFloat64.write(value.can_ml, buf)
-        if value.is_TYRE_CHANGE():
+        if value.is_SHELL_AREA():
             buf.write_i32(43)
+            _UniffiFfiConverterFloat64.write(value.length_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
+            _UniffiFfiConverterBoolean.write(value.both_sides, buf)
+            _UniffiFfiConverterUInt32.write(value.count, buf)
+        if value.is_RIM_AREA():
+            buf.write_i32(44)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.count, buf)
+        if value.is_TUBE_AREA():
+            buf.write_i32(45)
+            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+            _UniffiFfiConverterFloat64.write(value.length_mm, buf)
+            _UniffiFfiConverterUInt32.write(value.count, buf)
+        if value.is_THINNED_FILM():
+            buf.write_i32(46)
+            _UniffiFfiConverterFloat64.write(value.solids_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+            _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
+        if value.is_TYRE_CHANGE():
+            buf.write_i32(47)
             _UniffiFfiConverterString.write(value.tyre, buf)
             _UniffiFfiConverterString.write(value.new_tyre, buf)
         if value.is_TYRE_RATING():
-            buf.write_i32(44)
+            buf.write_i32(48)
             _UniffiFfiConverterString.write(value.tyre, buf)
         if value.is_TYRE_AGE():
-            buf.write_i32(45)
+            buf.write_i32(49)
             _UniffiFfiConverterString.write(value.date_code, buf)
             _UniffiFfiConverterString.write(value.day, buf)
         if value.is_TRIANGULAR_QUANTILE():
-            buf.write_i32(46)
+            buf.write_i32(50)
             _UniffiFfiConverterFloat64.write(value.least, buf)
             _UniffiFfiConverterFloat64.write(value.likely, buf)
             _UniffiFfiConverterFloat64.write(value.most, buf)
             _UniffiFfiConverterFloat64.write(value.share, buf)
         if value.is_LOGNORMAL_QUANTILE():
-            buf.write_i32(47)
+            buf.write_i32(51)
             _UniffiFfiConverterFloat64.write(value.median, buf)
             _UniffiFfiConverterFloat64.write(value.ninth, buf)
             _UniffiFfiConverterFloat64.write(value.share, buf)
         if value.is_LATER_OF_TWO():
-            buf.write_i32(48)
+            buf.write_i32(52)
             _UniffiFfiConverterFloat64.write(value.least, buf)
             _UniffiFfiConverterFloat64.write(value.likely, buf)
             _UniffiFfiConverterFloat64.write(value.most, buf)
@@ -34303,57 +34612,57 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.ninth, buf)
             _UniffiFfiConverterFloat64.write(value.share, buf)
         if value.is_WANTED_RATIO():
-            buf.write_i32(49)
+            buf.write_i32(53)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
         if value.is_HUNTING():
-            buf.write_i32(50)
+            buf.write_i32(54)
             _UniffiFfiConverterUInt32.write(value.teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
         if value.is_CHAIN_DIMENSIONS():
-            buf.write_i32(51)
+            buf.write_i32(55)
             _UniffiFfiConverterString.write(value.chain_size, buf)
         if value.is_CHAIN_ON_SPROCKET():
-            buf.write_i32(52)
+            buf.write_i32(56)
             _UniffiFfiConverterString.write(value.chain_size, buf)
             _UniffiFfiConverterString.write(value.sprocket_size, buf)
         if value.is_CHAIN_ELONGATION():
-            buf.write_i32(53)
+            buf.write_i32(57)
             _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
         if value.is_WORN_LENGTH():
-            buf.write_i32(54)
+            buf.write_i32(58)
             _UniffiFfiConverterUInt32.write(value.pitches, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_WORN_CENTRE_DISTANCE():
-            buf.write_i32(55)
+            buf.write_i32(59)
             _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
             _UniffiFfiConverterUInt32.write(value.chain_links, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
         if value.is_CORRECTOR_RATIO():
-            buf.write_i32(56)
+            buf.write_i32(60)
             _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
         if value.is_GEAR_DROP():
-            buf.write_i32(57)
+            buf.write_i32(61)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
         if value.is_STANDARD_AIR():
-            buf.write_i32(58)
+            buf.write_i32(62)
             _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
         if value.is_ROLLING_COEFFICIENT():
-            buf.write_i32(59)
+            buf.write_i32(63)
             _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
         if value.is_ROAD_LOAD():
-            buf.write_i32(60)
+            buf.write_i32(64)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -34362,7 +34671,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_POWER_SPEED():
-            buf.write_i32(61)
+            buf.write_i32(65)
             _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
             _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
@@ -34371,58 +34680,58 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
             _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
         if value.is_THRUST():
-            buf.write_i32(62)
+            buf.write_i32(66)
             _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
             _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
             _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
         if value.is_CUBIC_POWER():
-            buf.write_i32(63)
+            buf.write_i32(67)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
         if value.is_PEAKS_POWER():
-            buf.write_i32(64)
+            buf.write_i32(68)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
             _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
             _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
         if value.is_LAMP_LIGHT():
-            buf.write_i32(65)
+            buf.write_i32(69)
             _UniffiFfiConverterFloat64.write(value.lumens, buf)
             _UniffiFfiConverterFloat64.write(value.test_volts, buf)
             _UniffiFfiConverterFloat64.write(value.volts, buf)
         if value.is_THERMAL_FLASHER():
-            buf.write_i32(66)
+            buf.write_i32(70)
             _UniffiFfiConverterFloat64.write(value.load_percent, buf)
             _UniffiFfiConverterFloat64.write(value.contacts, buf)
             _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
         if value.is_FLASH_COUNT():
-            buf.write_i32(67)
+            buf.write_i32(71)
             _UniffiFfiConverterUInt32.write(value.flashes, buf)
             _UniffiFfiConverterFloat64.write(value.seconds, buf)
         if value.is_LOAD_RESISTOR():
-            buf.write_i32(68)
+            buf.write_i32(72)
             _UniffiFfiConverterFloat64.write(value.volts, buf)
             _UniffiFfiConverterFloat64.write(value.old_watts, buf)
             _UniffiFfiConverterFloat64.write(value.new_watts, buf)
         if value.is_GRAVITY_CHARGE():
-            buf.write_i32(69)
+            buf.write_i32(73)
             _UniffiFfiConverterFloat64.write(value.gravity, buf)
             _UniffiFfiConverterFloat64.write(value.celsius, buf)
         if value.is_DAYS_TO_FLAT():
-            buf.write_i32(70)
+            buf.write_i32(74)
             _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
             _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
             _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
         if value.is_RECHARGE_HOURS():
-            buf.write_i32(71)
+            buf.write_i32(75)
             _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
             _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
             _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
         if value.is_WIRE_DROP():
-            buf.write_i32(72)
+            buf.write_i32(76)
             _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
             _UniffiFfiConverterString.write(value.conductor, buf)
             _UniffiFfiConverterFloat64.write(value.celsius, buf)
@@ -34430,7 +34739,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.out_metres, buf)
             _UniffiFfiConverterFloat64.write(value.back_metres, buf)
         if value.is_WIRE_GAUGE():
-            buf.write_i32(73)
+            buf.write_i32(77)
             _UniffiFfiConverterFloat64.write(value.gauge, buf)
 
 

@@ -79,6 +79,29 @@ fn before_anything_is_on_the_whole_job_is_foreseen_as_early_as_each_coat_may() {
 }
 
 #[test]
+fn each_window_says_what_the_can_names_and_what_it_comes_to_here() {
+    let mut bike = bike();
+    bike.place = Place { night_celsius: Some(12.0), day_celsius: Some(12.0), humidity: Some(50.0) };
+    lay(&mut bike, 0, 0.0);
+    let cool = sheet(&bike, 0.5);
+    assert_eq!(cool.steps[0].reason, None);
+    // An hour at 20 °C with Q = 5,000 K is exp(5000 (1/285.15 - 1/293.15)) = 1.614 h at 12 °C, 24 h are 38.7 h.
+    assert_eq!(
+        cool.steps[1].reason.as_deref(),
+        Some("“Colour” on the can at 20 °C: 1.0 h to 24 h; here at 12 °C: 1.6 h to 39 h.")
+    );
+    // A decal waits until the clear below bears a finger: 12 h on the can.
+    assert!(cool.steps[2].reason.as_deref().unwrap().starts_with("“Clear” on the can at 20 °C: 12 h to 24 h; here"));
+    bike.place = Place { night_celsius: Some(2.0), day_celsius: Some(2.0), humidity: Some(50.0) };
+    let cold = sheet(&bike, 0.5);
+    assert!(
+        cold.steps[1].reason.as_deref().unwrap().contains("here it stands still, below 10 °C"),
+        "{:?}",
+        cold.steps[1]
+    );
+}
+
+#[test]
 fn a_coat_is_too_soon_then_open_and_then_the_window_shuts_and_the_process_changes() {
     let mut bike = bike();
     lay(&mut bike, 0, 0.0);

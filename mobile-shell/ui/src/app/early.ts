@@ -1,6 +1,7 @@
 // Opens the door before the pages are even loaded, and asks what the first page will ask anyway: the database opens in
 // its worker while the browser still reads the rest of the program.
 import { openDoor, type Door, type DoorState } from '../door/index.ts';
+import { seenAtStart, todayAsk } from './seen.ts';
 import type { Query } from './wire.ts';
 
 let state: DoorState = { kind: 'opening' };
@@ -48,7 +49,7 @@ export function forgetAnswers() {
 
 function askEarly(ask: Door['ask']) {
   const queries: Query[] = [{ kind: 'tables' }, { kind: 'shelf' }];
-  if (/^(#\/?(today)?)?$/.test(location.hash)) queries.push({ kind: 'today', minutesAtHand: FIRST_MINUTES });
+  if (/^(#\/?(today)?)?$/.test(location.hash)) queries.push({ kind: 'today', ...todayAsk(FIRST_MINUTES, seenAtStart) });
   for (const query of queries) {
     const answer = ask(query as Extract<Query, { kind: Query['kind'] }>);
     answer.catch(() => {});

@@ -11,10 +11,12 @@ export function fromBase64(text: string): Uint8Array<ArrayBuffer> {
   return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
 }
 
+export type FileKind = 'application/vnd.sqlite3' | 'text/calendar';
+
 /** Hands a file to the person. Gives the name that it got, or nothing when the dialog was left. */
-export async function save(name: string, bytes: Uint8Array<ArrayBuffer>): Promise<string | null> {
+export async function save(name: string, bytes: Uint8Array<ArrayBuffer>, kind: FileKind): Promise<string | null> {
   if ('__TAURI_INTERNALS__' in window) return saveInWindow(name, bytes);
-  const address = URL.createObjectURL(new Blob([bytes], { type: 'application/vnd.sqlite3' }));
+  const address = URL.createObjectURL(new Blob([bytes], { type: kind }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

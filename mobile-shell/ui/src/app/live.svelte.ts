@@ -4,9 +4,11 @@ import { asRefusal, desk, type AskOf, type Kind } from './desk.svelte.ts';
 import { clock } from './clock.svelte.ts';
 import type { QueryMap, Refusal } from './wire.ts';
 
-export interface Live<T> {
+export interface Live<T, Q = unknown> {
   /** The last good answer. */
   readonly answer: T | undefined;
+  /** The query that it answers; a newer one may be under way. */
+  readonly answered: Q | undefined;
   /** Why the present query has no answer. */
   readonly refusal: Refusal | null;
   /** The refusal's sentence when it belongs to this field. */
@@ -14,11 +16,12 @@ export interface Live<T> {
 }
 
 /** Queries whose answers move with the clock. */
-const TIMED: ReadonlySet<Kind> = new Set(['today', 'plan', 'cure', 'job']);
+const TIMED: ReadonlySet<Kind> = new Set(['today', 'plan', 'cure', 'process', 'job']);
 
 /** Asks while the component lives. A query of `null` asks nothing yet. */
-export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'> | null): Live<QueryMap[K]> {
+export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'> | null): Live<QueryMap[K], Omit<AskOf<K>, 'kind'>> {
   let answer = $state.raw<QueryMap[K] | undefined>(undefined);
+  let answered = $state.raw<Omit<AskOf<K>, 'kind'> | undefined>(undefined);
   let refusal = $state.raw<Refusal | null>(null);
 
   $effect(() => {
@@ -31,6 +34,7 @@ export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'
       (given) => {
         if (!wantedStill) return;
         answer = given as QueryMap[K];
+        answered = wanted;
         refusal = null;
       },
       (thrown) => {
@@ -45,6 +49,9 @@ export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'
   return {
     get answer() {
       return answer;
+    },
+    get answered() {
+      return answered;
     },
     get refusal() {
       return refusal;

@@ -86,6 +86,8 @@ const PAGES: Entry[] = [
   ['numbers/wire', from(numbers, 'Wire')],
   ['numbers/cure', from(numbers, 'Cure')],
   ['numbers/cure/:coat', from(numbers, 'CureClock')],
+  ['numbers/coats', from(numbers, 'CoatsPlan')],
+  ['numbers/coats/:process', from(numbers, 'Coats')],
   ['inspect', from(inspect, 'Inspect')],
   ['inspect/:pack/item/:item', from(inspect, 'InspectItem')],
   ['inspect/:pack/summary', from(inspect, 'Summary')],

@@ -54,6 +54,7 @@ export const fluids = {
     putOn: 'How it is put on',
     loss: 'Loss',
     lossNote: 'if you know it better',
+    thinnerNote: 'the wet film to aim at grows with it',
     can: 'Can',
     cans: (least: number, most: number) => (least === most ? plural(most, 'can', 'cans') : `${least} to ${most} cans`),
     needed: 'Paint that it takes',

@@ -18,10 +18,13 @@ import type {
   JobState,
   LampCap,
   LampLook,
+  Layer,
   LightSource,
   Lubrication,
+  PaintedPart,
   PartState,
   PilotFitting,
+  ProcessState,
   ProductKind,
   PutOn,
   RidingState,
@@ -29,6 +32,7 @@ import type {
   SpeedometerDrive,
   Stage,
   Standing,
+  StayPlace,
   TappedInto,
   TestVerdict,
   Use,
@@ -187,4 +191,28 @@ export const chargingPattern: Record<ChargingPattern, string> = {
   weakCharging: 'charges weakly',
   overcharging: 'charges too much',
   notEnoughKnown: 'not enough measured',
+};
+export const layer: Record<Layer, string> = { base: 'base', colour: 'colour', decal: 'decal', clear: 'clear' };
+export const paintedPart: Record<PaintedPart, string> = {
+  tank: 'Fuel tank',
+  mudguard: 'Mudguard',
+  sidePanel: 'Side panel',
+  wheel: 'Wheel',
+  frame: 'Frame',
+  other: 'Something else',
+};
+export const processState: Record<ProcessState, string> = {
+  ready: 'nothing is on yet',
+  tooSoon: 'too soon',
+  open: 'window open',
+  sandFirst: 'sand first',
+  sanded: 'sanded',
+  allOn: 'all coats are on',
+  cured: 'fully cured',
+};
+export const stayPlace: Record<StayPlace, string> = {
+  garage: 'In the garage',
+  house: 'In the house',
+  heatLamp: 'Under a heat lamp',
+  elsewhere: 'Somewhere else',
 };

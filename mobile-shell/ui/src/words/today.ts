@@ -31,6 +31,10 @@ export const today = {
     exportNow: 'Save a bundle',
   },
 
+  processCard: {
+    coats: (done: number, all: number) => `${done} of ${plural(all, 'coat', 'coats')}`,
+  },
+
   cureCard: {
     full: 'full cure',
     cured: 'fully cured',

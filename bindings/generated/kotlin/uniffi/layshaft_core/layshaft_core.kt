@@ -3860,6 +3860,11 @@ public object FfiConverterTypeCoverAsk: FfiConverterRustBuffer<CoverAsk> {
  */
 data class CoverNeed (
     /**
+     * Area that was counted with, m².
+     */
+    var `squareMetres`: kotlin.Double
+    , 
+    /**
      * Spreading rate of one coat, m²/L.
      */
     var `spreadingRate`: kotlin.Double
@@ -3905,6 +3910,7 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
     override fun read(buf: ByteBuffer): CoverNeed {
         return CoverNeed(
             FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
@@ -3914,6 +3920,7 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
     }
 
     override fun allocationSize(value: CoverNeed) = (
+            FfiConverterDouble.allocationSize(value.`squareMetres`) +
             FfiConverterDouble.allocationSize(value.`spreadingRate`) +
             FfiConverterOptionalDouble.allocationSize(value.`wetMicrometres`) +
             FfiConverterDouble.allocationSize(value.`leastMl`) +
@@ -3923,6 +3930,7 @@ public object FfiConverterTypeCoverNeed: FfiConverterRustBuffer<CoverNeed> {
     )
 
     override fun write(value: CoverNeed, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`squareMetres`, buf)
             FfiConverterDouble.write(value.`spreadingRate`, buf)
             FfiConverterOptionalDouble.write(value.`wetMicrometres`, buf)
             FfiConverterDouble.write(value.`leastMl`, buf)
@@ -11598,7 +11606,7 @@ data class PlanRow (
     var `waitName`: kotlin.String? = null 
     , 
     /**
-     * It holds the ready date: put off to the next bench time, it would move the date.
+     * It holds the ready date: put off to the next bench time, it would move the date, or a time limit would pass.
      */
     var `critical`: kotlin.Boolean
     , 
@@ -11611,6 +11619,12 @@ data class PlanRow (
      * How much later it could end without moving the ready date, hours.
      */
     var `slackHours`: kotlin.Double? = null 
+    , 
+    /**
+     * Its work must begin by then, milliseconds since 1970 (UTC): the job before it leaves only so much time, as a
+     * recoat window does.
+     */
+    var `beginByMs`: kotlin.Long? = null 
     , 
     /**
      * What it waits for, by name; empty when it can begin now.
@@ -11648,6 +11662,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterBoolean.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterSequenceString.read(buf),
             FfiConverterSequenceString.read(buf),
         )
@@ -11665,6 +11680,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterBoolean.allocationSize(value.`critical`) +
             FfiConverterOptionalDouble.allocationSize(value.`criticalShare`) +
             FfiConverterOptionalDouble.allocationSize(value.`slackHours`) +
+            FfiConverterOptionalLong.allocationSize(value.`beginByMs`) +
             FfiConverterSequenceString.allocationSize(value.`blockedBy`) +
             FfiConverterSequenceString.allocationSize(value.`after`)
     )
@@ -11681,6 +11697,7 @@ public object FfiConverterTypePlanRow: FfiConverterRustBuffer<PlanRow> {
             FfiConverterBoolean.write(value.`critical`, buf)
             FfiConverterOptionalDouble.write(value.`criticalShare`, buf)
             FfiConverterOptionalDouble.write(value.`slackHours`, buf)
+            FfiConverterOptionalLong.write(value.`beginByMs`, buf)
             FfiConverterSequenceString.write(value.`blockedBy`, buf)
             FfiConverterSequenceString.write(value.`after`, buf)
     }
@@ -11721,6 +11738,16 @@ data class PlanSheet (
      * When everything is done and every wait is over, milliseconds since 1970 (UTC); none when it cannot be planned.
      */
     var `readyMs`: kotlin.Long? = null 
+    , 
+    /**
+     * No order of the jobs can be ready before, milliseconds since 1970 (UTC); the ready date is this or later.
+     */
+    var `boundMs`: kotlin.Long? = null 
+    , 
+    /**
+     * The ready date is proven to be the earliest there is.
+     */
+    var `provenBest`: kotlin.Boolean
     , 
     /**
      * How sure that is; none where it was not asked for, or where no parcel and no hands-on time varies.
@@ -11783,6 +11810,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.read(buf),
             FfiConverterSequenceTypeDayMark.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
+            FfiConverterBoolean.read(buf),
             FfiConverterOptionalTypeOdds.read(buf),
             FfiConverterSequenceTypeToOrder.read(buf),
             FfiConverterSequenceTypeOffer.read(buf),
@@ -11801,6 +11830,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.allocationSize(value.`toMs`) +
             FfiConverterSequenceTypeDayMark.allocationSize(value.`days`) +
             FfiConverterOptionalLong.allocationSize(value.`readyMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`boundMs`) +
+            FfiConverterBoolean.allocationSize(value.`provenBest`) +
             FfiConverterOptionalTypeOdds.allocationSize(value.`odds`) +
             FfiConverterSequenceTypeToOrder.allocationSize(value.`orderFirst`) +
             FfiConverterSequenceTypeOffer.allocationSize(value.`offers`) +
@@ -11818,6 +11849,8 @@ public object FfiConverterTypePlanSheet: FfiConverterRustBuffer<PlanSheet> {
             FfiConverterLong.write(value.`toMs`, buf)
             FfiConverterSequenceTypeDayMark.write(value.`days`, buf)
             FfiConverterOptionalLong.write(value.`readyMs`, buf)
+            FfiConverterOptionalLong.write(value.`boundMs`, buf)
+            FfiConverterBoolean.write(value.`provenBest`, buf)
             FfiConverterOptionalTypeOdds.write(value.`odds`, buf)
             FfiConverterSequenceTypeToOrder.write(value.`orderFirst`, buf)
             FfiConverterSequenceTypeOffer.write(value.`offers`, buf)
@@ -14684,6 +14717,12 @@ data class StepSheet (
     var `untilMs`: kotlin.Long? = null 
     , 
     /**
+     * Why this window, in one sentence: what the can says of the coat below, and what it comes to here. None on the
+     * first step.
+     */
+    var `reason`: kotlin.String? = null 
+    , 
+    /**
      * It is the next.
      */
     var `next`: kotlin.Boolean
@@ -14710,6 +14749,7 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalLong.read(buf),
+            FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
         )
     }
@@ -14722,6 +14762,7 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
             FfiConverterOptionalLong.allocationSize(value.`laidMs`) +
             FfiConverterOptionalLong.allocationSize(value.`fromMs`) +
             FfiConverterOptionalLong.allocationSize(value.`untilMs`) +
+            FfiConverterOptionalString.allocationSize(value.`reason`) +
             FfiConverterBoolean.allocationSize(value.`next`)
     )
 
@@ -14733,6 +14774,7 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
             FfiConverterOptionalLong.write(value.`laidMs`, buf)
             FfiConverterOptionalLong.write(value.`fromMs`, buf)
             FfiConverterOptionalLong.write(value.`untilMs`, buf)
+            FfiConverterOptionalString.write(value.`reason`, buf)
             FfiConverterBoolean.write(value.`next`, buf)
     }
 }
@@ -25157,6 +25199,102 @@ sealed class Sum {
     }
     
     /**
+     * Area of a shell: tank, mudguard, side panel.
+     */
+    data class ShellArea(
+        /**
+         * Length along the part, millimetres.
+         */
+        val `lengthMm`: kotlin.Double, 
+        /**
+         * Girth across it at its widest, millimetres.
+         */
+        val `girthMm`: kotlin.Double, 
+        /**
+         * Painted inside too.
+         */
+        val `bothSides`: kotlin.Boolean, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Area of a rim.
+     */
+    data class RimArea(
+        /**
+         * Diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Girth across the rim, millimetres.
+         */
+        val `girthMm`: kotlin.Double, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Area of a tube or rod without its ends.
+     */
+    data class TubeArea(
+        /**
+         * Outer diameter, millimetres.
+         */
+        val `diameterMm`: kotlin.Double, 
+        /**
+         * Length, millimetres.
+         */
+        val `lengthMm`: kotlin.Double, 
+        /**
+         * How many alike.
+         */
+        val `count`: kotlin.UInt) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Solids and wet film of thinned paint.
+     */
+    data class ThinnedFilm(
+        /**
+         * Solids of the paint by volume, per cent.
+         */
+        val `solidsPercent`: kotlin.Double, 
+        /**
+         * Thinner, per cent of the paint.
+         */
+        val `thinnerPercent`: kotlin.Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */
+        val `dryMicrometres`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * One tyre against another: height of the axle, turns, speedometer.
      */
     data class TyreChange(
@@ -26133,96 +26271,108 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            43 -> Sum.TyreChange(
+            43 -> Sum.ShellArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterBoolean.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            44 -> Sum.RimArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            45 -> Sum.TubeArea(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterUInt.read(buf),
+                )
+            46 -> Sum.ThinnedFilm(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            47 -> Sum.TyreChange(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            44 -> Sum.TyreRating(
+            48 -> Sum.TyreRating(
                 FfiConverterString.read(buf),
                 )
-            45 -> Sum.TyreAge(
+            49 -> Sum.TyreAge(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            46 -> Sum.TriangularQuantile(
+            50 -> Sum.TriangularQuantile(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            47 -> Sum.LognormalQuantile(
+            51 -> Sum.LognormalQuantile(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            48 -> Sum.LaterOfTwo(
+            52 -> Sum.LaterOfTwo(
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            49 -> Sum.WantedRatio(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            50 -> Sum.Hunting(
+            53 -> Sum.WantedRatio(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            54 -> Sum.Hunting(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 )
-            51 -> Sum.ChainDimensions(
+            55 -> Sum.ChainDimensions(
                 FfiConverterString.read(buf),
                 )
-            52 -> Sum.ChainOnSprocket(
+            56 -> Sum.ChainOnSprocket(
                 FfiConverterString.read(buf),
                 FfiConverterString.read(buf),
                 )
-            53 -> Sum.ChainElongation(
+            57 -> Sum.ChainElongation(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            54 -> Sum.WornLength(
+            58 -> Sum.WornLength(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            55 -> Sum.WornCentreDistance(
+            59 -> Sum.WornCentreDistance(
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            56 -> Sum.CorrectorRatio(
+            60 -> Sum.CorrectorRatio(
                 FfiConverterDouble.read(buf),
                 )
-            57 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            58 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            59 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            60 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
+            61 -> Sum.GearDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            61 -> Sum.PowerSpeed(
+            62 -> Sum.StandardAir(
+                FfiConverterDouble.read(buf),
+                )
+            63 -> Sum.RollingCoefficient(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            64 -> Sum.RoadLoad(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -26231,58 +26381,67 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            62 -> Sum.Thrust(
+            65 -> Sum.PowerSpeed(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            63 -> Sum.CubicPower(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            64 -> Sum.PeaksPower(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            65 -> Sum.LampLight(
+            66 -> Sum.Thrust(
                 FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            66 -> Sum.ThermalFlasher(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            67 -> Sum.FlashCount(
+            67 -> Sum.CubicPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            68 -> Sum.PeaksPower(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            69 -> Sum.LampLight(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            70 -> Sum.ThermalFlasher(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            71 -> Sum.FlashCount(
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            68 -> Sum.LoadResistor(
+            72 -> Sum.LoadResistor(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            69 -> Sum.GravityCharge(
+            73 -> Sum.GravityCharge(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            70 -> Sum.DaysToFlat(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            71 -> Sum.RechargeHours(
+            74 -> Sum.DaysToFlat(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            72 -> Sum.WireDrop(
+            75 -> Sum.RechargeHours(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            76 -> Sum.WireDrop(
                 FfiConverterDouble.read(buf),
                 FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
@@ -26290,7 +26449,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            73 -> Sum.WireGauge(
+            77 -> Sum.WireGauge(
                 FfiConverterDouble.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -26692,6 +26851,43 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
                 + FfiConverterDouble.allocationSize(value.`lossPercent`)
                 + FfiConverterDouble.allocationSize(value.`canMl`)
+            )
+        }
+        is Sum.ShellArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`lengthMm`)
+                + FfiConverterDouble.allocationSize(value.`girthMm`)
+                + FfiConverterBoolean.allocationSize(value.`bothSides`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Sum.RimArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`girthMm`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Sum.TubeArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`diameterMm`)
+                + FfiConverterDouble.allocationSize(value.`lengthMm`)
+                + FfiConverterUInt.allocationSize(value.`count`)
+            )
+        }
+        is Sum.ThinnedFilm -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`solidsPercent`)
+                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
+                + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
             )
         }
         is Sum.TyreChange -> {
@@ -27294,25 +27490,54 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`canMl`, buf)
                 Unit
             }
-            is Sum.TyreChange -> {
+            is Sum.ShellArea -> {
                 buf.putInt(43)
+                FfiConverterDouble.write(value.`lengthMm`, buf)
+                FfiConverterDouble.write(value.`girthMm`, buf)
+                FfiConverterBoolean.write(value.`bothSides`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Sum.RimArea -> {
+                buf.putInt(44)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`girthMm`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Sum.TubeArea -> {
+                buf.putInt(45)
+                FfiConverterDouble.write(value.`diameterMm`, buf)
+                FfiConverterDouble.write(value.`lengthMm`, buf)
+                FfiConverterUInt.write(value.`count`, buf)
+                Unit
+            }
+            is Sum.ThinnedFilm -> {
+                buf.putInt(46)
+                FfiConverterDouble.write(value.`solidsPercent`, buf)
+                FfiConverterDouble.write(value.`thinnerPercent`, buf)
+                FfiConverterDouble.write(value.`dryMicrometres`, buf)
+                Unit
+            }
+            is Sum.TyreChange -> {
+                buf.putInt(47)
                 FfiConverterString.write(value.`tyre`, buf)
                 FfiConverterString.write(value.`newTyre`, buf)
                 Unit
             }
             is Sum.TyreRating -> {
-                buf.putInt(44)
+                buf.putInt(48)
                 FfiConverterString.write(value.`tyre`, buf)
                 Unit
             }
             is Sum.TyreAge -> {
-                buf.putInt(45)
+                buf.putInt(49)
                 FfiConverterString.write(value.`dateCode`, buf)
                 FfiConverterString.write(value.`day`, buf)
                 Unit
             }
             is Sum.TriangularQuantile -> {
-                buf.putInt(46)
+                buf.putInt(50)
                 FfiConverterDouble.write(value.`least`, buf)
                 FfiConverterDouble.write(value.`likely`, buf)
                 FfiConverterDouble.write(value.`most`, buf)
@@ -27320,14 +27545,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.LognormalQuantile -> {
-                buf.putInt(47)
+                buf.putInt(51)
                 FfiConverterDouble.write(value.`median`, buf)
                 FfiConverterDouble.write(value.`ninth`, buf)
                 FfiConverterDouble.write(value.`share`, buf)
                 Unit
             }
             is Sum.LaterOfTwo -> {
-                buf.putInt(48)
+                buf.putInt(52)
                 FfiConverterDouble.write(value.`least`, buf)
                 FfiConverterDouble.write(value.`likely`, buf)
                 FfiConverterDouble.write(value.`most`, buf)
@@ -27337,7 +27562,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.WantedRatio -> {
-                buf.putInt(49)
+                buf.putInt(53)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`primaryRatio`, buf)
@@ -27346,38 +27571,38 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Hunting -> {
-                buf.putInt(50)
+                buf.putInt(54)
                 FfiConverterUInt.write(value.`teeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
                 Unit
             }
             is Sum.ChainDimensions -> {
-                buf.putInt(51)
+                buf.putInt(55)
                 FfiConverterString.write(value.`chainSize`, buf)
                 Unit
             }
             is Sum.ChainOnSprocket -> {
-                buf.putInt(52)
+                buf.putInt(56)
                 FfiConverterString.write(value.`chainSize`, buf)
                 FfiConverterString.write(value.`sprocketSize`, buf)
                 Unit
             }
             is Sum.ChainElongation -> {
-                buf.putInt(53)
+                buf.putInt(57)
                 FfiConverterDouble.write(value.`measuredMm`, buf)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.WornLength -> {
-                buf.putInt(54)
+                buf.putInt(58)
                 FfiConverterUInt.write(value.`pitches`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`elongationPercent`, buf)
                 Unit
             }
             is Sum.WornCentreDistance -> {
-                buf.putInt(55)
+                buf.putInt(59)
                 FfiConverterUInt.write(value.`frontTeeth`, buf)
                 FfiConverterUInt.write(value.`rearTeeth`, buf)
                 FfiConverterUInt.write(value.`chainLinks`, buf)
@@ -27386,30 +27611,30 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CorrectorRatio -> {
-                buf.putInt(56)
+                buf.putInt(60)
                 FfiConverterDouble.write(value.`readingFactor`, buf)
                 Unit
             }
             is Sum.GearDrop -> {
-                buf.putInt(57)
+                buf.putInt(61)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`gearRatio`, buf)
                 FfiConverterDouble.write(value.`nextGearRatio`, buf)
                 Unit
             }
             is Sum.StandardAir -> {
-                buf.putInt(58)
+                buf.putInt(62)
                 FfiConverterDouble.write(value.`altitudeMetres`, buf)
                 Unit
             }
             is Sum.RollingCoefficient -> {
-                buf.putInt(59)
+                buf.putInt(63)
                 FfiConverterDouble.write(value.`tyreBar`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.RoadLoad -> {
-                buf.putInt(60)
+                buf.putInt(64)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -27420,7 +27645,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PowerSpeed -> {
-                buf.putInt(61)
+                buf.putInt(65)
                 FfiConverterDouble.write(value.`wheelKw`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 FfiConverterDouble.write(value.`rollingCoefficient`, buf)
@@ -27431,7 +27656,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.Thrust -> {
-                buf.putInt(62)
+                buf.putInt(66)
                 FfiConverterDouble.write(value.`crankNm`, buf)
                 FfiConverterDouble.write(value.`overallRatio`, buf)
                 FfiConverterDouble.write(value.`driveEfficiency`, buf)
@@ -27439,14 +27664,14 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CubicPower -> {
-                buf.putInt(63)
+                buf.putInt(67)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
                 Unit
             }
             is Sum.PeaksPower -> {
-                buf.putInt(64)
+                buf.putInt(68)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 FfiConverterDouble.write(value.`peakPowerKw`, buf)
                 FfiConverterDouble.write(value.`peakPowerRpm`, buf)
@@ -27455,54 +27680,54 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.LampLight -> {
-                buf.putInt(65)
+                buf.putInt(69)
                 FfiConverterDouble.write(value.`lumens`, buf)
                 FfiConverterDouble.write(value.`testVolts`, buf)
                 FfiConverterDouble.write(value.`volts`, buf)
                 Unit
             }
             is Sum.ThermalFlasher -> {
-                buf.putInt(66)
+                buf.putInt(70)
                 FfiConverterDouble.write(value.`loadPercent`, buf)
                 FfiConverterDouble.write(value.`contacts`, buf)
                 FfiConverterDouble.write(value.`flashesMinute`, buf)
                 Unit
             }
             is Sum.FlashCount -> {
-                buf.putInt(67)
+                buf.putInt(71)
                 FfiConverterUInt.write(value.`flashes`, buf)
                 FfiConverterDouble.write(value.`seconds`, buf)
                 Unit
             }
             is Sum.LoadResistor -> {
-                buf.putInt(68)
+                buf.putInt(72)
                 FfiConverterDouble.write(value.`volts`, buf)
                 FfiConverterDouble.write(value.`oldWatts`, buf)
                 FfiConverterDouble.write(value.`newWatts`, buf)
                 Unit
             }
             is Sum.GravityCharge -> {
-                buf.putInt(69)
+                buf.putInt(73)
                 FfiConverterDouble.write(value.`gravity`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
                 Unit
             }
             is Sum.DaysToFlat -> {
-                buf.putInt(70)
+                buf.putInt(74)
                 FfiConverterDouble.write(value.`batteryAh`, buf)
                 FfiConverterDouble.write(value.`chargePercent`, buf)
                 FfiConverterDouble.write(value.`drainMilliamperes`, buf)
                 Unit
             }
             is Sum.RechargeHours -> {
-                buf.putInt(71)
+                buf.putInt(75)
                 FfiConverterDouble.write(value.`batteryAh`, buf)
                 FfiConverterDouble.write(value.`chargePercent`, buf)
                 FfiConverterDouble.write(value.`chargerAmperes`, buf)
                 Unit
             }
             is Sum.WireDrop -> {
-                buf.putInt(72)
+                buf.putInt(76)
                 FfiConverterDouble.write(value.`sectionMm2`, buf)
                 FfiConverterString.write(value.`conductor`, buf)
                 FfiConverterDouble.write(value.`celsius`, buf)
@@ -27512,7 +27737,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.WireGauge -> {
-                buf.putInt(73)
+                buf.putInt(77)
                 FfiConverterDouble.write(value.`gauge`, buf)
                 Unit
             }

@@ -22,7 +22,7 @@ export class BundleDesk {
     this.saved = '';
     try {
       const sheet = await desk.ask<'bundle'>({ kind: 'bundle' });
-      const name = await save(sheet.fileName, fromBase64(sheet.bundle));
+      const name = await save(sheet.fileName, fromBase64(sheet.bundle), 'application/vnd.sqlite3');
       if (name !== null) await desk.act({ kind: 'noteExport' });
       this.saved = name === null ? words.bundle.left : words.bundle.saved(name, sheet.changes);
     } catch (thrown) {

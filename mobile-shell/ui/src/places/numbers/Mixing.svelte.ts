@@ -1,7 +1,8 @@
 // What the mixing page tries: one of four mixes, each with the amounts one usually starts from.
-import { flagIn, numberIn, wordIn } from './address.svelte.ts';
+import { flagIn, numberIn, textIn, wordIn } from './address.svelte.ts';
+import { fromText } from './surfaces.ts';
 import { amount, figure } from '../../show/number.ts';
-import type { Mix, MixPart, MixSheet } from '../../app/wire.ts';
+import type { Mix, MixPart, MixSheet, Surface } from '../../app/wire.ts';
 import type { Row } from '../../parts/Rows.svelte';
 import type { Entry } from './Fields.svelte';
 import { words } from '../../words.ts';
@@ -32,6 +33,8 @@ export const kind = (): MixKind => wordIn('mix', KINDS) ?? 'premix';
 export const byWeight = (): boolean => flagIn('byWeight') ?? false;
 export const ofBase = (): boolean => flagIn('thinnerOfBase') ?? false;
 export const film = (): boolean => flagIn('film') ?? false;
+/** What was measured with a tape; then no area is typed. */
+export const surfaces = (): Surface[] => fromText(textIn('surfaces'));
 
 const number = (field: string): number => numberIn(field) ?? START[field] ?? 0;
 
@@ -60,7 +63,8 @@ export function fields(of: MixKind): Entry[] {
         { field: 'dryMicrometres', label: say.film, unit: 'micrometre', decimals: 0 },
       ]
     : [{ field: 'spreadingRate', label: say.spreadingRate, unit: 'squareMetreLitre', decimals: 1 }];
-  return [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2 }, ...spread];
+  const typed: Entry[] = surfaces().length > 0 ? [] : [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2 }];
+  return [...typed, ...spread];
 }
 
 /** Those that seldom change; they stand below the answer. */
@@ -69,6 +73,8 @@ export function more(of: MixKind): Entry[] {
   return [
     { field: 'lossPercent', label: say.loss, unit: 'percent', decimals: 0, optional: true, note: say.lossNote },
     { field: 'canMl', label: say.can, unit: 'millilitre', decimals: 0 },
+    // Thinner changes the wet film to aim at, which is known only from solids and film.
+    ...(film() ? [{ field: 'thinnerPercent', label: say.thinner, unit: 'percent' as const, decimals: 0, optional: true, note: say.thinnerNote }] : []),
   ];
 }
 export const DENSITIES: Entry[] = [
@@ -78,7 +84,7 @@ export const DENSITIES: Entry[] = [
 ];
 
 export function values(of: Entry[]): Record<string, number | null> {
-  return Object.fromEntries(of.map(({ field }) => [field, numberIn(field) ?? START[field] ?? null]));
+  return Object.fromEntries(of.map(({ field, optional }) => [field, numberIn(field) ?? (optional ? null : (START[field] ?? null))]));
 }
 
 export function tried(): Mix {
@@ -90,9 +96,11 @@ export function tried(): Mix {
     const parts = { partsBase: number('partsBase'), partsHardener: number('partsHardener'), thinnerPercent: number('thinnerPercent') };
     return { kind: of, product: { ready: number('ready'), byWeight: byWeight(), thinnerOfBase: ofBase(), ...parts, ...densities } };
   }
-  const spread = film() ? { solidsPercent: number('solidsPercent'), dryMicrometres: number('dryMicrometres') } : { spreadingRate: number('spreadingRate') };
+  const spread = film()
+    ? { solidsPercent: number('solidsPercent'), dryMicrometres: number('dryMicrometres'), thinnerPercent: numberIn('thinnerPercent') }
+    : { spreadingRate: number('spreadingRate') };
   const loss = { putOn: wordIn('putOn', words.putOn) ?? 'aerosol', lossPercent: numberIn('lossPercent') };
-  return { kind: of, area: { surfaces: [], squareMetres: number('squareMetres'), coats: number('coats'), canMl: number('canMl'), ...spread, ...loss } };
+  return { kind: of, area: { surfaces: surfaces(), squareMetres: number('squareMetres'), coats: number('coats'), canMl: number('canMl'), ...spread, ...loss } };
 }
 
 const size = (part: MixPart): { value: number; unit: 'gram' | 'millilitre' } =>
@@ -135,6 +143,7 @@ export function coverLines(sheet: MixSheet): Row[] {
   if (!cover) return [];
   const ml = (value: number) => amount(value, 'millilitre', 0);
   const rows: Row[] = [
+    { label: say.area, value: amount(cover.squareMetres, 'squareMetre', 3) },
     { label: say.needed, value: cover.leastMl === cover.mostMl ? ml(cover.mostMl) : words.threads.range(ml(cover.leastMl), ml(cover.mostMl)) },
     { label: say.rate, value: amount(cover.spreadingRate, 'squareMetreLitre', 1) },
   ];

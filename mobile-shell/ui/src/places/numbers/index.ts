@@ -7,6 +7,8 @@ export { default as Thrust } from './Thrust.svelte';
 export { default as Load } from './Load.svelte';
 export { default as Cure } from './Cure.svelte';
 export { default as CureClock } from './CureClock.svelte';
+export { default as CoatsPlan } from './CoatsPlan.svelte';
+export { default as Coats } from './Coats.svelte';
 export { default as Brakes } from './Brakes.svelte';
 export { default as Threads } from './Threads.svelte';
 export { default as Filling } from './Filling.svelte';

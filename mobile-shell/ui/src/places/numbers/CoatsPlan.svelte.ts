@@ -1,0 +1,48 @@
+// A paint job while it is planned: the order of its coats, what it is on, how much it is.
+import type { Layer, Process, ProcessStep, Product } from '../../app/wire.ts';
+import { words } from '../../words.ts';
+
+const NOTHING: Process = { title: '', part: 'other', steps: [], surfaces: [] };
+
+export class CoatsPlan {
+  plan = $state.raw<Process>(NOTHING);
+  /** Title of the usual order that it began with. */
+  chosen = $state<string | null>(null);
+
+  /** Begins anew with one of the usual orders; what was measured stays. */
+  begin(order: Process) {
+    this.chosen = order.title;
+    this.plan = { ...order, surfaces: this.plan.surfaces };
+  }
+
+  put(change: Partial<Process>) {
+    this.plan = { ...this.plan, ...change };
+  }
+
+  /** Puts a step in its place, or behind the last. A can that was changed is changed for every coat of it. */
+  keep(at: number, step: ProcessStep, can: string | null) {
+    const product = step.product ?? null;
+    const steps = [...this.plan.steps.slice(0, at), step, ...this.plan.steps.slice(at + 1)];
+    this.put({ steps: steps.map((each) => (product && can !== null && each.product?.name === can ? { ...each, product } : each)) });
+  }
+
+  drop(at: number) {
+    this.put({ steps: this.plan.steps.filter((_, each) => each !== at) });
+  }
+
+  move(at: number, by: -1 | 1) {
+    const steps = [...this.plan.steps];
+    const [step] = steps.splice(at, 1);
+    if (step) steps.splice(at + by, 0, step);
+    this.put({ steps });
+  }
+}
+
+const LAYER_OF: Partial<Record<Product['product'], Layer>> = { primer: 'base', rustConverter: 'base', epoxy: 'base', clear: 'clear' };
+
+/** A coat to start from. */
+export function coatOf(product: Product | undefined): ProcessStep {
+  return { name: '', layer: (product && LAYER_OF[product.product]) ?? 'colour', product };
+}
+
+export const layers = (Object.keys(words.layer) as Layer[]).map((value) => ({ value, word: words.layer[value] }));
