@@ -252,6 +252,16 @@ export const bike = {
     dayOff: 'A day without bench time',
     addDayOff: 'Add this day',
     dropDayOff: (day: string) => `${day}: bench time after all`,
+    extra: 'More time on single days',
+    extraDay: 'A day with more time',
+    addExtra: 'Add two hours that evening',
+    helper: 'A helper comes',
+    helperNote: 'Jobs for two pairs of hands go only here.',
+    addHelper: 'Add a day of the week',
+    daylight: 'Daylight',
+    setDaylight: (from: string, until: string) => `${from} to ${until} is assumed: set it`,
+    quiet: 'Quiet hours',
+    setQuiet: 'None: set them',
   },
 
   shelf: {

@@ -29,6 +29,8 @@ export const sure = {
     order: 'Order first',
     orderBy: (day: string) => `by ${day}`,
     orderNow: 'now',
+    proven: 'If nothing goes otherwise than planned, no other order of the jobs is ready earlier: that is proven.',
+    bound: (ready: string, bound: string) => `The plan is ready on ${ready}; that no order is ready before ${bound} is proven, what lies between is not.`,
     curveNote: 'The odds come from the least, usual and most that you gave for jobs and deliveries. What was not given is taken as certain.',
   },
 };
