@@ -6,6 +6,7 @@ mod calendar;
 pub mod project;
 
 mod bench;
+mod blocks;
 mod chance;
 mod circles;
 mod fill;
@@ -17,6 +18,7 @@ mod limits;
 mod needs;
 mod orders;
 mod own_time;
+mod rehearse;
 mod rows;
 mod running;
 mod schedule;
