@@ -2,8 +2,8 @@
 //! stretch, a time limit that no bench time keeps. Each is said with what would help, and is not planned.
 
 use super::bench_time::ASSUMED_WORDS;
+use super::blocks::{block_of, fits_alone};
 use super::calendar::{HOUR_MS, MINUTE_MS};
-use super::lay::Ground;
 use super::needs::Task;
 use super::own_time::{Benches, Kind};
 use super::waits::{Clockwork, WaitRule};
@@ -26,7 +26,7 @@ pub(crate) fn mark_what_never_fits(
         findings.extend(found);
     }
     for place in 0..tasks.len() {
-        let found = limit_never_kept(tasks, place, benches, clockwork);
+        let found = limit_never_kept(tasks, place, moment.at_ms(), benches, clockwork);
         if let Some(task) = tasks.get_mut(place).filter(|_| found.is_some()) {
             task.never = true;
         }
@@ -72,30 +72,41 @@ fn no_stretch(task: &Task, benches: &Benches, moment: &Moment) -> Option<Finding
 }
 
 /// What follows the task must begin in time, and no bench time allows that, whatever else there is to do.
-fn limit_never_kept(tasks: &[Task], place: usize, benches: &Benches, clockwork: &Clockwork) -> Option<Finding> {
+fn limit_never_kept(
+    tasks: &[Task],
+    place: usize,
+    now_ms: i64,
+    benches: &Benches,
+    clockwork: &Clockwork,
+) -> Option<Finding> {
     let before = tasks.get(place).filter(|task| task.limits && !task.never)?;
-    for follower in tasks.iter().filter(|task| !task.never) {
-        let Some((_, at_most_ms)) = follower.within.iter().find(|(need, _)| *need == place) else { continue };
-        let pair = [
-            Task { after: Vec::new(), within: Vec::new(), ..before.clone() },
-            Task { after: vec![0], within: vec![(0, *at_most_ms)], ..follower.clone() },
-        ];
-        // The clockwork keeps what it reckons by the place of a task; a pair has places of its own.
-        let clockwork = clockwork.anew();
-        let ground = Ground { tasks: &pair, benches, clockwork: &clockwork, until_ms: i64::MAX };
-        if ground.lay(&[0, 1]).iter().all(Option::is_some) {
-            continue;
+    let limit_of = |task: &Task| task.within.iter().find(|(need, _)| *need == place).map(|(_, at_most_ms)| *at_most_ms);
+    let followers = tasks.iter().enumerate().filter(|(_, task)| !task.never);
+    let limited = followers.filter_map(|(follower, task)| Some((follower, task, limit_of(task)?)));
+    for (follower, task, at_most_ms) in limited {
+        if fits_alone(tasks, &[place, follower], now_ms, benches, clockwork) == Some(false) {
+            let text = format!(
+                "“{}” must begin within {} after “{}”, and no bench time allows that. {}",
+                task.job.title,
+                in_words(at_most_ms),
+                before.job.title,
+                what_keeps_it(before, task, at_most_ms)
+            );
+            return Some(Finding::new("plan.limit-never-kept", Weight::Care, text));
         }
-        let text = format!(
-            "“{}” must begin within {} after “{}”, and no bench time allows that. {}",
-            follower.job.title,
-            in_words(*at_most_ms),
-            before.job.title,
-            what_keeps_it(before, follower, *at_most_ms)
-        );
-        return Some(Finding::new("plan.limit-never-kept", Weight::Care, text));
     }
-    None
+    let block = block_of(tasks, place);
+    let members: Vec<&Task> = block.iter().filter_map(|place| tasks.get(*place)).collect();
+    if members.iter().any(|task| task.never) || fits_alone(tasks, &block, now_ms, benches, clockwork) != Some(false) {
+        return None;
+    }
+    let titles: Vec<String> = members.iter().map(|task| format!("“{}”", task.job.title)).collect();
+    let text = format!(
+        "No bench time keeps all time limits between {}. Longer stretches would help, or bench time on days that follow \
+         each other.",
+        titles.join(", ")
+    );
+    Some(Finding::new("plan.limit-never-kept", Weight::Care, text))
 }
 
 /// What would keep a time limit: both jobs in one stretch of bench time.

@@ -6,7 +6,7 @@
 //! (the least fixed point; Tarski, Pacific Journal of Mathematics 5, 1955, standing: from memory). More bench time only
 //! takes rules away, so no task of an order can end later by it.
 
-use super::calendar::MINUTE_MS;
+use super::calendar::{DAY_MS, MINUTE_MS};
 use super::needs::Task;
 use super::own_time::Benches;
 use super::waits::Clockwork;
@@ -135,13 +135,23 @@ impl Ground<'_> {
     }
 
     /// The plan of the order that is done with everything first; of equal ones, the earliest in the list.
+    ///
+    /// Orders that leave a time limit no chance are noticed late. They are first followed for a year beyond what no plan
+    /// can be better than, and further only where none is over by then.
     pub(crate) fn best(&self, orders: &[Vec<usize>]) -> Plan {
         let least = self.cannot_be_less();
+        let year_ms = least.over_ms.map_or(i64::MAX, |over_ms| over_ms.saturating_add(366 * DAY_MS));
+        let soon = self.best_until(orders, least, year_ms).filter(|(score, _)| score.is_whole(least));
+        let best = soon.or_else(|| self.best_until(orders, least, i64::MAX));
+        best.map(|(_, plan)| plan).unwrap_or_default()
+    }
+
+    fn best_until(&self, orders: &[Vec<usize>], least: Score, until_ms: i64) -> Option<(Score, Plan)> {
         let mut best: Option<(Score, Plan)> = None;
         for order in orders {
             // Where all is laid that can be, an order is given up as soon as it is later than the best so far.
-            let full = best.as_ref().filter(|(so_far, _)| (so_far.unlaid, so_far.missed) == (least.unlaid, 0));
-            let until_ms = full.and_then(|(so_far, _)| so_far.over_ms).unwrap_or(i64::MAX);
+            let whole = best.as_ref().filter(|(so_far, _)| so_far.is_whole(least));
+            let until_ms = whole.and_then(|(so_far, _)| so_far.over_ms).unwrap_or(until_ms);
             let Some(plan) = self.lay_until(order, until_ms) else { continue };
             let score = self.score(&plan);
             if best.as_ref().is_none_or(|(so_far, _)| score < *so_far) {
@@ -151,7 +161,7 @@ impl Ground<'_> {
                 break;
             }
         }
-        best.map(|(_, plan)| plan).unwrap_or_default()
+        best
     }
 
     /// How good a plan is.
@@ -178,6 +188,13 @@ pub(crate) struct Score {
     pub(crate) missed: usize,
     /// When the last wait is over.
     pub(crate) over_ms: Option<i64>,
+}
+
+impl Score {
+    /// Whether all is laid that can be, in time.
+    fn is_whole(self, least: Score) -> bool {
+        self.unlaid <= least.unlaid && self.missed == 0
+    }
 }
 
 /// The task whose wait is over last.

@@ -6,6 +6,7 @@ mod calendar;
 pub mod project;
 
 mod bench;
+mod blocks;
 mod chain;
 mod chance;
 mod circles;
@@ -20,6 +21,7 @@ mod offers;
 mod order_first;
 mod orders;
 mod own_time;
+mod rehearse;
 mod rows;
 mod running;
 mod schedule;

@@ -14,7 +14,7 @@ use std::collections::BTreeSet;
 use super::project::{Activity, After, Project, Search};
 
 /// A task as far as an order has to know it. Each stands after all that it must follow.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub(crate) struct Outline {
     /// Hands-on time, hours.
     pub(crate) work_hours: f64,

@@ -12,6 +12,7 @@ use super::limits::limit_missed;
 use super::needs::{Holder, Needs, Task};
 use super::orders::{Outline, orders, tries_all};
 use super::own_time::Benches;
+use super::rehearse::rehearsed;
 use super::rows::rows;
 use super::waits::{Clockwork, WaitRule};
 use super::{Moment, PlanRow};
@@ -56,7 +57,8 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let benches = Benches::of(&bike.bench_time, moment, needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
     let mut ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
-    let tried = orders(&outlines(&ground, moment));
+    let mut tried = orders(&outlines(&ground, moment));
+    tried.extend(rehearsed(&ground, moment, &tried));
     let in_order = ground.best(&tried);
     let plan = filled(&ground, &needs, in_order.clone());
     let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));

@@ -16,12 +16,16 @@ export const PAGES = [
   ['plan-calendar', '#/plan'],
   ['plan-four-weeks', '#/plan?view=calendar&days=28'],
   ['plan-stages', '#/plan?view=stages'],
+  ['plan-sure', '#/plan?view=sure'],
+  ['plan-supposed', '#/plan?view=sure', supposeTwo],
+  ['plan-order-first', '#/plan?view=sure', (page) => page.getByRole('heading', { name: 'Order first' }).scrollIntoViewIfNeeded()],
   ['plan-add', '#/plan', (page) => press(page, 'Add a job')],
   ['ready-made', '#/plan/ready-made'],
   ['ready-made-one', '#/plan/ready-made', (page) => page.locator('button.row').first().click()],
   ['job', (page) => firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')],
   ['job-edit', async (page) => `${await firstLink(page, '#/plan?view=stages', 'a.row[href^="#/plan/job/"]')}/edit`],
   ['job-new', '#/plan/new'],
+  ['job-new-needs', '#/plan/new', (page) => page.getByRole('heading', { name: 'When it can be done' }).scrollIntoViewIfNeeded()],
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
   ['numbers', '#/numbers'],
@@ -128,11 +132,13 @@ export const PAGES = [
   ['bike-consumer', (page) => firstLink(page, '#/bike/spec', 'a[href^="#/bike/slot/fitted/consumer/"]')],
   ['bike-filling', (page) => firstLink(page, '#/bike/spec', 'a[href^="#/bike/slot/fitted/fluid/"]')],
   ['bike-parts', '#/bike/parts'],
+  ['bike-part-delivery', '#/bike/parts/new', (page) => page.getByRole('radio', { name: 'May be far longer' }).check()],
   ['bike-part-new', '#/bike/parts/new'],
   ['bike-torques', '#/bike/torques'],
   ['bike-torque-new', '#/bike/torques/new'],
   ['bike-garage', '#/bike/garage'],
   ['bike-hours', '#/bike/hours'],
+  ['bike-hours-more', '#/bike/hours', (page) => page.getByRole('heading', { name: 'Quiet hours' }).scrollIntoViewIfNeeded()],
   ['bike-shelf', '#/bike/shelf'],
   ['bike-bundle', '#/bike/bundle'],
   ['bike-device', '#/bike/device'],
@@ -208,6 +214,13 @@ export async function tryLed(page) {
   await sheet.getByRole('button', { name: /^Kind/ }).click();
   await page.getByRole('dialog').last().getByRole('button', { name: 'LED' }).click();
   await sheet.getByRole('button', { name: 'Work it out' }).click();
+}
+
+/** Supposes two things together. */
+async function supposeTwo(page) {
+  await page.getByRole('button', { name: /^Never on Saturday/ }).click();
+  await page.getByRole('button', { name: /colder/ }).click();
+  await page.getByText('Supposed together').scrollIntoViewIfNeeded();
 }
 
 /** Begins the first search that is offered. */

@@ -1,0 +1,68 @@
+// The plan: how sure its date is, what is supposed, what to order first, and the hours that jobs ask for.
+import { goTo, press, settled, typeOnPad } from './lib/steps.mjs';
+import { expect, openDemo, test } from './lib/watch.ts';
+
+test.beforeEach(async ({ page }) => {
+  await openDemo(page);
+});
+
+test('the date is told as likely and safe, and supposing changes it without storing anything', async ({ page }) => {
+  await goTo(page, '#/plan');
+  const ready = page.locator('dl').first();
+  const before = await ready.innerText();
+  await page.getByRole('radio', { name: 'How sure' }).check();
+  await settled(page);
+  await expect(page.getByText('Likely ready')).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Share of runs that are ready by a day/ })).toBeVisible();
+  const saturday = page.getByRole('button', { name: /^Never on Saturday/ });
+  await expect(saturday).toContainText('later');
+  await saturday.click();
+  await expect(saturday).toHaveAttribute('aria-pressed', 'true');
+  await page.getByRole('button', { name: /^The garage is 5 K colder/ }).click();
+  await expect(page.getByText('Supposed together')).toBeVisible();
+  // Another day of the week takes the place of the first.
+  await page.getByRole('button', { name: /^Never on (Tuesday|Wednesday|Thursday)/ }).first().click();
+  await expect(saturday).toHaveAttribute('aria-pressed', 'false');
+  await page.getByRole('radio', { name: 'Calendar' }).check();
+  await settled(page);
+  expect(await ready.innerText()).toBe(before);
+});
+
+test('a wanted part gets its delivery and stands in the list of what to order first', async ({ page }) => {
+  await goTo(page, '#/plan?view=sure');
+  await page.getByRole('heading', { name: 'Order first' }).scrollIntoViewIfNeeded();
+  await page.getByRole('link', { name: /^Steering-head bearings/ }).first().click();
+  await settled(page);
+  await page.getByRole('radio', { name: 'Within days' }).check();
+  await page.getByRole('button', { name: /^At worst/ }).click();
+  await typeOnPad(page, '1');
+  await press(page, 'Save');
+  await expect(page.getByRole('alert').filter({ hasText: 'must stand in this order' })).toBeVisible();
+  await page.getByRole('button', { name: /^At worst/ }).click();
+  await typeOnPad(page, '60');
+  await press(page, 'Save');
+  await goTo(page, '#/plan?view=sure');
+  const first = page.locator('section', { has: page.getByRole('heading', { name: 'Order first' }) }).getByRole('link').first();
+  await expect(first).toContainText('Steering-head bearings');
+});
+
+test('a job for two goes where the helper comes, and says when nobody ever does', async ({ page }) => {
+  await goTo(page, '#/plan/new');
+  await page.getByLabel('What is done').fill('Hold the fork straight');
+  await page.getByRole('radio', { name: 'With a helper' }).check();
+  await press(page, 'Save');
+  await expect(page.getByText('With a helper')).toBeVisible();
+  await goTo(page, '#/plan');
+  await expect(page.getByText(/“Hold the fork straight”/).first()).toBeVisible();
+  await goTo(page, '#/bike/hours');
+  await page.getByRole('button', { name: /Add a day of the week/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Saturday' }).click();
+  await page.getByRole('button', { name: /^Saturday, from 19:00/ }).last().click();
+  for (let hour = 19; hour > 9; hour -= 1) await press(page, 'Hour: one less');
+  await press(page, 'Done');
+  await press(page, 'Keep this week');
+  await goTo(page, '#/plan?view=stages');
+  await page.getByRole('link', { name: /^Hold the fork straight/ }).click();
+  await settled(page);
+  await expect(page.getByRole('main')).toContainText(/Sat \d+ \w+, \d\d:\d\d/);
+});
