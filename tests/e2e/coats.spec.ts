@@ -192,6 +192,25 @@ test('a parcel that was due while nobody looked is said', async ({ page }) => {
   await expect(missed).toContainText(/Tue 24 Mar, 08:00 · .*expected/i);
 });
 
+test('the first Today after time away is asked for once, before the pages are there', async ({ page }) => {
+  await goTo(page, '#/today');
+  await page.addInitScript(() => {
+    const asked: string[] = [];
+    Object.assign(window, { asked });
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (this: Worker, message: unknown, ...rest: unknown[]) {
+      const { json = '' } = message as { json?: string };
+      if (json.includes('minutesAtHand')) asked.push(json);
+      return Reflect.apply(post, this, [message, ...rest]);
+    };
+  });
+  await away(page, after(START, 6 * 24));
+  await expect(page.getByRole('heading', { name: 'While you were away' })).toBeVisible();
+  const asked = await page.evaluate(() => (window as unknown as { asked: string[] }).asked);
+  expect(asked).toHaveLength(1);
+  expect(asked[0]).toContain(`"lastSeenMs":${START.getTime()}`);
+});
+
 test('where a part stands moves its window, and a place without a temperature is refused at its field', async ({ page }) => {
   const job = await begin(page);
   await press(page, '“Converter” goes on now');
