@@ -192,10 +192,29 @@ test('a parcel that was due while nobody looked is said', async ({ page }) => {
   await expect(missed).toContainText(/Tue 24 Mar, 08:00 · .*expected/i);
 });
 
+test('the first Today after time away is asked for once, before the pages are there', async ({ page }) => {
+  await goTo(page, '#/today');
+  await page.addInitScript(() => {
+    const asked: string[] = [];
+    Object.assign(window, { asked });
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (this: Worker, message: unknown, ...rest: unknown[]) {
+      const { json = '' } = message as { json?: string };
+      if (json.includes('minutesAtHand')) asked.push(json);
+      return Reflect.apply(post, this, [message, ...rest]);
+    };
+  });
+  await away(page, after(START, 6 * 24));
+  await expect(page.getByRole('heading', { name: 'While you were away' })).toBeVisible();
+  const asked = await page.evaluate(() => (window as unknown as { asked: string[] }).asked);
+  expect(asked).toHaveLength(1);
+  expect(asked[0]).toContain(`"lastSeenMs":${START.getTime()}`);
+});
+
 test('where a part stands moves its window, and a place without a temperature is refused at its field', async ({ page }) => {
   const job = await begin(page);
   await press(page, '“Converter” goes on now');
-  await press(page, 'Where it stands');
+  await press(page, 'It stands: in the garage');
   const sheet = page.getByRole('dialog');
   await sheet.getByRole('radio', { name: 'Under a heat lamp' }).check();
   await sheet.getByRole('button', { name: 'Note it' }).click();
@@ -206,7 +225,29 @@ test('where a part stands moves its window, and a place without a temperature is
   await sheet.getByRole('button', { name: 'Note it' }).click();
   await expect(sheet).toHaveCount(0);
   await goTo(page, job);
+  await expect(page.getByRole('button', { name: 'It stands: in the house' })).toBeVisible();
   await expect(coat(page, 'First rust paint')).toContainText(`from ${said(after(START, CONVERTER.from))}`);
+});
+
+test('a second temperature of the can runs the clock; half of it is refused at its field', async ({ page }) => {
+  await goTo(page, '#/numbers/cure');
+  await page.getByRole('button', { name: /^Product/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: /^Colour, spray can/ }).click();
+  await press(page, 'Change the data');
+  const sheet = page.getByRole('dialog').first();
+  await sheet.getByRole('button', { name: /^Second temperature/ }).click();
+  await typeOnPad(page, '30');
+  await sheet.getByRole('button', { name: 'Save' }).click();
+  await expect(sheet.locator('.field', { hasText: 'Takes there' }).getByRole('alert')).toBeVisible();
+  await sheet.getByRole('button', { name: /^Takes there/ }).click();
+  await typeOnPad(page, '84');
+  await sheet.getByRole('button', { name: 'Save' }).click();
+  await expect(sheet).toHaveCount(0);
+  await settled(page);
+  await press(page, 'Working');
+  // Half the time at 30 °C: ln(168 / 84) / (1/293.15 - 1/303.15) kelvin.
+  const kelvin = Math.log(168 / 84) / (1 / 293.15 - 1 / 303.15);
+  await expect(page.getByRole('dialog')).toContainText(`${kelvin.toFixed(0)} K from the two temperatures`);
 });
 
 test('measured surfaces make the area, on the mixing page and in a plan of coats', async ({ page }) => {
