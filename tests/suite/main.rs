@@ -8,6 +8,7 @@ mod merge;
 mod paint;
 mod ripple;
 mod saturday;
+mod season;
 mod two_devices;
 mod tyres;
 mod vectors;
