@@ -9,7 +9,7 @@ use super::fits::mark_what_never_fits;
 use super::held_by::held_by;
 use super::lay::{Ground, Plan, by_begin, last_over, misses};
 use super::limits::limit_missed;
-use super::needs::{Holder, Needs, Task};
+use super::needs::{Needs, Task};
 use super::orders::{Outline, orders, tries_all};
 use super::own_time::Benches;
 use super::rehearse::rehearsed;
@@ -118,15 +118,17 @@ fn outlines(ground: &Ground, moment: &Moment) -> Vec<Outline> {
             from_hours: task.freed_ms.map_or(0.0, |freed_ms| hours(freed_ms - midnight_ms).max(0.0)),
             after: task.after.clone(),
             limits: task.limits,
-            first: goes_on_now(task),
+            first: goes_on_now(task, midnight_ms),
         })
         .collect()
 }
 
-/// Whether a task is begun, and nothing keeps it from going on in the next bench time, whenever that is.
-fn goes_on_now(task: &Task) -> bool {
+/// Whether a task is begun, and nothing kept it from going on since this morning's midnight, whatever bench time there
+/// is.
+fn goes_on_now(task: &Task, midnight_ms: i64) -> bool {
     let any_time = task.kind.asks_nothing() && !task.in_one_go && !task.limits && !task.never;
-    task.job.state == JobState::Begun && any_time && task.after.is_empty() && task.set_by == Holder::Now
+    let free = task.after.is_empty() && task.freed_ms.is_none_or(|freed_ms| freed_ms <= midnight_ms);
+    task.job.state == JobState::Begun && any_time && free
 }
 
 fn over_ms(plan: &Plan, place: usize) -> Option<i64> {
