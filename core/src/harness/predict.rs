@@ -116,8 +116,8 @@ fn with(
         if plain && at_rest == sound.at_rest {
             return sound.shown.clone();
         }
-        let ends = |branches: &[Branch]| branches.iter().map(|branch| (branch.from, branch.to)).collect::<Vec<_>>();
-        let network = if ends(&at_rest) == ends(&sound.at_rest) {
+        let ends = |branch: &Branch| (branch.from, branch.to);
+        let network = if at_rest.iter().map(ends).eq(sound.at_rest.iter().map(ends)) {
             &mut *joined
         } else {
             own.get_or_insert_with(|| network(&faulty, &at_rest))
