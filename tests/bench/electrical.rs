@@ -4,7 +4,9 @@ use std::fmt::Write as _;
 use std::hint::black_box;
 use std::process::Command as Program;
 
-use layshaft_core::faults::{Check, CheckOutcome, FaultAsk, Suspect, Trouble, TroubleCase, next_check};
+use layshaft_core::faults::{
+    Check, CheckOutcome, FaultAsk, Probe, Suspect, Trouble, TroubleCase, WiringAsk, next_check, wiring_case,
+};
 use layshaft_core::harness::{Element, Harness, Law, Netlist, Setting, netlist, solve, template};
 use layshaft_core::plan::Moment;
 use layshaft_door::command::StartFault;
@@ -52,10 +54,38 @@ pub fn solver() {
     print(&all, median(101, || drop(black_box(solve(&whole, &setting).unwrap()))));
     let more = format!("with further lamps, {} elements", long.elements.len());
     print(&more, median(101, || drop(black_box(solve(&long, &setting).unwrap()))));
+    let ask = whole_machine(whole);
+    let case = wiring_case(&ask).unwrap();
+    print("case of the whole machine, every fault solved", median(3, || drop(black_box(wiring_case(&ask).unwrap()))));
+    let what = format!("next check in it, {} suspects, {} checks", case.suspects.len(), case.checks.len());
+    print(&what, median(21, || drop(black_box(next_check(&case, &[]).unwrap()))));
     let case = large_case();
     let what = format!("next check, {} suspects, {} checks", case.suspects.len(), case.checks.len());
     print(&what, median(21, || drop(black_box(next_check(&case, &[]).unwrap()))));
     beside_ngspice(&long, &setting);
+}
+
+/// The whole machine as one search, in the positions that show most of it; every point but the frame within reach.
+fn whole_machine(harness: Harness) -> WiringAsk {
+    let probe = |point: &str| Probe { point: point.to_owned(), covers: Vec::new(), minutes: 2.0, place: None };
+    let probes = harness.nodes().into_iter().filter(|node| *node != harness.earth).map(probe).collect();
+    let settings: [&[(&str, &str)]; 6] = [
+        &[("key", "on"), ("lights", "head")],
+        &[("key", "on"), ("lights", "head"), ("dip", "high")],
+        &[("key", "on"), ("front brake", "pulled")],
+        &[("key", "on"), ("rear brake", "pressed")],
+        &[("key", "on"), ("indicators", "left")],
+        &[("key", "on"), ("start button", "pressed")],
+    ];
+    WiringAsk {
+        complaint: harness.name.clone(),
+        settings: settings.iter().map(|pairs| Setting::of(pairs)).collect(),
+        probes,
+        covers: Vec::new(),
+        harness,
+        age_years: 40.0,
+        reworked: false,
+    }
 }
 
 /// The harness with further lamps behind wires of their own, until it has so many elements.

@@ -10,7 +10,7 @@ import { chromium } from '@playwright/test';
 import { address, args, executablePath, phone } from './lib/browser.mjs';
 import { buildEmptyPage } from './lib/empty.mjs';
 import { serve } from './lib/serve.mjs';
-import { goTo, loadDemo } from './lib/steps.mjs';
+import { goTo, loadDemo, settled } from './lib/steps.mjs';
 
 const GOALS = { coldStartMs: 1500, transferredMB: 2.0, doorMs: 5 };
 const SLOWER = 4;
@@ -73,10 +73,19 @@ async function transferred() {
   return { sizes, bytes: sizes.reduce((sum, [, size]) => sum + size, 0) };
 }
 
+/** Begins a search for a fault in the lighting circuit and gives the address of its question. */
+async function searchInACircuit(page) {
+  await goTo(page, '#/numbers/faults');
+  await page.locator('button.row', { hasText: 'Headlamp, tail and instruments' }).first().click();
+  await page.locator('button.choice').first().waitFor();
+  await settled(page);
+  return page.evaluate(() => location.hash);
+}
+
 /** Every query that the pages ask on the demo bike, timed inside the worker: from its message to its answer. */
 async function doorCalls() {
   const profile = await mkdtemp(join(tmpdir(), 'layshaft-bench-'));
-  const ROUTES = ['#/today', '#/plan', '#/plan/ready-made', '#/numbers/gearing', '#/numbers/load', '#/numbers/cure', '#/inspect', '#/bike', '#/bike/shelf', '#/bike/history/drive/standard%2Fdrive'];
+  const ROUTES = ['#/today', '#/plan', '#/plan/ready-made', '#/numbers/gearing', '#/numbers/load', '#/numbers/circuits', '#/numbers/circuits?circuit=whole', '#/numbers/faults', '#/numbers/cure', '#/inspect', '#/bike', '#/bike/shelf', '#/bike/history/drive/standard%2Fdrive'];
   try {
     return await withBrowser(profile, async (_, page) => {
       await page.goto(address);
@@ -89,10 +98,13 @@ async function doorCalls() {
           const start = performance.now();
           answer(event);
           const took = performance.now() - start;
-          if (event.data.kind === 'ask') self.calls.push([JSON.parse(event.data.json).query.kind, took]);
+          if (event.data.kind !== 'ask') return;
+          const { kind, circuit, search } = JSON.parse(event.data.json).query;
+          self.calls.push([[kind, circuit, search && 'of a search in a circuit'].filter(Boolean).join(' '), took]);
         };
       });
-      for (let round = 0; round < ROUNDS; round += 1) for (const route of ROUTES) await goTo(page, route);
+      const search = await searchInACircuit(page);
+      for (let round = 0; round < ROUNDS; round += 1) for (const route of [...ROUTES, search]) await goTo(page, route);
       const kinds = new Map();
       for (const [kind, time] of await worker.evaluate(() => self.calls)) kinds.set(kind, [...(kinds.get(kind) ?? []), time]);
       return [...kinds].map(([name, times]) => ({ name, median: median(times), count: times.length })).sort((a, b) => b.median - a.median);

@@ -113,3 +113,19 @@ test('a wire of the circuit is changed to the bike’s own, and a colour that no
   await sheet.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('The circuit is changed.')).toBeVisible();
 });
+
+test('a part that is marked as not there is listed, and put back as it was', async ({ page }) => {
+  await goTo(page, '#/numbers/circuits');
+  const gone = page.getByRole('heading', { name: 'Not there on this bike' });
+  await expect(gone).toHaveCount(0);
+  await pickWire(page);
+  const sheet = page.getByRole('dialog');
+  const name = await sheet.getByRole('heading').first().innerText();
+  await sheet.getByRole('button', { name: 'Not there on this bike' }).click();
+  await sheet.getByRole('button', { name: 'Save' }).click();
+  await expect(gone).toBeVisible();
+  await expect(page.locator('button.row', { hasText: name })).toHaveCount(0);
+  await page.getByRole('button', { name: `Put back: ${name}` }).click();
+  await expect(gone).toHaveCount(0);
+  await expect(page.locator('button.row', { hasText: name }).first()).toBeVisible();
+});

@@ -52,8 +52,11 @@ test('a job for two goes where the helper comes, and says when nobody ever does'
   await page.getByRole('radio', { name: 'With a helper' }).check();
   await press(page, 'Save');
   await expect(page.getByText('With a helper')).toBeVisible();
+  await goTo(page, '#/bike/hours');
+  await press(page, 'Nobody ever comes');
+  await press(page, 'Keep this week');
   await goTo(page, '#/plan');
-  await expect(page.getByText(/“Hold the fork straight”/).first()).toBeVisible();
+  await expect(page.getByText(/can only be done while a helper is there/).first()).toBeVisible();
   await goTo(page, '#/bike/hours');
   await page.getByRole('button', { name: /Add a day of the week/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Saturday' }).click();

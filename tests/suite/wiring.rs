@@ -52,6 +52,21 @@ fn a_wire_of_the_owners_is_kept_and_an_empty_change_brings_the_template_back() {
 }
 
 #[test]
+fn a_part_that_is_not_there_is_listed_and_put_back_with_the_rest_of_its_changes() {
+    let mut bench = demo();
+    let sheet = |bench: &Bench| bench.harness(&ask("lighting"), &at(SATURDAY)).unwrap();
+    let off = ElementChange { taken_off: Some(true), ohms: Some(0.5), ..ElementChange::default() };
+    act(&mut bench, adapt("earth.frame", off), SATURDAY).unwrap();
+    let listed = sheet(&bench).not_there;
+    assert!(sheet(&bench).harness.element("earth.frame").is_none() && listed.len() == 1, "{listed:?}");
+    act(&mut bench, adapt(&listed[0].element, listed[0].change.clone()), SATURDAY).unwrap();
+    let back = sheet(&bench);
+    let strap = &back.harness.element("earth.frame").unwrap().component;
+    assert!(matches!(strap, Component::Strap { ohms: 0.5 }), "{strap:?}");
+    assert!(back.not_there.is_empty());
+}
+
+#[test]
 fn bad_wiring_is_refused_or_said_plainly() {
     let mut bench = demo();
     let before: Vec<_> = bench.facts().collect();
@@ -82,8 +97,13 @@ fn bad_wiring_is_refused_or_said_plainly() {
     };
     act(&mut bench, adapt("stray", stray), SATURDAY).unwrap();
     let sheet = bench.harness(&ask("lighting"), &at(SATURDAY)).unwrap();
-    for code in ["harness.no-earth", "harness.sources-in-conflict", "harness.floating"] {
-        assert!(sheet.findings.iter().any(|finding| finding.code == code), "{code}: {:?}", sheet.findings);
+    for (code, says) in [
+        ("harness.no-earth", "has no way back to battery -: fit the earth strap"),
+        ("harness.sources-in-conflict", "work against each other: disconnect one of them"),
+        ("harness.floating", "Connected to nothing that leads to the battery: nowhere, nothing"),
+    ] {
+        let said = sheet.findings.iter().any(|finding| finding.code == code && finding.text.contains(says));
+        assert!(said, "{code}: {:?}", sheet.findings);
     }
     assert!(sheet.diagram.floating.contains(&"stray".to_owned()));
 }
@@ -151,4 +171,21 @@ fn an_answer_that_fits_nobody_asks_for_the_reading_again_and_loses_nothing() {
     let state = bench.fault(&FaultAsk::default(), &at(SATURDAY)).unwrap().state.unwrap();
     assert!(state.answers[0].surprising);
     assert!(state.findings.iter().any(|finding| finding.text.contains("recheck this first")), "{:?}", state.findings);
+}
+
+#[test]
+fn a_reading_beyond_the_meter_is_refused_with_its_range_and_the_search_stands_as_it_was() {
+    let mut bench = demo();
+    let trouble = Trouble::Wiring { circuit: "horn".to_owned(), reworked: None };
+    let search = act(&mut bench, StartFault { trouble }, SATURDAY).unwrap().made.unwrap();
+    let before: Vec<_> = bench.facts().collect();
+    let check = "volts switched live / key on".to_owned();
+    for (volts, says) in
+        [(230.0, "230 V is outside -40 to 40 V"), (-41.0, "-41 V is outside"), (f64::NAN, "-40 to 40 V")]
+    {
+        let answer = Evidence::Read { check: check.clone(), volts };
+        let refusal = act(&mut bench, AnswerFault { search: search.clone(), answer }, SATURDAY).unwrap_err();
+        assert!(refusal.message.contains(says), "{}", refusal.message);
+    }
+    assert_eq!(bench.facts().collect::<Vec<_>>(), before, "nothing is stored");
 }

@@ -1029,7 +1029,8 @@ public struct BenchTime: Equatable, Hashable {
      */
     public var extra: [ExtraTime]?
     /**
-     * When a second pair of hands is there, by the week; left out: never.
+     * When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
+     * it assumes; empty: never.
      */
     public var helper: [Span]?
     /**
@@ -1054,7 +1055,8 @@ public struct BenchTime: Equatable, Hashable {
          * Bench time on single days, beside the pattern and also on a day off.
          */extra: [ExtraTime]? = nil, 
         /**
-         * When a second pair of hands is there, by the week; left out: never.
+         * When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
+         * it assumes; empty: never.
          */helper: [Span]? = nil, 
         /**
          * When there is daylight; left out: 8:00 to 18:00.
@@ -9781,6 +9783,10 @@ public struct HarnessSheet: Equatable, Hashable {
      */
     public var setting: Setting
     /**
+     * What the owner marked as not there, each with the change that puts it back.
+     */
+    public var notThere: [NotThere]
+    /**
      * What it does; none when it did not settle.
      */
     public var point: OperatingPoint?
@@ -9829,6 +9835,9 @@ public struct HarnessSheet: Equatable, Hashable {
          * The setting.
          */setting: Setting, 
         /**
+         * What the owner marked as not there, each with the change that puts it back.
+         */notThere: [NotThere] = [], 
+        /**
          * What it does; none when it did not settle.
          */point: OperatingPoint? = nil, 
         /**
@@ -9856,6 +9865,7 @@ public struct HarnessSheet: Equatable, Hashable {
         self.circuit = circuit
         self.harness = harness
         self.setting = setting
+        self.notThere = notThere
         self.point = point
         self.drops = drops
         self.fault = fault
@@ -9886,6 +9896,7 @@ public struct FfiConverterTypeHarnessSheet: FfiConverterRustBuffer {
                 circuit: FfiConverterString.read(from: &buf), 
                 harness: FfiConverterTypeHarness.read(from: &buf), 
                 setting: FfiConverterTypeSetting.read(from: &buf), 
+                notThere: FfiConverterSequenceTypeNotThere.read(from: &buf), 
                 point: FfiConverterOptionTypeOperatingPoint.read(from: &buf), 
                 drops: FfiConverterSequenceTypeWayDrop.read(from: &buf), 
                 fault: FfiConverterOptionString.read(from: &buf), 
@@ -9902,6 +9913,7 @@ public struct FfiConverterTypeHarnessSheet: FfiConverterRustBuffer {
         FfiConverterString.write(value.circuit, into: &buf)
         FfiConverterTypeHarness.write(value.harness, into: &buf)
         FfiConverterTypeSetting.write(value.setting, into: &buf)
+        FfiConverterSequenceTypeNotThere.write(value.notThere, into: &buf)
         FfiConverterOptionTypeOperatingPoint.write(value.point, into: &buf)
         FfiConverterSequenceTypeWayDrop.write(value.drops, into: &buf)
         FfiConverterOptionString.write(value.fault, into: &buf)
@@ -13296,6 +13308,85 @@ public func FfiConverterTypeNodeVolts_lift(_ buf: RustBuffer) throws -> NodeVolt
 #endif
 public func FfiConverterTypeNodeVolts_lower(_ value: NodeVolts) -> RustBuffer {
     return FfiConverterTypeNodeVolts.lower(value)
+}
+
+
+/**
+ * An element that the owner marked as not there.
+ */
+public struct NotThere: Equatable, Hashable {
+    /**
+     * Mark of the element.
+     */
+    public var element: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * The change that puts it back, with whatever else the owner had changed of it.
+     */
+    public var change: ElementChange
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Mark of the element.
+         */element: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * The change that puts it back, with whatever else the owner had changed of it.
+         */change: ElementChange) {
+        self.element = element
+        self.label = label
+        self.change = change
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NotThere: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNotThere: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NotThere {
+        return
+            try NotThere(
+                element: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                change: FfiConverterTypeElementChange.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NotThere, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.element, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterTypeElementChange.write(value.change, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNotThere_lift(_ buf: RustBuffer) throws -> NotThere {
+    return try FfiConverterTypeNotThere.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNotThere_lower(_ value: NotThere) -> RustBuffer {
+    return FfiConverterTypeNotThere.lower(value)
 }
 
 
@@ -39165,6 +39256,31 @@ fileprivate struct FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeNodeVolts.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeNotThere: FfiConverterRustBuffer {
+    typealias SwiftType = [NotThere]
+
+    public static func write(_ value: [NotThere], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeNotThere.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [NotThere] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [NotThere]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeNotThere.read(from: &buf))
         }
         return seq
     }

@@ -254,7 +254,8 @@ daysOff: Array<DayOff>,
  */
 extra?: Array<ExtraTime> | null, 
 /**
- * When a second pair of hands is there, by the week; left out: never.
+ * When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
+ * it assumes; empty: never.
  */
 helper?: Array<Span> | null, 
 /**
@@ -3251,6 +3252,10 @@ harness: Harness,
  */
 setting: Setting, 
 /**
+ * What the owner marked as not there, each with the change that puts it back.
+ */
+notThere: Array<NotThere>, 
+/**
  * What it does; none when it did not settle.
  */
 point?: OperatingPoint | null, 
@@ -4397,6 +4402,23 @@ node: string,
  * Voltage against earth, volts.
  */
 volts: number, };
+
+/**
+ * An element that the owner marked as not there.
+ */
+export type NotThere = { 
+/**
+ * Mark of the element.
+ */
+element: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * The change that puts it back, with whatever else the owner had changed of it.
+ */
+change: ElementChange, };
 
 /**
  * Notes temperature and humidity. A moment of 0 means now.

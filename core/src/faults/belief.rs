@@ -122,13 +122,21 @@ pub(super) fn after(check: &Check, shares: &[f64], outcome: usize) -> (f64, Vec<
     (sum, joint.into_iter().map(|share| if sum > 0.0 { share / sum } else { 0.0 }).collect())
 }
 
-/// What a check is expected to tell, bits: `H(F) - sum over t of P(t) H(F|t)`.
+/// What a check is expected to tell, bits: `H(F) - sum over t of P(t) H(F|t)`, where the sum is worked out from the joint
+/// probabilities p(F,t) as `sum over t of P(t) log P(t) - sum over F of p(F,t) log p(F,t)`.
 pub(super) fn gain(check: &Check, shares: &[f64]) -> f64 {
-    let left = (0..check.outcomes.len()).map(|outcome| {
-        let (probability, posterior) = after(check, shares, outcome);
-        probability * entropy(&posterior)
-    });
-    (entropy(shares) - left.sum::<f64>()).max(0.0)
+    let left = |outcome: usize| {
+        let (mut sum, mut logs) = (0.0, 0.0);
+        for (share, line) in shares.iter().zip(&check.likelihoods) {
+            let joint = share * line.get(outcome).copied().unwrap_or_default();
+            if joint > 0.0 {
+                sum += joint;
+                logs += joint * joint.log2();
+            }
+        }
+        if sum > 0.0 { sum * sum.log2() - logs } else { 0.0 }
+    };
+    (entropy(shares) - (0..check.outcomes.len()).map(left).sum::<f64>()).max(0.0)
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use layshaft_wire::wire;
 use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::harness::{Component, Fault, Harness, LampLook, OperatingPoint, Setting, fault_places, solve, with_fault};
+use crate::harness::{Component, Fault, Harness, LampLook, Predictions, Setting, fault_places};
 
 /// Share of answers that are mistaken (a lamp misjudged, a probe slipped). Our judgement.
 const MISTAKEN: f64 = 0.03;
@@ -51,12 +51,6 @@ pub struct WiringAsk {
     pub reworked: bool,
 }
 
-/// One suspect with what the solver says about it in each setting; none where it did not settle.
-struct Predicted {
-    suspect: Suspect,
-    points: Vec<Option<OperatingPoint>>,
-}
-
 /// The case of a harness: suspects, lamp checks and voltage checks. Checks that tell nothing apart are left out.
 pub fn wiring_case(ask: &WiringAsk) -> Result<TroubleCase, Refused> {
     case_of_faults(ask, &fault_places(&ask.harness))
@@ -66,37 +60,30 @@ pub fn wiring_case(ask: &WiringAsk) -> Result<TroubleCase, Refused> {
 pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<TroubleCase, Refused> {
     let age = Bound { field: "ageYears", label: "Age of the harness", min: 0.0, max: 120.0, ..bounds::MODEL_YEAR };
     age.check(ask.age_years)?;
-    crate::harness::check_harness(&ask.harness)?;
-    ask.settings.iter().try_for_each(|setting| ask.harness.check_setting(setting))?;
     let nodes = ask.harness.nodes();
     for probe in &ask.probes {
         if !nodes.contains(&probe.point.as_str()) {
             return Err(Refused::Unknown { what: "point".to_owned(), id: probe.point.clone() });
         }
     }
-    let predicted: Vec<Predicted> = faults.iter().map(|fault| predict(ask, fault)).collect::<Result<_, _>>()?;
+    let predicted = Predictions::of(&ask.harness, faults, &ask.settings)?;
     let mut checks = Vec::new();
     for (which, setting) in ask.settings.iter().enumerate() {
-        for element in &ask.harness.elements {
-            checks.extend(lamp_check(&predicted, which, setting, &element.id, &element.label));
+        for (at, element) in ask.harness.elements.iter().enumerate() {
+            checks.extend(lamp_check(&predicted.looks(which, at), setting, &element.id, &element.label));
         }
         for probe in &ask.probes {
-            checks.extend(voltage_check(ask, &predicted, which, setting, probe));
+            checks.extend(voltage_check(ask, predicted.volts(which, &probe.point), setting, probe));
         }
     }
-    let suspects = predicted.into_iter().map(|one| one.suspect).collect();
+    let suspects = faults.iter().map(|fault| suspect(ask, fault)).collect();
     Ok(TroubleCase { name: ask.complaint.clone(), suspects, covers: ask.covers.clone(), checks })
 }
 
-fn predict(ask: &WiringAsk, fault: &Fault) -> Result<Predicted, Refused> {
-    let faulty = with_fault(&ask.harness, fault)?;
-    let points = ask.settings.iter().map(|setting| solve(&faulty, setting).ok()).collect();
+fn suspect(ask: &WiringAsk, fault: &Fault) -> Suspect {
     let label = fault.spoken(&ask.harness);
     let (weight, try_minutes) = weight(ask, fault);
-    Ok(Predicted {
-        suspect: Suspect { id: label.clone(), cure: cure(&ask.harness, fault), label, weight, try_minutes },
-        points,
-    })
+    Suspect { id: label.clone(), cure: cure(&ask.harness, fault), label, weight, try_minutes }
 }
 
 /// How likely a kind of fault is against the others, and minutes to try its cure. Judgement, editable in the case.
@@ -144,9 +131,7 @@ fn cure(harness: &Harness, fault: &Fault) -> String {
 }
 
 /// A look at one lamp; none when every suspect shows it alike.
-fn lamp_check(predicted: &[Predicted], which: usize, setting: &Setting, id: &str, label: &str) -> Option<Check> {
-    let look = |one: &Predicted| one.points.get(which).and_then(Option::as_ref).and_then(|point| point.look(id));
-    let looks: Vec<Option<LampLook>> = predicted.iter().map(look).collect();
+fn lamp_check(looks: &[Option<LampLook>], setting: &Setting, id: &str, label: &str) -> Option<Check> {
     let mut seen: Vec<LampLook> = looks.iter().flatten().copied().collect();
     seen.sort();
     seen.dedup();
@@ -179,14 +164,11 @@ fn lamp_check(predicted: &[Predicted], which: usize, setting: &Setting, id: &str
 /// A voltage against the battery's negative terminal; none when every suspect predicts the same.
 fn voltage_check(
     ask: &WiringAsk,
-    predicted: &[Predicted],
-    which: usize,
+    predicted_volts: Vec<Option<f64>>,
     setting: &Setting,
     probe: &Probe,
 ) -> Option<Check> {
     let earth = ask.harness.earth.as_str();
-    let volts = |one: &Predicted| one.points.get(which)?.as_ref()?.between(&probe.point, earth);
-    let predicted_volts: Vec<Option<f64>> = predicted.iter().map(volts).collect();
     let groups = groups(&predicted_volts);
     if groups.len() < 2 {
         return None;

@@ -189,10 +189,9 @@ fn settles_after(case: &TroubleCase, planted: usize) -> usize {
     evidence.len()
 }
 
-#[test]
-fn six_faults_of_the_whole_machine_take_at_most_a_tenth_more_checks_than_the_best_plan() {
-    let id = |id: &str| id.to_owned();
-    let ask = ask(
+/// The whole machine in the positions that show the six faults.
+pub(super) fn whole_machine() -> WiringAsk {
+    ask(
         "whole",
         &[
             &[("key", "on"), ("lights", "head")],
@@ -201,15 +200,25 @@ fn six_faults_of_the_whole_machine_take_at_most_a_tenth_more_checks_than_the_bes
             &[("key", "on"), ("rear brake", "pressed")],
             &[("key", "on"), ("start button", "pressed")],
         ],
-    );
-    let planted = [
+    )
+}
+
+/// The faults that are planted in it.
+pub(super) fn six() -> [Fault; 6] {
+    let id = |id: &str| id.to_owned();
+    [
         Fault::DeadContact { element: id("dip.low") },
         Fault::MissingEarth { element: id("head.earth") },
         Fault::Open { element: id("tail") },
         Fault::DeadContact { element: id("brake.front") },
         Fault::MissingEarth { element: id("rear.earth") },
         Fault::DeadContact { element: id("start.button") },
-    ];
+    ]
+}
+
+#[test]
+fn six_faults_of_the_whole_machine_take_at_most_a_tenth_more_checks_than_the_best_plan() {
+    let (ask, planted) = (whole_machine(), six());
     let mut case = circuit::case_of_faults(&ask, &planted).unwrap();
     // Every suspect as likely and every check as much trouble as the next: then the number of checks is what is kept small.
     case.suspects.iter_mut().for_each(|suspect| suspect.weight = 1.0);

@@ -14,6 +14,8 @@ mod knowledge;
 mod next;
 #[cfg(test)]
 mod next_tests;
+#[cfg(test)]
+mod optimum_tests;
 mod order;
 mod reach;
 mod search;

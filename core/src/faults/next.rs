@@ -69,7 +69,8 @@ pub fn next_check(case: &TroubleCase, evidence: &[Evidence]) -> Result<Option<Ne
         return Ok(None);
     }
     let open = useful(case, &at);
-    let chosen = free_look(case, &at, &open).or_else(|| choose(case, &at, &open));
+    let looks = free_looks(case, &at, &open);
+    let chosen = choose(case, &at, if looks.is_empty() { &open } else { &looks }, &open);
     Ok(chosen.map(|check| NextCheck {
         check: check.id.clone(),
         gain_bits: gain(check, &at.shares),
@@ -93,35 +94,41 @@ fn useful<'a>(case: &'a TroubleCase, at: &Position<'_>) -> Vec<(&'a Check, f64)>
     open.map(|check| (check, gain(check, &at.shares))).filter(|(_, gain)| *gain >= TELLS_SOMETHING).collect()
 }
 
-/// The look that tells most for its trouble, when one tells enough and needs nothing taken off.
-fn free_look<'a>(case: &TroubleCase, at: &Position<'_>, open: &[(&'a Check, f64)]) -> Option<&'a Check> {
+/// The looks that tell enough and need nothing taken off.
+fn free_looks<'a>(case: &TroubleCase, at: &Position<'_>, open: &[(&'a Check, f64)]) -> Vec<(&'a Check, f64)> {
     let looks = open.iter().filter(|(check, gain)| {
         check.free_look && *gain >= LOOK_TELLS && access_minutes(&case.covers, check, &at.off) == 0.0
     });
-    looks
-        .max_by(|one, other| per_minute(case, at, one).total_cmp(&per_minute(case, at, other)))
-        .map(|(check, _)| *check)
+    looks.copied().collect()
 }
 
 fn per_minute(case: &TroubleCase, at: &Position<'_>, (check, gain): &(&Check, f64)) -> f64 {
     gain / trouble_minutes(case, check, &at.off).max(LEAST_MINUTES)
 }
 
-/// The best of the few best, played through where the case is small.
-fn choose<'a>(case: &'a TroubleCase, at: &Position<'a>, open: &[(&'a Check, f64)]) -> Option<&'a Check> {
-    let ranked = ranked(case, at, open);
-    let first = *ranked.first()?;
+/// The best of the few best among these, played through with all that is open where the case is small.
+fn choose<'a>(
+    case: &'a TroubleCase,
+    at: &Position<'a>,
+    among: &[(&'a Check, f64)],
+    open: &[(&'a Check, f64)],
+) -> Option<&'a Check> {
+    let candidates = ranked(case, at, among);
+    let first = *candidates.first()?;
     let alive = at.shares.iter().filter(|share| **share > ALIVE).count();
-    if alive > SMALL {
+    if alive > SMALL || candidates.len() == 1 {
         return Some(first);
     }
-    let ranked = unlike(at, ranked);
-    let played: Vec<(&Check, f64)> = ranked.iter().map(|check| (*check, 0.0)).collect();
+    let mut candidates = unlike(at, candidates);
+    candidates.truncate(PLAYED);
+    let mut played = candidates.clone();
+    let others = unlike(at, ranked(case, at, open));
+    played.extend(others.into_iter().filter(|check| !candidates.iter().any(|other| other.id == check.id)));
     let small = without_the_dead(case, at, &played);
     let shares = at.shares.iter().copied().filter(|share| *share > ALIVE).collect();
     let start = Position { shares, done: BTreeSet::new(), off: at.off.clone() };
     let mut best = (first, f64::INFINITY);
-    for check in ranked.into_iter().take(PLAYED) {
+    for check in candidates {
         let Some(same) = small.checks.iter().find(|same| same.id == check.id) else { continue };
         let mut budget = BUDGET;
         let Some(minutes) = played_through(&small, &start, same, &mut budget) else { continue };
@@ -151,11 +158,11 @@ fn unlike<'a>(at: &Position<'_>, ranked: Vec<&'a Check>) -> Vec<&'a Check> {
 }
 
 /// The case with nothing in it but live suspects and useful checks: what is played through is looked at very often.
-fn without_the_dead(case: &TroubleCase, at: &Position<'_>, open: &[(&Check, f64)]) -> TroubleCase {
+fn without_the_dead(case: &TroubleCase, at: &Position<'_>, open: &[&Check]) -> TroubleCase {
     fn alive<T: Clone>(of: &[T], shares: &[f64]) -> Vec<T> {
         of.iter().zip(shares).filter(|(_, share)| **share > ALIVE).map(|(one, _)| one.clone()).collect()
     }
-    let reduced = |(check, _): &(&Check, f64)| Check {
+    let reduced = |check: &&Check| Check {
         likelihoods: alive(&check.likelihoods, &at.shares),
         metering: None,
         ..(*check).clone()

@@ -42,6 +42,17 @@ impl Record for ElementChange {
     const KIND: &'static str = "circuitElement";
 }
 
+/// An element that the owner marked as not there.
+#[wire]
+pub struct NotThere {
+    /// Mark of the element.
+    pub element: String,
+    /// In words.
+    pub label: String,
+    /// The change that puts it back, with whatever else the owner had changed of it.
+    pub change: ElementChange,
+}
+
 /// Mark of the record that changes an element of a circuit.
 ///
 /// ```
@@ -64,6 +75,23 @@ pub fn adapted(
         }
     }
     Ok(harness)
+}
+
+/// The elements of a circuit that the owner marked as not there. `drawn` is the circuit before any change; what neither it
+/// nor the owner describes cannot be put back and is left out.
+pub(super) fn not_there(drawn: &Harness, circuit: &str, changes: &BTreeMap<String, ElementChange>) -> Vec<NotThere> {
+    let prefix = change_mark(circuit, "");
+    let gone = changes.iter().filter(|(_, change)| change.taken_off == Some(true));
+    let listed = gone.filter_map(|(mark, change)| {
+        let id = mark.strip_prefix(&prefix)?;
+        let change = ElementChange { taken_off: None, ..change.clone() };
+        let label = match drawn.element(id) {
+            Some(element) => change.label.clone().unwrap_or_else(|| element.label.clone()),
+            None => added(id, &change).ok()?.label,
+        };
+        Some(NotThere { element: id.to_owned(), label, change })
+    });
+    listed.collect()
 }
 
 /// Applies one change, or says what cannot be changed.
@@ -198,6 +226,23 @@ mod tests {
         let off = ElementChange { taken_off: Some(true), ..ElementChange::default() };
         let harness = with("earth.frame", off).unwrap();
         assert!(check_harness(&harness).unwrap().iter().any(|finding| finding.code == "harness.no-earth"));
+    }
+
+    #[test]
+    fn what_is_not_there_is_listed_with_the_change_that_puts_it_back() {
+        let off = ElementChange { taken_off: Some(true), colour: Some("GN".to_owned()), ..ElementChange::default() };
+        let unknown = ElementChange { taken_off: Some(true), ..ElementChange::default() };
+        let changes = BTreeMap::from([
+            (change_mark("horn", "horn.feed.wire"), off.clone()),
+            (change_mark("horn", "no such"), unknown),
+            (change_mark("horn", "horn"), ElementChange { ohms: None, ..ElementChange::default() }),
+            (change_mark("lighting", "main.wire"), off),
+        ]);
+        let listed = not_there(&horn(), "horn", &changes);
+        let [gone] = listed.as_slice() else { panic!("{listed:?}") };
+        assert_eq!(gone.label, horn().element("horn.feed.wire").unwrap().label);
+        let back = with(&gone.element, gone.change.clone()).unwrap();
+        assert_eq!(back.element("horn.feed.wire").unwrap().colour.as_deref(), Some("GN"), "its colour is kept");
     }
 
     #[test]

@@ -42,7 +42,7 @@ pub(super) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
             return Err(conflict(&element.id, format!("two elements have the mark {}", element.id)));
         }
         source |= matches!(element.component, Component::Battery { .. } | Component::Regulator { .. });
-        check_element(harness, element).map_err(|refused| named(refused, &element.label))?;
+        refuse_unsound_element(harness, element)?;
     }
     if !source {
         return Err(Refused::Missing {
@@ -57,6 +57,11 @@ pub(super) fn refuse_unsound(harness: &Harness) -> Result<(), Refused> {
         return Err(conflict("earth", reason));
     }
     Ok(())
+}
+
+/// The same for one element that is exchanged in a sound harness.
+pub(super) fn refuse_unsound_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
+    check_element(harness, element).map_err(|refused| named(refused, &element.label))
 }
 
 fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {

@@ -95,61 +95,75 @@ impl Fault {
 /// The harness with a fault in it, or the refusal that says why the fault cannot be there.
 pub fn with_fault(harness: &Harness, fault: &Fault) -> Result<Harness, Refused> {
     let mut faulty = harness.clone();
-    match fault {
-        Fault::Open { element } | Fault::DeadContact { element } | Fault::MissingEarth { element } => {
-            find(&mut faulty, element)?.condition = Some(Condition::Open);
-        }
-        Fault::BadJoint { element, ohms } => {
-            find(&mut faulty, element)?.condition = Some(Condition::BadJoint { ohms: *ohms });
-        }
-        Fault::StuckContact { element } => {
-            let element = find(&mut faulty, element)?;
-            if !is_contact(&element.component) {
-                return Err(cannot(element, "has no contacts that could stick"));
-            }
-            element.condition = Some(Condition::Stuck);
-        }
-        Fault::ShortToFrame { point } => short_to_frame(&mut faulty, point)?,
-        Fault::Swapped { one, other } => {
-            let (first, second) = (find(&mut faulty, one)?.to.clone(), find(&mut faulty, other)?.to.clone());
-            find(&mut faulty, one)?.to = second;
-            find(&mut faulty, other)?.to = first;
-        }
-        Fault::Reversed { element } => {
-            let element = find(&mut faulty, element)?;
-            std::mem::swap(&mut element.from, &mut element.to);
-        }
-        Fault::WrongLamp { element, watts: fitted } => {
-            let element = find(&mut faulty, element)?;
-            match &mut element.component {
-                Component::Filament { watts, .. } | Component::LedDriven { watts, .. } => *watts = *fitted,
-                _ => return Err(cannot(element, "is no lamp")),
-            }
-        }
-        Fault::WeakBattery { element, emf_volts: emf, internal_ohms: ohms } => {
-            let element = find(&mut faulty, element)?;
-            match &mut element.component {
-                Component::Battery { emf_volts, internal_ohms } => (*emf_volts, *internal_ohms) = (*emf, *ohms),
-                _ => return Err(cannot(element, "is no battery")),
-            }
+    for changed in touched(harness, fault)? {
+        match faulty.elements.iter_mut().find(|element| element.id == changed.id) {
+            Some(element) => *element = changed,
+            None => faulty.elements.push(changed),
         }
     }
     Ok(faulty)
+}
+
+/// The elements that a fault touches, as they are with it; one that the harness does not have is added.
+pub(super) fn touched(harness: &Harness, fault: &Fault) -> Result<Vec<Element>, Refused> {
+    let one = |element: &str, change: &dyn Fn(&mut Element)| {
+        let mut element = find(harness, element)?.clone();
+        change(&mut element);
+        Ok(vec![element])
+    };
+    match fault {
+        Fault::Open { element } | Fault::DeadContact { element } | Fault::MissingEarth { element } => {
+            one(element, &|element| element.condition = Some(Condition::Open))
+        }
+        Fault::BadJoint { element, ohms } => {
+            one(element, &|element| element.condition = Some(Condition::BadJoint { ohms: *ohms }))
+        }
+        Fault::StuckContact { element } => {
+            let sound = find(harness, element)?;
+            if !is_contact(&sound.component) {
+                return Err(cannot(sound, "has no contacts that could stick"));
+            }
+            one(element, &|element| element.condition = Some(Condition::Stuck))
+        }
+        Fault::ShortToFrame { point } => Ok(vec![short_to_frame(harness, point)?]),
+        Fault::Swapped { one, other } => {
+            let (mut first, mut second) = (find(harness, one)?.clone(), find(harness, other)?.clone());
+            std::mem::swap(&mut first.to, &mut second.to);
+            Ok(vec![first, second])
+        }
+        Fault::Reversed { element } => one(element, &|element| std::mem::swap(&mut element.from, &mut element.to)),
+        Fault::WrongLamp { element, watts: fitted } => {
+            let mut lamp = find(harness, element)?.clone();
+            match &mut lamp.component {
+                Component::Filament { watts, .. } | Component::LedDriven { watts, .. } => *watts = *fitted,
+                _ => return Err(cannot(&lamp, "is no lamp")),
+            }
+            Ok(vec![lamp])
+        }
+        Fault::WeakBattery { element, emf_volts: emf, internal_ohms: ohms } => {
+            let mut battery = find(harness, element)?.clone();
+            match &mut battery.component {
+                Component::Battery { emf_volts, internal_ohms } => (*emf_volts, *internal_ohms) = (*emf, *ohms),
+                _ => return Err(cannot(&battery, "is no battery")),
+            }
+            Ok(vec![battery])
+        }
+    }
 }
 
 pub(super) fn is_contact(component: &Component) -> bool {
     matches!(component, Component::Contact { .. } | Component::RelayContact { .. } | Component::Flasher { .. })
 }
 
-fn short_to_frame(harness: &mut Harness, point: &str) -> Result<(), Refused> {
-    if !harness.nodes().contains(&point) {
+fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
+    if !harness.elements.iter().any(|element| element.from == point || element.to == point) {
         return Err(Refused::Unknown { what: "point".to_owned(), id: point.to_owned() });
     }
     if point == harness.frame {
         let reason = format!("{point} is the frame itself");
         return Err(Refused::Conflict { field: "point".to_owned(), reason });
     }
-    harness.elements.push(Element {
+    Ok(Element {
         id: "fault.short".to_owned(),
         label: "Chafed wire on the frame".to_owned(),
         from: point.to_owned(),
@@ -157,13 +171,11 @@ fn short_to_frame(harness: &mut Harness, point: &str) -> Result<(), Refused> {
         component: Component::Resistor { ohms: CHAFED_OHMS },
         colour: None,
         condition: None,
-    });
-    Ok(())
+    })
 }
 
-fn find<'a>(harness: &'a mut Harness, id: &str) -> Result<&'a mut Element, Refused> {
-    let found = harness.elements.iter_mut().find(|element| element.id == id);
-    found.ok_or_else(|| Refused::Unknown { what: "element".to_owned(), id: id.to_owned() })
+fn find<'a>(harness: &'a Harness, id: &str) -> Result<&'a Element, Refused> {
+    harness.element(id).ok_or_else(|| Refused::Unknown { what: "element".to_owned(), id: id.to_owned() })
 }
 
 fn cannot(element: &Element, why: &str) -> Refused {

@@ -2,7 +2,7 @@
 //!
 //! Reading order: what a harness is made of (`element`, `colour`, `check`), the circuits of small motorcycles
 //! (`templates`), how a circuit is worked out (`law`, `netlist`, `network`, `newton`, `solve`), what comes out (`point`), and
-//! what goes wrong (`fault`, `places`, `symptom`). A bike's own circuits come from `of_bike` and `adapt`, their drawing from
+//! what goes wrong (`fault`, `places`, `symptom`, and `predict` for many faults at once). A bike's own circuits come from `of_bike` and `adapt`, their drawing from
 //! `nets`, `layout` and `diagram`; `sheet` is the answer of the page.
 
 mod adapt;
@@ -22,6 +22,7 @@ mod newton;
 mod of_bike;
 mod places;
 mod point;
+mod predict;
 mod sheet;
 mod solve;
 #[cfg(test)]
@@ -30,7 +31,7 @@ mod sources;
 mod symptom;
 mod templates;
 
-pub use adapt::{ElementChange, adapted, apply, change_mark};
+pub use adapt::{ElementChange, NotThere, adapted, apply, change_mark};
 pub use check::check_harness;
 pub use colour::{COLOUR_CODES, check_colour};
 pub use diagram::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot};
@@ -44,6 +45,7 @@ pub use netlist::{Device, Netlist, netlist};
 pub use of_bike::bike_circuit;
 pub use places::fault_places;
 pub use point::{Flow, LampLook, LampState, NodeVolts, OperatingPoint, Overload};
+pub(crate) use predict::Predictions;
 pub use sheet::{CircuitCard, FaultPlace, HarnessAsk, HarnessSheet, WayDrop, circuit_of, harness_sheet};
 pub use solve::{Unsolved, solve};
 pub use sources::harness_sources;

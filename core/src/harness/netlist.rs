@@ -33,6 +33,24 @@ pub struct Device {
     pub law: Law,
 }
 
+/// What an element is in a state: a law between its ends, or none where it passes nothing.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Branch {
+    pub(super) from: Option<usize>,
+    pub(super) to: Option<usize>,
+    pub(super) law: Option<Law>,
+}
+
+/// A harness with its points numbered, and with some of its elements exchanged or added where a fault is tried.
+#[derive(Clone)]
+pub(super) struct Circuit<'a> {
+    pub(super) harness: &'a Harness,
+    pub(super) elements: Vec<&'a Element>,
+    /// Names of the points that are not earth, by number.
+    pub(super) points: Vec<&'a str>,
+    numbers: BTreeMap<&'a str, usize>,
+}
+
 /// The bare network, as an outside circuit program wants it.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Netlist {
@@ -53,38 +71,115 @@ pub(super) struct States {
     pub(super) blown: BTreeSet<String>,
 }
 
-/// The network of a harness in a setting with all relays at rest and all fuses sound.
+/// The network of a harness in a setting with all relays at rest and all fuses sound. An element that passes nothing in this
+/// state has no device.
 pub fn netlist(harness: &Harness, setting: &Setting) -> Netlist {
-    network_of(harness, setting, &States::default())
+    let circuit = Circuit::of(harness);
+    let branches = circuit.branches(setting, &States::default());
+    let points = circuit.points.iter().map(|point| (*point).to_owned()).chain(circuit.joints());
+    let names = circuit.elements.iter().map(|element| element.id.clone()).chain(std::iter::repeat(String::new()));
+    let device = |(element, Branch { from, to, law }): (String, Branch)| Some(Device { element, from, to, law: law? });
+    Netlist { points: points.collect(), leak_siemens: LEAK, devices: names.zip(branches).filter_map(device).collect() }
 }
 
-/// The network of a harness in a setting. An element that passes nothing in this state has no device.
-pub(super) fn network_of(harness: &Harness, setting: &Setting, states: &States) -> Netlist {
-    let nodes = harness.nodes();
-    let mut points: Vec<String> =
-        nodes.iter().filter(|node| **node != harness.earth).map(|node| (*node).to_owned()).collect();
-    let numbers: BTreeMap<String, usize> = points.iter().cloned().zip(0..).collect();
-    let number = |node: &str| numbers.get(node).copied();
-    let mut devices = Vec::with_capacity(harness.elements.len());
-    for element in &harness.elements {
-        let Some(law) = law_of(harness, element, setting, states) else { continue };
-        let (from, to) = (number(&element.from), number(&element.to));
-        let name = || element.id.clone();
-        match (&element.condition, law) {
-            (Some(Condition::BadJoint { ohms }), law) => match with_series(&law, *ohms) {
-                Some(law) => devices.push(Device { element: name(), from, to, law }),
-                None => {
-                    let joint = points.len();
-                    points.push(format!("{} joint", element.id));
-                    devices.push(Device { element: name(), from, to: Some(joint), law });
-                    let law = Law::Resistance { ohms: *ohms };
-                    devices.push(Device { element: String::new(), from: Some(joint), to, law });
-                }
-            },
-            (_, law) => devices.push(Device { element: name(), from, to, law }),
+impl<'a> Circuit<'a> {
+    pub(super) fn of(harness: &'a Harness) -> Self {
+        let points: Vec<&str> = harness.nodes().into_iter().filter(|node| *node != harness.earth).collect();
+        let numbers = points.iter().copied().zip(0..).collect();
+        Self { harness, elements: harness.elements.iter().collect(), points, numbers }
+    }
+
+    /// Number of a point; none is earth.
+    pub(super) fn number(&self, node: &str) -> Option<usize> {
+        self.numbers.get(node).copied()
+    }
+
+    /// The branch of each element in its place, and behind them the joints that need a point of their own.
+    pub(super) fn branches(&self, setting: &Setting, states: &States) -> Vec<Branch> {
+        let mut branches: Vec<Branch> =
+            self.elements.iter().map(|element| self.branch(element, setting, states)).collect();
+        for (joint, (at, ohms)) in (self.points.len()..).zip(self.with_joints()) {
+            let Some(branch) = branches.get_mut(at) else { continue };
+            let to = branch.to.replace(joint);
+            let law = branch.law.is_some().then_some(Law::Resistance { ohms });
+            branches.push(Branch { from: Some(joint), to, law });
+        }
+        branches
+    }
+
+    /// Puts an element in the place of the one with its mark, or behind all others; returns its number.
+    pub(super) fn exchange(&mut self, element: &'a Element) -> usize {
+        match self.elements.iter_mut().enumerate().find(|(_, old)| old.id == element.id) {
+            Some((at, old)) => {
+                *old = element;
+                at
+            }
+            None => {
+                self.elements.push(element);
+                self.elements.len() - 1
+            }
         }
     }
-    Netlist { points, leak_siemens: LEAK, devices }
+
+    /// The branches at rest when the elements in these places were exchanged in a circuit with those branches.
+    pub(super) fn exchanged(&self, at_rest: &[Branch], places: &[usize], setting: &Setting) -> Vec<Branch> {
+        if self.with_joints().next().is_some() {
+            return self.branches(setting, &States::default());
+        }
+        let mut branches = at_rest.to_vec();
+        for at in places {
+            let Some(element) = self.elements.get(*at) else { continue };
+            let branch = self.branch(element, setting, &States::default());
+            match branches.get_mut(*at) {
+                Some(old) => *old = branch,
+                None => branches.push(branch),
+            }
+        }
+        branches
+    }
+
+    /// How many points its branches have.
+    pub(super) fn points_with_joints(&self) -> usize {
+        self.points.len() + self.with_joints().count()
+    }
+
+    fn branch(&self, element: &Element, setting: &Setting, states: &States) -> Branch {
+        let law = law_of(self.harness, element, setting, states);
+        let law = match (&element.condition, law) {
+            (Some(Condition::BadJoint { ohms }), Some(law)) => Some(with_series(&law, *ohms).unwrap_or(law)),
+            (_, law) => law,
+        };
+        Branch { from: self.number(&element.from), to: self.number(&element.to), law }
+    }
+
+    /// The elements with a bad joint that their law has no place for, by their number, with its resistance.
+    fn with_joints(&self) -> impl Iterator<Item = (usize, f64)> {
+        self.elements.iter().enumerate().filter_map(|(at, element)| match element.condition {
+            Some(Condition::BadJoint { ohms }) if needs_a_joint(&element.component) => Some((at, ohms)),
+            _ => None,
+        })
+    }
+
+    fn joints(&self) -> impl Iterator<Item = String> {
+        let named = |(at, _): (usize, f64)| self.elements.get(at).map(|element| format!("{} joint", element.id));
+        self.with_joints().filter_map(named)
+    }
+
+    /// The branches in another state of coils and fuses than the one at rest, from those at rest.
+    pub(super) fn in_state(&self, at_rest: &[Branch], setting: &Setting, states: &States) -> Vec<Branch> {
+        let mut branches = at_rest.to_vec();
+        for (element, branch) in self.elements.iter().zip(&mut branches) {
+            if matches!(element.component, Component::RelayContact { .. } | Component::Fuse { .. }) {
+                *branch = self.branch(element, setting, states);
+            }
+        }
+        branches
+    }
+}
+
+/// Whether the law of a component has no place for a resistance in series.
+fn needs_a_joint(component: &Component) -> bool {
+    matches!(component, Component::Filament { .. } | Component::LedDriven { .. } | Component::Regulator { .. })
 }
 
 /// The law with a resistance in series, where the law itself has a place for it.

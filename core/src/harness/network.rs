@@ -3,40 +3,129 @@
 //! Method: nodal analysis. Removing a point replaces its star of conductances by the mesh between its neighbours (Rosen's
 //! star-mesh transformation), which is Gauss elimination of the nodal matrix written without a single subtraction; points
 //! that hang on a gigohm keep their digits beside milliohm wires. The point with the fewest neighbours goes first, so a
-//! harness, which is nearly a tree, stays sparse.
+//! harness, which is nearly a tree, stays sparse. The order depends on what is joined to what and not on the conductances:
+//! it is laid down once and used for every step of a search and for every fault that joins the same points.
+
+/// Two ends; none is earth.
+pub(super) type Ends = (Option<usize>, Option<usize>);
 
 /// Solves for the voltage of every point against earth. Conductances in siemens, currents into the points in amperes.
+#[derive(Clone)]
 pub(super) struct Network {
-    /// Neighbours of each point with the conductance to them.
-    links: Vec<Vec<(usize, f64)>>,
+    /// Where the conductance of each pair of ends goes.
+    places: Vec<Place>,
+    steps: Vec<Step>,
+    /// From each point to earth when nothing is connected.
+    leak: f64,
+    /// Conductance of each link between two points.
+    links: Vec<f64>,
     /// Conductance to earth of each point.
     to_earth: Vec<f64>,
     /// Current fed into each point.
     fed: Vec<f64>,
 }
 
-/// A removed point: what it takes to compute its voltage from those of its neighbours.
-struct Removed {
+#[derive(Clone, Copy)]
+enum Place {
+    Link(usize),
+    Earth(usize),
+    Nowhere,
+}
+
+/// The removal of a point: its neighbours with the links to them, and the links of the mesh between each two of them.
+#[derive(Clone)]
+struct Step {
     point: usize,
-    links: Vec<(usize, f64)>,
-    total: f64,
-    fed: f64,
+    star: Vec<(usize, usize)>,
+    mesh: Vec<usize>,
+}
+
+/// What is joined to what while points are taken out one by one.
+struct Joints {
+    /// Neighbours of each point, with the link to them.
+    neighbours: Vec<Vec<(usize, usize)>>,
+    links: usize,
+}
+
+impl Joints {
+    /// The link between two points, a new one where there was none.
+    fn link(&mut self, one: usize, other: usize) -> usize {
+        let known = self.neighbours.get(one).and_then(|links| links.iter().find(|(there, _)| *there == other));
+        if let Some((_, link)) = known {
+            return *link;
+        }
+        let link = self.links;
+        self.links += 1;
+        for (from, to) in [(one, other), (other, one)] {
+            if let Some(links) = self.neighbours.get_mut(from) {
+                links.push((to, link));
+            }
+        }
+        link
+    }
+
+    fn fewest_neighbours(&self, left: &[usize]) -> Option<usize> {
+        let count = |point: usize| self.neighbours.get(point).map_or(0, Vec::len);
+        left.iter().enumerate().min_by_key(|(_, point)| count(**point)).map(|(at, _)| at)
+    }
+
+    fn remove(&mut self, point: usize) -> Step {
+        let star = self.neighbours.get_mut(point).map(std::mem::take).unwrap_or_default();
+        let mut mesh = Vec::new();
+        for (at, (one, _)) in star.iter().enumerate() {
+            if let Some(back) = self.neighbours.get_mut(*one) {
+                back.retain(|(there, _)| *there != point);
+            }
+            for (other, _) in star.iter().skip(at + 1) {
+                mesh.push(self.link(*one, *other));
+            }
+        }
+        Step { point, star, mesh }
+    }
 }
 
 impl Network {
-    /// A network of so many points without any conductance but a leak from each to earth.
-    pub(super) fn new(points: usize, leak: f64) -> Self {
-        Self { links: vec![Vec::new(); points], to_earth: vec![leak; points], fed: vec![0.0; points] }
+    /// A network of so many points, each with a leak to earth, in which these pairs of ends can be connected.
+    pub(super) fn new(points: usize, leak: f64, ends: impl Iterator<Item = Ends>) -> Self {
+        let mut joints = Joints { neighbours: vec![Vec::new(); points], links: 0 };
+        let mut place = |ends: Ends| match ends {
+            (Some(one), Some(other)) if one != other => Place::Link(joints.link(one, other)),
+            (Some(point), None) | (None, Some(point)) => Place::Earth(point),
+            _ => Place::Nowhere,
+        };
+        let places = ends.map(&mut place).collect();
+        let mut left: Vec<usize> = (0..points).collect();
+        let mut steps = Vec::with_capacity(points);
+        while let Some(at) = joints.fewest_neighbours(&left) {
+            steps.push(joints.remove(left.swap_remove(at)));
+        }
+        Self {
+            places,
+            steps,
+            leak,
+            links: vec![0.0; joints.links],
+            to_earth: vec![leak; points],
+            fed: vec![0.0; points],
+        }
     }
 
-    /// Adds a conductance between two points; `None` is earth.
-    pub(super) fn connect(&mut self, one: Option<usize>, other: Option<usize>, siemens: f64) {
-        match (one, other) {
-            (Some(one), Some(other)) if one != other => {
-                self.link(one, other, siemens);
-                self.link(other, one, siemens);
-            }
-            (Some(point), None) | (None, Some(point)) => add(&mut self.to_earth, point, siemens),
+    /// How many points it has.
+    pub(super) fn points(&self) -> usize {
+        self.fed.len()
+    }
+
+    /// Takes every conductance and current out again.
+    pub(super) fn clear(&mut self) {
+        self.links.fill(0.0);
+        self.to_earth.fill(self.leak);
+        self.fed.fill(0.0);
+    }
+
+    /// Adds a conductance between a pair of ends, by its number.
+    pub(super) fn connect(&mut self, pair: usize, siemens: f64) {
+        match self.places.get(pair) {
+            Some(Place::Link(link)) => add(&mut self.links, *link, siemens),
+            Some(Place::Earth(point)) => add(&mut self.to_earth, *point, siemens),
             _ => {}
         }
     }
@@ -48,52 +137,34 @@ impl Network {
         }
     }
 
-    fn link(&mut self, from: usize, to: usize, siemens: f64) {
-        let Some(links) = self.links.get_mut(from) else { return };
-        match links.iter_mut().find(|(there, _)| *there == to) {
-            Some((_, sum)) => *sum += siemens,
-            None => links.push((to, siemens)),
+    /// The voltage of every point, volts. What was connected and fed is used up: `clear` comes before the next.
+    pub(super) fn voltages(&mut self) -> Vec<f64> {
+        let Self { steps, links, to_earth, fed, .. } = self;
+        for step in steps.iter() {
+            let (leak, current) = (value(to_earth, step.point), value(fed, step.point));
+            let total = leak + step.star.iter().map(|(_, link)| value(links, *link)).sum::<f64>();
+            let mut mesh = step.mesh.iter();
+            for (at, (one, link)) in step.star.iter().enumerate() {
+                let siemens = value(links, *link);
+                add(to_earth, *one, siemens * leak / total);
+                add(fed, *one, siemens / total * current);
+                for ((_, others), between) in step.star.iter().skip(at + 1).zip(&mut mesh) {
+                    let more = siemens * value(links, *others) / total;
+                    add(links, *between, more);
+                }
+            }
         }
-    }
-
-    /// The voltage of every point, volts.
-    pub(super) fn voltages(mut self) -> Vec<f64> {
-        let points = self.links.len();
-        let mut left: Vec<usize> = (0..points).collect();
-        let mut removed = Vec::with_capacity(points);
-        while let Some(at) = self.fewest_neighbours(&left) {
-            removed.push(self.remove(left.swap_remove(at)));
-        }
-        let mut volts = vec![0.0; points];
-        for gone in removed.iter().rev() {
-            let from_neighbours: f64 = gone.links.iter().map(|(there, siemens)| siemens * value(&volts, *there)).sum();
-            if let Some(volt) = volts.get_mut(gone.point) {
-                *volt = (gone.fed + from_neighbours) / gone.total;
+        let mut volts = vec![0.0; fed.len()];
+        for step in steps.iter().rev() {
+            let total =
+                value(to_earth, step.point) + step.star.iter().map(|(_, link)| value(links, *link)).sum::<f64>();
+            let from_neighbours: f64 =
+                step.star.iter().map(|(there, link)| value(links, *link) * value(&volts, *there)).sum();
+            if let Some(volt) = volts.get_mut(step.point) {
+                *volt = (value(fed, step.point) + from_neighbours) / total;
             }
         }
         volts
-    }
-
-    fn fewest_neighbours(&self, left: &[usize]) -> Option<usize> {
-        let neighbours = |point: usize| self.links.get(point).map_or(0, Vec::len);
-        left.iter().enumerate().min_by_key(|(_, point)| neighbours(**point)).map(|(at, _)| at)
-    }
-
-    fn remove(&mut self, point: usize) -> Removed {
-        let links = self.links.get_mut(point).map(std::mem::take).unwrap_or_default();
-        let (leak, fed) = (value(&self.to_earth, point), value(&self.fed, point));
-        let total = leak + links.iter().map(|(_, siemens)| siemens).sum::<f64>();
-        for (at, (one, siemens)) in links.iter().enumerate() {
-            if let Some(back) = self.links.get_mut(*one) {
-                back.retain(|(there, _)| *there != point);
-            }
-            add(&mut self.to_earth, *one, siemens * leak / total);
-            add(&mut self.fed, *one, siemens / total * fed);
-            for (other, others) in links.iter().skip(at + 1) {
-                self.connect(Some(*one), Some(*other), siemens * others / total);
-            }
-        }
-        Removed { point, links, total, fed }
     }
 }
 
@@ -115,13 +186,13 @@ mod tests {
 
     #[test]
     fn a_divider_divides_and_a_floating_part_keeps_its_digits() {
-        let mut network = Network::new(4, 1e-9);
-        network.connect(Some(0), None, 1000.0);
-        network.feed(Some(0), 12_000.0);
-        network.connect(Some(0), Some(1), 0.5);
-        network.connect(Some(1), None, 0.5);
+        let pairs = [((Some(0), None), 1000.0), ((Some(0), Some(1)), 0.5), ((Some(1), None), 0.5)];
         // Points 2 and 3: a milliohm between them, a gigohm each to earth, one nanoampere in.
-        network.connect(Some(2), Some(3), 1000.0);
+        let apart = [((Some(2), Some(3)), 1000.0)];
+        let all = pairs.iter().chain(&apart);
+        let mut network = Network::new(4, 1e-9, all.clone().map(|(ends, _)| *ends));
+        all.enumerate().for_each(|(pair, (_, siemens))| network.connect(pair, *siemens));
+        network.feed(Some(0), 12_000.0);
         network.feed(Some(2), 1e-9);
         let volts = network.voltages();
         assert!((volts[1] - volts[0] / 2.0).abs() < 1e-6);
@@ -136,9 +207,13 @@ mod tests {
         ) {
             let leak = 1e-3;
             let end = |point: usize| (point < 8).then_some(point);
-            let mut network = Network::new(8, leak);
-            for (one, other, tens) in &branches {
-                network.connect(Some(*one), end(*other), 10_f64.powf(*tens));
+            let mut network = Network::new(8, leak, branches.iter().map(|(one, other, _)| (Some(*one), end(*other))));
+            // Twice: what was connected before is gone after clearing.
+            for _ in 0..2 {
+                network.clear();
+                for (pair, (_, _, tens)) in branches.iter().enumerate() {
+                    network.connect(pair, 10_f64.powf(*tens));
+                }
             }
             for (point, amperes) in fed.iter().enumerate() {
                 network.feed(Some(point), *amperes);

@@ -4,13 +4,15 @@
 //! step, and the step is shortened until that slope no longer points forward by much. Because every law rises, the
 //! co-content is convex and this descends from any start, a cold one included.
 
-use super::netlist::Device;
+use super::netlist::Branch;
 use super::network::Network;
 
 /// Conductance of every point to earth, siemens: a gigohm, far above any meter. It gives cut-off parts a voltage.
 pub(super) const LEAK: f64 = 1e-9;
 /// A step below this ends the search, volts.
 const SMALL: f64 = 1e-9;
+/// Share of its slope that a step may have left at its end.
+const NEARLY: f64 = 0.3;
 /// Steps after which the search gives up.
 const MOST_STEPS: usize = 200;
 
@@ -23,23 +25,32 @@ pub(super) struct Unsettled {
     pub(super) by_volts: f64,
 }
 
-/// The voltages of all points, volts, from a start (missing points start at 0 V).
-pub(super) fn settle(points: usize, devices: &[Device], start: &[f64]) -> Result<Vec<f64>, Unsettled> {
-    let mut volts: Vec<f64> = (0..points).map(|point| start.get(point).copied().unwrap_or_default()).collect();
+/// The voltages of all points, volts, from a start (missing points start at 0 V). The network is one of these branches' ends.
+pub(super) fn settle(network: &mut Network, branches: &[Branch], start: &[f64]) -> Result<Vec<f64>, Unsettled> {
+    let mut volts: Vec<f64> =
+        (0..network.points()).map(|point| start.get(point).copied().unwrap_or_default()).collect();
+    let mut flows = flows_at(branches, &volts);
     let mut last = Unsettled { point: 0, by_volts: f64::INFINITY };
     for _ in 0..MOST_STEPS {
-        let step = newton_step(points, devices, &volts);
+        let step = newton_step(network, branches, &volts, &flows);
         let (point, by_volts) = greatest(&step);
         if !by_volts.is_finite() {
             return Err(Unsettled { point, by_volts });
         }
-        let length = if by_volts < 1e-6 { 1.0 } else { damped_length(devices, &volts, &step) };
-        for (volt, by) in volts.iter_mut().zip(&step) {
-            *volt += length * by;
-        }
+        let mut moved = along(&volts, &step, 1.0);
         if by_volts < SMALL {
-            return Ok(volts);
+            return Ok(moved);
         }
+        let mut there = flows_at(branches, &moved);
+        if by_volts >= 1e-6 {
+            let enough = NEARLY * slope(branches, &volts, &step, &flows).abs();
+            // The whole step where that does not overshoot.
+            if slope(branches, &moved, &step, &there) > enough {
+                moved = along(&volts, &step, damped_length(branches, &volts, &step, enough));
+                there = flows_at(branches, &moved);
+            }
+        }
+        (volts, flows) = (moved, there);
         last = Unsettled { point, by_volts };
     }
     Err(last)
@@ -50,13 +61,25 @@ pub(super) fn volt(volts: &[f64], end: Option<usize>) -> f64 {
     end.and_then(|point| volts.get(point)).copied().unwrap_or_default()
 }
 
-fn newton_step(points: usize, devices: &[Device], volts: &[f64]) -> Vec<f64> {
-    let mut network = Network::new(points, LEAK);
-    for device in devices {
-        let (amperes, siemens) = device.law.current(volt(volts, device.from) - volt(volts, device.to));
-        network.connect(device.from, device.to, siemens);
-        network.feed(device.from, -amperes);
-        network.feed(device.to, amperes);
+/// Current and conductance of each branch at these voltages.
+fn flows_at(branches: &[Branch], volts: &[f64]) -> Vec<(f64, f64)> {
+    let across = |branch: &Branch| volt(volts, branch.from) - volt(volts, branch.to);
+    let flow = |branch: &Branch| branch.law.as_ref().map_or((0.0, 0.0), |law| law.current(across(branch)));
+    branches.iter().map(flow).collect()
+}
+
+fn along(volts: &[f64], step: &[f64], share: f64) -> Vec<f64> {
+    volts.iter().zip(step).map(|(volt, by)| volt + share * by).collect()
+}
+
+fn newton_step(network: &mut Network, branches: &[Branch], volts: &[f64], flows: &[(f64, f64)]) -> Vec<f64> {
+    network.clear();
+    for (pair, (branch, (amperes, siemens))) in branches.iter().zip(flows).enumerate() {
+        if branch.law.is_some() {
+            network.connect(pair, *siemens);
+            network.feed(branch.from, -amperes);
+            network.feed(branch.to, *amperes);
+        }
     }
     for (point, volt) in volts.iter().enumerate() {
         network.feed(Some(point), -LEAK * volt);
@@ -64,28 +87,21 @@ fn newton_step(points: usize, devices: &[Device], volts: &[f64]) -> Vec<f64> {
     network.voltages()
 }
 
-/// Slope of the co-content along a step, watts, at a share of its length.
-fn slope_along(devices: &[Device], volts: &[f64], step: &[f64], share: f64) -> f64 {
-    let along = |end| volt(volts, end) + share * volt(step, end);
-    let through = devices.iter().map(|device| {
-        let by = volt(step, device.from) - volt(step, device.to);
-        device.law.current(along(device.from) - along(device.to)).0 * by
-    });
-    let leaks = volts.iter().zip(step).map(|(volt, by)| LEAK * (volt + share * by) * by);
+/// Slope of the co-content in the direction of a step, watts, at these voltages with these flows.
+fn slope(branches: &[Branch], volts: &[f64], step: &[f64], flows: &[(f64, f64)]) -> f64 {
+    let by = |branch: &Branch| volt(step, branch.from) - volt(step, branch.to);
+    let through = branches.iter().zip(flows).map(|(branch, (amperes, _))| amperes * by(branch));
+    let leaks = volts.iter().zip(step).map(|(volt, by)| LEAK * volt * by);
     through.chain(leaks).sum()
 }
 
-/// The whole step where that does not overshoot, else the share of it at which the slope has nearly vanished.
-fn damped_length(devices: &[Device], volts: &[f64], step: &[f64]) -> f64 {
-    let before = slope_along(devices, volts, step, 0.0);
-    let enough = 0.3 * before.abs();
+/// The share of a step that overshoots at which the slope has nearly vanished.
+fn damped_length(branches: &[Branch], volts: &[f64], step: &[f64], enough: f64) -> f64 {
     let (mut low, mut high) = (0.0, 1.0);
-    if slope_along(devices, volts, step, high) <= enough {
-        return high;
-    }
     for _ in 0..50 {
         let middle = (low + high) / 2.0;
-        let slope = slope_along(devices, volts, step, middle);
+        let there = along(volts, step, middle);
+        let slope = slope(branches, &there, step, &flows_at(branches, &there));
         if slope.abs() <= enough {
             return middle;
         }

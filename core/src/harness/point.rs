@@ -111,11 +111,16 @@ impl OperatingPoint {
 }
 
 pub(super) fn operating_point(settled: &Settled<'_>) -> OperatingPoint {
-    let harness = settled.harness;
+    let harness = settled.circuit.harness;
     let nodes = harness.nodes().into_iter();
     let nodes = nodes.map(|node| NodeVolts { node: node.to_owned(), volts: settled.at(node) }).collect();
-    let flows: Vec<Flow> = harness.elements.iter().map(|element| flow(settled, element)).collect();
-    let lamps = harness.elements.iter().filter_map(|element| lamp_state(settled, element)).collect();
+    let elements = || harness.elements.iter().enumerate();
+    let flows: Vec<Flow> = elements().map(|(at, element)| flow(settled, at, element)).collect();
+    let lamp = |(at, element): (usize, &Element)| {
+        let (share, look) = lamp_look(settled, at)?;
+        Some(LampState { element: element.id.clone(), label: element.label.clone(), share, look })
+    };
+    let lamps = elements().filter_map(lamp).collect();
     let overloads: Vec<Overload> = harness.elements.iter().zip(&flows).filter_map(overload).collect();
     let blown: Vec<String> = settled.states.blown.iter().cloned().collect();
     let chattering: Vec<String> = settled.chattering.iter().cloned().collect();
@@ -135,15 +140,17 @@ pub(super) fn operating_point(settled: &Settled<'_>) -> OperatingPoint {
     point
 }
 
-fn flow(settled: &Settled<'_>, element: &Element) -> Flow {
-    let volts = settled.across(&element.id);
-    let amperes = settled.through(&element.id).map_or(0.0, |(_, amperes)| amperes);
+fn flow(settled: &Settled<'_>, at: usize, element: &Element) -> Flow {
+    let volts = settled.at(&element.from) - settled.at(&element.to);
+    let amperes = settled.through(at).map_or(0.0, |(_, amperes)| amperes);
     Flow { element: element.id.clone(), volts, amperes, watts: volts * amperes }
 }
 
-fn lamp_state(settled: &Settled<'_>, element: &Element) -> Option<LampState> {
-    let (volts, amperes) = settled.through(&element.id).unwrap_or_default();
-    let (share, look) = match element.component {
+/// What the element with this number looks or sounds like, and its share of what it should do; none when it is no consumer.
+pub(super) fn lamp_look(settled: &Settled<'_>, at: usize) -> Option<(f64, LampLook)> {
+    let element = settled.circuit.elements.get(at)?;
+    let (volts, amperes) = settled.through(at).unwrap_or_default();
+    Some(match element.component {
         Component::Filament { test_volts, .. } => {
             let share = (volts.abs() / test_volts).powf(LIGHT);
             (share, look(share, [0.002, 0.05, 0.45]))
@@ -160,15 +167,14 @@ fn lamp_state(settled: &Settled<'_>, element: &Element) -> Option<LampState> {
         }
         Component::Starter { rated_volts, ref crank, ref turns, .. } => {
             let share = volts.abs() / rated_volts;
-            let turning = settled.harness.position(crank, settled.setting) == Some(turns.as_str());
+            let turning = settled.circuit.harness.position(crank, settled.setting) == Some(turns.as_str());
             (
                 share,
                 if turning { look(share, [0.1, 0.5, 0.85]) } else { look(share, [0.1, f64::INFINITY, f64::INFINITY]) },
             )
         }
         _ => return None,
-    };
-    Some(LampState { element: element.id.clone(), label: element.label.clone(), share, look })
+    })
 }
 
 fn look(share: f64, [glow, dim, full]: [f64; 3]) -> LampLook {
@@ -198,7 +204,7 @@ fn not_flashing((element, flow): (&Element, &Flow)) -> Option<String> {
 }
 
 fn findings(settled: &Settled<'_>, point: &OperatingPoint) -> Vec<Finding> {
-    let label = |id: &str| settled.harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
+    let label = |id: &str| settled.circuit.harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
     let mut findings = Vec::new();
     for fuse in &point.blown {
         let text = format!(

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::adapt::{adapted, change_mark};
+use super::adapt::{NotThere, adapted, change_mark, not_there};
 use super::check::check_harness;
 use super::diagram::Diagram;
 use super::element::{Component, Harness, Setting};
@@ -76,6 +76,8 @@ pub struct HarnessSheet {
     pub harness: Harness,
     /// The setting.
     pub setting: Setting,
+    /// What the owner marked as not there, each with the change that puts it back.
+    pub not_there: Vec<NotThere>,
     /// What it does; none when it did not settle.
     pub point: Option<OperatingPoint>,
     /// Volts lost on the way to each part that takes current.
@@ -103,9 +105,13 @@ const LEAST_AMPERES: f64 = 0.02;
 
 /// A circuit as it is on this bike, with the owner's changes; an unknown mark is refused.
 pub fn circuit_of(bike: &Bike, mark: &str) -> Result<Harness, Refused> {
-    let harness = bike_circuit(&bike.standard, &bike.fitted, mark);
+    adapted(drawn(bike, mark)?, mark, &bike.circuits)
+}
+
+/// The same before the owner changed anything.
+fn drawn(bike: &Bike, mark: &str) -> Result<Harness, Refused> {
     let unknown = || Refused::Unknown { what: "circuit".to_owned(), id: mark.to_owned() };
-    adapted(harness.ok_or_else(unknown)?, mark, &bike.circuits)
+    bike_circuit(&bike.standard, &bike.fitted, mark).ok_or_else(unknown)
 }
 
 /// The wiring page of a bike. Nothing is stored.
@@ -143,6 +149,7 @@ pub fn harness_sheet(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessSheet, Refu
     };
     Ok(HarnessSheet {
         circuits: TEMPLATES.iter().map(|template| card(template.mark, template.name)).collect(),
+        not_there: not_there(&drawn(bike, &circuit)?, &circuit, &bike.circuits),
         circuit,
         setting: ask.setting.clone(),
         point,

@@ -4,14 +4,15 @@
 //! settled again until nothing changes. A state of the coils that comes back is a relay that chatters. Then the fuses
 //! beyond 135 % of their rating blow, and all of it is done again.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use thiserror::Error;
 
 use super::check::refuse_unsound;
-use super::element::{Component, Harness, Setting};
-use super::netlist::{Netlist, States, network_of};
-use super::newton::{settle, volt};
+use super::element::{Component, Element, Harness, Setting};
+use super::netlist::{Branch, Circuit, States};
+use super::network::Network;
+use super::newton::{LEAK, settle, volt};
 use super::point::{OperatingPoint, operating_point};
 use crate::electrical::BLOWS_FROM;
 use crate::error::Refused;
@@ -34,12 +35,14 @@ pub enum Unsolved {
 
 /// A settled network.
 pub(super) struct Settled<'a> {
-    pub(super) harness: &'a Harness,
+    pub(super) circuit: &'a Circuit<'a>,
     pub(super) setting: &'a Setting,
     pub(super) states: States,
     pub(super) chattering: BTreeSet<String>,
-    pub(super) netlist: Netlist,
+    pub(super) branches: Vec<Branch>,
     pub(super) volts: Vec<f64>,
+    /// The states on the way here, with their voltages.
+    pub(super) way: Vec<(States, Vec<f64>)>,
 }
 
 /// Works a harness out in a setting.
@@ -54,39 +57,60 @@ pub(super) struct Settled<'a> {
 pub fn solve(harness: &Harness, setting: &Setting) -> Result<OperatingPoint, Unsolved> {
     refuse_unsound(harness)?;
     harness.check_setting(setting)?;
+    let circuit = Circuit::of(harness);
+    let at_rest = circuit.branches(setting, &States::default());
+    let mut network = network(&circuit, &at_rest);
+    Ok(operating_point(&settled(&circuit, setting, &at_rest, &mut network, &[])?))
+}
+
+/// The network that joins these branches.
+pub(super) fn network(circuit: &Circuit<'_>, branches: &[Branch]) -> Network {
+    let ends = branches.iter().map(|branch| (branch.from, branch.to));
+    Network::new(circuit.points_with_joints(), LEAK, ends)
+}
+
+/// Settles a circuit from its branches at rest. `near`: states with voltages to start from, of a circuit much like it.
+pub(super) fn settled<'a>(
+    circuit: &'a Circuit<'a>,
+    setting: &'a Setting,
+    at_rest: &[Branch],
+    network: &mut Network,
+    near: &[(States, Vec<f64>)],
+) -> Result<Settled<'a>, Unsolved> {
     let mut states = States::default();
     let mut chattering = BTreeSet::new();
-    let mut start = BTreeMap::new();
+    let mut way: Vec<(States, Vec<f64>)> = Vec::new();
     let mut seen = BTreeSet::new();
     // Each turn changes the state of a coil or blows a fuse; a state seen twice ends the changing of coils.
     loop {
-        let netlist = network_of(harness, setting, &states);
-        let from: Vec<f64> = netlist.points.iter().map(|name| start.get(name).copied().unwrap_or_default()).collect();
-        let volts =
-            settle(netlist.points.len(), &netlist.devices, &from).map_err(|unsettled| Unsolved::NotSettled {
-                point: netlist.points.get(unsettled.point).cloned().unwrap_or_default(),
-                by_volts: unsettled.by_volts,
-            })?;
-        start = netlist.points.iter().cloned().zip(volts.iter().copied()).collect();
+        let branches = circuit.in_state(at_rest, setting, &states);
+        let start = near.iter().find(|(at, _)| *at == states).or(way.last()).map_or([].as_slice(), |(_, volts)| volts);
+        let volts = settle(network, &branches, start).map_err(|unsettled| Unsolved::NotSettled {
+            point: circuit.points.get(unsettled.point).map_or("a bad joint", |name| name).to_owned(),
+            by_volts: unsettled.by_volts,
+        })?;
+        way.push((states.clone(), volts.clone()));
         let settled =
-            Settled { harness, setting, states: states.clone(), chattering: chattering.clone(), netlist, volts };
+            Settled { circuit, setting, states: states.clone(), chattering: chattering.clone(), branches, volts, way };
         if chattering.is_empty() {
             let next = settled.pulled();
             if next != states.pulled {
-                if !seen.insert((states.blown.clone(), next.clone())) {
+                if seen.insert((states.blown.clone(), next.clone())) {
+                    states.pulled = next;
+                } else {
                     chattering = next.symmetric_difference(&states.pulled).cloned().collect();
                     // Shown in the moment in which the relay is made, when most current flows.
                     states.pulled.extend(next);
-                    continue;
                 }
-                states.pulled = next;
+                way = settled.way;
                 continue;
             }
         }
         let blown = settled.blowing();
         if blown.is_empty() {
-            return Ok(operating_point(&settled));
+            return Ok(settled);
         }
+        way = settled.way;
         states.blown.extend(blown);
         states.pulled.clear();
         chattering.clear();
@@ -94,44 +118,37 @@ pub fn solve(harness: &Harness, setting: &Setting) -> Result<OperatingPoint, Uns
 }
 
 impl Settled<'_> {
-    /// Voltage across an element from its first end to its last, volts.
-    pub(super) fn across(&self, id: &str) -> f64 {
-        let Some(element) = self.harness.element(id) else { return 0.0 };
-        self.at(&element.from) - self.at(&element.to)
-    }
-
     /// Voltage of a point, volts.
     pub(super) fn at(&self, node: &str) -> f64 {
-        if node == self.harness.earth {
-            return 0.0;
-        }
-        let found = self.netlist.points.iter().position(|name| name == node);
-        found.map_or(0.0, |point| volt(&self.volts, Some(point)))
+        volt(&self.volts, self.circuit.number(node))
     }
 
-    /// Voltage across the law of an element itself and current through it; nothing through what is open.
-    pub(super) fn through(&self, id: &str) -> Option<(f64, f64)> {
-        let device = self.netlist.devices.iter().find(|device| device.element == id)?;
-        let volts = volt(&self.volts, device.from) - volt(&self.volts, device.to);
-        Some((volts, device.law.current(volts).0))
+    /// Voltage across the law of an element itself and current through it, by its number; nothing through what is open.
+    pub(super) fn through(&self, element: usize) -> Option<(f64, f64)> {
+        let branch = self.branches.get(element)?;
+        let volts = volt(&self.volts, branch.from) - volt(&self.volts, branch.to);
+        Some((volts, branch.law.as_ref()?.current(volts).0))
     }
 
     /// The coils that pull at these voltages.
     fn pulled(&self) -> BTreeSet<String> {
-        let pulls = |element: &&super::element::Element| {
+        self.those(|at, element| {
             let Component::Coil { pull_in_volts, let_go_volts, .. } = element.component else { return false };
-            let volts = self.through(&element.id).map_or(0.0, |(volts, _)| volts.abs());
+            let volts = self.through(at).map_or(0.0, |(volts, _)| volts.abs());
             volts >= if self.states.pulled.contains(&element.id) { let_go_volts } else { pull_in_volts }
-        };
-        self.harness.elements.iter().filter(pulls).map(|element| element.id.clone()).collect()
+        })
     }
 
     /// The fuses that blow at these currents.
     fn blowing(&self) -> BTreeSet<String> {
-        let blows = |element: &&super::element::Element| {
+        self.those(|at, element| {
             let Component::Fuse { rated_amperes, .. } = element.component else { return false };
-            self.through(&element.id).is_some_and(|(_, amperes)| amperes.abs() >= BLOWS_FROM * rated_amperes)
-        };
-        self.harness.elements.iter().filter(blows).map(|element| element.id.clone()).collect()
+            self.through(at).is_some_and(|(_, amperes)| amperes.abs() >= BLOWS_FROM * rated_amperes)
+        })
+    }
+
+    fn those(&self, which: impl Fn(usize, &Element) -> bool) -> BTreeSet<String> {
+        let elements = self.circuit.elements.iter().enumerate();
+        elements.filter(|(at, element)| which(*at, element)).map(|(_, element)| element.id.clone()).collect()
     }
 }

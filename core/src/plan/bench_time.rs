@@ -57,7 +57,8 @@ pub struct BenchTime {
     pub days_off: Vec<DayOff>,
     /// Bench time on single days, beside the pattern and also on a day off.
     pub extra: Option<Vec<ExtraTime>>,
-    /// When a second pair of hands is there, by the week; left out: never.
+    /// When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
+    /// it assumes; empty: never.
     pub helper: Option<Vec<Span>>,
     /// When there is daylight; left out: 8:00 to 18:00.
     pub daylight: Option<DayHours>,

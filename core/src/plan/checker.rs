@@ -133,7 +133,7 @@ fn allowed(bike: &Bike, moment: &Moment, job: &Job, at_ms: i64) -> bool {
     weekly(&bench_time.spans, moment, at_ms)
         && !off
         && (!outdoors || daily(bench_time.daylight.as_ref().unwrap_or(&usual), moment, at_ms))
-        && (job.helper != Some(true) || weekly(bench_time.helper.as_deref().unwrap_or_default(), moment, at_ms))
+        && (job.helper != Some(true) || bench_time.helper.as_deref().is_none_or(|hours| weekly(hours, moment, at_ms)))
         && !(job.noisy == Some(true) && bench_time.quiet.as_ref().is_some_and(|quiet| daily(quiet, moment, at_ms)))
 }
 

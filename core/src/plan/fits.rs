@@ -42,7 +42,7 @@ fn no_own_time(task: &Task, bike: &Bike, benches: &Benches) -> Option<Finding> {
     if benches.own(kind).longest_ms() > 0 || benches.whole().longest_ms() == 0 {
         return None;
     }
-    let no_helper = kind.helper && bench_time.helper.as_ref().is_none_or(Vec::is_empty);
+    let no_helper = kind.helper && bench_time.helper.as_ref().is_some_and(Vec::is_empty);
     let help = if no_helper {
         "Say when a helper is there, and it can be planned.".to_owned()
     } else {

@@ -67,8 +67,13 @@ fn while_a_job_rests_until_the_helper_is_back_others_are_done() {
 }
 
 #[test]
-fn without_a_helper_a_job_for_two_has_no_date_and_says_what_would_help() {
-    let scheduled = plan(&bike(vec![helped(job("fork", 1.0, &[])), job("ride", 1.0, &["fork"])]));
+fn where_no_helper_ever_comes_a_job_for_two_has_no_date_and_says_what_would_help() {
+    let mut made = bike(vec![helped(job("fork", 1.0, &[])), job("ride", 1.0, &["fork"])]);
+    let assumed = plan(&made);
+    assert_eq!(codes(&assumed), ["plan.assumed-helper"], "nothing said is no reason for having no date");
+    assert!(assumed.ready_ms.is_some());
+    made.bench_time.helper = Some(Vec::new());
+    let scheduled = plan(&made);
     assert_eq!((codes(&scheduled), scheduled.ready_ms), (vec!["plan.no-own-time"], None));
     assert!(text(&scheduled).contains("“fork”") && text(&scheduled).contains("Say when a helper is there"));
     assert!(scheduled.held_by.starts_with("No date yet. “fork” can only be done while a helper is there"));

@@ -155,7 +155,8 @@ proptest! {
     ) {
         let before = schedule(&bike, &moment).ready_ms;
         let mut richer = bike.clone();
-        richer.bench_time.helper.get_or_insert_default().push(helps);
+        // Where nothing is said of a helper, one comes whenever wanted: hours that are set could only be fewer.
+        richer.bench_time.helper.iter_mut().for_each(|hours| hours.push(helps.clone()));
         let light = bike.bench_time.daylight.clone().unwrap_or(DayHours { from_minute: 480, to_minute: 1080 });
         if light.from_minute < light.to_minute {
             richer.bench_time.daylight = Some(DayHours {

@@ -82,6 +82,7 @@ impl<'a> Needs<'a> {
         let now_ms = moment.at_ms();
         let mut findings = Vec::new();
         assumed_bench_time(&bike.bench_time, &mut findings);
+        assumed_helper(bike, &mut findings);
         let running = running_waits(bike, now_ms, clockwork, &mut findings);
         let open = in_order(bike);
         let mut stuck = BTreeSet::new();
@@ -268,6 +269,19 @@ fn assumed_bench_time(bench_time: &BenchTime, findings: &mut Vec<Finding>) {
             Weight::Note,
             format!("No bench time is set. The plan assumes {}.", super::bench_time::ASSUMED_WORDS),
         ));
+    }
+}
+
+fn assumed_helper(bike: &Bike, findings: &mut Vec<Finding>) {
+    let asks = |job: &&Job| job.state != JobState::Done && job.helper == Some(true);
+    if bike.bench_time.helper.is_none()
+        && let Some(job) = bike.jobs.values().find(asks)
+    {
+        let text = format!(
+            "“{}” takes two pairs of hands, and when a helper comes is not set: the plan assumes that one comes when wanted.",
+            job.title
+        );
+        findings.push(Finding::new("plan.assumed-helper", Weight::Note, text));
     }
 }
 

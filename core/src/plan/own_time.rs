@@ -87,7 +87,7 @@ fn cut(whole: &[WorkSpan], bench_time: &BenchTime, zone: &Zone, limits: (i64, i6
     if kind.daylight {
         own = both(&own, &daily(bench_time.daylight.as_ref().unwrap_or(&ASSUMED_DAYLIGHT), zone, limits));
     }
-    if kind.helper {
+    if kind.helper && bench_time.helper.is_some() {
         own = both(&own, &bench_time.helper_between(zone, limits.0, limits.1));
     }
     if let (true, Some(quiet)) = (kind.noisy, &bench_time.quiet) {
@@ -186,10 +186,12 @@ mod tests {
     }
 
     #[test]
-    fn what_is_left_out_is_no_helper_a_usual_day_and_no_quiet_hours() {
+    fn what_is_left_out_is_a_helper_on_call_a_usual_day_and_no_quiet_hours() {
         let hours = BenchTime { helper: None, daylight: None, quiet: None, ..bench_time() };
         let kind = Kind::default();
-        assert_eq!(first(&hours, Kind { helper: true, ..kind }), None);
+        assert_eq!(first(&hours, Kind { helper: true, ..kind }), first(&hours, kind));
+        let never = BenchTime { helper: Some(Vec::new()), ..bench_time() };
+        assert_eq!(first(&never, Kind { helper: true, ..kind }), None);
         let daylight = first(&hours, Kind { daylight: true, ..kind }).unwrap();
         assert_eq!((daylight.1 - daylight.0) / HOUR_MS, 2);
         assert_eq!(first(&hours, Kind { noisy: true, ..kind }), first(&hours, kind));

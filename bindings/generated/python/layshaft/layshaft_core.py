@@ -17442,6 +17442,74 @@ class _UniffiFfiConverterSequenceTypeCircuitCard(_UniffiConverterRustBuffer):
         ]
 
 @dataclass
+class NotThere:
+    """
+    An element that the owner marked as not there.
+"""
+    def __init__(self, *, element:str, label:str, change:ElementChange):
+        self.element = element
+        self.label = label
+        self.change = change
+        
+        
+
+    
+    def __str__(self):
+        return "NotThere(element={}, label={}, change={})".format(self.element, self.label, self.change)
+    def __eq__(self, other):
+        if self.element != other.element:
+            return False
+        if self.label != other.label:
+            return False
+        if self.change != other.change:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNotThere(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NotThere(
+            element=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            change=_UniffiFfiConverterTypeElementChange.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.element)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterTypeElementChange.check_lower(value.change)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.element, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterTypeElementChange.write(value.change, buf)
+
+class _UniffiFfiConverterSequenceTypeNotThere(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeNotThere.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeNotThere.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeNotThere.read(buf) for i in range(count)
+        ]
+
+@dataclass
 class NodeVolts:
     """
     Voltage of a point.
@@ -18059,7 +18127,7 @@ class HarnessSheet:
     """
     The wiring page.
 """
-    def __init__(self, *, circuits:typing.List[CircuitCard] = _DEFAULT, circuit:str, harness:Harness, setting:Setting, point:typing.Optional[OperatingPoint] = None, drops:typing.List[WayDrop] = _DEFAULT, fault:typing.Optional[str] = None, symptoms:typing.List[Symptom] = _DEFAULT, places:typing.List[FaultPlace] = _DEFAULT, diagram:Diagram, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
+    def __init__(self, *, circuits:typing.List[CircuitCard] = _DEFAULT, circuit:str, harness:Harness, setting:Setting, not_there:typing.List[NotThere] = _DEFAULT, point:typing.Optional[OperatingPoint] = None, drops:typing.List[WayDrop] = _DEFAULT, fault:typing.Optional[str] = None, symptoms:typing.List[Symptom] = _DEFAULT, places:typing.List[FaultPlace] = _DEFAULT, diagram:Diagram, findings:typing.List[Finding] = _DEFAULT, sources:typing.List[Source] = _DEFAULT):
         if circuits is _DEFAULT:
             self.circuits = []
         else:
@@ -18067,6 +18135,10 @@ class HarnessSheet:
         self.circuit = circuit
         self.harness = harness
         self.setting = setting
+        if not_there is _DEFAULT:
+            self.not_there = []
+        else:
+            self.not_there = not_there
         self.point = point
         if drops is _DEFAULT:
             self.drops = []
@@ -18095,7 +18167,7 @@ class HarnessSheet:
 
     
     def __str__(self):
-        return "HarnessSheet(circuits={}, circuit={}, harness={}, setting={}, point={}, drops={}, fault={}, symptoms={}, places={}, diagram={}, findings={}, sources={})".format(self.circuits, self.circuit, self.harness, self.setting, self.point, self.drops, self.fault, self.symptoms, self.places, self.diagram, self.findings, self.sources)
+        return "HarnessSheet(circuits={}, circuit={}, harness={}, setting={}, not_there={}, point={}, drops={}, fault={}, symptoms={}, places={}, diagram={}, findings={}, sources={})".format(self.circuits, self.circuit, self.harness, self.setting, self.not_there, self.point, self.drops, self.fault, self.symptoms, self.places, self.diagram, self.findings, self.sources)
     def __eq__(self, other):
         if self.circuits != other.circuits:
             return False
@@ -18104,6 +18176,8 @@ class HarnessSheet:
         if self.harness != other.harness:
             return False
         if self.setting != other.setting:
+            return False
+        if self.not_there != other.not_there:
             return False
         if self.point != other.point:
             return False
@@ -18131,6 +18205,7 @@ class _UniffiFfiConverterTypeHarnessSheet(_UniffiConverterRustBuffer):
             circuit=_UniffiFfiConverterString.read(buf),
             harness=_UniffiFfiConverterTypeHarness.read(buf),
             setting=_UniffiFfiConverterTypeSetting.read(buf),
+            not_there=_UniffiFfiConverterSequenceTypeNotThere.read(buf),
             point=_UniffiFfiConverterOptionalTypeOperatingPoint.read(buf),
             drops=_UniffiFfiConverterSequenceTypeWayDrop.read(buf),
             fault=_UniffiFfiConverterOptionalString.read(buf),
@@ -18147,6 +18222,7 @@ class _UniffiFfiConverterTypeHarnessSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.circuit)
         _UniffiFfiConverterTypeHarness.check_lower(value.harness)
         _UniffiFfiConverterTypeSetting.check_lower(value.setting)
+        _UniffiFfiConverterSequenceTypeNotThere.check_lower(value.not_there)
         _UniffiFfiConverterOptionalTypeOperatingPoint.check_lower(value.point)
         _UniffiFfiConverterSequenceTypeWayDrop.check_lower(value.drops)
         _UniffiFfiConverterOptionalString.check_lower(value.fault)
@@ -18162,6 +18238,7 @@ class _UniffiFfiConverterTypeHarnessSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.circuit, buf)
         _UniffiFfiConverterTypeHarness.write(value.harness, buf)
         _UniffiFfiConverterTypeSetting.write(value.setting, buf)
+        _UniffiFfiConverterSequenceTypeNotThere.write(value.not_there, buf)
         _UniffiFfiConverterOptionalTypeOperatingPoint.write(value.point, buf)
         _UniffiFfiConverterSequenceTypeWayDrop.write(value.drops, buf)
         _UniffiFfiConverterOptionalString.write(value.fault, buf)
@@ -34941,6 +35018,7 @@ __all__ = [
     "SwitchPosition",
     "Setting",
     "HarnessAsk",
+    "NotThere",
     "NodeVolts",
     "LampState",
     "Overload",

@@ -1386,7 +1386,8 @@ data class BenchTime (
     var `extra`: List<ExtraTime>? = null 
     , 
     /**
-     * When a second pair of hands is there, by the week; left out: never.
+     * When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
+     * it assumes; empty: never.
      */
     var `helper`: List<Span>? = null 
     , 
@@ -7774,6 +7775,11 @@ data class HarnessSheet (
     var `setting`: Setting
     , 
     /**
+     * What the owner marked as not there, each with the change that puts it back.
+     */
+    var `notThere`: List<NotThere> = listOf() 
+    , 
+    /**
      * What it does; none when it did not settle.
      */
     var `point`: OperatingPoint? = null 
@@ -7832,6 +7838,7 @@ public object FfiConverterTypeHarnessSheet: FfiConverterRustBuffer<HarnessSheet>
             FfiConverterString.read(buf),
             FfiConverterTypeHarness.read(buf),
             FfiConverterTypeSetting.read(buf),
+            FfiConverterSequenceTypeNotThere.read(buf),
             FfiConverterOptionalTypeOperatingPoint.read(buf),
             FfiConverterSequenceTypeWayDrop.read(buf),
             FfiConverterOptionalString.read(buf),
@@ -7848,6 +7855,7 @@ public object FfiConverterTypeHarnessSheet: FfiConverterRustBuffer<HarnessSheet>
             FfiConverterString.allocationSize(value.`circuit`) +
             FfiConverterTypeHarness.allocationSize(value.`harness`) +
             FfiConverterTypeSetting.allocationSize(value.`setting`) +
+            FfiConverterSequenceTypeNotThere.allocationSize(value.`notThere`) +
             FfiConverterOptionalTypeOperatingPoint.allocationSize(value.`point`) +
             FfiConverterSequenceTypeWayDrop.allocationSize(value.`drops`) +
             FfiConverterOptionalString.allocationSize(value.`fault`) +
@@ -7863,6 +7871,7 @@ public object FfiConverterTypeHarnessSheet: FfiConverterRustBuffer<HarnessSheet>
             FfiConverterString.write(value.`circuit`, buf)
             FfiConverterTypeHarness.write(value.`harness`, buf)
             FfiConverterTypeSetting.write(value.`setting`, buf)
+            FfiConverterSequenceTypeNotThere.write(value.`notThere`, buf)
             FfiConverterOptionalTypeOperatingPoint.write(value.`point`, buf)
             FfiConverterSequenceTypeWayDrop.write(value.`drops`, buf)
             FfiConverterOptionalString.write(value.`fault`, buf)
@@ -10304,6 +10313,61 @@ public object FfiConverterTypeNodeVolts: FfiConverterRustBuffer<NodeVolts> {
     override fun write(value: NodeVolts, buf: ByteBuffer) {
             FfiConverterString.write(value.`node`, buf)
             FfiConverterDouble.write(value.`volts`, buf)
+    }
+}
+
+
+
+/**
+ * An element that the owner marked as not there.
+ */
+data class NotThere (
+    /**
+     * Mark of the element.
+     */
+    var `element`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * The change that puts it back, with whatever else the owner had changed of it.
+     */
+    var `change`: ElementChange
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNotThere: FfiConverterRustBuffer<NotThere> {
+    override fun read(buf: ByteBuffer): NotThere {
+        return NotThere(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeElementChange.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NotThere) = (
+            FfiConverterString.allocationSize(value.`element`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterTypeElementChange.allocationSize(value.`change`)
+    )
+
+    override fun write(value: NotThere, buf: ByteBuffer) {
+            FfiConverterString.write(value.`element`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterTypeElementChange.write(value.`change`, buf)
     }
 }
 
@@ -33035,6 +33099,34 @@ public object FfiConverterSequenceTypeNodeVolts: FfiConverterRustBuffer<List<Nod
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeNodeVolts.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeNotThere: FfiConverterRustBuffer<List<NotThere>> {
+    override fun read(buf: ByteBuffer): List<NotThere> {
+        val len = buf.getInt()
+        return List<NotThere>(len) {
+            FfiConverterTypeNotThere.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<NotThere>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeNotThere.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<NotThere>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeNotThere.write(it, buf)
         }
     }
 }
