@@ -46,9 +46,9 @@ fn no_own_time(task: &Task, bike: &Bike, benches: &Benches) -> Option<Finding> {
     let help = if no_helper {
         "Say when a helper is there, and it can be planned.".to_owned()
     } else {
-        format!("Bench time {} would help. {}", kind_words(kind), now_words(bench_time))
+        format!("Bench time {} would help. {}", kind.words(), now_words(bench_time))
     };
-    let what = kind_words(kind);
+    let what = kind.words();
     let text = format!("“{}” can only be done {what}, and no bench time is {what}. {help}", task.job.title);
     Some(Finding::new("plan.no-own-time", Weight::Care, text))
 }
@@ -61,7 +61,7 @@ fn no_stretch(task: &Task, benches: &Benches, moment: &Moment) -> Option<Finding
     }
     let (long, longest) = (in_words(task.work_ms), in_words(bench.longest_ms()));
     let day = bench.first_stretch(i64::MIN, bench.longest_ms()).map(|at_ms| weekday(&moment.zone, at_ms));
-    let what = if task.kind.asks_nothing() { String::new() } else { format!(" {}", kind_words(task.kind)) };
+    let what = if task.kind.asks_nothing() { String::new() } else { format!(" {}", task.kind.words()) };
     let text = format!(
         "“{}” takes {long} in one go, and the longest stretch of bench time{what} is {longest} ({}). A stretch of {long} \
          would help, or parts of the job as jobs of their own.",
@@ -123,7 +123,7 @@ fn what_keeps_it(before: &Task, follower: &Task, at_most_ms: i64) -> String {
         helper: kinds.iter().any(|kind| kind.helper),
         noisy: kinds.iter().any(|kind| kind.noisy),
     };
-    let what = if kind.asks_nothing() { String::new() } else { format!(" {}", kind_words(kind)) };
+    let what = if kind.asks_nothing() { String::new() } else { format!(" {}", kind.words()) };
     format!("A stretch of {}{what} for both would help.", in_words(both))
 }
 
@@ -170,17 +170,6 @@ fn in_words(long_ms: i64) -> String {
         (hours, 0) => format!("{hours} h"),
         (hours, minutes) => format!("{hours} h {minutes} min"),
     }
-}
-
-/// What a kind of job asks for, in words.
-fn kind_words(kind: Kind) -> String {
-    let asks = [
-        (kind.daylight, "by daylight"),
-        (kind.helper, "while a helper is there"),
-        (kind.noisy, "outside the quiet hours"),
-    ];
-    let words: Vec<&str> = asks.iter().filter(|(asked, _)| *asked).map(|(_, words)| *words).collect();
-    words.join(" and ")
 }
 
 fn now_words(bench_time: &BenchTime) -> String {

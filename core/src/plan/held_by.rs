@@ -1,8 +1,9 @@
 //! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
-use super::lay::{Ground, Plan, last_over};
-use super::needs::{Holder, Needs, missing};
+use super::lay::{Ground, Laid, Plan, last_over};
+use super::needs::{Holder, Needs, Task, missing};
+use super::own_time::Kind;
 use super::running::Running;
 use super::{Moment, Zone};
 use crate::bike::{Bike, JobState};
@@ -14,9 +15,11 @@ enum Stretch {
     Wait { name: String, title: String, until_ms: i64, long_ms: i64 },
     /// A part is on its way.
     Parcel { title: String, until_ms: i64, long_ms: i64 },
+    /// A job waits for hours of its kind, while there is other bench time.
+    Hours { title: String, kind: Kind, long_ms: i64 },
 }
 
-/// When waits and parcels on the way take this share of it, the longest of them is named; else bench time is. A choice
+/// When waits, parcels and hours of a kind on the way take this share of it, the longest of them is named; else bench time is. A choice
 /// of ours.
 const TELLING_SHARE: f64 = 1.0 / 3.0;
 
@@ -78,7 +81,9 @@ const BARS_THE_DATE: [&str; 8] = [
 impl Stretch {
     fn long_ms(&self) -> i64 {
         match self {
-            Stretch::Wait { long_ms, .. } | Stretch::Parcel { long_ms, .. } => *long_ms,
+            Stretch::Wait { long_ms, .. } | Stretch::Parcel { long_ms, .. } | Stretch::Hours { long_ms, .. } => {
+                *long_ms
+            }
         }
     }
 
@@ -92,6 +97,9 @@ impl Stretch {
                 let other = if waits { ", not the curing" } else { "" };
                 let day = zone.day_at(*until_ms).spoken();
                 format!("{title} is counted on for {day}. The parcel holds the date{other}.")
+            }
+            Stretch::Hours { title, kind, .. } => {
+                format!("{title} can only be done {}. That holds the date.", kind.words())
             }
         }
     }
@@ -120,8 +128,11 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
         let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
         let bench = ground.benches.own(task.kind);
         let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
-        if let Some(before) = ground.done_just_before(plan, place).filter(|_| idle) {
-            at = Some(before);
+        let before = ground.done_just_before(plan, place).filter(|_| idle);
+        let before_ms = before.and_then(|before| plan.get(before)?.as_ref()).map(|before| before.end_ms);
+        way.extend(of_hours(ground, task, laid, before_ms.unwrap_or(release_ms)));
+        if before.is_some() {
+            at = before;
             continue;
         }
         let over_of = |need: usize| plan.get(need).and_then(Option::as_ref).and_then(|laid| laid.over_ms);
@@ -131,6 +142,14 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
         }
     }
     way
+}
+
+/// How much later the task ends than it would from an instant on, if all bench time did for it.
+fn of_hours(ground: &Ground, task: &Task, laid: &Laid, from_ms: i64) -> Option<Stretch> {
+    let whole = ground.benches.whole();
+    let long_ms = laid.end_ms - whole.end_ms(whole.place_of(from_ms) + task.work_ms)?;
+    let waits = !task.kind.asks_nothing() && task.work_ms > 0 && long_ms > 0;
+    waits.then(|| Stretch::Hours { title: task.job.title.clone(), kind: task.kind, long_ms })
 }
 
 fn of_holder(holder: &Holder, needs: &Needs, until_ms: i64, now_ms: i64) -> Option<Stretch> {

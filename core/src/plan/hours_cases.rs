@@ -64,6 +64,7 @@ fn while_a_job_rests_until_the_helper_is_back_others_are_done() {
     let scheduled = plan(&with_helper(vec![helped(job("fork", 3.0, &[])), job("tyre", 5.0, &[])]));
     assert_eq!(scheduled.ready_ms, Some(at("2026-04-04", 660)));
     assert!(work_ms(&scheduled, "tyre").1 <= at("2026-03-28", 1000));
+    assert_eq!(scheduled.held_by, "fork can only be done while a helper is there. That holds the date.");
 }
 
 #[test]

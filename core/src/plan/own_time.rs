@@ -42,6 +42,17 @@ impl Kind {
         self.daylight >= other.daylight && self.helper >= other.helper && self.noisy >= other.noisy
     }
 
+    /// What it asks for, in words: “by daylight and while a helper is there”.
+    pub(crate) fn words(self) -> String {
+        let asks = [
+            (self.daylight, "by daylight"),
+            (self.helper, "while a helper is there"),
+            (self.noisy, "outside the quiet hours"),
+        ];
+        let words: Vec<&str> = asks.iter().filter(|(asked, _)| *asked).map(|(_, words)| *words).collect();
+        words.join(" and ")
+    }
+
     fn number(self) -> usize {
         usize::from(self.daylight) + 2 * usize::from(self.helper) + 4 * usize::from(self.noisy)
     }
