@@ -1,5 +1,5 @@
-//! How sure the ready date is: parcels and hands-on times vary, the plan is lived through many times in the same order
-//! of jobs, and the date is told that is kept in half of the runs and in nine of ten.
+//! How sure the ready date is: parcels and hands-on times vary, the plan is lived through many times, each time with the
+//! first of its jobs that can begin, and the date is told that is kept in half of the runs and in nine of ten.
 //!
 //! Method: Monte Carlo over the spreads, with even draws of a fixed seed, so that the same bike gives the same answer. All
 //! that meets at a job is waited for; that is why the sum of likely days is too early (merge bias). How often a job holds
@@ -147,7 +147,7 @@ impl<'a> Lived<'a> {
                 task.not_before_ms = comes.copied().fold(usual.fixed_ms, i64::max);
             }
             let ground = Ground { tasks: &tasks, ..*ground };
-            let plan = ground.lay(&order);
+            let plan = ground.live(&order);
             let ready_ms = ready_ms(&ground, &plan, needs);
             lived.ends.push(ready_ms.unwrap_or(i64::MAX));
             let holding = holding(&ground, &plan, ready_ms);

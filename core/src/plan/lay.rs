@@ -118,6 +118,11 @@ impl Ground<'_> {
         Some(Laid { begin_ms, end_ms, over_ms: self.clockwork.over_ms_of(place, &task.wait, end_ms) })
     }
 
+    /// When the work of a task can begin from an instant on.
+    pub(crate) fn begins(&self, task: &Task, from_ms: i64) -> Option<i64> {
+        self.work(task, from_ms, i64::MIN).map(|(begin_ms, _)| begin_ms)
+    }
+
     /// When the work of a task begins and ends.
     fn work(&self, task: &Task, from_ms: i64, floor_ms: i64) -> Option<(i64, i64)> {
         let bench = self.benches.own(task.kind);
@@ -134,25 +139,33 @@ impl Ground<'_> {
         Some((bench.begin_ms(bench.place_of(end_ms) - task.work_ms)?, end_ms))
     }
 
-    /// The plan of the order that is done with everything first; of equal ones, the earliest in the list.
+    /// The plan of the order that is done with everything first; of equal ones, the earliest in the list. No order is
+    /// asked for after one that is proven best.
     ///
     /// Orders that leave a time limit no chance are noticed late. They are first followed for a year beyond what no plan
     /// can be better than, and further only where none is over by then.
-    pub(crate) fn best(&self, orders: &[Vec<usize>]) -> Plan {
+    pub(crate) fn best(&self, orders: impl Iterator<Item = Vec<usize>>) -> Plan {
         let least = self.cannot_be_less();
         let year_ms = least.over_ms.map_or(i64::MAX, |over_ms| over_ms.saturating_add(366 * DAY_MS));
-        let soon = self.best_until(orders, least, year_ms).filter(|(score, _)| score.is_whole(least));
-        let best = soon.or_else(|| self.best_until(orders, least, i64::MAX));
+        let mut asked = Vec::new();
+        let kept = orders.inspect(|order| asked.push(order.clone()));
+        let soon = self.best_until(kept, least, year_ms).filter(|(score, _)| score.is_whole(least));
+        let best = soon.or_else(|| self.best_until(asked.into_iter(), least, i64::MAX));
         best.map(|(_, plan)| plan).unwrap_or_default()
     }
 
-    fn best_until(&self, orders: &[Vec<usize>], least: Score, until_ms: i64) -> Option<(Score, Plan)> {
+    fn best_until(
+        &self,
+        orders: impl Iterator<Item = Vec<usize>>,
+        least: Score,
+        until_ms: i64,
+    ) -> Option<(Score, Plan)> {
         let mut best: Option<(Score, Plan)> = None;
         for order in orders {
             // Where all is laid that can be, an order is given up as soon as it is later than the best so far.
             let whole = best.as_ref().filter(|(so_far, _)| so_far.is_whole(least));
             let until_ms = whole.and_then(|(so_far, _)| so_far.over_ms).unwrap_or(until_ms);
-            let Some(plan) = self.lay_until(order, until_ms) else { continue };
+            let Some(plan) = self.lay_until(&order, until_ms) else { continue };
             let score = self.score(&plan);
             if best.as_ref().is_none_or(|(so_far, _)| score < *so_far) {
                 best = Some((score, plan));

@@ -16,6 +16,7 @@ mod held_by;
 mod lay;
 mod least;
 mod limits;
+mod live;
 mod needs;
 mod offers;
 mod order_first;

@@ -48,46 +48,96 @@ pub(crate) fn tries_all(tasks: usize) -> bool {
     tasks <= FEW
 }
 
-/// The orders, without repeats. The first is the list as it stands: dependency order, then rank, then mark; those that
-/// differ from it by one task come next, so that of equally good orders one near the list is taken.
-pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
-    let listed: Vec<usize> = (0..outlines.len()).collect();
-    let mut all = Collected { outlines, orders: Vec::new(), seen: BTreeSet::new() };
-    all.add(listed.clone());
-    if tries_all(outlines.len()) {
-        all.add_every(&mut Vec::new());
-        return all.orders;
+/// The orders, without repeats, in batches that are made when they are asked for: the cheap ones come first, and where one
+/// of them is proven best, the others are never made. The first is the list as it stands: dependency order, then rank,
+/// then mark; those that differ from it by one task come next, so that of equally good orders one near the list is taken.
+pub(crate) struct Orders<'a> {
+    all: Collected<'a>,
+    batch: usize,
+}
+
+impl<'a> Orders<'a> {
+    /// The orders of tasks, none made yet.
+    pub(crate) fn of(outlines: &'a [Outline]) -> Orders<'a> {
+        Orders { all: Collected { outlines, orders: Vec::new(), seen: BTreeSet::new() }, batch: 0 }
     }
-    let by_rank: Vec<f64> = listed.iter().map(|place| -(*place as f64)).collect();
-    all.add(paced(outlines, &by_rank, Some(USUAL_PACE)));
+
+    /// All that were made so far.
+    pub(crate) fn made(&self) -> &[Vec<usize>] {
+        &self.all.orders
+    }
+
+    /// Makes the next batch; none after the last.
+    pub(crate) fn next_batch(&mut self) -> Option<Vec<Vec<usize>>> {
+        let made = self.all.orders.len();
+        let outlines = self.all.outlines;
+        let batches: &[fn(&mut Collected)] = if tries_all(outlines.len()) {
+            &[|all| all.add((0..all.outlines.len()).collect()), |all| all.add_every(&mut Vec::new())]
+        } else {
+            &[near_the_list, by_urgency, shuffled, by_search]
+        };
+        batches.get(self.batch)?(&mut self.all);
+        self.batch += 1;
+        Some(self.all.orders.get(made..).unwrap_or_default().to_vec())
+    }
+}
+
+/// All the orders.
+pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
+    let mut orders = Orders::of(outlines);
+    while orders.next_batch().is_some() {}
+    orders.all.orders
+}
+
+/// The list, and what differs from it by one task.
+fn near_the_list(all: &mut Collected) {
+    let listed: Vec<usize> = (0..all.outlines.len()).collect();
+    all.add(listed.clone());
+    let by_rank = by_rank(all.outlines);
+    all.add(paced(all.outlines, &by_rank, Some(USUAL_PACE)));
     for task in listed.iter().rev() {
-        all.add(paced(outlines, &raised(outlines, &by_rank, *task), Some(USUAL_PACE)));
+        all.add(paced(all.outlines, &raised(all.outlines, &by_rank, *task), Some(USUAL_PACE)));
     }
     all.add_drawn_forward(&listed);
+}
+
+fn by_rank(outlines: &[Outline]) -> Vec<f64> {
+    (0..outlines.len()).map(|place| -(place as f64)).collect()
+}
+
+/// List scheduling by rank, by the longest tail and by what comes after.
+fn by_urgency(all: &mut Collected) {
+    let by_rank = by_rank(all.outlines);
     for pace in PACES {
-        let tail = tails(outlines, pace);
+        let tail = tails(all.outlines, pace);
         let rest: Vec<f64> =
-            tail.iter().zip(outlines).map(|(tail, outline)| tail - outline.work_hours * pace).collect();
+            tail.iter().zip(all.outlines).map(|(tail, outline)| tail - outline.work_hours * pace).collect();
         for urgency in [&by_rank, &tail, &rest] {
-            all.add(paced(outlines, urgency, Some(pace)));
-            all.add(paced(outlines, urgency, None));
+            all.add(paced(all.outlines, urgency, Some(pace)));
+            all.add(paced(all.outlines, urgency, None));
         }
     }
-    for shuffle in 0..if outlines.len() < LONG { SHUFFLES.0 } else { SHUFFLES.1 } {
+}
+
+fn shuffled(all: &mut Collected) {
+    for shuffle in 0..if all.outlines.len() < LONG { SHUFFLES.0 } else { SHUFFLES.1 } {
         let pace = PACES.get(shuffle as usize % PACES.len()).copied().unwrap_or(1.0);
         let mut dice = Dice(shuffle + 1);
-        let urgency: Vec<f64> = tails(outlines, pace).into_iter().map(|tail| tail * (0.4 + dice.roll())).collect();
-        all.add(paced(outlines, &urgency, Some(pace)));
+        let urgency: Vec<f64> = tails(all.outlines, pace).into_iter().map(|tail| tail * (0.4 + dice.roll())).collect();
+        all.add(paced(all.outlines, &urgency, Some(pace)));
     }
-    for order in PACES.iter().filter_map(|pace| searched(outlines, *pace)) {
+}
+
+/// A search at each pace, and the order of the longest tails with one task drawn forward.
+fn by_search(all: &mut Collected) {
+    for order in PACES.iter().filter_map(|pace| searched(all.outlines, *pace)) {
         all.add(order);
     }
-    all.add_drawn_forward(&paced(outlines, &tails(outlines, USUAL_PACE), Some(USUAL_PACE)));
-    all.orders
+    all.add_drawn_forward(&paced(all.outlines, &tails(all.outlines, USUAL_PACE), Some(USUAL_PACE)));
 }
 
 /// Orders found so far.
-struct Collected<'a> {
+pub(crate) struct Collected<'a> {
     outlines: &'a [Outline],
     orders: Vec<Vec<usize>>,
     seen: BTreeSet<Vec<usize>>,

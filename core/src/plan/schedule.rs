@@ -7,10 +7,10 @@ use super::calendar::{DAY_MS, HOUR_MS};
 use super::chance::{Odds, chances};
 use super::fits::mark_what_never_fits;
 use super::held_by::held_by;
-use super::lay::{Ground, Plan, by_begin, last_over, misses};
+use super::lay::{Ground, Plan, last_over, misses};
 use super::limits::limit_missed;
 use super::needs::{Needs, Task};
-use super::orders::{Outline, orders, tries_all};
+use super::orders::{Orders, Outline, tries_all};
 use super::own_time::Benches;
 use super::rehearse::rehearsed;
 use super::rows::rows;
@@ -57,10 +57,7 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let benches = Benches::of(&bike.bench_time, moment, needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
     let mut ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
-    let mut tried = orders(&outlines(&ground, moment));
-    tried.extend(rehearsed(&ground, moment, &tried));
-    let in_order = ground.best(&tried);
-    let plan = filled(&ground, &needs, in_order.clone());
+    let plan = filled(&ground, &needs, best_in_order(&ground, moment));
     let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
     needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
     let ready_ms = ready_ms(&needs, &plan);
@@ -68,9 +65,7 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let held_by = held_by(bike, moment, &needs, &ground, &plan, ready_ms);
     let mut rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
     ground.until_ms = ready_ms.map_or(i64::MAX, |ready_ms| ready_ms.saturating_add(LIVED_DAYS * DAY_MS));
-    let chances = ready_ms
-        .filter(|_| with_odds)
-        .and_then(|_| chances(bike, moment, &needs, &ground, lived(&ground, &plan, &in_order)));
+    let chances = ready_ms.filter(|_| with_odds).and_then(|_| chances(bike, moment, &needs, &ground, &plan));
     for row in rows.iter_mut().filter(|row| row.state != JobState::Done) {
         row.critical_share = chances.as_ref().map(|all| all.critical.get(row.job.as_str()).copied().unwrap_or(0.0));
     }
@@ -79,17 +74,23 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings }
 }
 
+/// The best of the orders, each laid as it is.
+fn best_in_order(ground: &Ground, moment: &Moment) -> Plan {
+    let outlines = outlines(ground, moment);
+    let mut orders = Orders::of(&outlines);
+    let mut rehearsals = true;
+    let batches = std::iter::from_fn(|| {
+        let batch = orders.next_batch();
+        batch.or_else(|| std::mem::take(&mut rehearsals).then(|| rehearsed(ground, moment, orders.made())))
+    });
+    ground.best(batches.flatten())
+}
+
 /// The plan with its gaps filled.
 fn filled(ground: &Ground, needs: &Needs, mut plan: Plan) -> Plan {
     let keeps_its_place = last_over(&plan).filter(|last| over_ms(&plan, *last) >= needs.running_until_ms());
     ground.fill_gaps(&mut plan, keeps_its_place);
     plan
-}
-
-/// The plan whose order is lived through for the odds: the filled one, unless its order by itself is ready later.
-fn lived<'a>(ground: &Ground, filled: &'a Plan, in_order: &'a Plan) -> &'a Plan {
-    let again = ground.score(&ground.lay(&by_begin(filled)));
-    if again <= ground.score(in_order) { filled } else { in_order }
 }
 
 /// What the ready date cannot be before. Where every order was tried, that is the ready date itself.

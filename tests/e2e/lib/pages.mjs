@@ -218,7 +218,7 @@ export async function tryLed(page) {
 
 /** Supposes two things together. */
 async function supposeTwo(page) {
-  await page.getByRole('button', { name: /^Never on Saturday/ }).click();
+  await page.getByRole('button', { name: /^Never on Tuesday/ }).click();
   await page.getByRole('button', { name: /colder/ }).click();
   await page.getByText('Supposed together').scrollIntoViewIfNeeded();
 }

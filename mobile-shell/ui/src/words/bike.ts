@@ -261,7 +261,7 @@ export const bike = {
     helperNever: 'Nobody comes: jobs for two pairs of hands have no date.',
     setNever: 'Nobody ever comes',
     setOnCall: 'Somebody comes when wanted',
-    addHelper: 'Add a day of the week',
+    addHelper: 'Add a day on which somebody comes',
     daylight: 'Daylight',
     setDaylight: (from: string, until: string) => `${from} to ${until} is assumed: set it`,
     quiet: 'Quiet hours',
