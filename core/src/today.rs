@@ -4,7 +4,7 @@ use std::cmp::Reverse;
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, JobState, Part, PartState};
+use crate::bike::{Bike, Job, JobPlace, JobState, Part, PartState};
 use crate::bounds;
 use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
 use crate::dues::{Due, since};
@@ -130,6 +130,7 @@ fn why(bike: &Bike, row: &PlanRow, fits: bool, frees: u32, critical: bool) -> St
     if !fits {
         reasons.push("longer than the time at hand".to_owned());
     }
+    reasons.extend(bike.jobs.get(&row.job).and_then(asks));
     if critical {
         reasons.push("holds the ready date".to_owned());
     }
@@ -152,6 +153,14 @@ fn why(bike: &Bike, row: &PlanRow, fits: bool, frees: u32, critical: bool) -> St
     }
     reasons.truncate(2);
     reasons.join(", ")
+}
+
+/// What a job asks of the hour in which it is done.
+fn asks(job: &Job) -> Option<String> {
+    let daylight = matches!(job.place, Some(JobPlace::Daylight | JobPlace::SprayPlace)).then_some("daylight");
+    let asks =
+        [daylight, job.helper.filter(|asks| *asks).map(|_| "a helper")].into_iter().flatten().collect::<Vec<_>>();
+    (!asks.is_empty()).then(|| format!("needs {}", asks.join(" and ")))
 }
 
 /// Parts that are ordered, the first to come first; those without a day last.
@@ -186,6 +195,16 @@ fn readiness_today(bike: &Bike) -> Readiness {
 mod tests {
     use super::*;
     use crate::bike::Step;
+
+    #[test]
+    fn what_a_job_asks_of_the_hour_is_said_beside_it() {
+        let outdoors = Job { place: Some(JobPlace::Daylight), helper: Some(true), ..job("ride", 0.5, &[]) };
+        let sheet = today(&bike(vec![outdoors, Job { helper: Some(false), ..job("tyre", 0.5, &[]) }]), 60.0);
+        let why =
+            |title: &str| sheet.next.iter().find(|next| next.title == title).map(|next| next.why.clone()).unwrap();
+        assert!(why("ride").starts_with("needs daylight and a helper"), "{}", why("ride"));
+        assert!(!why("tyre").contains("needs"), "{}", why("tyre"));
+    }
     use crate::coating::{Coat, typical_product};
     use crate::plan::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
 

@@ -22,11 +22,16 @@ pub fn bench() -> Outcome {
     run(&mut browser_script("bench.mjs")?)
 }
 
-/// The planner on published instances, whose folder comes first.
+/// The planner on published instances, whose folder comes first, and the same with CP-SAT.
 pub fn plan(given: &[String]) -> Outcome {
     let mut bench = cargo();
     bench.args(["run", "--release", "--package", "layshaft-tests", "--bin", "bench-plan", "--"]).args(given);
-    run(&mut bench)
+    run(&mut bench)?;
+    if given.is_empty() {
+        return Ok(());
+    }
+    let python = needs::venv("venv-bench", "tests/bench/requirements.txt")?;
+    run(program(&python).arg("tests/bench/cp_sat.py").args(given).env("PYTHONDONTWRITEBYTECODE", "1"))
 }
 
 /// The Playwright tests.

@@ -31,7 +31,7 @@ pub fn binding() -> Outcome {
 
 /// Runs every script of `tests/outside` with the reference libraries of its requirements.
 pub fn outside() -> Outcome {
-    let python = needs::venv("tests/outside/requirements.txt")?;
+    let python = needs::venv("venv", "tests/outside/requirements.txt")?;
     let folder = paths::at("tests/outside");
     let files = at_path(&folder, std::fs::read_dir(&folder))?.flatten().map(|entry| entry.path());
     let mut scripts: Vec<PathBuf> = files.filter(|path| path.extension().is_some_and(|end| end == "py")).collect();

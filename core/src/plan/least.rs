@@ -5,8 +5,9 @@
 //! energy = the end of all the work of S on its bench time from the first release in S on, and the least tail in S
 //! ```
 //!
-//! S runs over the tasks, or over those of one kind, whose release and whose tail reach a pair of thresholds; the tail of a task is what must pass
-//! after its work. The second bound follows from counting. Time limits are left out, which can only make it lower.
+//! S runs over the tasks, or over those of one kind, whose release and whose tail reach a pair of thresholds; the tail of a
+//! task is what must pass after its work. The second bound follows from counting. Time limits are left out, which can only
+//! make it lower.
 
 use super::lay::{Ground, Plan, Score};
 use super::needs::Task;

@@ -21,13 +21,13 @@ pub fn base_python() -> Outcome<&'static str> {
     find().ok_or_else(|| Failure::new("Python 3 was installed but does not start."))
 }
 
-/// The Python of the environment that holds exactly the packages in `requirements`.
-pub fn venv(requirements: &str) -> Outcome<PathBuf> {
+/// The Python of the environment of this name, which holds exactly the packages in `requirements`.
+pub fn venv(name: &str, requirements: &str) -> Outcome<PathBuf> {
     let base = base_python()?;
-    let folder = paths::made("venv");
+    let folder = paths::made(name);
     let python = folder.join("bin/python");
     let requirements = paths::at(requirements);
-    stamp::once("venv", &requirements, &folder, || {
+    stamp::once(name, &requirements, &folder, || {
         run(program(base).args(["-m", "venv", "--clear"]).arg(&folder))?;
         run(program(&python).args(["-m", "pip", "install", "--quiet", "--requirement"]).arg(&requirements))
     })?;
