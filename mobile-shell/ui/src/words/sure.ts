@@ -4,7 +4,7 @@ export const sure = {
     view: 'How sure',
     likely: 'Likely ready',
     safe: 'Safe to count on',
-    likelyMore: (runs: string) => `in half of ${runs} runs through the plan`,
+    likelyMore: (runs: string) => `in half of ${runs} runs`,
     safeMore: 'in nine of ten runs',
     noOdds: 'No parcel and no hands-on time varies yet. Say how long a delivery may take, or the least and most of a job, and the odds stand here.',
     toParts: 'Parts',
