@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::calendar::{DAY_MS, Day, HOUR_MS};
+use super::calendar::{Day, HOUR_MS};
 use super::{Moment, PlanRow};
 use crate::bike::{Bike, JobState, Part, PartState};
 
@@ -28,7 +28,7 @@ pub(crate) fn order_first(bike: &Bike, rows: &[PlanRow], moment: &Moment) -> Vec
     let today = moment.zone.day_at(moment.at_ms());
     let wanted = bike.parts.iter().filter(|(_, part)| part.state == PartState::Wanted);
     let needed = wanted.filter_map(|(mark, part)| Some((mark, part, needing(bike, rows, mark)?)));
-    let mut list: Vec<(Option<i64>, ToOrder)> = needed
+    let mut list: Vec<(Option<Day>, ToOrder)> = needed
         .map(|(mark, part, need)| {
             let by = need.latest_ms.zip(longest_days(part)).map(|(latest_ms, days)| {
                 let latest = moment.zone.day_at(latest_ms);
@@ -38,7 +38,7 @@ pub(crate) fn order_first(bike: &Bike, rows: &[PlanRow], moment: &Moment) -> Vec
             let now = by.is_none_or(|day| day <= today);
             let to_order =
                 ToOrder { part: mark.clone(), title: part.title.clone(), by_day: by.map(Day::text), now, why };
-            (by.map(|day| moment.zone.instant_of(day, 0) / DAY_MS), to_order)
+            (by, to_order)
         })
         .collect();
     list.sort_by(|(one, a), (other, b)| one.cmp(other).then_with(|| a.part.cmp(&b.part)));
