@@ -156,6 +156,12 @@ fn of_holder(holder: &Holder, needs: &Needs, until_ms: i64, now_ms: i64) -> Opti
     match holder {
         Holder::Now => None,
         Holder::Part(title) => Some(Stretch::Parcel { title: title.clone(), until_ms, long_ms: until_ms - now_ms }),
+        Holder::Coat(title) => Some(Stretch::Wait {
+            name: "the next coat has to wait".to_owned(),
+            title: title.clone(),
+            until_ms,
+            long_ms: until_ms - now_ms,
+        }),
         Holder::Wait(mark) => of_running(needs.running.iter().find(|wait| wait.mark == *mark)?, now_ms),
     }
 }

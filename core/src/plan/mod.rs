@@ -22,6 +22,7 @@ mod offers;
 mod order_first;
 mod orders;
 mod own_time;
+mod painting;
 mod rehearse;
 mod rows;
 mod running;
@@ -57,3 +58,5 @@ pub(crate) mod example;
 mod hours_cases;
 #[cfg(test)]
 mod laws;
+#[cfg(test)]
+mod paint_cases;

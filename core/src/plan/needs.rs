@@ -7,6 +7,7 @@ use super::calendar::{Day, MINUTE_MS};
 use super::circles::loops;
 use super::limits::{at_most_ms, limit_passed, link_limits};
 use super::own_time::Kind;
+use super::painting::{NextCoat, Painting, SANDING_MS, paintings};
 use super::running::{Running, running_waits};
 use super::waits::{Clockwork, WaitRule};
 use super::{BenchTime, Moment};
@@ -60,6 +61,8 @@ pub(crate) enum Holder {
     Part(String),
     /// The wait after a job that is done, by the job's mark.
     Wait(String),
+    /// The coat below, on what.
+    Coat(String),
 }
 
 /// Everything that planning has to respect.
@@ -70,6 +73,8 @@ pub(crate) struct Needs<'a> {
     pub(crate) stuck: BTreeSet<&'a str>,
     /// Waits that run already, and waits that are over.
     pub(crate) running: Vec<Running>,
+    /// Paint jobs that run coat by coat.
+    pub(crate) paintings: Vec<Painting>,
     /// When the last job was done, where all are done.
     pub(crate) last_done_ms: Option<i64>,
     /// What is worth saying.
@@ -83,7 +88,8 @@ impl<'a> Needs<'a> {
         let mut findings = Vec::new();
         assumed_bench_time(&bike.bench_time, &mut findings);
         assumed_helper(bike, &mut findings);
-        let running = running_waits(bike, now_ms, clockwork, &mut findings);
+        let paintings = paintings(bike, moment);
+        let running = running_waits(bike, now_ms, clockwork, &paintings, &mut findings);
         let open = in_order(bike);
         let mut stuck = BTreeSet::new();
         circles(bike, &open, &mut stuck, &mut findings);
@@ -109,6 +115,9 @@ impl<'a> Needs<'a> {
                 begin_by_ms: None,
                 never: false,
             };
+            if let Some(painting) = paintings.iter().find(|painting| painting.job.as_deref() == Some(mark)) {
+                painting.holds(&mut task, moment, &mut findings);
+            }
             let mut can = task.needs_parts(bike, moment, &mut findings);
             for need in &job.after {
                 match (place_of.get(need.as_str()), over.get(need.as_str())) {
@@ -133,7 +142,7 @@ impl<'a> Needs<'a> {
         }
         link_limits(&mut tasks);
         let last_done_ms = bike.jobs.values().filter_map(|job| job.done_ms).max().filter(|_| open.is_empty());
-        Needs { tasks, stuck, running, last_done_ms, findings }
+        Needs { tasks, stuck, running, paintings, last_done_ms, findings }
     }
 }
 
@@ -142,10 +151,25 @@ impl Needs<'_> {
     pub(crate) fn running_until_ms(&self) -> Option<i64> {
         self.running.iter().filter_map(|wait| wait.over_ms).max()
     }
+
+    /// The paint job that runs within a job.
+    pub(crate) fn painting_of(&self, job: &str) -> Option<&Painting> {
+        self.paintings.iter().find(|painting| painting.job.as_deref() == Some(job))
+    }
+
+    /// The next coat of the paint job that runs within a job.
+    pub(crate) fn coat_below(&self, job: &str) -> Option<&NextCoat> {
+        self.painting_of(job)?.next.as_ref()
+    }
 }
 
 impl Task<'_> {
-    fn wait_for(&mut self, instant_ms: i64, holder: Holder) {
+    /// Takes as long as sanding more.
+    pub(crate) fn sands(&mut self) {
+        self.work_ms += SANDING_MS;
+    }
+
+    pub(crate) fn wait_for(&mut self, instant_ms: i64, holder: Holder) {
         self.freed_ms = self.freed_ms.max(Some(instant_ms));
         if instant_ms > self.not_before_ms {
             self.not_before_ms = instant_ms;

@@ -10,6 +10,11 @@ use super::slack::{Latest, latest};
 use super::{PlanRow, WorkSpan};
 use crate::bike::{Bike, Job, JobState};
 
+/// What a job waits for whose next coat may not go on yet.
+const COAT_BELOW: &str = "the coat below dries";
+/// The wait after a job that is a paint job in several coats.
+const COATS_CURE: &str = "coats cure";
+
 /// The rows: jobs in the order of their dates, then those that cannot be planned, then those that are done.
 pub(crate) fn rows(
     bike: &Bike,
@@ -92,19 +97,23 @@ fn bare(bike: &Bike, mark: &str, job: &Job, needs: &Needs, now_ms: i64) -> PlanR
             .wait
             .as_ref()
             .map(|wait| wait.name.clone())
-            .or(running.map(|wait| wait.name.clone()).filter(|name| !name.is_empty())),
+            .or(running.map(|wait| wait.name.clone()).filter(|name| !name.is_empty()))
+            .or(needs.painting_of(mark).map(|_| COATS_CURE.to_owned())),
         critical: false,
         critical_share: None,
         slack_hours: None,
         begin_by_ms: None,
-        blocked_by: if done { Vec::new() } else { blocked_by(bike, job, needs, now_ms) },
+        blocked_by: if done { Vec::new() } else { blocked_by(bike, (mark, job), needs, now_ms) },
         after: job.after.clone(),
     }
 }
 
 /// What a job waits for now, by name: jobs that are not done, waits that still run, parts that are not here.
-fn blocked_by(bike: &Bike, job: &Job, needs: &Needs, now_ms: i64) -> Vec<String> {
+fn blocked_by(bike: &Bike, (mark, job): (&str, &Job), needs: &Needs, now_ms: i64) -> Vec<String> {
     let mut names = Vec::new();
+    if needs.coat_below(mark).is_some_and(|next| next.from_ms > now_ms) {
+        names.push(COAT_BELOW.to_owned());
+    }
     for need in &job.after {
         match bike.jobs.get(need) {
             Some(before) if before.state != JobState::Done => names.push(before.title.clone()),

@@ -1,6 +1,7 @@
 //! Waits that run already: from jobs that are done, and from coats that belong to no job.
 
 use super::limits::at_most_ms;
+use super::painting::{Painting, of_done};
 use super::waits::{Clockwork, WaitRule};
 use crate::bike::{Bike, JobState};
 use crate::coating::Coat;
@@ -26,6 +27,7 @@ pub(crate) fn running_waits(
     bike: &Bike,
     now_ms: i64,
     clockwork: &Clockwork,
+    paintings: &[Painting],
     findings: &mut Vec<Finding>,
 ) -> Vec<Running> {
     let mut running = Vec::new();
@@ -50,12 +52,19 @@ pub(crate) fn running_waits(
             let name = job.wait.as_ref().map(|wait| wait.name.clone()).unwrap_or_default();
             (name, clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms)))
         };
+        let painting = of_done(bike, mark, paintings);
+        let over_ms = match painting {
+            Some(painting) => painting.cured_ms.zip(over_ms).map(|(cured_ms, over_ms)| cured_ms.max(over_ms)),
+            None => over_ms,
+        };
         if over_ms.is_none() {
             findings.push(endless(&name, &job.title));
         }
         running.push(Running { mark: mark.clone(), name, title: job.title.clone(), over_ms, closes_ms });
     }
-    let without_job = |coat: &Coat| coat.job.as_ref().is_none_or(|job| !bike.jobs.contains_key(job));
+    let of_painting = |coat: &Coat| paintings.iter().any(|painting| coat.process.as_ref() == Some(&painting.mark));
+    let without_job =
+        |coat: &Coat| coat.job.as_ref().is_none_or(|job| !bike.jobs.contains_key(job)) && !of_painting(coat);
     for (mark, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
         let over_ms = clockwork.coat_over_ms(coat);
         if over_ms.is_none() {
@@ -65,10 +74,11 @@ pub(crate) fn running_waits(
         let (mark, title) = (format!("coat {mark}"), coat.title.clone());
         running.push(Running { mark, name, title, over_ms, closes_ms: None });
     }
+    running.extend(paintings.iter().map(|painting| painting.running(findings)));
     running
 }
 
-fn endless(name: &str, title: &str) -> Finding {
+pub(crate) fn endless(name: &str, title: &str) -> Finding {
     Finding::new(
         "plan.wait-without-end",
         Weight::Care,

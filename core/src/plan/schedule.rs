@@ -12,6 +12,7 @@ use super::limits::limit_missed;
 use super::needs::{Needs, Task};
 use super::orders::{Orders, Outline, tries_all};
 use super::own_time::Benches;
+use super::painting::give_up_windows;
 use super::rehearse::rehearsed;
 use super::rows::rows;
 use super::waits::{Clockwork, WaitRule};
@@ -56,8 +57,13 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let mut needs = Needs::of(bike, moment, &clockwork);
     let benches = Benches::of(&bike.bench_time, moment, needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
-    let mut ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
-    let plan = filled(&ground, &needs, best_in_order(&ground, moment));
+    let mut best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment);
+    let missed: Vec<bool> = needs.tasks.iter().zip(&best).map(|(task, laid)| misses(task, laid.as_ref())).collect();
+    if give_up_windows(&mut needs.tasks, &missed, &needs.paintings, moment, &mut needs.findings) {
+        best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment);
+    }
+    let mut ground = ground_of(&needs.tasks, &benches, &clockwork);
+    let plan = filled(&ground, &needs, best);
     let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
     needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
     let ready_ms = ready_ms(&needs, &plan);
@@ -72,6 +78,10 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
     Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings }
+}
+
+fn ground_of<'a>(tasks: &'a [Task<'a>], benches: &'a Benches, clockwork: &'a Clockwork) -> Ground<'a> {
+    Ground { tasks, benches, clockwork, until_ms: i64::MAX }
 }
 
 /// The best of the orders, each laid as it is.

@@ -116,7 +116,8 @@ fn latest_end_ms(ground: &Ground, place: usize, end_ms: i64, limit_ms: i64) -> i
         WaitRule::None => return limit_ms.max(end_ms),
         WaitRule::Fixed(long_ms) => return limit_ms.saturating_sub(*long_ms).max(end_ms),
         WaitRule::Unknown => return end_ms,
-        WaitRule::Cure(_) => {}
+        WaitRule::Until(until_ms) => return if *until_ms <= limit_ms { limit_ms.max(end_ms) } else { end_ms },
+        WaitRule::Cure(_) | WaitRule::Coats(..) => {}
     }
     let (mut good_ms, mut bad_ms) = (end_ms, limit_ms.max(end_ms));
     while bad_ms - good_ms > MINUTE_MS {

@@ -19,6 +19,10 @@ pub(crate) enum WaitRule {
     Fixed(i64),
     /// Full cure of a product.
     Cure(Box<Product>),
+    /// Coats to come: so many milliseconds until the last goes on, then its full cure.
+    Coats(Box<Product>, i64),
+    /// Until an instant.
+    Until(i64),
     /// Neither hours nor a product with a full cure are known.
     Unknown,
 }
@@ -62,12 +66,14 @@ impl Clockwork {
             WaitRule::Fixed(long_ms) => Some(begins_ms.saturating_add(*long_ms)),
             WaitRule::Unknown => None,
             WaitRule::Cure(product) => self.cured_ms(product, begins_ms),
+            WaitRule::Coats(product, after_ms) => self.cured_ms(product, begins_ms.saturating_add(*after_ms)),
+            WaitRule::Until(until_ms) => Some(begins_ms.max(*until_ms)),
         }
     }
 
     /// The same for a task of a plan, whose cure from the same instant is asked for again and again.
     pub(crate) fn over_ms_of(&self, task: usize, rule: &WaitRule, begins_ms: i64) -> Option<i64> {
-        if !matches!(rule, WaitRule::Cure(_)) {
+        if !matches!(rule, WaitRule::Cure(_) | WaitRule::Coats(..)) {
             return self.over_ms(rule, begins_ms);
         }
         let mut known = self.known.borrow_mut();
