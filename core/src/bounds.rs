@@ -171,6 +171,7 @@ bounds! {
     COLDER "colderKelvin" "Colder by" -30.0 30.0 Kelvin;
     MOST_DAYS "mostDays" "Delivery at worst" 0.0 730.0 Day;
     WAIT_HOURS "waitHours" "Wait" 0.0 2000.0 Hour;
+    SPOT_HOURS "hoursAfter" "Hours that a spot stays taken" 0.0 2000.0 Hour;
     MODEL_YEAR "modelYear" "Model year" 1885.0 2100.0 Year;
     DRY_MASS "dryMassKg" "Dry mass" 20.0 500.0 Kilogram;
     DISPLACEMENT "displacementCc" "Displacement" 20.0 2500.0 None;

@@ -73,6 +73,28 @@ pub enum JobPlace {
     SprayPlace,
 }
 
+/// What there is only one of.
+#[wire]
+#[derive(Default)]
+pub enum Spot {
+    /// The stand that holds the bike up.
+    #[default]
+    Stand,
+    /// The place where spraying is allowed.
+    SprayPlace,
+    /// The oven or the heat lamp.
+    Oven,
+}
+
+/// A spot that a job takes from its beginning on.
+#[wire(lenient)]
+pub struct SpotTaken {
+    /// Which.
+    pub spot: Spot,
+    /// How long it stays taken after the work, hours; left out: it is free when the work is done.
+    pub hours_after: Option<f64>,
+}
+
 /// A piece of work.
 #[wire(lenient)]
 pub struct Job {
@@ -112,6 +134,8 @@ pub struct Job {
     pub ready_made: Option<String>,
     /// Whether it makes noise that the neighbours hear; left out: no.
     pub noisy: Option<bool>,
+    /// What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
+    pub spots: Option<Vec<SpotTaken>>,
 }
 
 impl Record for Job {
@@ -133,6 +157,9 @@ impl Job {
         }
         bounds::LEAST_MINUTES.check_known(self.least_minutes)?;
         bounds::MOST_MINUTES.check_known(self.most_minutes)?;
+        for taken in self.spots.iter().flatten() {
+            bounds::SPOT_HOURS.check_known(taken.hours_after)?;
+        }
         self.check_order()?;
         Ok(self)
     }

@@ -191,6 +191,8 @@ fn holding(ground: &Ground, plan: &Plan, ready_ms: Option<i64>) -> BTreeSet<usiz
             after.iter().copied().filter(|need| over_ms(*need).is_some_and(|at| ground.begins_at(plan, place, at)));
         open.extend(needs);
         open.extend(ground.done_just_before(plan, place));
+        let left = ground.spot_left_by(place, plan).filter(|(left_ms, _)| ground.begins_at(plan, place, *left_ms));
+        open.extend(left.map(|(_, other)| other));
     }
     held
 }

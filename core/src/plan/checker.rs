@@ -3,7 +3,7 @@
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
 use super::{DayHours, Moment, PlanRow, Scheduled, Span};
-use crate::bike::{Bike, Job, JobPlace, JobState};
+use crate::bike::{Bike, Job, JobPlace, JobState, Spot};
 
 /// When a row lets those that follow it begin.
 pub(super) fn over_ms(row: &PlanRow) -> Option<i64> {
@@ -54,6 +54,7 @@ pub(super) fn broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<Stri
             broken.push(format!("{} is over at {:?}", row.title, over_ms(row)));
         }
     }
+    broken.extend(spots_broken(bike, moment, plan));
     worked.sort_unstable();
     for pair in worked.windows(2).filter(|pair| pair[0].1 > pair[1].0) {
         broken.push(format!("{} and {} are done at once", pair[0].2, pair[1].2));
@@ -106,6 +107,40 @@ fn link_broken(
         broken.push(format!("{} is planned and {} is not", row.title, before.title));
     }
     broken
+}
+
+/// Two jobs in one spot at once.
+fn spots_broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<String> {
+    let mut broken = Vec::new();
+    for spot in [Spot::Stand, Spot::SprayPlace, Spot::Oven] {
+        let mut held: Vec<(i64, i64, &str)> = Vec::new();
+        for row in &plan.rows {
+            let job = &bike.jobs[&row.job];
+            let Some(hours) = hours_in(job, spot) else { continue };
+            let (from_ms, ended_ms) = match (job.state, row.work.first(), row.work.last()) {
+                (JobState::Done, ..) => (i64::MIN, job.done_ms.unwrap_or(moment.now_ms)),
+                (_, Some(first), Some(last)) => (first.from_ms, last.to_ms),
+                _ => continue,
+            };
+            held.push((from_ms, ended_ms + (hours * HOUR_MS as f64) as i64, &row.title));
+        }
+        held.sort_unstable();
+        for pair in held.windows(2).filter(|pair| pair[0].0 > i64::MIN && pair[0].1 > pair[1].0) {
+            broken.push(format!("{} and {} are in one spot at once", pair[0].2, pair[1].2));
+        }
+        let left_ms = held.iter().filter(|one| one.0 == i64::MIN).map(|one| one.1).max().unwrap_or(i64::MIN);
+        for one in held.iter().filter(|one| one.0 > i64::MIN && one.0 < left_ms) {
+            broken.push(format!("{} takes a spot that is not free yet", one.2));
+        }
+    }
+    broken
+}
+
+/// How many hours a job keeps a spot after its work; none where it does not take it.
+pub(super) fn hours_in(job: &Job, spot: Spot) -> Option<f64> {
+    let said = job.spots.iter().flatten().filter(|taken| taken.spot == spot);
+    let hours = said.map(|taken| taken.hours_after.unwrap_or(0.0)).reduce(f64::max);
+    hours.or((spot == Spot::SprayPlace && job.place == Some(JobPlace::SprayPlace)).then_some(0.0))
 }
 
 /// When the wait after a job that is done is over.
@@ -194,4 +229,10 @@ fn the_checker_sees_each_rule_that_is_broken() {
     assert!(moved("coat", &split).contains("is split"));
     let on_top = plan.rows.iter().find(|row| row.title == "clear").unwrap().work.clone();
     assert!(moved("tyre", &move |work| *work = on_top.clone()).contains("are done at once"));
+    let mut crowded = bike.clone();
+    for title in ["coat", "tyre"] {
+        let taken = crate::bike::SpotTaken { spot: Spot::Oven, hours_after: Some(2000.0) };
+        crowded.jobs.get_mut(title).unwrap().spots = Some(vec![taken]);
+    }
+    assert!(broken(&crowded, &tuesday_noon(), &plan).join("; ").contains("in one spot at once"));
 }

@@ -33,7 +33,10 @@ impl Ground<'_> {
         let gaps =
             taken.gaps(place).filter(|(_, to_ms)| *to_ms > release_ms).take_while(|(from, _)| *from < laid.end_ms);
         for (from_ms, to_ms) in gaps {
-            let drawn = self.set(place, release_ms, from_ms, floor_ms)?;
+            let mut drawn = self.set(place, release_ms, from_ms, floor_ms)?;
+            while let Some(until_ms) = self.spot_taken_until(place, plan, (drawn.begin_ms, drawn.end_ms)) {
+                drawn = self.set(place, release_ms.max(until_ms), from_ms, floor_ms)?;
+            }
             if (drawn.begin_ms, drawn.end_ms) >= (laid.begin_ms, laid.end_ms) {
                 return None;
             }

@@ -6,7 +6,7 @@ use super::needs::{Holder, Needs, Task, missing};
 use super::own_time::Kind;
 use super::running::Running;
 use super::{Moment, Zone};
-use crate::bike::{Bike, JobState};
+use crate::bike::{Bike, JobState, Spot};
 
 /// A stretch of the way from now to the ready date.
 #[derive(Clone, Debug, PartialEq)]
@@ -128,6 +128,13 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
         let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
         let bench = ground.benches.own(task.kind);
         let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
+        let left = ground.spot_left_by(place, plan).filter(|(left_ms, _)| *left_ms > release_ms);
+        let left = left.filter(|(left_ms, _)| ground.begins_at(plan, place, *left_ms));
+        if let Some((spot, (left_ms, other))) = left.and_then(|left| Some((ground.spot_shared(place, left.1)?, left))) {
+            way.extend(of_spot(ground, plan, spot, other, left_ms));
+            at = Some(other);
+            continue;
+        }
         let before = ground.done_just_before(plan, place).filter(|_| idle);
         let before_ms = before.and_then(|before| plan.get(before)?.as_ref()).map(|before| before.end_ms);
         way.extend(of_hours(ground, task, laid, before_ms.unwrap_or(release_ms)));
@@ -152,10 +159,23 @@ fn of_hours(ground: &Ground, task: &Task, laid: &Laid, from_ms: i64) -> Option<S
     waits.then(|| Stretch::Hours { title: task.job.title.clone(), kind: task.kind, long_ms })
 }
 
+/// How long a spot stays taken after the work of the task that took it before.
+fn of_spot(ground: &Ground, plan: &Plan, spot: Spot, other: usize, left_ms: i64) -> Option<Stretch> {
+    let (task, laid) = (ground.tasks.get(other)?, plan.get(other)?.as_ref()?);
+    let (name, title) = (format!("{} is taken", spot.words()), task.job.title.clone());
+    Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - laid.end_ms })
+}
+
 fn of_holder(holder: &Holder, needs: &Needs, until_ms: i64, now_ms: i64) -> Option<Stretch> {
     match holder {
         Holder::Now => None,
         Holder::Part(title) => Some(Stretch::Parcel { title: title.clone(), until_ms, long_ms: until_ms - now_ms }),
+        Holder::Spot(spot, title) => Some(Stretch::Wait {
+            name: format!("{} is taken", spot.words()),
+            title: title.clone(),
+            until_ms,
+            long_ms: until_ms - now_ms,
+        }),
         Holder::Coat(title) => Some(Stretch::Wait {
             name: "the next coat has to wait".to_owned(),
             title: title.clone(),

@@ -7,7 +7,7 @@ use super::calendar::{DAY_MS, MINUTE_MS};
 use super::checker::{broken, over_ms};
 use super::example::{at, bike, job, part, row as find};
 use super::{BenchTime, DayHours, Moment, Span, Zone, ZoneShift, schedule};
-use crate::bike::{Bike, Job, JobPlace, JobState, PartState, Step, Wait};
+use crate::bike::{Bike, Job, JobPlace, JobState, PartState, Spot, SpotTaken, Step, Wait};
 
 /// The clock of central Europe in 2026, with both changes.
 fn central_europe() -> Zone {
@@ -32,6 +32,12 @@ struct Hours {
     noisy: Option<bool>,
     splittable: Option<bool>,
     limit: Option<u32>,
+    spots: Option<Vec<SpotTaken>>,
+}
+
+fn any_spot() -> impl Strategy<Value = SpotTaken> {
+    let spot = prop_oneof![Just(Spot::Stand), Just(Spot::SprayPlace), Just(Spot::Oven)];
+    (spot, prop::option::of(0_u32..60)).prop_map(|(spot, hours)| SpotTaken { spot, hours_after: hours.map(f64::from) })
 }
 
 fn any_hours() -> impl Strategy<Value = Hours> {
@@ -42,8 +48,16 @@ fn any_hours() -> impl Strategy<Value = Hours> {
         prop::option::weighted(0.2, any::<bool>()),
         prop::option::weighted(0.2, any::<bool>()),
         prop::option::weighted(0.25, 1_u32..100),
+        prop::option::weighted(0.3, prop::collection::vec(any_spot(), 1..3)),
     )
-        .prop_map(|(place, helper, noisy, splittable, limit)| Hours { place, helper, noisy, splittable, limit })
+        .prop_map(|(place, helper, noisy, splittable, limit, spots)| Hours {
+            place,
+            helper,
+            noisy,
+            splittable,
+            limit,
+            spots,
+        })
 }
 
 /// A stretch of the week, a long one as a rule.
@@ -89,6 +103,7 @@ fn any_job(place: usize) -> impl Strategy<Value = Job> {
             helper: hours.helper,
             noisy: hours.noisy,
             splittable: hours.splittable,
+            spots: hours.spots,
             after: after.iter().filter(|need| **need < place).map(|need| format!("job {need:02}")).collect(),
             wait: wait.map(|long| Wait {
                 name: "dries".to_owned(),

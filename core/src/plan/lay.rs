@@ -1,6 +1,6 @@
 //! Laying tasks onto bench time: one mechanic, one job at a time, a job begun is finished before another is begun.
 //!
-//! Each task lies in the bench time of its kind. Where what follows has a time limit, the task is put off until what
+//! Each task lies in the bench time of its kind, and takes its spots (see `spots`) after those before it in the order. Where what follows has a time limit, the task is put off until what
 //! follows can begin in time. For a given order there is one plan in which every task begins and ends as early as in
 //! any other, because each rule only ever says “not before”: it is found by raising the beginnings until all rules hold
 //! (the least fixed point; Tarski, Pacific Journal of Mathematics 5, 1955, standing: from memory). More bench time only
@@ -9,6 +9,7 @@
 use super::calendar::{DAY_MS, MINUTE_MS};
 use super::needs::Task;
 use super::own_time::Benches;
+use super::spots::Freed;
 use super::waits::Clockwork;
 
 /// Where a task lies.
@@ -51,25 +52,27 @@ impl Ground<'_> {
     fn lay_until(&self, order: &[usize], until_ms: i64) -> Option<Plan> {
         let mut plan: Plan = vec![None; self.tasks.len()];
         let mut floors = vec![i64::MIN; self.tasks.len()];
-        // When the mechanic is free before each step of the order.
-        let mut free = vec![i64::MIN; order.len() + 1];
+        // When the mechanic is free before each step of the order, and when the spots are.
+        let mut free = vec![(i64::MIN, Freed::always()); order.len() + 1];
         let mut step = 0;
         while let Some(&place) = order.get(step) {
-            let free_ms = free.get(step).copied().unwrap_or(i64::MIN);
+            let (free_ms, freed) = free.get(step).copied().unwrap_or((i64::MIN, Freed::always()));
+            let takes = self.tasks.get(place).map(|task| task.takes).unwrap_or_default();
             let floor_ms = floors.get(place).copied().unwrap_or(i64::MIN);
-            let release_ms = self.release_ms(place, &plan);
+            let release_ms = self.release_after_spots_ms(place, &plan, freed);
             let laid = release_ms.and_then(|release_ms| self.set(place, release_ms, free_ms, floor_ms));
             if laid.as_ref().is_some_and(|laid| laid.over_ms.unwrap_or(laid.end_ms) > until_ms) {
                 return None;
             }
             let works = self.tasks.get(place).is_some_and(|task| task.work_ms > 0);
             let ends_ms = laid.as_ref().filter(|_| works).map_or(free_ms, |laid| laid.end_ms);
+            let freed = laid.as_ref().map_or(freed, |laid| freed.after(takes, laid.end_ms));
             let back = self.raise(place, laid.as_ref(), &plan, &mut floors);
             if let Some(own) = plan.get_mut(place) {
                 *own = laid;
             }
             if let Some(next) = free.get_mut(step + 1) {
-                *next = free_ms.max(ends_ms);
+                *next = (free_ms.max(ends_ms), freed);
             }
             let put_off = |other: &usize| self.is_put_off(*other, &plan, &floors);
             let again = order.iter().take(step).position(put_off).filter(|_| back);
@@ -105,6 +108,12 @@ impl Ground<'_> {
             let over_ms = plan.get(*need)?.as_ref()?.over_ms?;
             Some(latest.max(over_ms))
         })
+    }
+
+    /// The same, when its spots are free too.
+    pub(crate) fn release_after_spots_ms(&self, place: usize, plan: &Plan, freed: Freed) -> Option<i64> {
+        let takes = self.tasks.get(place)?.takes;
+        Some(self.release_ms(place, plan)?.max(freed.for_all(takes)))
     }
 
     /// The task as early as may be: after its release, when the mechanic is free, and ended no sooner than `floor_ms`.

@@ -2,22 +2,26 @@
 //! What is late, as a parcel may be, then holds up only what needs it.
 
 use super::lay::{Ground, Laid, Plan, by_begin};
+use super::spots::Freed;
 
 impl Ground<'_> {
     /// The plan that comes of it; no task where that is not over in time, as in `lay`.
     pub(crate) fn live(&self, order: &[usize]) -> Plan {
         let mut plan: Plan = vec![None; self.tasks.len()];
         let mut left = order.to_vec();
-        let mut free_ms = i64::MIN;
-        while let Some((at, place)) = self.next(&left, &plan, free_ms) {
+        let (mut free_ms, mut freed) = (i64::MIN, Freed::always());
+        while let Some((at, place)) = self.next(&left, &plan, free_ms, freed) {
             left.remove(at);
-            let laid =
-                self.release_ms(place, &plan).and_then(|release_ms| self.set(place, release_ms, free_ms, i64::MIN));
+            let release_ms = self.release_after_spots_ms(place, &plan, freed);
+            let laid = release_ms.and_then(|release_ms| self.set(place, release_ms, free_ms, i64::MIN));
             if laid.as_ref().is_some_and(|laid| laid.over_ms.unwrap_or(laid.end_ms) > self.until_ms) {
                 return vec![None; self.tasks.len()];
             }
             if self.tasks.get(place).is_some_and(|task| task.work_ms > 0) {
                 free_ms = laid.as_ref().map_or(free_ms, |laid: &Laid| laid.end_ms.max(free_ms));
+            }
+            if let Some((task, laid)) = self.tasks.get(place).zip(laid.as_ref()) {
+                freed = freed.after(task.takes, laid.end_ms);
             }
             if let Some(own) = plan.get_mut(place) {
                 *own = laid;
@@ -28,11 +32,11 @@ impl Ground<'_> {
     }
 
     /// The first task that can begin at once, else the one that can begin first, and where it stands in the list.
-    fn next(&self, left: &[usize], plan: &Plan, free_ms: i64) -> Option<(usize, usize)> {
+    fn next(&self, left: &[usize], plan: &Plan, free_ms: i64, freed: Freed) -> Option<(usize, usize)> {
         let now = self.benches.whole().place_of(free_ms);
         let mut first: Option<(i64, usize, usize)> = None;
         for (at, &place) in left.iter().enumerate() {
-            let Some(release_ms) = self.release_ms(place, plan) else { continue };
+            let Some(release_ms) = self.release_after_spots_ms(place, plan, freed) else { continue };
             let Some(task) = self.tasks.get(place).filter(|task| !task.never) else { continue };
             let begin_ms =
                 if task.work_ms == 0 { Some(release_ms) } else { self.begins(task, release_ms.max(free_ms)) };

@@ -28,6 +28,7 @@ mod rows;
 mod running;
 mod schedule;
 mod slack;
+mod spots;
 mod spread;
 mod waits;
 

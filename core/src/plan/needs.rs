@@ -9,9 +9,10 @@ use super::limits::{at_most_ms, limit_passed, link_limits};
 use super::own_time::Kind;
 use super::painting::{NextCoat, Painting, SANDING_MS, paintings};
 use super::running::{Running, running_waits};
+use super::spots::{Takes, still_taken};
 use super::waits::{Clockwork, WaitRule};
 use super::{BenchTime, Moment};
-use crate::bike::{Bike, Job, JobState, Part, PartState};
+use crate::bike::{Bike, Job, JobState, Part, PartState, Spot};
 use crate::finding::{Finding, Weight};
 
 /// A parcel counts as here from this minute of its day on.
@@ -40,6 +41,8 @@ pub(crate) struct Task<'a> {
     pub(crate) wait: WaitRule,
     /// What it asks of the hours in which it is done.
     pub(crate) kind: Kind,
+    /// What it takes that there is only one of.
+    pub(crate) takes: Takes,
     /// It is done in one stretch.
     pub(crate) in_one_go: bool,
     /// Tasks that it must begin after within a time from their end, milliseconds: a subset of `after`.
@@ -63,6 +66,8 @@ pub(crate) enum Holder {
     Wait(String),
     /// The coat below, on what.
     Coat(String),
+    /// A spot in which something stands, by the title of the job that put it there.
+    Spot(Spot, String),
 }
 
 /// Everything that planning has to respect.
@@ -75,6 +80,8 @@ pub(crate) struct Needs<'a> {
     pub(crate) running: Vec<Running>,
     /// Paint jobs that run coat by coat.
     pub(crate) paintings: Vec<Painting>,
+    /// Spots that are still taken by jobs which are done: the spot, the job's title, until when.
+    pub(crate) taken: Vec<(Spot, &'a str, i64)>,
     /// When the last job was done, where all are done.
     pub(crate) last_done_ms: Option<i64>,
     /// What is worth saying.
@@ -90,6 +97,7 @@ impl<'a> Needs<'a> {
         assumed_helper(bike, &mut findings);
         let paintings = paintings(bike, moment);
         let running = running_waits(bike, now_ms, clockwork, &paintings, &mut findings);
+        let taken = still_taken(bike.jobs.values(), now_ms);
         let open = in_order(bike);
         let mut stuck = BTreeSet::new();
         circles(bike, &open, &mut stuck, &mut findings);
@@ -109,6 +117,7 @@ impl<'a> Needs<'a> {
                 freed_ms: None,
                 wait: WaitRule::of(job.wait.as_ref(), bike),
                 kind: Kind::of(job),
+                takes: Takes::of(job),
                 in_one_go: !job.splittable.unwrap_or(at_most_ms(job).is_none()),
                 within: Vec::new(),
                 limits: false,
@@ -118,6 +127,7 @@ impl<'a> Needs<'a> {
             if let Some(painting) = paintings.iter().find(|painting| painting.job.as_deref() == Some(mark)) {
                 painting.holds(&mut task, moment, &mut findings);
             }
+            task.needs_spots(&taken);
             let mut can = task.needs_parts(bike, moment, &mut findings);
             for need in &job.after {
                 match (place_of.get(need.as_str()), over.get(need.as_str())) {
@@ -142,7 +152,7 @@ impl<'a> Needs<'a> {
         }
         link_limits(&mut tasks);
         let last_done_ms = bike.jobs.values().filter_map(|job| job.done_ms).max().filter(|_| open.is_empty());
-        Needs { tasks, stuck, running, paintings, last_done_ms, findings }
+        Needs { tasks, stuck, running, paintings, taken, last_done_ms, findings }
     }
 }
 
@@ -174,6 +184,16 @@ impl Task<'_> {
         if instant_ms > self.not_before_ms {
             self.not_before_ms = instant_ms;
             self.set_by = holder;
+        }
+    }
+
+    /// Waits for the spots that jobs which are done still take.
+    fn needs_spots(&mut self, taken: &[(Spot, &str, i64)]) {
+        for (spot, title, until_ms) in taken {
+            if self.takes.each().any(|(own, _)| own == *spot) {
+                self.fixed_ms = self.fixed_ms.max(*until_ms);
+                self.wait_for(*until_ms, Holder::Spot(*spot, (*title).to_owned()));
+            }
         }
     }
 

@@ -22,7 +22,7 @@ const WEEKS: [&[(u32, u32, u32)]; 3] = [
 
 /// The orders that came about; none where every order is tried anyway, or all bench time does for all tasks.
 pub(crate) fn rehearsed(ground: &Ground, moment: &Moment, orders: &[Vec<usize>]) -> Vec<Vec<usize>> {
-    let asks = |task: &Task| !task.kind.asks_nothing() || task.in_one_go;
+    let asks = |task: &Task| !task.kind.asks_nothing() || task.in_one_go || !task.takes.nothing();
     if tries_all(ground.tasks.len()) || !ground.tasks.iter().any(asks) {
         return Vec::new();
     }

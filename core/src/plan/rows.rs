@@ -7,6 +7,7 @@ use super::lay::{Ground, Laid, Plan};
 use super::needs::{Needs, minutes_left, missing};
 use super::running::Running;
 use super::slack::{Latest, latest};
+use super::spots::Takes;
 use super::{PlanRow, WorkSpan};
 use crate::bike::{Bike, Job, JobState};
 
@@ -113,6 +114,12 @@ fn blocked_by(bike: &Bike, (mark, job): (&str, &Job), needs: &Needs, now_ms: i64
     let mut names = Vec::new();
     if needs.coat_below(mark).is_some_and(|next| next.from_ms > now_ms) {
         names.push(COAT_BELOW.to_owned());
+    }
+    let takes = Takes::of(job);
+    for (spot, title, _) in &needs.taken {
+        if takes.each().any(|(own, _)| own == *spot) {
+            names.push(format!("{}, taken by “{title}”", spot.words()));
+        }
     }
     for need in &job.after {
         match bike.jobs.get(need) {

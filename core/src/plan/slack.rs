@@ -35,7 +35,9 @@ pub(crate) fn latest(ground: &Ground, plan: &Plan, ready_ms: i64) -> Vec<Option<
     for place in by_end(plan).into_iter().rev() {
         let (Some(task), Some(Some(laid))) = (ground.tasks.get(place), plan.get(place)) else { continue };
         let over_by_ms = limits.get(place).copied().unwrap_or(ready_ms);
-        let limit_ms = latest_end_ms(ground, place, laid.end_ms, over_by_ms);
+        let begins_ms = |other: usize| latest.get(other).copied().flatten().map(|late: Latest| late.begin_ms);
+        let spot_ms = ground.spot_limit_ms(place, begins_ms).max(laid.end_ms);
+        let limit_ms = latest_end_ms(ground, place, laid.end_ms, over_by_ms).min(spot_ms);
         let late = put_off(ground, plan, place, limit_ms, &taken).unwrap_or_else(|| laid.clone());
         taken.replace(ground, place, Some(&late));
         for need in &task.after {

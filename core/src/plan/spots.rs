@@ -1,0 +1,211 @@
+//! Spots: what there is only one of, the bike stand, the spray place, the oven or heat lamp. A job takes its spots from
+//! its beginning until its work is done, and so many hours longer: a tank hangs in the spray place until it is touch dry.
+
+use super::lay::{Ground, Plan};
+use super::waits::hours_ms;
+use crate::bike::{Job, JobPlace, JobState, Spot};
+use crate::bounds;
+
+/// The spots.
+pub(crate) const SPOTS: [Spot; 3] = [Spot::Stand, Spot::SprayPlace, Spot::Oven];
+
+/// For each spot how long it stays taken after the work, milliseconds; none where the job does not take it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Takes([Option<i64>; 3]);
+
+/// When each spot is free again, milliseconds since 1970 (UTC).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct Freed([i64; 3]);
+
+impl Takes {
+    /// What a job takes. One that is done in the spray place takes it, whether that is said or not.
+    pub(crate) fn of(job: &Job) -> Takes {
+        let sprays = job.place == Some(JobPlace::SprayPlace);
+        Takes(SPOTS.map(|spot| {
+            let said = job.spots.iter().flatten().filter(|taken| taken.spot == spot);
+            let longest = said.map(|taken| taken.hours_after.and_then(|hours| bounds::SPOT_HOURS.check(hours).ok()));
+            let longest = longest.map(|hours| hours_ms(hours.unwrap_or(0.0))).max();
+            longest.or((sprays && spot == Spot::SprayPlace).then_some(0))
+        }))
+    }
+
+    /// Whether it takes none.
+    pub(crate) fn nothing(self) -> bool {
+        self == Takes::default()
+    }
+
+    /// How long after the work of this one another has to wait for the spots that both take; none where they share none.
+    pub(crate) fn keeps_from(self, other: Takes) -> Option<i64> {
+        let shared = self.0.iter().zip(other.0).filter(|(_, theirs)| theirs.is_some());
+        shared.filter_map(|(own, _)| *own).max()
+    }
+
+    /// The spots that it takes, each with how long after the work.
+    pub(crate) fn each(self) -> impl Iterator<Item = (Spot, i64)> {
+        SPOTS.into_iter().zip(self.0).filter_map(|(spot, after_ms)| Some((spot, after_ms?)))
+    }
+}
+
+impl Freed {
+    /// Nothing is taken.
+    pub(crate) fn always() -> Freed {
+        Freed([i64::MIN; 3])
+    }
+
+    /// When all that a job takes is free.
+    pub(crate) fn for_all(self, takes: Takes) -> i64 {
+        let needed = self.0.iter().zip(takes.0).filter(|(_, after)| after.is_some());
+        needed.map(|(freed_ms, _)| *freed_ms).max().unwrap_or(i64::MIN)
+    }
+
+    /// After a job that ends at an instant.
+    pub(crate) fn after(self, takes: Takes, end_ms: i64) -> Freed {
+        let mut freed = self;
+        for (own, after_ms) in freed.0.iter_mut().zip(takes.0) {
+            *own = after_ms.map_or(*own, |after_ms| end_ms.saturating_add(after_ms).max(*own));
+        }
+        freed
+    }
+}
+
+/// The spots that jobs which are done still take: the spot, the job's title, until when.
+pub(crate) fn still_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) -> Vec<(Spot, &'a str, i64)> {
+    let done = jobs.filter(|job| job.state == JobState::Done);
+    let left = done.flat_map(|job| {
+        let ended_ms = job.done_ms.unwrap_or(now_ms);
+        Takes::of(job).each().map(move |(spot, after_ms)| (spot, job.title.as_str(), ended_ms.saturating_add(after_ms)))
+    });
+    left.filter(|(_, _, until_ms)| *until_ms > now_ms).collect()
+}
+
+impl Spot {
+    /// As it is called in a sentence.
+    pub(crate) fn words(self) -> &'static str {
+        match self {
+            Spot::Stand => "the bike stand",
+            Spot::SprayPlace => "the spray place",
+            Spot::Oven => "the oven or heat lamp",
+        }
+    }
+}
+
+impl Ground<'_> {
+    fn takes(&self, place: usize) -> Takes {
+        self.tasks.get(place).map_or(Takes::default(), |task| task.takes)
+    }
+
+    /// From when on a spot that a task would take between two instants is free of another; none where it is free.
+    pub(crate) fn spot_taken_until(&self, place: usize, plan: &Plan, (begin_ms, end_ms): (i64, i64)) -> Option<i64> {
+        let own = self.takes(place);
+        if own.nothing() {
+            return None;
+        }
+        let others = plan.iter().enumerate().filter(|(other, _)| *other != place);
+        let clashes = others.filter_map(|(other, laid)| {
+            let (laid, theirs) = (laid.as_ref()?, self.takes(other));
+            let (after_ms, own_after_ms) = (theirs.keeps_from(own)?, own.keeps_from(theirs)?);
+            let apart = laid.end_ms + after_ms <= begin_ms || end_ms + own_after_ms <= laid.begin_ms;
+            (!apart).then_some(laid.end_ms + after_ms)
+        });
+        clashes.max()
+    }
+
+    /// The task that leaves a spot last before a task begins which takes the same, and when it leaves it.
+    pub(crate) fn spot_left_by(&self, place: usize, plan: &Plan) -> Option<(i64, usize)> {
+        let own = self.takes(place);
+        let begin_ms = plan.get(place)?.as_ref()?.begin_ms;
+        let others = plan.iter().enumerate().filter(|(other, _)| *other != place && !own.nothing());
+        let left = others.filter_map(|(other, laid)| {
+            let left_ms = laid.as_ref()?.end_ms + self.takes(other).keeps_from(own)?;
+            (left_ms <= begin_ms).then_some((left_ms, other))
+        });
+        left.max()
+    }
+
+    /// The spot that keeps one task longest from another.
+    pub(crate) fn spot_shared(&self, place: usize, before: usize) -> Option<Spot> {
+        let (own, theirs) = (self.takes(place), self.takes(before));
+        let shared = theirs.each().filter(|(spot, _)| own.each().any(|(taken, _)| taken == *spot));
+        shared.max_by_key(|(_, after_ms)| *after_ms).map(|(spot, _)| spot)
+    }
+
+    /// When a task must have ended so that those that take its spots after it can begin at instants that are given.
+    pub(crate) fn spot_limit_ms(&self, place: usize, begins_ms: impl Fn(usize) -> Option<i64>) -> i64 {
+        let own = self.takes(place);
+        let others = (0..self.tasks.len()).filter(|other| *other != place && !own.nothing());
+        let limits = others.filter_map(|other| Some(begins_ms(other)? - own.keeps_from(self.takes(other))?));
+        limits.min().unwrap_or(i64::MAX)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::example::*;
+    use super::super::schedule;
+    use crate::bike::{Job, JobPlace, Spot, SpotTaken};
+
+    fn taking(job: Job, spot: Spot, hours_after: Option<f64>) -> Job {
+        Job { spots: Some(vec![SpotTaken { spot, hours_after }]), ..job }
+    }
+
+    #[test]
+    fn what_takes_a_spot_waits_until_the_one_before_has_left_it_and_others_do_not() {
+        // The tank hangs in the oven for 72 hours after Tuesday 20:00, until Friday 20:00; the wheel comes on Saturday.
+        let tank = taking(job("tank", 1.0, &[]), Spot::Oven, Some(72.0));
+        let wheel = taking(job("wheel", 1.0, &["tank"]), Spot::Oven, None);
+        let lamps = taking(job("lamps", 1.0, &[]), Spot::Stand, Some(200.0));
+        let plan = schedule(&bike(vec![tank, wheel, lamps]), &tuesday_noon());
+        assert_eq!(work_ms(&plan, "tank"), (at("2026-03-24", 19 * 60), at("2026-03-24", 20 * 60)));
+        assert_eq!(work_ms(&plan, "lamps").0, at("2026-03-24", 20 * 60));
+        assert_eq!(work_ms(&plan, "wheel").0, at("2026-03-28", 9 * 60));
+        assert!(
+            plan.held_by.contains("tank: the oven or heat lamp is taken until Fri 27 Mar, 20:00"),
+            "{}",
+            plan.held_by
+        );
+        assert!(row(&plan, "tank").critical && !row(&plan, "lamps").critical);
+    }
+
+    #[test]
+    fn the_order_is_chosen_by_who_keeps_the_spot_longest() {
+        // Listed first, the long one would keep the other out for a week.
+        let long = taking(job("long", 1.0, &[]), Spot::SprayPlace, Some(168.0));
+        let short = Job { place: Some(JobPlace::Bench), ..taking(job("short", 1.0, &[]), Spot::SprayPlace, None) };
+        let plan = schedule(&bike(vec![long, short]), &tuesday_noon());
+        assert_eq!(work_ms(&plan, "short").0, at("2026-03-24", 19 * 60));
+        assert_eq!(plan.ready_ms, Some(at("2026-03-24", 21 * 60)));
+        assert_eq!(plan.bound_ms, plan.ready_ms);
+    }
+
+    #[test]
+    fn a_spot_that_a_job_left_taken_is_waited_for_and_named() {
+        let noon = tuesday_noon().now_ms;
+        let wheel = done(taking(job("wheel", 1.0, &[]), Spot::Oven, Some(24.0)), noon);
+        let plan = schedule(&bike(vec![wheel, taking(job("tank", 1.0, &[]), Spot::Oven, None)]), &tuesday_noon());
+        assert_eq!(work_ms(&plan, "tank").0, at("2026-03-26", 19 * 60));
+        assert_eq!(row(&plan, "tank").blocked_by, ["the oven or heat lamp, taken by “wheel”"]);
+        assert!(
+            plan.held_by.contains("wheel: the oven or heat lamp is taken until Wed 25 Mar, 12:00"),
+            "{}",
+            plan.held_by
+        );
+    }
+
+    #[test]
+    fn where_a_job_sprays_it_takes_the_spray_place_and_one_at_a_time_does() {
+        let sprayed = |title: &str| Job { place: Some(JobPlace::SprayPlace), ..job(title, 1.0, &[]) };
+        let first =
+            Job { spots: Some(vec![SpotTaken { spot: Spot::SprayPlace, hours_after: Some(4.0) }]), ..sprayed("first") };
+        let second = Job { after: vec!["first".to_owned()], ..sprayed("second") };
+        let plan = schedule(&bike(vec![first, second]), &tuesday_noon());
+        // Saturday 9 to 10, four hours to dry there, then 14 to 15.
+        assert_eq!(work_ms(&plan, "first").1, at("2026-03-28", 10 * 60));
+        assert_eq!(work_ms(&plan, "second").0, at("2026-03-28", 14 * 60));
+    }
+
+    #[test]
+    fn hours_out_of_range_are_refused_by_name() {
+        let job = taking(job("tank", 1.0, &[]), Spot::Oven, Some(-1.0));
+        assert!(job.checked().unwrap_err().to_string().contains("Hours that a spot stays taken: -1 h"));
+    }
+}
