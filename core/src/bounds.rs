@@ -159,6 +159,9 @@ bounds! {
     ALTERNATOR_WATTS "alternatorWatts" "Alternator output" 5.0 1500.0 Watt;
     TEMPERATURE "celsius" "Temperature" -30.0 60.0 Celsius;
     BAKE_TEMPERATURE "surfaceCelsius" "Surface temperature" -30.0 250.0 Celsius;
+    LOWEST_AIR "lowestCelsius" "Lowest temperature" -30.0 60.0 Celsius;
+    HIGHEST_AIR "highestCelsius" "Highest temperature" -30.0 60.0 Celsius;
+    DAMPEST_AIR "highestHumidity" "Highest humidity" 1.0 100.0 RelativeHumidity;
     HUMIDITY "humidity" "Relative humidity" 1.0 100.0 RelativeHumidity;
     CURE_HOURS "hours" "Time" 0.02 2000.0 Hour;
     ACTIVATION "activationKelvin" "Activation temperature" 1000.0 15000.0 Kelvin;

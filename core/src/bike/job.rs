@@ -95,6 +95,17 @@ pub struct SpotTaken {
     pub hours_after: Option<f64>,
 }
 
+/// What the air has to be like while a job is done; what is left out does not matter.
+#[wire(lenient)]
+pub struct Air {
+    /// Not colder than this, °C.
+    pub lowest_celsius: Option<f64>,
+    /// Not warmer than this, °C.
+    pub highest_celsius: Option<f64>,
+    /// Not damper than this relative humidity, per cent.
+    pub highest_humidity: Option<f64>,
+}
+
 /// A piece of work.
 #[wire(lenient)]
 pub struct Job {
@@ -136,6 +147,23 @@ pub struct Job {
     pub noisy: Option<bool>,
     /// What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
     pub spots: Option<Vec<SpotTaken>>,
+    /// What the air has to be like; left out: it does not matter.
+    pub air: Option<Air>,
+}
+
+impl Air {
+    fn check(&self) -> Result<(), Refused> {
+        bounds::LOWEST_AIR.check_known(self.lowest_celsius)?;
+        bounds::HIGHEST_AIR.check_known(self.highest_celsius)?;
+        bounds::DAMPEST_AIR.check_known(self.highest_humidity)?;
+        match self.lowest_celsius.zip(self.highest_celsius) {
+            Some((lowest, highest)) if lowest > highest => Err(Refused::Conflict {
+                field: bounds::LOWEST_AIR.field.to_owned(),
+                reason: format!("The lowest temperature, {lowest} °C, must not lie above the highest, {highest} °C"),
+            }),
+            _ => Ok(()),
+        }
+    }
 }
 
 impl Record for Job {
@@ -159,6 +187,9 @@ impl Job {
         bounds::MOST_MINUTES.check_known(self.most_minutes)?;
         for taken in self.spots.iter().flatten() {
             bounds::SPOT_HOURS.check_known(taken.hours_after)?;
+        }
+        if let Some(air) = &self.air {
+            air.check()?;
         }
         self.check_order()?;
         Ok(self)

@@ -168,6 +168,25 @@ impl ClimateLog {
         })
     }
 
+    /// The stretches between two moments in which temperature and humidity suit, in order.
+    pub(crate) fn suits(&self, (from_ms, to_ms): (i64, i64), ok: impl Fn(f64, Option<f64>) -> bool) -> Vec<(i64, i64)> {
+        let mut found: Vec<(i64, i64)> = Vec::new();
+        for spell in self.spells(from_ms, to_ms) {
+            // A reading of the humidity may hold for a shorter time than the temperature.
+            let mut at_ms = spell.from_ms;
+            while at_ms < spell.to_ms {
+                let ends_ms = at_ms.saturating_add(HOUR_MS).min(spell.to_ms);
+                match (ok(spell.celsius, self.humidity_at(at_ms)), found.last_mut()) {
+                    (true, Some(last)) if last.1 == at_ms => last.1 = ends_ms,
+                    (true, _) => found.push((at_ms, ends_ms)),
+                    (false, _) => {}
+                }
+                at_ms = ends_ms;
+            }
+        }
+        found
+    }
+
     /// The warmest that it gets from a moment on, °C; none while readings still have a say.
     ///
     /// With it a coat that the usual temperatures never wake is known to stand still, without walking on.

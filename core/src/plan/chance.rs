@@ -359,7 +359,8 @@ mod tests {
         let moment = tuesday_noon();
         let clockwork = Clockwork::of(&with, &moment);
         let needs = Needs::of(&with, &moment, &clockwork);
-        let benches = Benches::of(&with.bench_time, &moment, needs.tasks.iter().map(|task| task.kind));
+        let benches =
+            Benches::of(&with.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
         let ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
         let plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
         let safe = |seed| {

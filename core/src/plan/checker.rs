@@ -3,7 +3,8 @@
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
 use super::{DayHours, Moment, PlanRow, Scheduled, Span};
-use crate::bike::{Bike, Job, JobPlace, JobState, Spot};
+use crate::bike::{Air, Bike, Job, JobPlace, JobState, Spot};
+use crate::coating::ClimateLog;
 
 /// When a row lets those that follow it begin.
 pub(super) fn over_ms(row: &PlanRow) -> Option<i64> {
@@ -14,6 +15,7 @@ pub(super) fn over_ms(row: &PlanRow) -> Option<i64> {
 pub(super) fn broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<String> {
     let mut broken = Vec::new();
     let mut worked: Vec<(i64, i64, &str)> = Vec::new();
+    let climate = ClimateLog::of(bike, moment);
     for row in plan.rows.iter().filter(|row| row.state != JobState::Done) {
         let job = &bike.jobs[&row.job];
         let (Some(first), Some(last)) = (row.work.first(), row.work.last()) else {
@@ -32,7 +34,9 @@ pub(super) fn broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<Stri
         }
         for span in &row.work {
             let minutes = (span.from_ms..span.to_ms).step_by(MINUTE_MS as usize);
-            if let Some(at_ms) = minutes.chain([span.to_ms - 1]).find(|at_ms| !allowed(bike, moment, job, *at_ms)) {
+            let suits = |at_ms: i64| job.air.as_ref().is_none_or(|air| airy(air, climate.celsius_at(at_ms)));
+            let mut minutes = minutes.chain([span.to_ms - 1]);
+            if let Some(at_ms) = minutes.find(|at_ms| !allowed(bike, moment, job, *at_ms) || !suits(*at_ms)) {
                 broken.push(format!("{} is done at {at_ms}, out of its hours", row.title));
             }
         }
@@ -170,6 +174,12 @@ fn allowed(bike: &Bike, moment: &Moment, job: &Job, at_ms: i64) -> bool {
         && (!outdoors || daily(bench_time.daylight.as_ref().unwrap_or(&usual), moment, at_ms))
         && (job.helper != Some(true) || bench_time.helper.as_deref().is_none_or(|hours| weekly(hours, moment, at_ms)))
         && !(job.noisy == Some(true) && bench_time.quiet.as_ref().is_some_and(|quiet| daily(quiet, moment, at_ms)))
+}
+
+/// Whether it is neither too cold nor too warm, to a tenth.
+fn airy(air: &Air, celsius: f64) -> bool {
+    air.lowest_celsius.is_none_or(|lowest| celsius >= lowest - 0.05)
+        && air.highest_celsius.is_none_or(|highest| celsius <= highest + 0.05)
 }
 
 fn weekly(spans: &[Span], moment: &Moment, at_ms: i64) -> bool {

@@ -5,7 +5,7 @@ use super::bench_time::ASSUMED_WORDS;
 use super::blocks::{block_of, fits_alone};
 use super::calendar::{HOUR_MS, MINUTE_MS};
 use super::needs::Task;
-use super::own_time::{Benches, Kind};
+use super::own_time::Benches;
 use super::waits::{Clockwork, WaitRule};
 use super::{BenchTime, Moment, Zone};
 use crate::bike::{Bike, JobState};
@@ -45,6 +45,8 @@ fn no_own_time(task: &Task, bike: &Bike, benches: &Benches) -> Option<Finding> {
     let no_helper = kind.helper && bench_time.helper.as_ref().is_some_and(Vec::is_empty);
     let help = if no_helper {
         "Say when a helper is there, and it can be planned.".to_owned()
+    } else if kind.air.asks() {
+        format!("A warmer or drier place would help, or bench time {}.", kind.words())
     } else {
         format!("Bench time {} would help. {}", kind.words(), now_words(bench_time))
     };
@@ -117,12 +119,7 @@ fn what_keeps_it(before: &Task, follower: &Task, at_most_ms: i64) -> String {
         _ => return "The wait between them is longer than that. Look at both in the sheet of the product.".to_owned(),
     };
     let both = before.work_ms + wait_ms + follower.work_ms;
-    let kinds = [before.kind, follower.kind];
-    let kind = Kind {
-        daylight: kinds.iter().any(|kind| kind.daylight),
-        helper: kinds.iter().any(|kind| kind.helper),
-        noisy: kinds.iter().any(|kind| kind.noisy),
-    };
+    let kind = before.kind.with(follower.kind);
     let what = if kind.asks_nothing() { String::new() } else { format!(" {}", kind.words()) };
     format!("A stretch of {}{what} for both would help.", in_words(both))
 }

@@ -7,7 +7,7 @@ use super::calendar::{DAY_MS, MINUTE_MS};
 use super::checker::{broken, over_ms};
 use super::example::{at, bike, job, part, row as find};
 use super::{BenchTime, DayHours, Moment, Span, Zone, ZoneShift, schedule};
-use crate::bike::{Bike, Job, JobPlace, JobState, PartState, Spot, SpotTaken, Step, Wait};
+use crate::bike::{Air, Bike, Job, JobPlace, JobState, PartState, Spot, SpotTaken, Step, Wait};
 
 /// The clock of central Europe in 2026, with both changes.
 fn central_europe() -> Zone {
@@ -33,11 +33,21 @@ struct Hours {
     splittable: Option<bool>,
     limit: Option<u32>,
     spots: Option<Vec<SpotTaken>>,
+    air: Option<Air>,
 }
 
 fn any_spot() -> impl Strategy<Value = SpotTaken> {
     let spot = prop_oneof![Just(Spot::Stand), Just(Spot::SprayPlace), Just(Spot::Oven)];
     (spot, prop::option::of(0_u32..60)).prop_map(|(spot, hours)| SpotTaken { spot, hours_after: hours.map(f64::from) })
+}
+
+/// Air as paint wants it, in a place that has 6 to 16 °C.
+fn any_air() -> impl Strategy<Value = Air> {
+    (prop::option::of(4_u32..16), prop::option::of(7_u32..17)).prop_map(|(lowest, more)| Air {
+        lowest_celsius: lowest.map(f64::from),
+        highest_celsius: more.map(|more| f64::from(lowest.unwrap_or(0) + more)),
+        highest_humidity: None,
+    })
 }
 
 fn any_hours() -> impl Strategy<Value = Hours> {
@@ -49,14 +59,16 @@ fn any_hours() -> impl Strategy<Value = Hours> {
         prop::option::weighted(0.2, any::<bool>()),
         prop::option::weighted(0.25, 1_u32..100),
         prop::option::weighted(0.3, prop::collection::vec(any_spot(), 1..3)),
+        prop::option::weighted(0.2, any_air()),
     )
-        .prop_map(|(place, helper, noisy, splittable, limit, spots)| Hours {
+        .prop_map(|(place, helper, noisy, splittable, limit, spots, air)| Hours {
             place,
             helper,
             noisy,
             splittable,
             limit,
             spots,
+            air,
         })
 }
 
@@ -104,6 +116,7 @@ fn any_job(place: usize) -> impl Strategy<Value = Job> {
             noisy: hours.noisy,
             splittable: hours.splittable,
             spots: hours.spots,
+            air: hours.air,
             after: after.iter().filter(|need| **need < place).map(|need| format!("job {need:02}")).collect(),
             wait: wait.map(|long| Wait {
                 name: "dries".to_owned(),
@@ -131,6 +144,7 @@ pub(super) fn any_bike(jobs: std::ops::Range<usize>) -> impl Strategy<Value = Bi
             for (job, rank) in made.jobs.values_mut().zip(ranks) {
                 job.rank = rank;
             }
+            (made.place.night_celsius, made.place.day_celsius) = (Some(6.0), Some(16.0));
             made.bench_time = BenchTime { spans, helper, daylight, quiet, ..BenchTime::default() };
             for (number, day) in days.into_iter().enumerate() {
                 let expected = Zone::default().day_at(at("2026-03-05", 0) + day * DAY_MS).text();
@@ -189,6 +203,7 @@ proptest! {
         let goes_on = |row: &&PlanRow| {
             let job = &bike.jobs[&row.job];
             let any_time = job.place.is_none_or(|place| place == JobPlace::Bench) && job.noisy != Some(true) && job.helper != Some(true);
+            let any_time = any_time && job.spots.is_none() && job.air.is_none();
             let whole = job.splittable == Some(false) || job.wait.as_ref().is_some_and(|wait| wait.at_most_hours.is_some());
             row.state == JobState::Begun && any_time && !whole && row.blocked_by.is_empty()
         };

@@ -31,6 +31,7 @@ mod slack;
 mod spots;
 mod spread;
 mod waits;
+mod weather;
 
 mod ready_made;
 mod sheet;

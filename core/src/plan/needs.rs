@@ -11,6 +11,7 @@ use super::painting::{NextCoat, Painting, SANDING_MS, paintings};
 use super::running::{Running, running_waits};
 use super::spots::{Takes, still_taken};
 use super::waits::{Clockwork, WaitRule};
+use super::weather::unknown_air;
 use super::{BenchTime, Moment};
 use crate::bike::{Bike, Job, JobState, Part, PartState, Spot};
 use crate::finding::{Finding, Weight};
@@ -95,6 +96,7 @@ impl<'a> Needs<'a> {
         let mut findings = Vec::new();
         assumed_bench_time(&bike.bench_time, &mut findings);
         assumed_helper(bike, &mut findings);
+        unknown_air(bike, clockwork.climate(), now_ms, &mut findings);
         let paintings = paintings(bike, moment);
         let running = running_waits(bike, now_ms, clockwork, &paintings, &mut findings);
         let taken = still_taken(bike.jobs.values(), now_ms);

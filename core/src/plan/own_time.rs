@@ -1,10 +1,12 @@
-//! Own time: the bench time in which a kind of job can be done. Some jobs want daylight, some a second pair of hands,
-//! some may not be heard in quiet hours; each kind has a calendar of its own, cut from the bench time.
+//! Own time: the bench time in which a kind of job can be done. Some jobs want daylight, some a second pair of hands, some
+//! may not be heard in quiet hours, some want warm and dry air; each kind has a calendar of its own, cut from the bench time.
 
 use super::bench::Bench;
 use super::calendar::Day;
+use super::weather::Weather;
 use super::{BenchTime, DayHours, Moment, WorkSpan, Zone};
 use crate::bike::{Job, JobPlace};
+use crate::coating::ClimateLog;
 
 /// How far ahead bench time is laid out, days: five years. Work that does not fit in there is not planned.
 const FARTHEST_DAYS: i64 = 1_826;
@@ -20,6 +22,8 @@ pub(crate) struct Kind {
     pub(crate) helper: bool,
     /// It is heard, and keeps out of quiet hours.
     pub(crate) noisy: bool,
+    /// What the air has to be like.
+    pub(crate) air: Weather,
 }
 
 impl Kind {
@@ -29,6 +33,7 @@ impl Kind {
             daylight: matches!(job.place, Some(JobPlace::Daylight | JobPlace::SprayPlace)),
             helper: job.helper == Some(true),
             noisy: job.noisy == Some(true),
+            air: Weather::of(job.air.as_ref()),
         }
     }
 
@@ -39,7 +44,17 @@ impl Kind {
 
     /// Whether it asks for all that another kind asks for, so that its hours lie within the other's.
     pub(crate) fn asks(self, other: Kind) -> bool {
-        self.daylight >= other.daylight && self.helper >= other.helper && self.noisy >= other.noisy
+        self.with(other) == self
+    }
+
+    /// What both ask for together.
+    pub(crate) fn with(self, other: Kind) -> Kind {
+        Kind {
+            daylight: self.daylight || other.daylight,
+            helper: self.helper || other.helper,
+            noisy: self.noisy || other.noisy,
+            air: self.air.with(other.air),
+        }
     }
 
     /// What it asks for, in words: “by daylight and while a helper is there”.
@@ -49,12 +64,8 @@ impl Kind {
             (self.helper, "while a helper is there"),
             (self.noisy, "outside the quiet hours"),
         ];
-        let words: Vec<&str> = asks.iter().filter(|(asked, _)| *asked).map(|(_, words)| *words).collect();
-        words.join(" and ")
-    }
-
-    fn number(self) -> usize {
-        usize::from(self.daylight) + 2 * usize::from(self.helper) + 4 * usize::from(self.noisy)
+        let asked = asks.iter().filter(|(asked, _)| *asked).map(|(_, words)| (*words).to_owned());
+        asked.chain(self.air.words()).collect::<Vec<_>>().join(" and ")
     }
 }
 
@@ -62,20 +73,26 @@ impl Kind {
 #[derive(Debug)]
 pub(crate) struct Benches {
     whole: Bench,
-    kinds: Vec<Option<Bench>>,
+    kinds: Vec<(Kind, Bench)>,
 }
 
 impl Benches {
     /// Lays out the bench time from a moment on, for each of the kinds.
-    pub(crate) fn of(bench_time: &BenchTime, moment: &Moment, kinds: impl IntoIterator<Item = Kind>) -> Benches {
+    pub(crate) fn of(
+        bench_time: &BenchTime,
+        moment: &Moment,
+        climate: &ClimateLog,
+        kinds: impl IntoIterator<Item = Kind>,
+    ) -> Benches {
         let now_ms = moment.at_ms();
         let farthest_ms = moment.zone.instant_of(moment.zone.day_at(now_ms).plus(FARTHEST_DAYS), 0);
         let limits = (now_ms, farthest_ms);
         let whole = bench_time.between(&moment.zone, now_ms, farthest_ms);
-        let mut benches: Vec<Option<Bench>> = (0..8).map(|_| None).collect();
-        for kind in kinds {
-            if let Some(own) = benches.get_mut(kind.number()).filter(|own| own.is_none() && !kind.asks_nothing()) {
-                *own = Some(Bench::of(&cut(&whole, bench_time, &moment.zone, limits, kind)));
+        let mut benches: Vec<(Kind, Bench)> = Vec::new();
+        for kind in kinds.into_iter().filter(|kind| !kind.asks_nothing()) {
+            if benches.iter().all(|(own, _)| *own != kind) {
+                let hours = cut(&whole, bench_time, &moment.zone, limits, kind);
+                benches.push((kind, Bench::of(&kind.air.within(&hours, climate))));
             }
         }
         Benches { whole: Bench::of(&whole), kinds: benches }
@@ -88,11 +105,14 @@ impl Benches {
 
     /// The bench time of a kind of job.
     pub(crate) fn own(&self, kind: Kind) -> &Bench {
-        self.kinds.get(kind.number()).and_then(Option::as_ref).unwrap_or(&self.whole)
+        if kind.asks_nothing() {
+            return &self.whole;
+        }
+        self.kinds.iter().find(|(own, _)| *own == kind).map_or(&self.whole, |(_, bench)| bench)
     }
 }
 
-/// The part of the bench time that a kind of job can use.
+/// The part of the bench time that a kind of job can use, whatever the air is like.
 fn cut(whole: &[WorkSpan], bench_time: &BenchTime, zone: &Zone, limits: (i64, i64), kind: Kind) -> Vec<WorkSpan> {
     let mut own = whole.to_vec();
     if kind.daylight {
@@ -178,7 +198,8 @@ mod tests {
     }
 
     fn first(bench_time: &BenchTime, kind: Kind) -> Option<(i64, i64)> {
-        let benches = Benches::of(bench_time, &tuesday_noon(), [kind]);
+        let climate = ClimateLog::of(&Default::default(), &tuesday_noon());
+        let benches = Benches::of(bench_time, &tuesday_noon(), &climate, [kind]);
         let own = benches.own(kind);
         let begin_ms = own.begin_ms(0)?;
         Some((begin_ms, own.work_between(begin_ms, begin_ms + DAY_MS).first()?.to_ms))
@@ -193,7 +214,7 @@ mod tests {
         assert_eq!(first(&hours, Kind { daylight: true, ..kind }), tuesday(16, 19));
         assert_eq!(first(&hours, Kind { noisy: true, ..kind }), tuesday(16, 21));
         assert_eq!(first(&hours, Kind { helper: true, ..kind }), saturday(18, 20));
-        assert_eq!(first(&hours, Kind { daylight: true, helper: true, noisy: true }), saturday(18, 19));
+        assert_eq!(first(&hours, Kind { daylight: true, helper: true, noisy: true, ..kind }), saturday(18, 19));
     }
 
     #[test]

@@ -35,7 +35,12 @@ pub(crate) fn rehearsed(ground: &Ground, moment: &Moment, orders: &[Vec<usize>])
     let mut found: Vec<Vec<usize>> = Vec::new();
     let step = (orders.len() / REHEARSED).max(1);
     for week in WEEKS {
-        let benches = Benches::of(&made_up(week), &morning, ground.tasks.iter().map(|task| task.kind));
+        let benches = Benches::of(
+            &made_up(week),
+            &morning,
+            ground.clockwork.climate(),
+            ground.tasks.iter().map(|task| task.kind),
+        );
         let stage = Ground { tasks: &tasks, benches: &benches, ..*ground };
         for order in orders.iter().step_by(step).take(REHEARSED) {
             let mut plan = stage.lay(order);

@@ -55,7 +55,7 @@ pub(crate) fn schedule_with_odds(bike: &Bike, moment: &Moment) -> Scheduled {
 fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
     let mut needs = Needs::of(bike, moment, &clockwork);
-    let benches = Benches::of(&bike.bench_time, moment, needs.tasks.iter().map(|task| task.kind));
+    let benches = Benches::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
     let mut best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment);
     let missed: Vec<bool> = needs.tasks.iter().zip(&best).map(|(task, laid)| misses(task, laid.as_ref())).collect();

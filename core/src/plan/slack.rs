@@ -150,7 +150,7 @@ mod tests {
         fn with_all_tasks_late_or_with_one_put_off_the_plan_still_holds(bike in any_bike(1..14), moment in any_moment(), fill in any::<bool>()) {
             let clockwork = Clockwork::of(&bike, &moment);
             let needs = Needs::of(&bike, &moment, &clockwork);
-            let benches = Benches::of(&bike.bench_time, &moment, needs.tasks.iter().map(|task| task.kind));
+            let benches = Benches::of(&bike.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
             let ground = Ground { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
             let mut plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
             let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();

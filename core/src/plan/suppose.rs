@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::calendar::{DAY_MS, Day, HOUR_MS};
+use super::calendar::{Day, HOUR_MS};
 use super::schedule::schedule;
 use super::{BenchTime, ExtraTime, Moment};
 use crate::bike::{Bike, Climate};
@@ -21,8 +21,10 @@ pub struct Supposition {
     pub without_weekday: Option<u32>,
     /// Bench time on one day more.
     pub extra: Option<ExtraTime>,
-    /// The garage is so much colder from now on, kelvins; negative is warmer.
+    /// The garage is so much colder for a while from now on, kelvins; negative is warmer.
     pub colder_kelvin: Option<f64>,
+    /// How many days that lasts; left out: 7.
+    pub colder_days: Option<u32>,
 }
 
 /// What the supposition comes to.
@@ -36,7 +38,7 @@ pub struct Supposed {
     pub held_by: String,
 }
 
-/// Days that a part comes later when no number is given.
+/// Days that a part comes later, or that the cold lasts, when no number is given.
 const USUAL_DAYS: u32 = 7;
 
 /// Plans the bike with something supposed, beside `ready_ms` without it.
@@ -69,27 +71,29 @@ pub(crate) fn suppose(
         supposed.bench_time = BenchTime { spans, extra, ..supposed.bench_time }.checked()?;
     }
     if let Some(kelvin) = supposition.colder_kelvin {
-        colder(&mut supposed, bounds::COLDER.check(kelvin)?, moment);
+        let days = bounds::DAYS_SHOWN.check(f64::from(supposition.colder_days.unwrap_or(USUAL_DAYS)))?;
+        colder(&mut supposed, bounds::COLDER.check(kelvin)?, days, moment);
     }
     let plan = schedule(&supposed, moment);
     let later_hours = plan.ready_ms.zip(ready_ms).map(|(then, now)| (then - now) as f64 / HOUR_MS as f64);
     Ok(Supposed { ready_ms: plan.ready_ms, later_hours, held_by: plan.held_by })
 }
 
-/// Lets the place be so much colder: its usual nights and days, and what was read last where that still holds.
-fn colder(bike: &mut Bike, kelvin: f64, moment: &Moment) {
+/// Lets the place be so much colder for some days, hour by hour; after them a day at the mean of what is usual there
+/// leads back to it.
+fn colder(bike: &mut Bike, kelvin: f64, days: f64, moment: &Moment) {
     let log = ClimateLog::of(bike, moment);
     let now_ms = moment.at_ms();
-    let place = &mut bike.place;
-    let usual_known = place.night_celsius.is_some() || place.day_celsius.is_some();
-    for celsius in [&mut place.night_celsius, &mut place.day_celsius].into_iter().flatten() {
-        *celsius -= kelvin;
-    }
-    let read = bike.climate.iter().filter(|reading| reading.from_ms <= now_ms).map(|reading| reading.from_ms).max();
-    if !usual_known || read.is_some_and(|from_ms| now_ms - from_ms < DAY_MS) {
-        let celsius = log.celsius_at(now_ms) - kelvin;
-        bike.climate.push(Climate { from_ms: now_ms, celsius, humidity: log.humidity_at(now_ms) });
-    }
+    let hours = (days * 24.0) as i64;
+    let at = |hour: i64| now_ms.saturating_add(hour.saturating_mul(HOUR_MS));
+    bike.climate.retain(|reading| reading.from_ms < now_ms);
+    bike.climate.extend((0..hours).map(at).map(|from_ms| Climate {
+        from_ms,
+        celsius: log.celsius_at(from_ms) - kelvin,
+        humidity: log.humidity_at(from_ms),
+    }));
+    let mean = (0..24).map(|hour| log.celsius_at(at(hours + hour))).sum::<f64>() / 24.0;
+    bike.climate.push(Climate { from_ms: at(hours), celsius: mean, humidity: log.humidity_at(at(hours)) });
 }
 
 /// Lets a part come so many days later.
@@ -160,6 +164,10 @@ mod tests {
         let later = |bike: &Bike, kelvin| supposed(bike, &ask(kelvin)).unwrap().later_hours.unwrap();
         let (colder, warmer) = (later(&made, 5.0), later(&made, -5.0));
         assert!(colder > 1.0 && warmer < -1.0, "{colder} {warmer}");
+        // A week's cold is over in the end: after it, the same coat takes as long as ever.
+        let soon = Supposition { colder_days: Some(1), ..ask(5.0) };
+        let one_day = supposed(&made, &soon).unwrap().later_hours.unwrap();
+        assert!(0.0 < one_day && one_day < colder, "{one_day} {colder}");
         let soaked = bike(vec![waiting(job("soak", 1.0, &[]), "soaks", 24.0)]);
         assert_eq!(later(&soaked, 5.0), 0.0);
         assert!(supposed(&made, &ask(31.0)).unwrap_err().to_string().contains("31"));

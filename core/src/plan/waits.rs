@@ -54,6 +54,11 @@ impl Clockwork {
         Clockwork { climate: ClimateLog::of(bike, moment), known: RefCell::default() }
     }
 
+    /// Temperature and humidity of the place.
+    pub(crate) fn climate(&self) -> &ClimateLog {
+        &self.climate
+    }
+
     /// The same without what it has reckoned so far.
     pub(crate) fn anew(&self) -> Clockwork {
         Clockwork { climate: self.climate.clone(), known: RefCell::default() }
