@@ -8,7 +8,7 @@ use layshaft_wire::wire;
 
 use crate::bike::Bike;
 use crate::dues::{Due, DueKind, dues};
-use crate::plan::{Moment, schedule};
+use crate::plan::{Moment, PlanRow};
 
 /// The alarms, as a list and as a file.
 #[wire]
@@ -24,11 +24,10 @@ pub struct AlarmsSheet {
 /// Longest line of the file, octets without the line break (RFC 5545, 3.1).
 const LINE_OCTETS: usize = 75;
 
-/// The alarms for everything that is still to come. Drying to the touch is no reason to ring.
-pub fn alarms_sheet(bike: &Bike, moment: &Moment) -> AlarmsSheet {
-    let rows = schedule(bike, moment).rows;
+/// The alarms for everything that is still to come by the rows of a plan. Drying to the touch is no reason to ring.
+pub fn alarms_sheet(bike: &Bike, moment: &Moment, rows: &[PlanRow]) -> AlarmsSheet {
     let ahead = |due: &Due| due.at_ms > moment.now_ms && due.due != DueKind::TouchDry;
-    let alarms: Vec<Due> = dues(bike, &rows, moment).into_iter().filter(ahead).collect();
+    let alarms: Vec<Due> = dues(bike, rows, moment).into_iter().filter(ahead).collect();
     AlarmsSheet {
         file_name: "layshaft-alarms.ics".to_owned(),
         text: calendar(&bike.id, &alarms, moment.now_ms),
@@ -164,16 +163,17 @@ mod tests {
     fn the_same_bike_at_the_same_moment_gives_the_same_file_with_only_what_is_ahead() {
         use crate::coating::{Coat, typical_product};
         use crate::plan::example::tuesday_noon;
+        use crate::plan::schedule;
         let mut bike = Bike { id: "orrin".to_owned(), ..Bike::default() };
         let product = typical_product("tank-liner").unwrap();
         let applied_ms = tuesday_noon().now_ms - 20 * 3_600_000;
         bike.coats.insert("tank".to_owned(), Coat { title: "Tank".to_owned(), product, applied_ms, ..Coat::default() });
-        let sheet = alarms_sheet(&bike, &tuesday_noon());
-        assert_eq!(sheet, alarms_sheet(&bike, &tuesday_noon()));
+        let sheet = alarms_sheet(&bike, &tuesday_noon(), &schedule(&bike, &tuesday_noon()).rows);
+        assert_eq!(sheet, alarms_sheet(&bike, &tuesday_noon(), &schedule(&bike, &tuesday_noon()).rows));
         let kinds: Vec<DueKind> = sheet.alarms.iter().map(|alarm| alarm.due).collect();
         assert_eq!(kinds, [DueKind::Handle, DueKind::Cured]);
         assert_eq!(sheet.text.matches("BEGIN:VALARM").count(), 2);
-        let empty = alarms_sheet(&Bike::default(), &tuesday_noon());
+        let empty = alarms_sheet(&Bike::default(), &tuesday_noon(), &schedule(&Bike::default(), &tuesday_noon()).rows);
         assert!(empty.alarms.is_empty() && empty.text.ends_with("END:VCALENDAR\r\n"));
     }
 

@@ -10,7 +10,7 @@ use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
 use crate::dues::{Due, since};
 use crate::error::Refused;
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_sheet};
-use crate::plan::{Moment, PlanRow, Scheduled, schedule};
+use crate::plan::{Moment, PlanRow, Scheduled};
 
 /// What to answer for.
 #[wire(lenient)]
@@ -79,18 +79,18 @@ pub struct TodaySheet {
 /// Minutes at hand when nothing is said.
 const USUAL_MINUTES: f64 = 60.0;
 
-/// Everything for the page that the app opens with.
-pub fn today_sheet(bike: &Bike, ask: &TodayAsk, moment: &Moment) -> Result<TodaySheet, Refused> {
+/// Everything for the page that the app opens with, from the schedule of the bike.
+pub fn today_sheet(bike: &Bike, ask: &TodayAsk, moment: &Moment, scheduled: &Scheduled) -> Result<TodaySheet, Refused> {
     let minutes_at_hand = bounds::TIME_AT_HAND.check(ask.minutes_at_hand.unwrap_or(USUAL_MINUTES))?;
-    let Scheduled { rows, ready_ms, held_by, .. } = schedule(bike, moment);
+    let Scheduled { rows, ready_ms, held_by, .. } = scheduled;
     Ok(TodaySheet {
         bike: bike.identity.name.clone(),
-        ready_ms,
-        held_by,
-        next: next_jobs(bike, moment, &rows, minutes_at_hand),
+        ready_ms: *ready_ms,
+        held_by: held_by.clone(),
+        next: next_jobs(bike, moment, rows, minutes_at_hand),
         cures: running_cures(bike, moment),
         processes: running_processes(bike, moment),
-        while_away: ask.last_seen_ms.map(|seen_ms| since(bike, &rows, seen_ms, moment)).unwrap_or_default(),
+        while_away: ask.last_seen_ms.map(|seen_ms| since(bike, rows, seen_ms, moment)).unwrap_or_default(),
         parts_due: parts_due(bike),
         readiness: readiness_today(bike),
         jobs_done: rows.iter().map(|row| u32::from(row.state == JobState::Done)).sum(),
@@ -207,10 +207,14 @@ mod tests {
     }
     use crate::coating::{Coat, typical_product};
     use crate::plan::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
+    use crate::plan::schedule;
+
+    fn asked(bike: &Bike, ask: &TodayAsk) -> Result<TodaySheet, Refused> {
+        today_sheet(bike, ask, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
+    }
 
     fn today(bike: &Bike, minutes_at_hand: f64) -> TodaySheet {
-        today_sheet(bike, &TodayAsk { minutes_at_hand: Some(minutes_at_hand), ..TodayAsk::default() }, &tuesday_noon())
-            .unwrap()
+        asked(bike, &TodayAsk { minutes_at_hand: Some(minutes_at_hand), ..TodayAsk::default() }).unwrap()
     }
 
     fn titles(sheet: &TodaySheet) -> Vec<&str> {
@@ -292,7 +296,7 @@ mod tests {
 
     #[test]
     fn an_empty_bike_has_a_page_and_no_pass() {
-        let sheet = today_sheet(&Bike::default(), &TodayAsk::default(), &tuesday_noon()).unwrap();
+        let sheet = asked(&Bike::default(), &TodayAsk::default()).unwrap();
         assert_eq!((sheet.ready_ms, sheet.jobs, sheet.next.len()), (None, 0, 0));
         assert_ne!(sheet.readiness.verdict, Verdict::Pass);
     }
@@ -301,7 +305,7 @@ mod tests {
     fn an_unknown_pack_is_no_pass_and_no_error() {
         let mut bike = Bike::default();
         bike.identity.pack = Some("never there".to_owned());
-        let sheet = today_sheet(&bike, &TodayAsk::default(), &tuesday_noon()).unwrap();
+        let sheet = asked(&bike, &TodayAsk::default()).unwrap();
         assert_eq!(sheet.readiness.verdict, Verdict::Unknown);
     }
 
@@ -309,7 +313,7 @@ mod tests {
     fn a_time_at_hand_outside_its_range_is_refused() {
         for minutes in [0.0, 1441.0, f64::NAN] {
             let ask = TodayAsk { minutes_at_hand: Some(minutes), ..TodayAsk::default() };
-            let refused = today_sheet(&Bike::default(), &ask, &tuesday_noon()).unwrap_err().to_string();
+            let refused = asked(&Bike::default(), &ask).unwrap_err().to_string();
             assert!(refused.starts_with("Time at hand") && refused.contains("1 to 1440 min"), "{refused}");
         }
     }

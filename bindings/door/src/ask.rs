@@ -22,19 +22,21 @@ impl Bench {
     /// What to do next, what cures, when the bike will be ready.
     pub fn today(&self, ask: &TodayAsk, moment: &Moment) -> Result<TodaySheet, Refusal> {
         self.open_bike_mark()?;
-        Ok(today::today_sheet(&self.bike, ask, moment)?)
+        Ok(today::today_sheet(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, false))?)
     }
 
     /// The jobs on the calendar.
     pub fn plan(&self, ask: &PlanAsk, moment: &Moment) -> Result<PlanSheet, Refusal> {
         self.open_bike_mark()?;
-        Ok(plan_sheet(&self.bike, ask, moment)?)
+        let with_odds = ask.how_sure == Some(true);
+        Ok(plan_sheet(&self.bike, ask, moment, &self.planned.schedule(&self.bike, moment, with_odds))?)
     }
 
     /// One job at the bench.
     pub fn job(&self, ask: &MarkAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
         let job: layshaft_core::bike::Job = self.record(&ask.id)?;
-        let row = self.plan(&PlanAsk::default(), moment)?.rows.into_iter().find(|row| row.job == ask.id);
+        let scheduled = self.planned.schedule(&self.bike, moment, false);
+        let row = scheduled.rows.iter().find(|row| row.job == ask.id).cloned();
         let coats =
             self.bike.coats.iter().filter(|(_, coat)| coat.job.as_deref() == Some(&ask.id) && coat.ended_ms.is_none());
         let cures = coats
@@ -141,7 +143,7 @@ impl Bench {
     /// A calendar file with alarms.
     pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsSheet, Refusal> {
         self.open_bike_mark()?;
-        Ok(alarms::alarms_sheet(&self.bike, moment))
+        Ok(alarms::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
     }
 
     /// Coating products to start from.

@@ -7,6 +7,8 @@ use layshaft_core::changes::{Change, Device, Edit, Key, Ledger, Record, Stamp, r
 use layshaft_core::error::{Code, Refusal};
 use layshaft_storage::{Opened, Store};
 
+use crate::planned::{Planned, STOOD};
+
 /// Name of the device-local setting that says which bike is open.
 pub(crate) const OPEN: &str = "open";
 /// Name of the device-local setting that says when a bike was exported; the bike's mark follows.
@@ -21,6 +23,7 @@ pub struct Bench {
     pub(crate) open: Option<String>,
     pub(crate) bike: Bike,
     pub(crate) set_aside: Option<String>,
+    pub(crate) planned: Planned,
 }
 
 impl Bench {
@@ -33,8 +36,18 @@ impl Bench {
         let batches = changes.iter().map(|change| change.batch.clone()).collect();
         let ledger = Ledger::fold(changes);
         let open = store.setting(OPEN)?;
-        let mut bench = Self { store, device, ledger, batches, open, bike: Bike::default(), set_aside };
+        let mut bench = Self {
+            store,
+            device,
+            ledger,
+            batches,
+            open,
+            bike: Bike::default(),
+            set_aside,
+            planned: Planned::default(),
+        };
         bench.reassemble();
+        bench.plan_as_it_stood();
         Ok(bench)
     }
 
@@ -102,6 +115,10 @@ impl Bench {
             self.ledger.add(change);
         }
         self.reassemble();
+        if let (Some(order), Some(project)) = (self.planned.has_changed(), &self.open) {
+            // Without it the plan is as good; it may only move what it need not.
+            self.store.set_setting(&format!("{STOOD}{project}"), &order).ok();
+        }
     }
 
     /// Opens a bike on this device.
@@ -109,7 +126,14 @@ impl Bench {
         self.store.set_setting(OPEN, project)?;
         self.open = Some(project.to_owned());
         self.reassemble();
+        self.plan_as_it_stood();
         Ok(())
+    }
+
+    /// Lets the plan of the open bike go on from the order in which it stood.
+    fn plan_as_it_stood(&mut self) {
+        let stored = self.open.as_ref().and_then(|project| self.store.setting(&format!("{STOOD}{project}")).ok()?);
+        self.planned = Planned::after(stored.as_deref());
     }
 
     fn reassemble(&mut self) {

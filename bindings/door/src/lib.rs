@@ -17,6 +17,7 @@ mod commands;
 mod demo;
 mod json;
 mod keep;
+mod planned;
 mod undo;
 
 pub use bench::Bench;

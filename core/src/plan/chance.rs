@@ -235,8 +235,8 @@ mod tests {
     use super::super::calendar::{DAY_MS, HOUR_MS};
     use super::super::example::{bike, job, needing, part, tuesday_noon, waiting};
     use super::super::own_time::Benches;
-    use super::super::schedule::schedule_with_odds;
     use super::super::waits::Clockwork;
+    use super::super::{Scheduled, Standing, schedule_keeping};
     use super::*;
     use crate::bike::{Job, Part, PartState};
 
@@ -250,6 +250,10 @@ mod tests {
 
     fn from_2_to_14_days() -> Delivery {
         Delivery { least_days: 2.0, likely_days: 5.0, most_days: 14.0, ..Delivery::default() }
+    }
+
+    fn schedule_with_odds(bike: &Bike, moment: &Moment) -> Scheduled {
+        schedule_keeping(bike, moment, &Standing::default(), true)
     }
 
     #[test]

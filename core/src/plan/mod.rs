@@ -30,6 +30,7 @@ mod schedule;
 mod slack;
 mod spots;
 mod spread;
+mod standing;
 mod waits;
 mod weather;
 
@@ -43,9 +44,10 @@ pub use chance::{Odds, OddsPoint, ParcelShare};
 pub use offers::Offer;
 pub use order_first::ToOrder;
 pub use ready_made::{ReadyMade, ready_made, ready_made_job};
-pub use schedule::{Scheduled, schedule};
+pub use schedule::{Scheduled, schedule, schedule_keeping};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};
+pub use standing::Standing;
 pub use suppose::{Supposed, Supposition};
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use super::calendar::Day;
 use super::needs::missing;
+use super::schedule::Scheduled;
 use super::suppose::{Supposed, Supposition, suppose};
 use super::{ExtraTime, Moment};
 use crate::bike::{Bike, JobState, Part};
@@ -27,8 +28,8 @@ pub struct Offer {
 }
 
 /// Everything that is offered; nothing where there is no date that could move.
-pub(crate) fn offers(bike: &Bike, moment: &Moment, ready_ms: Option<i64>) -> Vec<Offer> {
-    if ready_ms.is_none_or(|ready_ms| ready_ms <= moment.at_ms()) {
+pub(crate) fn offers(bike: &Bike, moment: &Moment, scheduled: &Scheduled) -> Vec<Offer> {
+    if scheduled.ready_ms.is_none_or(|ready_ms| ready_ms <= moment.at_ms()) {
         return Vec::new();
     }
     let parcels = parcels(bike).into_iter().map(|(mark, part)| {
@@ -39,7 +40,7 @@ pub(crate) fn offers(bike: &Bike, moment: &Moment, ready_ms: Option<i64>) -> Vec
     parcels
         .chain(others)
         .filter_map(|(supposition, title)| {
-            let supposed = suppose(bike, &supposition, moment, ready_ms).ok()?;
+            let supposed = suppose(bike, &supposition, moment, scheduled).ok()?;
             Some(Offer { supposition, title, supposed })
         })
         .collect()
@@ -92,7 +93,7 @@ mod tests {
     use crate::bike::{Job, PartState, Wait};
 
     fn offered(bike: &Bike) -> Vec<Offer> {
-        offers(bike, &tuesday_noon(), schedule(bike, &tuesday_noon()).ready_ms)
+        offers(bike, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
     }
 
     #[test]
@@ -112,9 +113,9 @@ mod tests {
         assert!(list.last().unwrap().supposition.colder_kelvin.is_some());
         assert_eq!(list.len(), 1 + 3 + 1 + 1, "what has no day cannot be late");
         // Each date is that of the same supposition asked for by itself.
-        let ready_ms = schedule(&made, &tuesday_noon()).ready_ms;
+        let scheduled = schedule(&made, &tuesday_noon());
         for offer in &list {
-            let alone = suppose(&made, &offer.supposition, &tuesday_noon(), ready_ms).unwrap();
+            let alone = suppose(&made, &offer.supposition, &tuesday_noon(), &scheduled).unwrap();
             assert_eq!(alone, offer.supposed);
         }
     }

@@ -53,13 +53,15 @@ pub(crate) fn tries_all(tasks: usize) -> bool {
 /// then mark; those that differ from it by one task come next, so that of equally good orders one near the list is taken.
 pub(crate) struct Orders<'a> {
     all: Collected<'a>,
+    /// How urgent each task was in the plan before.
+    before: Option<&'a [f64]>,
     batch: usize,
 }
 
 impl<'a> Orders<'a> {
-    /// The orders of tasks, none made yet.
-    pub(crate) fn of(outlines: &'a [Outline]) -> Orders<'a> {
-        Orders { all: Collected { outlines, orders: Vec::new(), seen: BTreeSet::new() }, batch: 0 }
+    /// The orders of tasks, none made yet. Where a plan stood before, those near it come first.
+    pub(crate) fn of(outlines: &'a [Outline], before: Option<&'a [f64]>) -> Orders<'a> {
+        Orders { before, all: Collected { outlines, orders: Vec::new(), seen: BTreeSet::new() }, batch: 0 }
     }
 
     /// All that were made so far.
@@ -71,6 +73,9 @@ impl<'a> Orders<'a> {
     pub(crate) fn next_batch(&mut self) -> Option<Vec<Vec<usize>>> {
         let made = self.all.orders.len();
         let outlines = self.all.outlines;
+        if let Some(before) = self.before.take() {
+            return Some(near(outlines, before));
+        }
         let batches: &[fn(&mut Collected)] = if tries_all(outlines.len()) {
             &[|all| all.add((0..all.outlines.len()).collect()), |all| all.add_every(&mut Vec::new())]
         } else {
@@ -84,9 +89,24 @@ impl<'a> Orders<'a> {
 
 /// All the orders.
 pub(crate) fn orders(outlines: &[Outline]) -> Vec<Vec<usize>> {
-    let mut orders = Orders::of(outlines);
+    let mut orders = Orders::of(outlines, None);
     while orders.next_batch().is_some() {}
     orders.all.orders
+}
+
+/// The order that stood before, and what differs from it by one task. They are kept apart from the others, so that these
+/// stay the same whatever stood before.
+fn near(outlines: &[Outline], before: &[f64]) -> Vec<Vec<usize>> {
+    let mut all = Collected { outlines, orders: Vec::new(), seen: BTreeSet::new() };
+    let mut stood = paced(all.outlines, before, None);
+    all.begun_first(&mut stood);
+    all.add_as_it_is(stood.clone());
+    all.add(stood.clone());
+    for task in stood.iter().rev() {
+        all.add(paced(all.outlines, &raised(all.outlines, before, *task), Some(USUAL_PACE)));
+    }
+    all.add_drawn_forward(&stood);
+    all.orders
 }
 
 /// The list, and what differs from it by one task.
@@ -146,12 +166,16 @@ pub(crate) struct Collected<'a> {
 impl Collected<'_> {
     /// The order, with what is begun before all others; where time limits run, also with what they bind together.
     fn add(&mut self, mut order: Vec<usize>) {
-        let first = |task: usize| self.outlines.get(task).is_some_and(|outline| outline.first);
-        order.sort_by_key(|task| if first(*task) { *task } else { usize::MAX });
+        self.begun_first(&mut order);
         if self.outlines.iter().any(|outline| outline.limits) {
             self.add_as_it_is(together(self.outlines, &order));
         }
         self.add_as_it_is(order);
+    }
+
+    fn begun_first(&self, order: &mut [usize]) {
+        let first = |task: usize| self.outlines.get(task).is_some_and(|outline| outline.first);
+        order.sort_by_key(|task| if first(*task) { *task } else { usize::MAX });
     }
 
     fn add_as_it_is(&mut self, order: Vec<usize>) {

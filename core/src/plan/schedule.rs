@@ -16,7 +16,7 @@ use super::painting::give_up_windows;
 use super::rehearse::rehearsed;
 use super::rows::rows;
 use super::waits::{Clockwork, WaitRule};
-use super::{Moment, PlanRow};
+use super::{Moment, PlanRow, Standing};
 use crate::bike::{Bike, JobState};
 use crate::finding::{Finding, Weight};
 
@@ -38,31 +38,32 @@ pub struct Scheduled {
     pub held_by: String,
     /// What is worth saying.
     pub findings: Vec<Finding>,
+    /// The order in which the jobs stand.
+    pub standing: Standing,
 }
 
 /// Plans every job of a bike from a moment on, without the odds.
 ///
 /// The same bike at the same moment always gives the same plan, and more bench time never gives a later ready date.
 pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
-    scheduled(bike, moment, false)
+    schedule_keeping(bike, moment, &Standing::default(), false)
 }
 
-/// The same with the odds, which take two thousand runs through the plan.
-pub(crate) fn schedule_with_odds(bike: &Bike, moment: &Moment) -> Scheduled {
-    scheduled(bike, moment, true)
-}
-
-fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
+/// Plans every job of a bike from a moment on. The order that stood before is kept where no other is ready earlier. The
+/// odds take two thousand runs through the plan.
+pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &Standing, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
     let mut needs = Needs::of(bike, moment, &clockwork);
     let benches = Benches::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
-    let mut best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment);
+    let before = before.urgency(bike, &needs.tasks);
+    let mut best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
     let missed: Vec<bool> = needs.tasks.iter().zip(&best).map(|(task, laid)| misses(task, laid.as_ref())).collect();
     if give_up_windows(&mut needs.tasks, &missed, &needs.paintings, moment, &mut needs.findings) {
-        best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment);
+        best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
     }
     let mut ground = ground_of(&needs.tasks, &benches, &clockwork);
+    let standing = Standing::of(&needs.tasks, &best);
     let plan = filled(&ground, &needs, best);
     let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
     needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
@@ -77,7 +78,7 @@ fn scheduled(bike: &Bike, moment: &Moment, with_odds: bool) -> Scheduled {
     }
     let mut findings = needs.findings.clone();
     findings.extend(never_reached(&needs, &plan));
-    Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings }
+    Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings, standing }
 }
 
 fn ground_of<'a>(tasks: &'a [Task<'a>], benches: &'a Benches, clockwork: &'a Clockwork) -> Ground<'a> {
@@ -85,9 +86,9 @@ fn ground_of<'a>(tasks: &'a [Task<'a>], benches: &'a Benches, clockwork: &'a Clo
 }
 
 /// The best of the orders, each laid as it is.
-fn best_in_order(ground: &Ground, moment: &Moment) -> Plan {
+fn best_in_order(ground: &Ground, moment: &Moment, before: Option<&[f64]>) -> Plan {
     let outlines = outlines(ground, moment);
-    let mut orders = Orders::of(&outlines);
+    let mut orders = Orders::of(&outlines, before);
     let mut rehearsals = true;
     let batches = std::iter::from_fn(|| {
         let batch = orders.next_batch();

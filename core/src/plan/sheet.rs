@@ -7,7 +7,7 @@ use super::calendar::Day;
 use super::chance::Odds;
 use super::offers::{Offer, offers};
 use super::order_first::{ToOrder, order_first};
-use super::schedule::{Scheduled, schedule, schedule_with_odds};
+use super::schedule::Scheduled;
 use super::suppose::{Supposed, Supposition, suppose};
 use crate::bike::{Bike, JobState, Stage};
 use crate::bounds;
@@ -119,8 +119,8 @@ pub struct DayMark {
     pub weekday: u32,
 }
 
-/// The plan on the calendar of the days shown.
-pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanSheet, Refused> {
+/// The plan on the calendar of the days shown, from its schedule.
+pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment, scheduled: &Scheduled) -> Result<PlanSheet, Refused> {
     let shown = ask.days.unwrap_or(USUAL_DAYS);
     bounds::DAYS_SHOWN.check(f64::from(shown))?;
     let zone = &moment.zone;
@@ -128,9 +128,8 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
     let midnight = |day: Day| zone.instant_of(day, 0);
     let (from_ms, to_ms) = (midnight(today), midnight(today.plus(i64::from(shown))));
     let how_sure = ask.how_sure == Some(true);
-    let scheduled = if how_sure { schedule_with_odds(bike, moment) } else { schedule(bike, moment) };
-    let Scheduled { rows, ready_ms, bound_ms, odds, held_by, findings } = scheduled;
-    let what_if = ask.what_if.as_ref().map(|what_if| suppose(bike, what_if, moment, ready_ms)).transpose()?;
+    let Scheduled { rows, ready_ms, bound_ms, odds, held_by, findings, .. } = scheduled.clone();
+    let what_if = ask.what_if.as_ref().map(|what_if| suppose(bike, what_if, moment, scheduled)).transpose()?;
     Ok(PlanSheet {
         bench: bike.bench_time.between(zone, from_ms, to_ms),
         from_ms,
@@ -144,7 +143,7 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
         proven_best: ready_ms.is_some() && ready_ms == bound_ms,
         odds,
         order_first: order_first(bike, &rows, moment),
-        offers: if how_sure { offers(bike, moment, ready_ms) } else { Vec::new() },
+        offers: if how_sure { offers(bike, moment, scheduled) } else { Vec::new() },
         what_if,
         held_by,
         jobs_left: rows.iter().map(|row| u32::from(row.state != JobState::Done)).sum(),
@@ -158,11 +157,15 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment) -> Result<PlanShe
 mod tests {
     use super::super::calendar::HOUR_MS;
     use super::super::example::{at, bike, done, job, tuesday_noon};
-    use super::super::{Zone, ZoneShift};
+    use super::super::{Zone, ZoneShift, schedule};
     use super::*;
 
+    fn asked(bike: &Bike, days: Option<u32>, moment: &Moment) -> Result<PlanSheet, Refused> {
+        plan_sheet(bike, &PlanAsk { days, ..PlanAsk::default() }, moment, &schedule(bike, moment))
+    }
+
     fn sheet(bike: &Bike, days: Option<u32>, moment: &Moment) -> PlanSheet {
-        plan_sheet(bike, &PlanAsk { days, ..PlanAsk::default() }, moment).unwrap()
+        asked(bike, days, moment).unwrap()
     }
 
     #[test]
@@ -172,7 +175,7 @@ mod tests {
         let days: Vec<(&str, u32)> = sheet.days.iter().map(|mark| (mark.day.as_str(), mark.weekday)).collect();
         assert_eq!((days.len(), days[0], days[6]), (7, ("2026-03-24", 2), ("2026-03-30", 1)));
         assert_eq!(sheet.bench.iter().map(|span| (span.to_ms - span.from_ms) / HOUR_MS).collect::<Vec<_>>(), [2, 2, 7]);
-        assert_eq!(plan_sheet(&Bike::default(), &PlanAsk::default(), &tuesday_noon()).unwrap().days.len(), 28);
+        assert_eq!(self::sheet(&Bike::default(), None, &tuesday_noon()).days.len(), 28);
     }
 
     #[test]
@@ -197,9 +200,7 @@ mod tests {
     #[test]
     fn days_outside_the_range_are_refused_with_field_and_range() {
         for days in [0, 367, u32::MAX] {
-            let refused =
-                plan_sheet(&Bike::default(), &PlanAsk { days: Some(days), ..PlanAsk::default() }, &tuesday_noon())
-                    .unwrap_err();
+            let refused = asked(&Bike::default(), Some(days), &tuesday_noon()).unwrap_err();
             assert!(refused.to_string().contains("is outside 1 to 366 days"), "{refused}");
         }
     }

@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use super::calendar::{Day, HOUR_MS};
-use super::schedule::schedule;
+use super::schedule::{Scheduled, schedule_keeping};
 use super::{BenchTime, ExtraTime, Moment};
 use crate::bike::{Bike, Climate};
 use crate::bounds;
@@ -41,12 +41,12 @@ pub struct Supposed {
 /// Days that a part comes later, or that the cold lasts, when no number is given.
 const USUAL_DAYS: u32 = 7;
 
-/// Plans the bike with something supposed, beside `ready_ms` without it.
+/// Plans the bike with something supposed, beside its schedule without it.
 pub(crate) fn suppose(
     bike: &Bike,
     supposition: &Supposition,
     moment: &Moment,
-    ready_ms: Option<i64>,
+    scheduled: &Scheduled,
 ) -> Result<Supposed, Refused> {
     let mut supposed = bike.clone();
     if let Some(mark) = &supposition.part {
@@ -74,8 +74,8 @@ pub(crate) fn suppose(
         let days = bounds::DAYS_SHOWN.check(f64::from(supposition.colder_days.unwrap_or(USUAL_DAYS)))?;
         colder(&mut supposed, bounds::COLDER.check(kelvin)?, days, moment);
     }
-    let plan = schedule(&supposed, moment);
-    let later_hours = plan.ready_ms.zip(ready_ms).map(|(then, now)| (then - now) as f64 / HOUR_MS as f64);
+    let plan = schedule_keeping(&supposed, moment, &scheduled.standing, false);
+    let later_hours = plan.ready_ms.zip(scheduled.ready_ms).map(|(then, now)| (then - now) as f64 / HOUR_MS as f64);
     Ok(Supposed { ready_ms: plan.ready_ms, later_hours, held_by: plan.held_by })
 }
 
@@ -123,6 +123,7 @@ fn later(bike: &mut Bike, mark: &str, days: f64, moment: &Moment) -> Result<(), 
 #[cfg(test)]
 mod tests {
     use super::super::example::{at, bike, job, needing, part, tuesday_noon, waiting};
+    use super::super::schedule;
     use super::*;
     use crate::bike::{Job, PartState, Place, Wait};
 
@@ -133,7 +134,7 @@ mod tests {
     }
 
     fn supposed(bike: &Bike, supposition: &Supposition) -> Result<Supposed, Refused> {
-        suppose(bike, supposition, &tuesday_noon(), schedule(bike, &tuesday_noon()).ready_ms)
+        suppose(bike, supposition, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
     }
 
     #[test]

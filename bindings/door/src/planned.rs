@@ -1,0 +1,58 @@
+//! The plan of the open bike, worked out once for each minute and each new fact, and the order in which it stood before.
+//!
+//! The order is a setting of this device: it decides between plans that are ready together, nothing else, so that a new
+//! fact moves only what it has to. A bench without it plans just as well.
+
+use std::cell::RefCell;
+use std::sync::Arc;
+
+use layshaft_core::bike::Bike;
+use layshaft_core::plan::{Moment, Scheduled, Standing, schedule_keeping};
+
+/// Name of the device-local setting with the order of a bike's plan; the bike's mark follows.
+pub(crate) const STOOD: &str = "stood.";
+const MINUTE_MS: i64 = 60_000;
+
+/// What was worked out last.
+#[derive(Default)]
+pub(crate) struct Planned {
+    before: Standing,
+    plain: RefCell<Option<Kept>>,
+    with_odds: RefCell<Option<Kept>>,
+}
+
+struct Kept {
+    moment: Moment,
+    scheduled: Arc<Scheduled>,
+}
+
+impl Planned {
+    /// With the order that stood before, as it was stored; none that can be read is none.
+    pub fn after(stored: Option<&str>) -> Planned {
+        let before = stored.and_then(|text| serde_json::from_str(text).ok()).unwrap_or_default();
+        Planned { before, ..Planned::default() }
+    }
+
+    /// The schedule of the minute.
+    pub fn schedule(&self, bike: &Bike, moment: &Moment, with_odds: bool) -> Arc<Scheduled> {
+        let minute = Moment { now_ms: moment.now_ms.div_euclid(MINUTE_MS).saturating_mul(MINUTE_MS), ..moment.clone() };
+        let slot = if with_odds { &self.with_odds } else { &self.plain };
+        if let Some(kept) = slot.borrow().as_ref().filter(|kept| kept.moment == minute) {
+            return Arc::clone(&kept.scheduled);
+        }
+        let scheduled = Arc::new(schedule_keeping(bike, &minute, &self.before, with_odds));
+        *slot.borrow_mut() = Some(Kept { moment: minute, scheduled: Arc::clone(&scheduled) });
+        scheduled
+    }
+
+    /// A fact is new: what was worked out no longer holds. The order in which it stood is handed out, to be stored.
+    pub fn has_changed(&mut self) -> Option<String> {
+        let last = self.plain.take().or(self.with_odds.take())?;
+        self.with_odds.take();
+        let standing = last.scheduled.standing.clone();
+        let text = serde_json::to_string(&standing).ok();
+        let moved = standing != self.before;
+        self.before = standing;
+        text.filter(|_| moved)
+    }
+}
