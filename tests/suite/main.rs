@@ -5,6 +5,7 @@
 mod architecture;
 mod bad_input;
 mod merge;
+mod needs;
 mod paint;
 mod ripple;
 mod saturday;

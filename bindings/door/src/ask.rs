@@ -46,8 +46,23 @@ impl Bench {
             })
             .collect::<Result<_, _>>()?;
         let ready = job.ready_made.as_deref().and_then(plan::ready_made_job);
-        let (tools, supplies) = ready.map(|ready| (ready.tools, ready.supplies)).unwrap_or_default();
-        Ok(JobSheet { id: ask.id.clone(), job, row, cures, tools, supplies })
+        let supplies = ready.map(|ready| ready.supplies).unwrap_or_default();
+        Ok(JobSheet { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, supplies })
+    }
+
+    /// The tools of a job, each with the part that stands for it where it is not at hand.
+    pub(crate) fn tools_of(&self, job: &layshaft_core::bike::Job) -> Vec<JobTool> {
+        let ready = || job.ready_made.as_deref().and_then(plan::ready_made_job);
+        let names = job.tools.clone().or_else(|| Some(ready()?.tools)).unwrap_or_default();
+        let stands_for = |name: &str| {
+            let parts = job.parts.iter().filter_map(|mark| self.bike.parts.get_key_value(mark));
+            parts.into_iter().find(|(_, part)| part.title == name)
+        };
+        let tool = |name: String| {
+            let (part, state) = stands_for(&name).map(|(mark, part)| (mark.clone(), part.state)).unzip();
+            JobTool { name, part, state }
+        };
+        names.into_iter().map(tool).collect()
     }
 
     /// Jobs that can be added as they are.

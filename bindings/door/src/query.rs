@@ -1,7 +1,7 @@
 //! The queries, and those answers that belong to no area of the trade.
 
 pub use layshaft_core::alarms::AlarmsSheet;
-use layshaft_core::bike::{Climate, Identity, Job, Part, Photo, Place, Reading, Spec, Tightening};
+use layshaft_core::bike::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
 use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAsk, BrakeSheet};
 pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Process, ProcessAsk, ProcessSheet, Product};
@@ -123,10 +123,21 @@ pub struct JobSheet {
     pub row: Option<PlanRow>,
     /// Its running cures.
     pub cures: Vec<CureSheet>,
-    /// Tools to lay out before it begins, where it was made from a ready-made job.
-    pub tools: Vec<String>,
+    /// Tools to lay out before it begins.
+    pub tools: Vec<JobTool>,
     /// Parts and supplies that it usually takes.
     pub supplies: Vec<String>,
+}
+
+/// A tool of a job.
+#[wire]
+pub struct JobTool {
+    /// What it is called.
+    pub name: String,
+    /// The part, by its mark, that stands for it where it is not at hand.
+    pub part: Option<String>,
+    /// Where that part is.
+    pub state: Option<PartState>,
 }
 
 /// Jobs that can be added as they are.

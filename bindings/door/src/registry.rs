@@ -147,6 +147,8 @@ macro_rules! commands {
             tick_step TickStep;
             /// Finishes a job.
             finish_job FinishJob;
+            /// Puts a tool that is not at hand on the list of parts of a job.
+            lack_tool LackTool;
             /// Opens a finished job again.
             reopen_job ReopenJob;
             /// Records a part.

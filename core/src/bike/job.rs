@@ -149,6 +149,8 @@ pub struct Job {
     pub spots: Option<Vec<SpotTaken>>,
     /// What the air has to be like; left out: it does not matter.
     pub air: Option<Air>,
+    /// Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
+    pub tools: Option<Vec<String>>,
 }
 
 impl Air {
@@ -187,6 +189,9 @@ impl Job {
         bounds::MOST_MINUTES.check_known(self.most_minutes)?;
         for taken in self.spots.iter().flatten() {
             bounds::SPOT_HOURS.check_known(taken.hours_after)?;
+        }
+        for tool in self.tools.iter_mut().flatten() {
+            *tool = bounds::check_title("tools", "Tool", tool)?;
         }
         if let Some(air) = &self.air {
             air.check()?;

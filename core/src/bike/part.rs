@@ -54,6 +54,8 @@ pub struct Part {
     pub delivery: Option<Delivery>,
     /// Anything else.
     pub note: Option<String>,
+    /// Whether it is a tool, which stays in the garage; left out: no.
+    pub tool: Option<bool>,
 }
 
 impl Record for Part {

@@ -56,6 +56,15 @@ pub struct TickStep {
     pub steps_done: u32,
 }
 
+/// Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
+#[wire]
+pub struct LackTool {
+    /// The job's mark.
+    pub id: String,
+    /// The tool, as the job names it.
+    pub tool: String,
+}
+
 /// Finishes a job.
 #[wire]
 pub struct FinishJob {

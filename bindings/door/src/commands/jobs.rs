@@ -1,6 +1,6 @@
 //! Jobs: adding, ordering, doing.
 
-use layshaft_core::bike::{Job, JobState};
+use layshaft_core::bike::{Job, JobState, Part};
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Code, Refusal, Refused};
 use layshaft_core::plan::{ready_made, ready_made_job};
@@ -9,8 +9,9 @@ use super::change;
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
 use crate::command::{
-    AddJob, AddReadyMade, BeginJob, BringJobBack, ChangeJob, FinishJob, PutJobAway, ReopenJob, TickStep,
+    AddJob, AddReadyMade, BeginJob, BringJobBack, ChangeJob, FinishJob, LackTool, PutJobAway, ReopenJob, TickStep,
 };
+use crate::query::JobTool;
 
 /// The job when what it follows exists and it does not come to follow itself.
 fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {
@@ -116,6 +117,27 @@ impl Act for TickStep {
         let steps_done = self.steps_done.min(most);
         let state = if job.state == JobState::Open && steps_done > 0 { JobState::Begun } else { job.state };
         Ok(Writing::of(change(bench, &self.id, |job: Job| Job { steps_done, state, ..job })?))
+    }
+}
+
+impl Act for LackTool {
+    fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let job: Job = bench.record(&self.id)?;
+        let tools = bench.tools_of(&job);
+        match tools.iter().find(|tool| tool.name == self.tool.trim()) {
+            None => Err(Refusal::new(Code::Unknown, format!("“{}” needs no tool “{}”", job.title, self.tool))),
+            Some(JobTool { part: Some(_), .. }) => {
+                let reason = format!("“{}” is on the list of parts of this job already", self.tool);
+                Err(Refused::Conflict { field: "tool".to_owned(), reason }.into())
+            }
+            Some(tool) => {
+                let part = Part { title: tool.name.clone(), tool: Some(true), ..Part::default() }.checked()?;
+                let needs = |job: Job| Job { parts: [job.parts, vec![call.id.to_owned()]].concat(), ..job };
+                let mut writing = edits(call.id, &part, None);
+                writing.extend(change(bench, &self.id, needs)?);
+                Ok(Writing::making(call.id, writing))
+            }
+        }
     }
 }
 
