@@ -156,7 +156,7 @@ mod tests {
                 }
             };
             let times = ["leastMinutes", "handsOnMinutes", "mostMinutes"];
-            let needs = ["splittable", "place", "helper", "noisy"];
+            let needs = ["splittable", "place", "helper", "noisy", "spots", "air"];
             let own = ["tools", "supplies", "follows"];
             within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs, &own].concat());
             for step in table["steps"].as_array().unwrap() {
