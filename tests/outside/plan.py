@@ -14,14 +14,14 @@ def triangle(least, likely, most):
     return triang((likely - least) / (most - least), loc=least, scale=most - least)
 
 
-def long_tail(median, ninth):
-    if ninth < median:
+def long_tail(median, p90):
+    if p90 < median:
         raise Refused("conflict")
-    return lognorm(math.log(ninth / median) / norm.ppf(0.9), scale=median)
+    return lognorm(math.log(p90 / median) / norm.ppf(0.9), scale=median)
 
 
-def later_of_two(least, likely, most, median, ninth, share):
-    one, other = triangle(least, likely, most), long_tail(median, ninth)
+def later_of_two(least, likely, most, median, p90, share):
+    one, other = triangle(least, likely, most), long_tail(median, p90)
     return {"quantile": brentq(lambda days: one.cdf(days) * other.cdf(days) - share, 1e-6, 1_000.0)}
 
 

@@ -32948,8 +32948,8 @@ public enum Sum: Equatable, Hashable {
          * Median.
          */median: Double, 
         /**
-         * What nine in ten stay below.
-         */ninth: Double, 
+         * The 90th percentile: what nine in ten stay below.
+         */p90: Double, 
         /**
          * Share, 0 to 1.
          */share: Double
@@ -32971,8 +32971,8 @@ public enum Sum: Equatable, Hashable {
          * The lognormal one: median, days.
          */median: Double, 
         /**
-         * What nine in ten stay below, days.
-         */ninth: Double, 
+         * The 90th percentile: what nine in ten stay below, days.
+         */p90: Double, 
         /**
          * Share, 0 to 1.
          */share: Double
@@ -33513,10 +33513,10 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 50: return .triangularQuantile(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 51: return .lognormalQuantile(median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
+        case 51: return .lognormalQuantile(median: try FfiConverterDouble.read(from: &buf), p90: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 52: return .laterOfTwo(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), median: try FfiConverterDouble.read(from: &buf), ninth: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
+        case 52: return .laterOfTwo(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), median: try FfiConverterDouble.read(from: &buf), p90: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
         )
         
         case 53: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
@@ -33968,20 +33968,20 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(share, into: &buf)
             
         
-        case let .lognormalQuantile(median,ninth,share):
+        case let .lognormalQuantile(median,p90,share):
             writeInt(&buf, Int32(51))
             FfiConverterDouble.write(median, into: &buf)
-            FfiConverterDouble.write(ninth, into: &buf)
+            FfiConverterDouble.write(p90, into: &buf)
             FfiConverterDouble.write(share, into: &buf)
             
         
-        case let .laterOfTwo(least,likely,most,median,ninth,share):
+        case let .laterOfTwo(least,likely,most,median,p90,share):
             writeInt(&buf, Int32(52))
             FfiConverterDouble.write(least, into: &buf)
             FfiConverterDouble.write(likely, into: &buf)
             FfiConverterDouble.write(most, into: &buf)
             FfiConverterDouble.write(median, into: &buf)
-            FfiConverterDouble.write(ninth, into: &buf)
+            FfiConverterDouble.write(p90, into: &buf)
             FfiConverterDouble.write(share, into: &buf)
             
         

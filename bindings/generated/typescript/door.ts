@@ -7405,9 +7405,9 @@ share: number, } | { "kind": "lognormalQuantile",
  */
 median: number, 
 /**
- * What nine in ten stay below.
+ * The 90th percentile: what nine in ten stay below.
  */
-ninth: number, 
+p90: number, 
 /**
  * Share, 0 to 1.
  */
@@ -7429,9 +7429,9 @@ most: number,
  */
 median: number, 
 /**
- * What nine in ten stay below, days.
+ * The 90th percentile: what nine in ten stay below, days.
  */
-ninth: number, 
+p90: number, 
 /**
  * Share, 0 to 1.
  */

@@ -81,7 +81,7 @@ impl Delivery {
     /// How the days are spread.
     pub(crate) fn spread(&self) -> Spread {
         if self.long_tail == Some(true) {
-            return Spread::Lognormal { median: self.likely_days, ninth: self.most_days };
+            return Spread::Lognormal { median: self.likely_days, p90: self.most_days };
         }
         Spread::Triangular { least: self.least_days, likely: self.likely_days, most: self.most_days }
     }

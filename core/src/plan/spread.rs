@@ -20,12 +20,12 @@ pub enum Spread {
         /// At worst.
         most: f64,
     },
-    /// Half of the time less than the median, once in ten more than the ninth, with no end to it.
+    /// Half of the time less than the median, once in ten more than the 90th percentile, with no end to it.
     Lognormal {
         /// Median; above zero.
         median: f64,
-        /// What nine in ten stay below; not below the median.
-        ninth: f64,
+        /// The 90th percentile: what nine in ten stay below; not below the median.
+        p90: f64,
     },
 }
 
@@ -34,14 +34,14 @@ impl Spread {
     ///
     /// ```
     /// use layshaft_core::plan::Spread;
-    /// let parcel = Spread::Lognormal { median: 5.0, ninth: 12.0 };
+    /// let parcel = Spread::Lognormal { median: 5.0, p90: 12.0 };
     /// assert!((parcel.quantile(0.8) - 8.88510).abs() < 1e-5);
     /// assert_eq!(parcel.quantile(0.5), 5.0);
     /// ```
     pub fn quantile(&self, q: f64) -> f64 {
         match *self {
             Spread::Triangular { least, likely, most } => triangular_quantile(least, likely, most, q),
-            Spread::Lognormal { median, ninth } => lognormal_quantile(median, ninth, q),
+            Spread::Lognormal { median, p90 } => lognormal_quantile(median, p90, q),
         }
     }
 }
@@ -83,8 +83,8 @@ pub fn triangular_quantile(least: f64, likeliest: f64, most: f64, q: f64) -> f64
 /// assert!((lognormal_quantile(5.0, 12.0, 0.9) - 12.0).abs() < 1e-9);
 /// assert_eq!(lognormal_quantile(7.0, 7.0, 0.99), 7.0);
 /// ```
-pub fn lognormal_quantile(median: f64, ninth: f64, q: f64) -> f64 {
-    median * ((ninth / median).ln() * normal_quantile(q) / normal_quantile(0.9)).exp()
+pub fn lognormal_quantile(median: f64, p90: f64, q: f64) -> f64 {
+    median * ((p90 / median).ln() * normal_quantile(q) / normal_quantile(0.9)).exp()
 }
 
 /// The quantile of the standard normal distribution, for a share between 0 and 1.
@@ -148,7 +148,7 @@ mod tests {
     /// scipy: the product of both distribution functions, halves at 8.7443 and four fifths at 11.6158.
     #[test]
     fn the_latest_of_two_is_where_the_product_of_both_distributions_is() {
-        let lognormal = Spread::Lognormal { median: 7.0, ninth: 7.0 * (0.5_f64 * 1.281_551_565_5).exp() };
+        let lognormal = Spread::Lognormal { median: 7.0, p90: 7.0 * (0.5_f64 * 1.281_551_565_5).exp() };
         let two = [Spread::Triangular { least: 2.0, likely: 5.0, most: 14.0 }, lognormal];
         assert!((latest_of(&two, 0.5, 2_000) - 8.7443).abs() < 0.15);
         assert!((latest_of(&two, 0.8, 2_000) - 11.6158).abs() < 0.25);

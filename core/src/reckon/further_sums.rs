@@ -79,8 +79,8 @@ macro_rules! with_further_sums {
             LognormalQuantile {
                 /// Median.
                 median: f64,
-                /// What nine in ten stay below.
-                ninth: f64,
+                /// The 90th percentile: what nine in ten stay below.
+                p90: f64,
                 /// Share, 0 to 1.
                 share: f64,
             },
@@ -94,8 +94,8 @@ macro_rules! with_further_sums {
                 most: f64,
                 /// The lognormal one: median, days.
                 median: f64,
-                /// What nine in ten stay below, days.
-                ninth: f64,
+                /// The 90th percentile: what nine in ten stay below, days.
+                p90: f64,
                 /// Share, 0 to 1.
                 share: f64,
             },

@@ -270,9 +270,9 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
             fluids::paint((*square_metres, *coats), (*solids_percent, *dry_micrometres), *loss_percent, *can_ml)?
         }
         Sum::TriangularQuantile { least, likely, most, share } => spreads::triangular(*least, *likely, *most, *share)?,
-        Sum::LognormalQuantile { median, ninth, share } => spreads::lognormal(*median, *ninth, *share)?,
-        Sum::LaterOfTwo { least, likely, most, median, ninth, share } => {
-            spreads::later_of_two((*least, *likely, *most), (*median, *ninth), *share)?
+        Sum::LognormalQuantile { median, p90, share } => spreads::lognormal(*median, *p90, *share)?,
+        Sum::LaterOfTwo { least, likely, most, median, p90, share } => {
+            spreads::later_of_two((*least, *likely, *most), (*median, *p90), *share)?
         }
         Sum::ShellArea { length_mm, girth_mm, both_sides, count } => {
             let (length_mm, girth_mm, both_sides, count) = (*length_mm, *girth_mm, *both_sides, *count);

@@ -16,13 +16,13 @@ pub(super) fn triangular(least: f64, likely: f64, most: f64, share: f64) -> Give
     Ok(vec![figure("quantile", spread.quantile(checked(share)?), Unit::Day)])
 }
 
-pub(super) fn lognormal(median: f64, ninth: f64, share: f64) -> Given {
-    let spread = long_tail(median, ninth)?;
+pub(super) fn lognormal(median: f64, p90: f64, share: f64) -> Given {
+    let spread = long_tail(median, p90)?;
     Ok(vec![figure("quantile", spread.quantile(checked(share)?), Unit::Day)])
 }
 
-pub(super) fn later_of_two((least, likely, most): (f64, f64, f64), (median, ninth): (f64, f64), share: f64) -> Given {
-    let both = [triangle(least, likely, most)?, long_tail(median, ninth)?];
+pub(super) fn later_of_two((least, likely, most): (f64, f64, f64), (median, p90): (f64, f64), share: f64) -> Given {
+    let both = [triangle(least, likely, most)?, long_tail(median, p90)?];
     Ok(vec![figure("quantile", latest_of(&both, checked(share)?, DRAWS), Unit::Day)])
 }
 
@@ -33,11 +33,11 @@ fn triangle(least: f64, likely: f64, most: f64) -> Result<Spread, Refused> {
     Ok(Spread::Triangular { least, likely, most })
 }
 
-fn long_tail(median: f64, ninth: f64) -> Result<Spread, Refused> {
+fn long_tail(median: f64, p90: f64) -> Result<Spread, Refused> {
     let days = |field, value| Bound { field, min: 0.01, ..bounds::MOST_DAYS }.check(value);
-    let (median, ninth) = (days("median", median)?, days("ninth", ninth)?);
-    in_order("ninth", &[median, ninth])?;
-    Ok(Spread::Lognormal { median, ninth })
+    let (median, p90) = (days("median", median)?, days("p90", p90)?);
+    in_order("p90", &[median, p90])?;
+    Ok(Spread::Lognormal { median, p90 })
 }
 
 fn in_order(field: &str, days: &[f64]) -> Result<(), Refused> {

@@ -31804,17 +31804,17 @@ class Sum:
         What a lognormal spread stays below.
 """
         
-        def __init__(self, median:float, ninth:float, share:float):
+        def __init__(self, median:float, p90:float, share:float):
             self.median = median
             
             """
         Median.
 """
         
-            self.ninth = ninth
+            self.p90 = p90
             
             """
-        What nine in ten stay below.
+        The 90th percentile: what nine in ten stay below.
 """
         
             self.share = share
@@ -31830,7 +31830,7 @@ class Sum:
             
     
         def __str__(self):
-            return "Sum.LOGNORMAL_QUANTILE(median={}, ninth={}, share={})".format(self.median, self.ninth, self.share)
+            return "Sum.LOGNORMAL_QUANTILE(median={}, p90={}, share={})".format(self.median, self.p90, self.share)
         def __eq__(self, other):
             if not isinstance(other, Sum):
                 return NotImplemented
@@ -31838,7 +31838,7 @@ class Sum:
                 return False
             if self.median != other.median:
                 return False
-            if self.ninth != other.ninth:
+            if self.p90 != other.p90:
                 return False
             if self.share != other.share:
                 return False
@@ -31850,7 +31850,7 @@ class Sum:
         What the later of two parcels stays below, by drawing.
 """
         
-        def __init__(self, least:float, likely:float, most:float, median:float, ninth:float, share:float):
+        def __init__(self, least:float, likely:float, most:float, median:float, p90:float, share:float):
             self.least = least
             
             """
@@ -31875,10 +31875,10 @@ class Sum:
         The lognormal one: median, days.
 """
         
-            self.ninth = ninth
+            self.p90 = p90
             
             """
-        What nine in ten stay below, days.
+        The 90th percentile: what nine in ten stay below, days.
 """
         
             self.share = share
@@ -31894,7 +31894,7 @@ class Sum:
             
     
         def __str__(self):
-            return "Sum.LATER_OF_TWO(least={}, likely={}, most={}, median={}, ninth={}, share={})".format(self.least, self.likely, self.most, self.median, self.ninth, self.share)
+            return "Sum.LATER_OF_TWO(least={}, likely={}, most={}, median={}, p90={}, share={})".format(self.least, self.likely, self.most, self.median, self.p90, self.share)
         def __eq__(self, other):
             if not isinstance(other, Sum):
                 return NotImplemented
@@ -31908,7 +31908,7 @@ class Sum:
                 return False
             if self.median != other.median:
                 return False
-            if self.ninth != other.ninth:
+            if self.p90 != other.p90:
                 return False
             if self.share != other.share:
                 return False
@@ -34264,7 +34264,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             return
         if value.is_LOGNORMAL_QUANTILE():
             _UniffiFfiConverterFloat64.check_lower(value.median)
-            _UniffiFfiConverterFloat64.check_lower(value.ninth)
+            _UniffiFfiConverterFloat64.check_lower(value.p90)
             _UniffiFfiConverterFloat64.check_lower(value.share)
             return
         if value.is_LATER_OF_TWO():
@@ -34272,7 +34272,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.likely)
             _UniffiFfiConverterFloat64.check_lower(value.most)
             _UniffiFfiConverterFloat64.check_lower(value.median)
-            _UniffiFfiConverterFloat64.check_lower(value.ninth)
+            _UniffiFfiConverterFloat64.check_lower(value.p90)
             _UniffiFfiConverterFloat64.check_lower(value.share)
             return
         if value.is_WANTED_RATIO():
@@ -34678,7 +34678,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if value.is_LOGNORMAL_QUANTILE():
             buf.write_i32(51)
             _UniffiFfiConverterFloat64.write(value.median, buf)
-            _UniffiFfiConverterFloat64.write(value.ninth, buf)
+            _UniffiFfiConverterFloat64.write(value.p90, buf)
             _UniffiFfiConverterFloat64.write(value.share, buf)
         if value.is_LATER_OF_TWO():
             buf.write_i32(52)
@@ -34686,7 +34686,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.likely, buf)
             _UniffiFfiConverterFloat64.write(value.most, buf)
             _UniffiFfiConverterFloat64.write(value.median, buf)
-            _UniffiFfiConverterFloat64.write(value.ninth, buf)
+            _UniffiFfiConverterFloat64.write(value.p90, buf)
             _UniffiFfiConverterFloat64.write(value.share, buf)
         if value.is_WANTED_RATIO():
             buf.write_i32(53)

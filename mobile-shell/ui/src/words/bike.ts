@@ -216,7 +216,7 @@ export const bike = {
     least: 'At best',
     likely: 'As a rule',
     most: 'At worst',
-    ninth: 'Nine in ten come within',
+    nineInTen: 'Nine in ten come within',
   },
 
   climate: {

@@ -25447,9 +25447,9 @@ sealed class Sum {
          */
         val `median`: kotlin.Double, 
         /**
-         * What nine in ten stay below.
+         * The 90th percentile: what nine in ten stay below.
          */
-        val `ninth`: kotlin.Double, 
+        val `p90`: kotlin.Double, 
         /**
          * Share, 0 to 1.
          */
@@ -25482,9 +25482,9 @@ sealed class Sum {
          */
         val `median`: kotlin.Double, 
         /**
-         * What nine in ten stay below, days.
+         * The 90th percentile: what nine in ten stay below, days.
          */
-        val `ninth`: kotlin.Double, 
+        val `p90`: kotlin.Double, 
         /**
          * Share, 0 to 1.
          */
@@ -26992,7 +26992,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             (
                 4UL
                 + FfiConverterDouble.allocationSize(value.`median`)
-                + FfiConverterDouble.allocationSize(value.`ninth`)
+                + FfiConverterDouble.allocationSize(value.`p90`)
                 + FfiConverterDouble.allocationSize(value.`share`)
             )
         }
@@ -27004,7 +27004,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`likely`)
                 + FfiConverterDouble.allocationSize(value.`most`)
                 + FfiConverterDouble.allocationSize(value.`median`)
-                + FfiConverterDouble.allocationSize(value.`ninth`)
+                + FfiConverterDouble.allocationSize(value.`p90`)
                 + FfiConverterDouble.allocationSize(value.`share`)
             )
         }
@@ -27611,7 +27611,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
             is Sum.LognormalQuantile -> {
                 buf.putInt(51)
                 FfiConverterDouble.write(value.`median`, buf)
-                FfiConverterDouble.write(value.`ninth`, buf)
+                FfiConverterDouble.write(value.`p90`, buf)
                 FfiConverterDouble.write(value.`share`, buf)
                 Unit
             }
@@ -27621,7 +27621,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`likely`, buf)
                 FfiConverterDouble.write(value.`most`, buf)
                 FfiConverterDouble.write(value.`median`, buf)
-                FfiConverterDouble.write(value.`ninth`, buf)
+                FfiConverterDouble.write(value.`p90`, buf)
                 FfiConverterDouble.write(value.`share`, buf)
                 Unit
             }
