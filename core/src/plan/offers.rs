@@ -6,6 +6,7 @@ use super::calendar::Day;
 use super::needs::missing;
 use super::schedule::Scheduled;
 use super::suppose::{Supposed, Supposition, suppose};
+use super::waits::{Clockwork, WaitRule};
 use super::{ExtraTime, Moment};
 use crate::bike::{Bike, JobState, Part};
 
@@ -36,7 +37,8 @@ pub(crate) fn offers(bike: &Bike, moment: &Moment, scheduled: &Scheduled) -> Vec
         let supposition = Supposition { part: Some(mark.to_owned()), ..Supposition::default() };
         (supposition, Some(part.title.clone()))
     });
-    let others = weekdays(bike).chain(evening(bike, moment)).chain(colder(bike)).map(|supposition| (supposition, None));
+    let others =
+        weekdays(bike).chain(evening(bike, moment)).chain(colder(bike, moment)).map(|supposition| (supposition, None));
     parcels
         .chain(others)
         .filter_map(|(supposition, title)| {
@@ -77,20 +79,30 @@ fn evening(bike: &Bike, moment: &Moment) -> Option<Supposition> {
     Some(Supposition { extra: Some(extra), ..Supposition::default() })
 }
 
-/// A colder place, where something still has to cure.
-fn colder(bike: &Bike) -> Option<Supposition> {
-    let open = bike.jobs.values().filter(|job| job.state != JobState::Done);
-    let cures = open.filter_map(|job| job.wait.as_ref()).any(|wait| wait.product.is_some());
-    let on = bike.coats.values().any(|coat| coat.ended_ms.is_none());
+/// A colder place, where a cure runs or is still to come.
+fn colder(bike: &Bike, moment: &Moment) -> Option<Supposition> {
+    let clockwork = Clockwork::of(bike, moment);
+    let now_ms = moment.at_ms();
+    let runs = |over_ms: Option<i64>| over_ms.is_none_or(|over_ms| over_ms > now_ms);
+    let on = bike.coats.values().any(|coat| runs(clockwork.coat_over_ms(coat)));
+    // The cure of a job that is done counts from its coats, where it has any.
+    let coated = |mark: &str| bike.coats.values().any(|coat| coat.job.as_deref() == Some(mark));
+    let cures = bike.jobs.iter().any(|(mark, job)| match WaitRule::of(job.wait.as_ref(), bike) {
+        WaitRule::Cure(_) if job.state != JobState::Done => true,
+        rule @ WaitRule::Cure(_) => !coated(mark) && runs(clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms))),
+        _ => false,
+    });
     (cures || on).then(|| Supposition { colder_kelvin: Some(COLDER_KELVIN), ..Supposition::default() })
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::example::{at, bike, job, needing, part, tuesday_noon};
+    use super::super::calendar::DAY_MS;
+    use super::super::example::{at, bike, done, job, needing, part, tuesday_noon};
     use super::super::schedule;
     use super::*;
     use crate::bike::{Job, PartState, Wait};
+    use crate::coating::{Coat, typical_product};
 
     fn offered(bike: &Bike) -> Vec<Offer> {
         offers(bike, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
@@ -120,9 +132,45 @@ mod tests {
         }
     }
 
+    /// A coat of the typical two-part tank liner, put on so many days ago: at 12 °C it takes some three weeks.
+    fn coated(days: i64) -> Bike {
+        let mut made = bike(vec![job("seals", 2.0, &[])]);
+        let product = typical_product("Tank liner, two-part").unwrap();
+        let applied_ms = tuesday_noon().now_ms - days * DAY_MS;
+        made.coats
+            .insert("liner".to_owned(), Coat { title: "Tank".to_owned(), product, applied_ms, ..Coat::default() });
+        made
+    }
+
+    fn cold_is_offered(bike: &Bike) -> bool {
+        offered(bike).iter().any(|offer| offer.supposition.colder_kelvin.is_some())
+    }
+
+    #[test]
+    fn the_cold_is_offered_only_while_a_coat_cures() {
+        assert!(cold_is_offered(&coated(1)), "it cures since yesterday");
+        assert!(!cold_is_offered(&coated(300)), "it has long cured");
+        let mut ended = coated(1);
+        ended.coats.values_mut().for_each(|coat| coat.ended_ms = Some(tuesday_noon().now_ms));
+        assert!(!cold_is_offered(&ended), "its clock was ended");
+    }
+
+    #[test]
+    fn the_cold_is_offered_for_the_cure_of_a_job_to_come_or_just_done() {
+        let liner =
+            Wait { name: "cures".to_owned(), product: Some("Tank liner, two-part".to_owned()), ..Wait::default() };
+        let tank = Job { wait: Some(liner), ..job("tank", 1.0, &[]) };
+        let seals = || job("seals", 2.0, &[]);
+        assert!(cold_is_offered(&bike(vec![tank.clone(), seals()])), "to come");
+        let done_ms = |days| tuesday_noon().now_ms - days * DAY_MS;
+        assert!(cold_is_offered(&bike(vec![done(tank.clone(), done_ms(1)), seals()])), "it runs");
+        assert!(!cold_is_offered(&bike(vec![done(tank, done_ms(300)), seals()])), "it is over");
+        let hours = Wait { name: "dries".to_owned(), hours: Some(24.0), ..Wait::default() };
+        assert!(!cold_is_offered(&bike(vec![Job { wait: Some(hours), ..seals() }])), "fixed hours know no cold");
+    }
+
     #[test]
     fn nothing_is_offered_where_nothing_is_left_to_do() {
-        let done = super::super::example::done(job("seals", 1.0, &[]), at("2026-03-20", 600));
-        assert!(offered(&bike(vec![done])).is_empty());
+        assert!(offered(&bike(vec![done(job("seals", 1.0, &[]), at("2026-03-20", 600))])).is_empty());
     }
 }
