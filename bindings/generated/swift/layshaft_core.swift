@@ -32355,85 +32355,6 @@ public enum Sum: Equatable, Hashable {
          */volts: Double
     )
     /**
-     * Dew point of the air.
-     */
-    case dewPoint(
-        /**
-         * Temperature, °C.
-         */celsius: Double, 
-        /**
-         * Relative humidity, per cent.
-         */humidity: Double
-    )
-    /**
-     * How fast a cure runs against the reference temperature.
-     */
-    case cureRate(
-        /**
-         * Temperature, °C.
-         */celsius: Double, 
-        /**
-         * Reference temperature, °C.
-         */atCelsius: Double, 
-        /**
-         * Activation temperature, kelvin.
-         */activationKelvin: Double
-    )
-    /**
-     * Equivalent age after two spells at one temperature each.
-     */
-    case cureAge(
-        /**
-         * First spell, hours.
-         */hours: Double, 
-        /**
-         * Its temperature, °C.
-         */celsius: Double, 
-        /**
-         * Second spell, hours.
-         */thenHours: Double, 
-        /**
-         * Its temperature, °C.
-         */thenCelsius: Double, 
-        /**
-         * Reference temperature, °C.
-         */atCelsius: Double, 
-        /**
-         * Activation temperature, kelvin.
-         */activationKelvin: Double
-    )
-    /**
-     * Activation temperature from two times of one sheet at two temperatures.
-     */
-    case activation(
-        /**
-         * Time at the one temperature, hours.
-         */hours: Double, 
-        /**
-         * The one temperature, °C.
-         */celsius: Double, 
-        /**
-         * Time at the other temperature, hours.
-         */otherHours: Double, 
-        /**
-         * The other temperature, °C.
-         */otherCelsius: Double
-    )
-    /**
-     * How far a surface is above the dew point of the air.
-     */
-    case surfaceMargin(
-        /**
-         * Temperature of the air, °C.
-         */celsius: Double, 
-        /**
-         * Relative humidity, per cent.
-         */humidity: Double, 
-        /**
-         * Temperature of the surface, °C.
-         */surfaceCelsius: Double
-    )
-    /**
      * Output of an alternator of which one point is known, by the nominal curve.
      */
     case nominalOutput(
@@ -32757,6 +32678,85 @@ public enum Sum: Equatable, Hashable {
         /**
          * Measured pitch, millimetres.
          */pitchMm: Double
+    )
+    /**
+     * Dew point of the air.
+     */
+    case dewPoint(
+        /**
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Relative humidity, per cent.
+         */humidity: Double
+    )
+    /**
+     * How fast a cure runs against the reference temperature.
+     */
+    case cureRate(
+        /**
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Reference temperature, °C.
+         */atCelsius: Double, 
+        /**
+         * Activation temperature, kelvin.
+         */activationKelvin: Double
+    )
+    /**
+     * Equivalent age after two spells at one temperature each.
+     */
+    case cureAge(
+        /**
+         * First spell, hours.
+         */hours: Double, 
+        /**
+         * Its temperature, °C.
+         */celsius: Double, 
+        /**
+         * Second spell, hours.
+         */thenHours: Double, 
+        /**
+         * Its temperature, °C.
+         */thenCelsius: Double, 
+        /**
+         * Reference temperature, °C.
+         */atCelsius: Double, 
+        /**
+         * Activation temperature, kelvin.
+         */activationKelvin: Double
+    )
+    /**
+     * Activation temperature from two times of one sheet at two temperatures.
+     */
+    case activation(
+        /**
+         * Time at the one temperature, hours.
+         */hours: Double, 
+        /**
+         * The one temperature, °C.
+         */celsius: Double, 
+        /**
+         * Time at the other temperature, hours.
+         */otherHours: Double, 
+        /**
+         * The other temperature, °C.
+         */otherCelsius: Double
+    )
+    /**
+     * How far a surface is above the dew point of the air.
+     */
+    case surfaceMargin(
+        /**
+         * Temperature of the air, °C.
+         */celsius: Double, 
+        /**
+         * Relative humidity, per cent.
+         */humidity: Double, 
+        /**
+         * Temperature of the surface, °C.
+         */surfaceCelsius: Double
     )
     /**
      * A volume poured with one cup.
@@ -33399,79 +33399,79 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
         case 12: return .lampWatts(watts: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 13: return .dewPoint(celsius: try FfiConverterDouble.read(from: &buf), humidity: try FfiConverterDouble.read(from: &buf)
+        case 13: return .nominalOutput(alternatorWatts: try FfiConverterDouble.read(from: &buf), ratedRpm: try FfiConverterDouble.read(from: &buf), engineRpm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 14: return .cureRate(celsius: try FfiConverterDouble.read(from: &buf), atCelsius: try FfiConverterDouble.read(from: &buf), activationKelvin: try FfiConverterDouble.read(from: &buf)
+        case 14: return .hydraulicBrake(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padFriction: try FfiConverterDouble.read(from: &buf), effectiveRadiusMm: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 15: return .cureAge(hours: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), thenHours: try FfiConverterDouble.read(from: &buf), thenCelsius: try FfiConverterDouble.read(from: &buf), atCelsius: try FfiConverterDouble.read(from: &buf), activationKelvin: try FfiConverterDouble.read(from: &buf)
+        case 15: return .caliperPistons(pistons: try FfiConverterUInt32.read(from: &buf), opposed: try FfiConverterBool.read(from: &buf)
         )
         
-        case 16: return .activation(hours: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), otherHours: try FfiConverterDouble.read(from: &buf), otherCelsius: try FfiConverterDouble.read(from: &buf)
+        case 16: return .leverTravel(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padClearanceMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), hoseSwellMlM: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 17: return .surfaceMargin(celsius: try FfiConverterDouble.read(from: &buf), humidity: try FfiConverterDouble.read(from: &buf), surfaceCelsius: try FfiConverterDouble.read(from: &buf)
+        case 17: return .brakePair(masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), newMasterMm: try FfiConverterDouble.read(from: &buf), newPistons: try FfiConverterUInt32.read(from: &buf), newPistonMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 18: return .nominalOutput(alternatorWatts: try FfiConverterDouble.read(from: &buf), ratedRpm: try FfiConverterDouble.read(from: &buf), engineRpm: try FfiConverterDouble.read(from: &buf)
+        case 18: return .stoppingDistance(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), deceleration: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 19: return .hydraulicBrake(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padFriction: try FfiConverterDouble.read(from: &buf), effectiveRadiusMm: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
+        case 19: return .stoppingDeceleration(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), metres: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 20: return .caliperPistons(pistons: try FfiConverterUInt32.read(from: &buf), opposed: try FfiConverterBool.read(from: &buf)
+        case 20: return .brakeEfficiency(percent: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 21: return .leverTravel(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padClearanceMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), hoseSwellMlM: try FfiConverterDouble.read(from: &buf)
+        case 21: return .directiveStop(line: try FfiConverterString.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 22: return .brakePair(masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), newMasterMm: try FfiConverterDouble.read(from: &buf), newPistons: try FfiConverterUInt32.read(from: &buf), newPistonMm: try FfiConverterDouble.read(from: &buf)
+        case 22: return .camLever(camDegrees: try FfiConverterDouble.read(from: &buf), rodTravelMm: try FfiConverterDouble.read(from: &buf), camArmMm: try FfiConverterDouble.read(from: &buf), rodNewtons: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 23: return .stoppingDistance(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), deceleration: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
+        case 23: return .drumShoes(padFriction: try FfiConverterDouble.read(from: &buf), pivotShare: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 24: return .stoppingDeceleration(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), metres: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
+        case 24: return .brakeFluid(fluid: try FfiConverterString.read(from: &buf)
         )
         
-        case 25: return .brakeEfficiency(percent: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
+        case 25: return .bleedThrough(hoseBoreMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 26: return .directiveStop(line: try FfiConverterString.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
+        case 26: return .stressArea(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 27: return .camLever(camDegrees: try FfiConverterDouble.read(from: &buf), rodTravelMm: try FfiConverterDouble.read(from: &buf), camArmMm: try FfiConverterDouble.read(from: &buf), rodNewtons: try FfiConverterDouble.read(from: &buf)
+        case 27: return .screwLoads(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf)
         )
         
-        case 28: return .drumShoes(padFriction: try FfiConverterDouble.read(from: &buf), pivotShare: try FfiConverterDouble.read(from: &buf)
+        case 28: return .tighteningTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 29: return .brakeFluid(fluid: try FfiConverterString.read(from: &buf)
+        case 29: return .preloadFromTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), torqueNm: try FfiConverterDouble.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 30: return .bleedThrough(hoseBoreMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf)
+        case 30: return .nutFactorTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), nutFactor: try FfiConverterDouble.read(from: &buf), sharePercent: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 31: return .stressArea(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 31: return .threadEngagement(loadNewtons: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), diameterMm: try FfiConverterDouble.read(from: &buf), nutFlankMm: try FfiConverterDouble.read(from: &buf), shearMpa: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 32: return .screwLoads(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf)
+        case 32: return .identifyThread(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 33: return .tighteningTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
+        case 33: return .dewPoint(celsius: try FfiConverterDouble.read(from: &buf), humidity: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 34: return .preloadFromTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), torqueNm: try FfiConverterDouble.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
+        case 34: return .cureRate(celsius: try FfiConverterDouble.read(from: &buf), atCelsius: try FfiConverterDouble.read(from: &buf), activationKelvin: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 35: return .nutFactorTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), nutFactor: try FfiConverterDouble.read(from: &buf), sharePercent: try FfiConverterDouble.read(from: &buf)
+        case 35: return .cureAge(hours: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), thenHours: try FfiConverterDouble.read(from: &buf), thenCelsius: try FfiConverterDouble.read(from: &buf), atCelsius: try FfiConverterDouble.read(from: &buf), activationKelvin: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 36: return .threadEngagement(loadNewtons: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), diameterMm: try FfiConverterDouble.read(from: &buf), nutFlankMm: try FfiConverterDouble.read(from: &buf), shearMpa: try FfiConverterDouble.read(from: &buf)
+        case 36: return .activation(hours: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), otherHours: try FfiConverterDouble.read(from: &buf), otherCelsius: try FfiConverterDouble.read(from: &buf)
         )
         
-        case 37: return .identifyThread(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
+        case 37: return .surfaceMargin(celsius: try FfiConverterDouble.read(from: &buf), humidity: try FfiConverterDouble.read(from: &buf), surfaceCelsius: try FfiConverterDouble.read(from: &buf)
         )
         
         case 38: return .pourSplit(litres: try FfiConverterDouble.read(from: &buf), cupMl: try FfiConverterUInt32.read(from: &buf)
@@ -33684,53 +33684,15 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             FfiConverterDouble.write(volts, into: &buf)
             
         
-        case let .dewPoint(celsius,humidity):
-            writeInt(&buf, Int32(13))
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(humidity, into: &buf)
-            
-        
-        case let .cureRate(celsius,atCelsius,activationKelvin):
-            writeInt(&buf, Int32(14))
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(atCelsius, into: &buf)
-            FfiConverterDouble.write(activationKelvin, into: &buf)
-            
-        
-        case let .cureAge(hours,celsius,thenHours,thenCelsius,atCelsius,activationKelvin):
-            writeInt(&buf, Int32(15))
-            FfiConverterDouble.write(hours, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(thenHours, into: &buf)
-            FfiConverterDouble.write(thenCelsius, into: &buf)
-            FfiConverterDouble.write(atCelsius, into: &buf)
-            FfiConverterDouble.write(activationKelvin, into: &buf)
-            
-        
-        case let .activation(hours,celsius,otherHours,otherCelsius):
-            writeInt(&buf, Int32(16))
-            FfiConverterDouble.write(hours, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(otherHours, into: &buf)
-            FfiConverterDouble.write(otherCelsius, into: &buf)
-            
-        
-        case let .surfaceMargin(celsius,humidity,surfaceCelsius):
-            writeInt(&buf, Int32(17))
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(humidity, into: &buf)
-            FfiConverterDouble.write(surfaceCelsius, into: &buf)
-            
-        
         case let .nominalOutput(alternatorWatts,ratedRpm,engineRpm):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(13))
             FfiConverterDouble.write(alternatorWatts, into: &buf)
             FfiConverterDouble.write(ratedRpm, into: &buf)
             FfiConverterDouble.write(engineRpm, into: &buf)
             
         
         case let .hydraulicBrake(leverNewtons,leverRatio,masterMm,pistons,pistonMm,padFriction,effectiveRadiusMm,wheelRadiusMm,massKg):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(14))
             FfiConverterDouble.write(leverNewtons, into: &buf)
             FfiConverterDouble.write(leverRatio, into: &buf)
             FfiConverterDouble.write(masterMm, into: &buf)
@@ -33743,13 +33705,13 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .caliperPistons(pistons,opposed):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(15))
             FfiConverterUInt32.write(pistons, into: &buf)
             FfiConverterBool.write(opposed, into: &buf)
             
         
         case let .leverTravel(leverNewtons,leverRatio,masterMm,pistons,pistonMm,padClearanceMm,hoseMm,hoseSwellMlM):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(16))
             FfiConverterDouble.write(leverNewtons, into: &buf)
             FfiConverterDouble.write(leverRatio, into: &buf)
             FfiConverterDouble.write(masterMm, into: &buf)
@@ -33761,7 +33723,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .brakePair(masterMm,pistons,pistonMm,newMasterMm,newPistons,newPistonMm):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(17))
             FfiConverterDouble.write(masterMm, into: &buf)
             FfiConverterUInt32.write(pistons, into: &buf)
             FfiConverterDouble.write(pistonMm, into: &buf)
@@ -33771,33 +33733,33 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .stoppingDistance(roadSpeedKmh,deceleration,reactionSeconds):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(18))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(deceleration, into: &buf)
             FfiConverterDouble.write(reactionSeconds, into: &buf)
             
         
         case let .stoppingDeceleration(roadSpeedKmh,metres,reactionSeconds):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(19))
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             FfiConverterDouble.write(metres, into: &buf)
             FfiConverterDouble.write(reactionSeconds, into: &buf)
             
         
         case let .brakeEfficiency(percent,massKg):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(20))
             FfiConverterDouble.write(percent, into: &buf)
             FfiConverterDouble.write(massKg, into: &buf)
             
         
         case let .directiveStop(line,roadSpeedKmh):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(21))
             FfiConverterString.write(line, into: &buf)
             FfiConverterDouble.write(roadSpeedKmh, into: &buf)
             
         
         case let .camLever(camDegrees,rodTravelMm,camArmMm,rodNewtons):
-            writeInt(&buf, Int32(27))
+            writeInt(&buf, Int32(22))
             FfiConverterDouble.write(camDegrees, into: &buf)
             FfiConverterDouble.write(rodTravelMm, into: &buf)
             FfiConverterDouble.write(camArmMm, into: &buf)
@@ -33805,18 +33767,18 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .drumShoes(padFriction,pivotShare):
-            writeInt(&buf, Int32(28))
+            writeInt(&buf, Int32(23))
             FfiConverterDouble.write(padFriction, into: &buf)
             FfiConverterDouble.write(pivotShare, into: &buf)
             
         
         case let .brakeFluid(fluid):
-            writeInt(&buf, Int32(29))
+            writeInt(&buf, Int32(24))
             FfiConverterString.write(fluid, into: &buf)
             
         
         case let .bleedThrough(hoseBoreMm,hoseMm,pistons,pistonMm,masterMm):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(25))
             FfiConverterDouble.write(hoseBoreMm, into: &buf)
             FfiConverterDouble.write(hoseMm, into: &buf)
             FfiConverterUInt32.write(pistons, into: &buf)
@@ -33825,20 +33787,20 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .stressArea(diameterMm,pitchMm):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(26))
             FfiConverterDouble.write(diameterMm, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             
         
         case let .screwLoads(diameterMm,pitchMm,propertyClass):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(27))
             FfiConverterDouble.write(diameterMm, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterString.write(propertyClass, into: &buf)
             
         
         case let .tighteningTorque(diameterMm,pitchMm,propertyClass,friction):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(28))
             FfiConverterDouble.write(diameterMm, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterString.write(propertyClass, into: &buf)
@@ -33846,7 +33808,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .preloadFromTorque(diameterMm,pitchMm,torqueNm,friction):
-            writeInt(&buf, Int32(34))
+            writeInt(&buf, Int32(29))
             FfiConverterDouble.write(diameterMm, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(torqueNm, into: &buf)
@@ -33854,7 +33816,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .nutFactorTorque(diameterMm,pitchMm,propertyClass,nutFactor,sharePercent):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(30))
             FfiConverterDouble.write(diameterMm, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterString.write(propertyClass, into: &buf)
@@ -33863,7 +33825,7 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .threadEngagement(loadNewtons,pitchMm,diameterMm,nutFlankMm,shearMpa):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(31))
             FfiConverterDouble.write(loadNewtons, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
             FfiConverterDouble.write(diameterMm, into: &buf)
@@ -33872,9 +33834,47 @@ public struct FfiConverterTypeSum: FfiConverterRustBuffer {
             
         
         case let .identifyThread(diameterMm,pitchMm):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(32))
             FfiConverterDouble.write(diameterMm, into: &buf)
             FfiConverterDouble.write(pitchMm, into: &buf)
+            
+        
+        case let .dewPoint(celsius,humidity):
+            writeInt(&buf, Int32(33))
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(humidity, into: &buf)
+            
+        
+        case let .cureRate(celsius,atCelsius,activationKelvin):
+            writeInt(&buf, Int32(34))
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(atCelsius, into: &buf)
+            FfiConverterDouble.write(activationKelvin, into: &buf)
+            
+        
+        case let .cureAge(hours,celsius,thenHours,thenCelsius,atCelsius,activationKelvin):
+            writeInt(&buf, Int32(35))
+            FfiConverterDouble.write(hours, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(thenHours, into: &buf)
+            FfiConverterDouble.write(thenCelsius, into: &buf)
+            FfiConverterDouble.write(atCelsius, into: &buf)
+            FfiConverterDouble.write(activationKelvin, into: &buf)
+            
+        
+        case let .activation(hours,celsius,otherHours,otherCelsius):
+            writeInt(&buf, Int32(36))
+            FfiConverterDouble.write(hours, into: &buf)
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(otherHours, into: &buf)
+            FfiConverterDouble.write(otherCelsius, into: &buf)
+            
+        
+        case let .surfaceMargin(celsius,humidity,surfaceCelsius):
+            writeInt(&buf, Int32(37))
+            FfiConverterDouble.write(celsius, into: &buf)
+            FfiConverterDouble.write(humidity, into: &buf)
+            FfiConverterDouble.write(surfaceCelsius, into: &buf)
             
         
         case let .pourSplit(litres,cupMl):

@@ -6871,79 +6871,7 @@ testVolts: number,
 /**
  * Voltage at the lamp, volts.
  */
-volts: number, } | { "kind": "dewPoint", 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Relative humidity, per cent.
- */
-humidity: number, } | { "kind": "cureRate", 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Reference temperature, °C.
- */
-atCelsius: number, 
-/**
- * Activation temperature, kelvin.
- */
-activationKelvin: number, } | { "kind": "cureAge", 
-/**
- * First spell, hours.
- */
-hours: number, 
-/**
- * Its temperature, °C.
- */
-celsius: number, 
-/**
- * Second spell, hours.
- */
-thenHours: number, 
-/**
- * Its temperature, °C.
- */
-thenCelsius: number, 
-/**
- * Reference temperature, °C.
- */
-atCelsius: number, 
-/**
- * Activation temperature, kelvin.
- */
-activationKelvin: number, } | { "kind": "activation", 
-/**
- * Time at the one temperature, hours.
- */
-hours: number, 
-/**
- * The one temperature, °C.
- */
-celsius: number, 
-/**
- * Time at the other temperature, hours.
- */
-otherHours: number, 
-/**
- * The other temperature, °C.
- */
-otherCelsius: number, } | { "kind": "surfaceMargin", 
-/**
- * Temperature of the air, °C.
- */
-celsius: number, 
-/**
- * Relative humidity, per cent.
- */
-humidity: number, 
-/**
- * Temperature of the surface, °C.
- */
-surfaceCelsius: number, } | { "kind": "nominalOutput", 
+volts: number, } | { "kind": "nominalOutput", 
 /**
  * Output at the rated speed, watts.
  */
@@ -7243,7 +7171,79 @@ diameterMm: number,
 /**
  * Measured pitch, millimetres.
  */
-pitchMm: number, } | { "kind": "pourSplit", 
+pitchMm: number, } | { "kind": "dewPoint", 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Relative humidity, per cent.
+ */
+humidity: number, } | { "kind": "cureRate", 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Reference temperature, °C.
+ */
+atCelsius: number, 
+/**
+ * Activation temperature, kelvin.
+ */
+activationKelvin: number, } | { "kind": "cureAge", 
+/**
+ * First spell, hours.
+ */
+hours: number, 
+/**
+ * Its temperature, °C.
+ */
+celsius: number, 
+/**
+ * Second spell, hours.
+ */
+thenHours: number, 
+/**
+ * Its temperature, °C.
+ */
+thenCelsius: number, 
+/**
+ * Reference temperature, °C.
+ */
+atCelsius: number, 
+/**
+ * Activation temperature, kelvin.
+ */
+activationKelvin: number, } | { "kind": "activation", 
+/**
+ * Time at the one temperature, hours.
+ */
+hours: number, 
+/**
+ * The one temperature, °C.
+ */
+celsius: number, 
+/**
+ * Time at the other temperature, hours.
+ */
+otherHours: number, 
+/**
+ * The other temperature, °C.
+ */
+otherCelsius: number, } | { "kind": "surfaceMargin", 
+/**
+ * Temperature of the air, °C.
+ */
+celsius: number, 
+/**
+ * Relative humidity, per cent.
+ */
+humidity: number, 
+/**
+ * Temperature of the surface, °C.
+ */
+surfaceCelsius: number, } | { "kind": "pourSplit", 
 /**
  * Volume, litres.
  */

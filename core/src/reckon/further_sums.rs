@@ -1,5 +1,5 @@
-//! The sums of painted areas, chain wear, sprockets, thrust, tyres and electrics: one formula each, with its inputs. The macro adds them
-//! to the enum of all sums.
+//! The sums of tyres, deliveries, chain wear, sprockets, thrust and electrics: one formula each, with its inputs. The macro adds
+//! them to the enum of all sums.
 
 /// Adds these sums to the enum that stands in its braces.
 macro_rules! with_further_sums {
@@ -7,44 +7,6 @@ macro_rules! with_further_sums {
         $(#[$meta])*
         pub enum $name {
             $($body)*
-            /// Area of a shell: tank, mudguard, side panel.
-            ShellArea {
-                /// Length along the part, millimetres.
-                length_mm: f64,
-                /// Girth across it at its widest, millimetres.
-                girth_mm: f64,
-                /// Painted inside too.
-                both_sides: bool,
-                /// How many alike.
-                count: u32,
-            },
-            /// Area of a rim.
-            RimArea {
-                /// Diameter, millimetres.
-                diameter_mm: f64,
-                /// Girth across the rim, millimetres.
-                girth_mm: f64,
-                /// How many alike.
-                count: u32,
-            },
-            /// Area of a tube or rod without its ends.
-            TubeArea {
-                /// Outer diameter, millimetres.
-                diameter_mm: f64,
-                /// Length, millimetres.
-                length_mm: f64,
-                /// How many alike.
-                count: u32,
-            },
-            /// Solids and wet film of thinned paint.
-            ThinnedFilm {
-                /// Solids of the paint by volume, per cent.
-                solids_percent: f64,
-                /// Thinner, per cent of the paint.
-                thinner_percent: f64,
-                /// Dry film of one coat, micrometres.
-                dry_micrometres: f64,
-            },
             /// One tyre against another: height of the axle, turns, speedometer.
             TyreChange {
                 /// Size as on the sidewall, before.

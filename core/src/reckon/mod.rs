@@ -9,6 +9,7 @@ mod fasteners;
 mod fluids;
 mod further_sums;
 mod gears;
+mod paint_sums;
 mod spreads;
 mod sum;
 mod tyre_sums;

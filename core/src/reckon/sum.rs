@@ -1,11 +1,11 @@
-//! The sums that can be asked for: one formula each, with its inputs. Those of chain wear, sprockets, thrust, tyres and electrics
-//! are added from `further_sums`, so that neither file grows past reading.
+//! The sums that can be asked for: one formula each, with its inputs. Those of filling, mixing, paint and cures are added from
+//! `paint_sums`, those of chain wear, sprockets, thrust, tyres and electrics from `further_sums`: no file grows past reading.
 
 use layshaft_wire::wire;
 
-use super::further_sums::with_further_sums;
+use super::paint_sums::with_paint_sums;
 
-with_further_sums! {
+with_paint_sums! {
 /// A sum to work out.
 #[wire]
 pub enum Sum {
@@ -112,57 +112,6 @@ pub enum Sum {
         test_volts: f64,
         /// Voltage at the lamp, volts.
         volts: f64,
-    },
-    /// Dew point of the air.
-    DewPoint {
-        /// Temperature, °C.
-        celsius: f64,
-        /// Relative humidity, per cent.
-        humidity: f64,
-    },
-    /// How fast a cure runs against the reference temperature.
-    CureRate {
-        /// Temperature, °C.
-        celsius: f64,
-        /// Reference temperature, °C.
-        at_celsius: f64,
-        /// Activation temperature, kelvin.
-        activation_kelvin: f64,
-    },
-    /// Equivalent age after two spells at one temperature each.
-    CureAge {
-        /// First spell, hours.
-        hours: f64,
-        /// Its temperature, °C.
-        celsius: f64,
-        /// Second spell, hours.
-        then_hours: f64,
-        /// Its temperature, °C.
-        then_celsius: f64,
-        /// Reference temperature, °C.
-        at_celsius: f64,
-        /// Activation temperature, kelvin.
-        activation_kelvin: f64,
-    },
-    /// Activation temperature from two times of one sheet at two temperatures.
-    Activation {
-        /// Time at the one temperature, hours.
-        hours: f64,
-        /// The one temperature, °C.
-        celsius: f64,
-        /// Time at the other temperature, hours.
-        other_hours: f64,
-        /// The other temperature, °C.
-        other_celsius: f64,
-    },
-    /// How far a surface is above the dew point of the air.
-    SurfaceMargin {
-        /// Temperature of the air, °C.
-        celsius: f64,
-        /// Relative humidity, per cent.
-        humidity: f64,
-        /// Temperature of the surface, °C.
-        surface_celsius: f64,
     },
     /// Output of an alternator of which one point is known, by the nominal curve.
     NominalOutput {
@@ -373,55 +322,6 @@ pub enum Sum {
         diameter_mm: f64,
         /// Measured pitch, millimetres.
         pitch_mm: f64,
-    },
-    /// A volume poured with one cup.
-    PourSplit {
-        /// Volume, litres.
-        litres: f64,
-        /// Cup, millilitres.
-        cup_ml: u32,
-    },
-    /// Oil for premix.
-    Premix {
-        /// Fuel, litres.
-        fuel_litres: f64,
-        /// Parts of fuel to one of oil.
-        parts_fuel: f64,
-    },
-    /// Base, hardener and thinner of an amount ready to use.
-    TwoPart {
-        /// Amount ready to use, millilitres.
-        ready_ml: f64,
-        /// Parts of base.
-        parts_base: f64,
-        /// Parts of hardener.
-        parts_hardener: f64,
-        /// Thinner, per cent.
-        thinner_percent: f64,
-        /// The per cent is meant of the base alone.
-        thinner_of_base: bool,
-    },
-    /// Thinner into a one-part paint.
-    Thinning {
-        /// Unthinned paint, millilitres.
-        paint_ml: f64,
-        /// Thinner, per cent of it.
-        thinner_percent: f64,
-    },
-    /// Paint and cans for an area.
-    PaintNeeded {
-        /// Area, square metres.
-        square_metres: f64,
-        /// Coats.
-        coats: u32,
-        /// Solids by volume, per cent.
-        solids_percent: f64,
-        /// Dry film of one coat, micrometres.
-        dry_micrometres: f64,
-        /// Loss, per cent.
-        loss_percent: f64,
-        /// Can, millilitres.
-        can_ml: f64,
     },
 }
 }

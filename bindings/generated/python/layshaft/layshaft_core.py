@@ -29907,260 +29907,6 @@ class Sum:
             return True
 
     @dataclass
-    class DEW_POINT:
-        """
-        Dew point of the air.
-"""
-        
-        def __init__(self, celsius:float, humidity:float):
-            self.celsius = celsius
-            
-            """
-        Temperature, °C.
-"""
-        
-            self.humidity = humidity
-            
-            """
-        Relative humidity, per cent.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.DEW_POINT(celsius={}, humidity={})".format(self.celsius, self.humidity)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_DEW_POINT():
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.humidity != other.humidity:
-                return False
-            return True
-
-    @dataclass
-    class CURE_RATE:
-        """
-        How fast a cure runs against the reference temperature.
-"""
-        
-        def __init__(self, celsius:float, at_celsius:float, activation_kelvin:float):
-            self.celsius = celsius
-            
-            """
-        Temperature, °C.
-"""
-        
-            self.at_celsius = at_celsius
-            
-            """
-        Reference temperature, °C.
-"""
-        
-            self.activation_kelvin = activation_kelvin
-            
-            """
-        Activation temperature, kelvin.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CURE_RATE(celsius={}, at_celsius={}, activation_kelvin={})".format(self.celsius, self.at_celsius, self.activation_kelvin)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CURE_RATE():
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.at_celsius != other.at_celsius:
-                return False
-            if self.activation_kelvin != other.activation_kelvin:
-                return False
-            return True
-
-    @dataclass
-    class CURE_AGE:
-        """
-        Equivalent age after two spells at one temperature each.
-"""
-        
-        def __init__(self, hours:float, celsius:float, then_hours:float, then_celsius:float, at_celsius:float, activation_kelvin:float):
-            self.hours = hours
-            
-            """
-        First spell, hours.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        Its temperature, °C.
-"""
-        
-            self.then_hours = then_hours
-            
-            """
-        Second spell, hours.
-"""
-        
-            self.then_celsius = then_celsius
-            
-            """
-        Its temperature, °C.
-"""
-        
-            self.at_celsius = at_celsius
-            
-            """
-        Reference temperature, °C.
-"""
-        
-            self.activation_kelvin = activation_kelvin
-            
-            """
-        Activation temperature, kelvin.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CURE_AGE(hours={}, celsius={}, then_hours={}, then_celsius={}, at_celsius={}, activation_kelvin={})".format(self.hours, self.celsius, self.then_hours, self.then_celsius, self.at_celsius, self.activation_kelvin)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CURE_AGE():
-                return False
-            if self.hours != other.hours:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.then_hours != other.then_hours:
-                return False
-            if self.then_celsius != other.then_celsius:
-                return False
-            if self.at_celsius != other.at_celsius:
-                return False
-            if self.activation_kelvin != other.activation_kelvin:
-                return False
-            return True
-
-    @dataclass
-    class ACTIVATION:
-        """
-        Activation temperature from two times of one sheet at two temperatures.
-"""
-        
-        def __init__(self, hours:float, celsius:float, other_hours:float, other_celsius:float):
-            self.hours = hours
-            
-            """
-        Time at the one temperature, hours.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        The one temperature, °C.
-"""
-        
-            self.other_hours = other_hours
-            
-            """
-        Time at the other temperature, hours.
-"""
-        
-            self.other_celsius = other_celsius
-            
-            """
-        The other temperature, °C.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ACTIVATION(hours={}, celsius={}, other_hours={}, other_celsius={})".format(self.hours, self.celsius, self.other_hours, self.other_celsius)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ACTIVATION():
-                return False
-            if self.hours != other.hours:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.other_hours != other.other_hours:
-                return False
-            if self.other_celsius != other.other_celsius:
-                return False
-            return True
-
-    @dataclass
-    class SURFACE_MARGIN:
-        """
-        How far a surface is above the dew point of the air.
-"""
-        
-        def __init__(self, celsius:float, humidity:float, surface_celsius:float):
-            self.celsius = celsius
-            
-            """
-        Temperature of the air, °C.
-"""
-        
-            self.humidity = humidity
-            
-            """
-        Relative humidity, per cent.
-"""
-        
-            self.surface_celsius = surface_celsius
-            
-            """
-        Temperature of the surface, °C.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.SURFACE_MARGIN(celsius={}, humidity={}, surface_celsius={})".format(self.celsius, self.humidity, self.surface_celsius)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_SURFACE_MARGIN():
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.humidity != other.humidity:
-                return False
-            if self.surface_celsius != other.surface_celsius:
-                return False
-            return True
-
-    @dataclass
     class NOMINAL_OUTPUT:
         """
         Output of an alternator of which one point is known, by the nominal curve.
@@ -31197,6 +30943,260 @@ class Sum:
             if self.diameter_mm != other.diameter_mm:
                 return False
             if self.pitch_mm != other.pitch_mm:
+                return False
+            return True
+
+    @dataclass
+    class DEW_POINT:
+        """
+        Dew point of the air.
+"""
+        
+        def __init__(self, celsius:float, humidity:float):
+            self.celsius = celsius
+            
+            """
+        Temperature, °C.
+"""
+        
+            self.humidity = humidity
+            
+            """
+        Relative humidity, per cent.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.DEW_POINT(celsius={}, humidity={})".format(self.celsius, self.humidity)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_DEW_POINT():
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.humidity != other.humidity:
+                return False
+            return True
+
+    @dataclass
+    class CURE_RATE:
+        """
+        How fast a cure runs against the reference temperature.
+"""
+        
+        def __init__(self, celsius:float, at_celsius:float, activation_kelvin:float):
+            self.celsius = celsius
+            
+            """
+        Temperature, °C.
+"""
+        
+            self.at_celsius = at_celsius
+            
+            """
+        Reference temperature, °C.
+"""
+        
+            self.activation_kelvin = activation_kelvin
+            
+            """
+        Activation temperature, kelvin.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CURE_RATE(celsius={}, at_celsius={}, activation_kelvin={})".format(self.celsius, self.at_celsius, self.activation_kelvin)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CURE_RATE():
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.at_celsius != other.at_celsius:
+                return False
+            if self.activation_kelvin != other.activation_kelvin:
+                return False
+            return True
+
+    @dataclass
+    class CURE_AGE:
+        """
+        Equivalent age after two spells at one temperature each.
+"""
+        
+        def __init__(self, hours:float, celsius:float, then_hours:float, then_celsius:float, at_celsius:float, activation_kelvin:float):
+            self.hours = hours
+            
+            """
+        First spell, hours.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        Its temperature, °C.
+"""
+        
+            self.then_hours = then_hours
+            
+            """
+        Second spell, hours.
+"""
+        
+            self.then_celsius = then_celsius
+            
+            """
+        Its temperature, °C.
+"""
+        
+            self.at_celsius = at_celsius
+            
+            """
+        Reference temperature, °C.
+"""
+        
+            self.activation_kelvin = activation_kelvin
+            
+            """
+        Activation temperature, kelvin.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.CURE_AGE(hours={}, celsius={}, then_hours={}, then_celsius={}, at_celsius={}, activation_kelvin={})".format(self.hours, self.celsius, self.then_hours, self.then_celsius, self.at_celsius, self.activation_kelvin)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_CURE_AGE():
+                return False
+            if self.hours != other.hours:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.then_hours != other.then_hours:
+                return False
+            if self.then_celsius != other.then_celsius:
+                return False
+            if self.at_celsius != other.at_celsius:
+                return False
+            if self.activation_kelvin != other.activation_kelvin:
+                return False
+            return True
+
+    @dataclass
+    class ACTIVATION:
+        """
+        Activation temperature from two times of one sheet at two temperatures.
+"""
+        
+        def __init__(self, hours:float, celsius:float, other_hours:float, other_celsius:float):
+            self.hours = hours
+            
+            """
+        Time at the one temperature, hours.
+"""
+        
+            self.celsius = celsius
+            
+            """
+        The one temperature, °C.
+"""
+        
+            self.other_hours = other_hours
+            
+            """
+        Time at the other temperature, hours.
+"""
+        
+            self.other_celsius = other_celsius
+            
+            """
+        The other temperature, °C.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.ACTIVATION(hours={}, celsius={}, other_hours={}, other_celsius={})".format(self.hours, self.celsius, self.other_hours, self.other_celsius)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_ACTIVATION():
+                return False
+            if self.hours != other.hours:
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.other_hours != other.other_hours:
+                return False
+            if self.other_celsius != other.other_celsius:
+                return False
+            return True
+
+    @dataclass
+    class SURFACE_MARGIN:
+        """
+        How far a surface is above the dew point of the air.
+"""
+        
+        def __init__(self, celsius:float, humidity:float, surface_celsius:float):
+            self.celsius = celsius
+            
+            """
+        Temperature of the air, °C.
+"""
+        
+            self.humidity = humidity
+            
+            """
+        Relative humidity, per cent.
+"""
+        
+            self.surface_celsius = surface_celsius
+            
+            """
+        Temperature of the surface, °C.
+"""
+        
+            pass
+
+    
+            
+            
+    
+        def __str__(self):
+            return "Sum.SURFACE_MARGIN(celsius={}, humidity={}, surface_celsius={})".format(self.celsius, self.humidity, self.surface_celsius)
+        def __eq__(self, other):
+            if not isinstance(other, Sum):
+                return NotImplemented
+            if not other.is_SURFACE_MARGIN():
+                return False
+            if self.celsius != other.celsius:
+                return False
+            if self.humidity != other.humidity:
+                return False
+            if self.surface_celsius != other.surface_celsius:
                 return False
             return True
 
@@ -33156,26 +33156,6 @@ class Sum:
         return isinstance(self, Sum.LAMP_WATTS)
     def is_lamp_watts(self) -> bool:
         return isinstance(self, Sum.LAMP_WATTS)
-    def is_DEW_POINT(self) -> bool:
-        return isinstance(self, Sum.DEW_POINT)
-    def is_dew_point(self) -> bool:
-        return isinstance(self, Sum.DEW_POINT)
-    def is_CURE_RATE(self) -> bool:
-        return isinstance(self, Sum.CURE_RATE)
-    def is_cure_rate(self) -> bool:
-        return isinstance(self, Sum.CURE_RATE)
-    def is_CURE_AGE(self) -> bool:
-        return isinstance(self, Sum.CURE_AGE)
-    def is_cure_age(self) -> bool:
-        return isinstance(self, Sum.CURE_AGE)
-    def is_ACTIVATION(self) -> bool:
-        return isinstance(self, Sum.ACTIVATION)
-    def is_activation(self) -> bool:
-        return isinstance(self, Sum.ACTIVATION)
-    def is_SURFACE_MARGIN(self) -> bool:
-        return isinstance(self, Sum.SURFACE_MARGIN)
-    def is_surface_margin(self) -> bool:
-        return isinstance(self, Sum.SURFACE_MARGIN)
     def is_NOMINAL_OUTPUT(self) -> bool:
         return isinstance(self, Sum.NOMINAL_OUTPUT)
     def is_nominal_output(self) -> bool:
@@ -33256,6 +33236,26 @@ class Sum:
         return isinstance(self, Sum.IDENTIFY_THREAD)
     def is_identify_thread(self) -> bool:
         return isinstance(self, Sum.IDENTIFY_THREAD)
+    def is_DEW_POINT(self) -> bool:
+        return isinstance(self, Sum.DEW_POINT)
+    def is_dew_point(self) -> bool:
+        return isinstance(self, Sum.DEW_POINT)
+    def is_CURE_RATE(self) -> bool:
+        return isinstance(self, Sum.CURE_RATE)
+    def is_cure_rate(self) -> bool:
+        return isinstance(self, Sum.CURE_RATE)
+    def is_CURE_AGE(self) -> bool:
+        return isinstance(self, Sum.CURE_AGE)
+    def is_cure_age(self) -> bool:
+        return isinstance(self, Sum.CURE_AGE)
+    def is_ACTIVATION(self) -> bool:
+        return isinstance(self, Sum.ACTIVATION)
+    def is_activation(self) -> bool:
+        return isinstance(self, Sum.ACTIVATION)
+    def is_SURFACE_MARGIN(self) -> bool:
+        return isinstance(self, Sum.SURFACE_MARGIN)
+    def is_surface_margin(self) -> bool:
+        return isinstance(self, Sum.SURFACE_MARGIN)
     def is_POUR_SPLIT(self) -> bool:
         return isinstance(self, Sum.POUR_SPLIT)
     def is_pour_split(self) -> bool:
@@ -33433,11 +33433,6 @@ Sum.TYRE_SIZE = type("Sum.TYRE_SIZE", (Sum.TYRE_SIZE, Sum,), {})  # type: ignore
 Sum.BATTERY_HOURS = type("Sum.BATTERY_HOURS", (Sum.BATTERY_HOURS, Sum,), {})  # type: ignore
 Sum.RESTED_CHARGE = type("Sum.RESTED_CHARGE", (Sum.RESTED_CHARGE, Sum,), {})  # type: ignore
 Sum.LAMP_WATTS = type("Sum.LAMP_WATTS", (Sum.LAMP_WATTS, Sum,), {})  # type: ignore
-Sum.DEW_POINT = type("Sum.DEW_POINT", (Sum.DEW_POINT, Sum,), {})  # type: ignore
-Sum.CURE_RATE = type("Sum.CURE_RATE", (Sum.CURE_RATE, Sum,), {})  # type: ignore
-Sum.CURE_AGE = type("Sum.CURE_AGE", (Sum.CURE_AGE, Sum,), {})  # type: ignore
-Sum.ACTIVATION = type("Sum.ACTIVATION", (Sum.ACTIVATION, Sum,), {})  # type: ignore
-Sum.SURFACE_MARGIN = type("Sum.SURFACE_MARGIN", (Sum.SURFACE_MARGIN, Sum,), {})  # type: ignore
 Sum.NOMINAL_OUTPUT = type("Sum.NOMINAL_OUTPUT", (Sum.NOMINAL_OUTPUT, Sum,), {})  # type: ignore
 Sum.HYDRAULIC_BRAKE = type("Sum.HYDRAULIC_BRAKE", (Sum.HYDRAULIC_BRAKE, Sum,), {})  # type: ignore
 Sum.CALIPER_PISTONS = type("Sum.CALIPER_PISTONS", (Sum.CALIPER_PISTONS, Sum,), {})  # type: ignore
@@ -33458,6 +33453,11 @@ Sum.PRELOAD_FROM_TORQUE = type("Sum.PRELOAD_FROM_TORQUE", (Sum.PRELOAD_FROM_TORQ
 Sum.NUT_FACTOR_TORQUE = type("Sum.NUT_FACTOR_TORQUE", (Sum.NUT_FACTOR_TORQUE, Sum,), {})  # type: ignore
 Sum.THREAD_ENGAGEMENT = type("Sum.THREAD_ENGAGEMENT", (Sum.THREAD_ENGAGEMENT, Sum,), {})  # type: ignore
 Sum.IDENTIFY_THREAD = type("Sum.IDENTIFY_THREAD", (Sum.IDENTIFY_THREAD, Sum,), {})  # type: ignore
+Sum.DEW_POINT = type("Sum.DEW_POINT", (Sum.DEW_POINT, Sum,), {})  # type: ignore
+Sum.CURE_RATE = type("Sum.CURE_RATE", (Sum.CURE_RATE, Sum,), {})  # type: ignore
+Sum.CURE_AGE = type("Sum.CURE_AGE", (Sum.CURE_AGE, Sum,), {})  # type: ignore
+Sum.ACTIVATION = type("Sum.ACTIVATION", (Sum.ACTIVATION, Sum,), {})  # type: ignore
+Sum.SURFACE_MARGIN = type("Sum.SURFACE_MARGIN", (Sum.SURFACE_MARGIN, Sum,), {})  # type: ignore
 Sum.POUR_SPLIT = type("Sum.POUR_SPLIT", (Sum.POUR_SPLIT, Sum,), {})  # type: ignore
 Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
 Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
@@ -33577,45 +33577,12 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
             )
         if variant == 13:
-            return Sum.DEW_POINT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 14:
-            return Sum.CURE_RATE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 15:
-            return Sum.CURE_AGE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 16:
-            return Sum.ACTIVATION(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 17:
-            return Sum.SURFACE_MARGIN(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 18:
             return Sum.NOMINAL_OUTPUT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 19:
+        if variant == 14:
             return Sum.HYDRAULIC_BRAKE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33627,12 +33594,12 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 20:
+        if variant == 15:
             return Sum.CALIPER_PISTONS(
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterBoolean.read(buf),
             )
-        if variant == 21:
+        if variant == 16:
             return Sum.LEVER_TRAVEL(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33643,7 +33610,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 22:
+        if variant == 17:
             return Sum.BRAKE_PAIR(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterUInt32.read(buf),
@@ -33652,45 +33619,45 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterUInt32.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 23:
+        if variant == 18:
             return Sum.STOPPING_DISTANCE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 24:
+        if variant == 19:
             return Sum.STOPPING_DECELERATION(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 25:
+        if variant == 20:
             return Sum.BRAKE_EFFICIENCY(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 26:
+        if variant == 21:
             return Sum.DIRECTIVE_STOP(
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 27:
+        if variant == 22:
             return Sum.CAM_LEVER(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 28:
+        if variant == 23:
             return Sum.DRUM_SHOES(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 29:
+        if variant == 24:
             return Sum.BRAKE_FLUID(
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 30:
+        if variant == 25:
             return Sum.BLEED_THROUGH(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33698,32 +33665,32 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 31:
+        if variant == 26:
             return Sum.STRESS_AREA(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 32:
+        if variant == 27:
             return Sum.SCREW_LOADS(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterString.read(buf),
             )
-        if variant == 33:
+        if variant == 28:
             return Sum.TIGHTENING_TORQUE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterString.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 34:
+        if variant == 29:
             return Sum.PRELOAD_FROM_TORQUE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 35:
+        if variant == 30:
             return Sum.NUT_FACTOR_TORQUE(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33731,7 +33698,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 36:
+        if variant == 31:
             return Sum.THREAD_ENGAGEMENT(
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
@@ -33739,8 +33706,41 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
-        if variant == 37:
+        if variant == 32:
             return Sum.IDENTIFY_THREAD(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 33:
+            return Sum.DEW_POINT(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 34:
+            return Sum.CURE_RATE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 35:
+            return Sum.CURE_AGE(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 36:
+            return Sum.ACTIVATION(
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+                _UniffiFfiConverterFloat64.read(buf),
+            )
+        if variant == 37:
+            return Sum.SURFACE_MARGIN(
+                _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
                 _UniffiFfiConverterFloat64.read(buf),
             )
@@ -34054,34 +34054,6 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.check_lower(value.test_volts)
             _UniffiFfiConverterFloat64.check_lower(value.volts)
             return
-        if value.is_DEW_POINT():
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.humidity)
-            return
-        if value.is_CURE_RATE():
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
-            return
-        if value.is_CURE_AGE():
-            _UniffiFfiConverterFloat64.check_lower(value.hours)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.then_hours)
-            _UniffiFfiConverterFloat64.check_lower(value.then_celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
-            return
-        if value.is_ACTIVATION():
-            _UniffiFfiConverterFloat64.check_lower(value.hours)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.other_hours)
-            _UniffiFfiConverterFloat64.check_lower(value.other_celsius)
-            return
-        if value.is_SURFACE_MARGIN():
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.humidity)
-            _UniffiFfiConverterFloat64.check_lower(value.surface_celsius)
-            return
         if value.is_NOMINAL_OUTPUT():
             _UniffiFfiConverterFloat64.check_lower(value.alternator_watts)
             _UniffiFfiConverterFloat64.check_lower(value.rated_rpm)
@@ -34196,6 +34168,34 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
         if value.is_IDENTIFY_THREAD():
             _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
             _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+            return
+        if value.is_DEW_POINT():
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.humidity)
+            return
+        if value.is_CURE_RATE():
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
+            return
+        if value.is_CURE_AGE():
+            _UniffiFfiConverterFloat64.check_lower(value.hours)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.then_hours)
+            _UniffiFfiConverterFloat64.check_lower(value.then_celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
+            return
+        if value.is_ACTIVATION():
+            _UniffiFfiConverterFloat64.check_lower(value.hours)
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.other_hours)
+            _UniffiFfiConverterFloat64.check_lower(value.other_celsius)
+            return
+        if value.is_SURFACE_MARGIN():
+            _UniffiFfiConverterFloat64.check_lower(value.celsius)
+            _UniffiFfiConverterFloat64.check_lower(value.humidity)
+            _UniffiFfiConverterFloat64.check_lower(value.surface_celsius)
             return
         if value.is_POUR_SPLIT():
             _UniffiFfiConverterFloat64.check_lower(value.litres)
@@ -34467,41 +34467,13 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.watts, buf)
             _UniffiFfiConverterFloat64.write(value.test_volts, buf)
             _UniffiFfiConverterFloat64.write(value.volts, buf)
-        if value.is_DEW_POINT():
-            buf.write_i32(13)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.humidity, buf)
-        if value.is_CURE_RATE():
-            buf.write_i32(14)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
-        if value.is_CURE_AGE():
-            buf.write_i32(15)
-            _UniffiFfiConverterFloat64.write(value.hours, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.then_hours, buf)
-            _UniffiFfiConverterFloat64.write(value.then_celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
-        if value.is_ACTIVATION():
-            buf.write_i32(16)
-            _UniffiFfiConverterFloat64.write(value.hours, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.other_hours, buf)
-            _UniffiFfiConverterFloat64.write(value.other_celsius, buf)
-        if value.is_SURFACE_MARGIN():
-            buf.write_i32(17)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.humidity, buf)
-            _UniffiFfiConverterFloat64.write(value.surface_celsius, buf)
         if value.is_NOMINAL_OUTPUT():
-            buf.write_i32(18)
+            buf.write_i32(13)
             _UniffiFfiConverterFloat64.write(value.alternator_watts, buf)
             _UniffiFfiConverterFloat64.write(value.rated_rpm, buf)
             _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
         if value.is_HYDRAULIC_BRAKE():
-            buf.write_i32(19)
+            buf.write_i32(14)
             _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
             _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.master_mm, buf)
@@ -34512,11 +34484,11 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
         if value.is_CALIPER_PISTONS():
-            buf.write_i32(20)
+            buf.write_i32(15)
             _UniffiFfiConverterUInt32.write(value.pistons, buf)
             _UniffiFfiConverterBoolean.write(value.opposed, buf)
         if value.is_LEVER_TRAVEL():
-            buf.write_i32(21)
+            buf.write_i32(16)
             _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
             _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
             _UniffiFfiConverterFloat64.write(value.master_mm, buf)
@@ -34526,7 +34498,7 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
             _UniffiFfiConverterFloat64.write(value.hose_swell_ml_m, buf)
         if value.is_BRAKE_PAIR():
-            buf.write_i32(22)
+            buf.write_i32(17)
             _UniffiFfiConverterFloat64.write(value.master_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pistons, buf)
             _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
@@ -34534,82 +34506,110 @@ class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
             _UniffiFfiConverterUInt32.write(value.new_pistons, buf)
             _UniffiFfiConverterFloat64.write(value.new_piston_mm, buf)
         if value.is_STOPPING_DISTANCE():
-            buf.write_i32(23)
+            buf.write_i32(18)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.deceleration, buf)
             _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
         if value.is_STOPPING_DECELERATION():
-            buf.write_i32(24)
+            buf.write_i32(19)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
             _UniffiFfiConverterFloat64.write(value.metres, buf)
             _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
         if value.is_BRAKE_EFFICIENCY():
-            buf.write_i32(25)
+            buf.write_i32(20)
             _UniffiFfiConverterFloat64.write(value.percent, buf)
             _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
         if value.is_DIRECTIVE_STOP():
-            buf.write_i32(26)
+            buf.write_i32(21)
             _UniffiFfiConverterString.write(value.line, buf)
             _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
         if value.is_CAM_LEVER():
-            buf.write_i32(27)
+            buf.write_i32(22)
             _UniffiFfiConverterFloat64.write(value.cam_degrees, buf)
             _UniffiFfiConverterFloat64.write(value.rod_travel_mm, buf)
             _UniffiFfiConverterFloat64.write(value.cam_arm_mm, buf)
             _UniffiFfiConverterFloat64.write(value.rod_newtons, buf)
         if value.is_DRUM_SHOES():
-            buf.write_i32(28)
+            buf.write_i32(23)
             _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
             _UniffiFfiConverterFloat64.write(value.pivot_share, buf)
         if value.is_BRAKE_FLUID():
-            buf.write_i32(29)
+            buf.write_i32(24)
             _UniffiFfiConverterString.write(value.fluid, buf)
         if value.is_BLEED_THROUGH():
-            buf.write_i32(30)
+            buf.write_i32(25)
             _UniffiFfiConverterFloat64.write(value.hose_bore_mm, buf)
             _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
             _UniffiFfiConverterUInt32.write(value.pistons, buf)
             _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
             _UniffiFfiConverterFloat64.write(value.master_mm, buf)
         if value.is_STRESS_AREA():
-            buf.write_i32(31)
+            buf.write_i32(26)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
         if value.is_SCREW_LOADS():
-            buf.write_i32(32)
+            buf.write_i32(27)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterString.write(value.property_class, buf)
         if value.is_TIGHTENING_TORQUE():
-            buf.write_i32(33)
+            buf.write_i32(28)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterString.write(value.property_class, buf)
             _UniffiFfiConverterFloat64.write(value.friction, buf)
         if value.is_PRELOAD_FROM_TORQUE():
-            buf.write_i32(34)
+            buf.write_i32(29)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
             _UniffiFfiConverterFloat64.write(value.friction, buf)
         if value.is_NUT_FACTOR_TORQUE():
-            buf.write_i32(35)
+            buf.write_i32(30)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterString.write(value.property_class, buf)
             _UniffiFfiConverterFloat64.write(value.nut_factor, buf)
             _UniffiFfiConverterFloat64.write(value.share_percent, buf)
         if value.is_THREAD_ENGAGEMENT():
-            buf.write_i32(36)
+            buf.write_i32(31)
             _UniffiFfiConverterFloat64.write(value.load_newtons, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.nut_flank_mm, buf)
             _UniffiFfiConverterFloat64.write(value.shear_mpa, buf)
         if value.is_IDENTIFY_THREAD():
-            buf.write_i32(37)
+            buf.write_i32(32)
             _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
             _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        if value.is_DEW_POINT():
+            buf.write_i32(33)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.humidity, buf)
+        if value.is_CURE_RATE():
+            buf.write_i32(34)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
+        if value.is_CURE_AGE():
+            buf.write_i32(35)
+            _UniffiFfiConverterFloat64.write(value.hours, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.then_hours, buf)
+            _UniffiFfiConverterFloat64.write(value.then_celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
+        if value.is_ACTIVATION():
+            buf.write_i32(36)
+            _UniffiFfiConverterFloat64.write(value.hours, buf)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.other_hours, buf)
+            _UniffiFfiConverterFloat64.write(value.other_celsius, buf)
+        if value.is_SURFACE_MARGIN():
+            buf.write_i32(37)
+            _UniffiFfiConverterFloat64.write(value.celsius, buf)
+            _UniffiFfiConverterFloat64.write(value.humidity, buf)
+            _UniffiFfiConverterFloat64.write(value.surface_celsius, buf)
         if value.is_POUR_SPLIT():
             buf.write_i32(38)
             _UniffiFfiConverterFloat64.write(value.litres, buf)

@@ -24493,133 +24493,6 @@ sealed class Sum {
     }
     
     /**
-     * Dew point of the air.
-     */
-    data class DewPoint(
-        /**
-         * Temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Relative humidity, per cent.
-         */
-        val `humidity`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * How fast a cure runs against the reference temperature.
-     */
-    data class CureRate(
-        /**
-         * Temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Reference temperature, °C.
-         */
-        val `atCelsius`: kotlin.Double, 
-        /**
-         * Activation temperature, kelvin.
-         */
-        val `activationKelvin`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Equivalent age after two spells at one temperature each.
-     */
-    data class CureAge(
-        /**
-         * First spell, hours.
-         */
-        val `hours`: kotlin.Double, 
-        /**
-         * Its temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Second spell, hours.
-         */
-        val `thenHours`: kotlin.Double, 
-        /**
-         * Its temperature, °C.
-         */
-        val `thenCelsius`: kotlin.Double, 
-        /**
-         * Reference temperature, °C.
-         */
-        val `atCelsius`: kotlin.Double, 
-        /**
-         * Activation temperature, kelvin.
-         */
-        val `activationKelvin`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Activation temperature from two times of one sheet at two temperatures.
-     */
-    data class Activation(
-        /**
-         * Time at the one temperature, hours.
-         */
-        val `hours`: kotlin.Double, 
-        /**
-         * The one temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Time at the other temperature, hours.
-         */
-        val `otherHours`: kotlin.Double, 
-        /**
-         * The other temperature, °C.
-         */
-        val `otherCelsius`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * How far a surface is above the dew point of the air.
-     */
-    data class SurfaceMargin(
-        /**
-         * Temperature of the air, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Relative humidity, per cent.
-         */
-        val `humidity`: kotlin.Double, 
-        /**
-         * Temperature of the surface, °C.
-         */
-        val `surfaceCelsius`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
      * Output of an alternator of which one point is known, by the nominal curve.
      */
     data class NominalOutput(
@@ -25132,6 +25005,133 @@ sealed class Sum {
          * Measured pitch, millimetres.
          */
         val `pitchMm`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Dew point of the air.
+     */
+    data class DewPoint(
+        /**
+         * Temperature, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Relative humidity, per cent.
+         */
+        val `humidity`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How fast a cure runs against the reference temperature.
+     */
+    data class CureRate(
+        /**
+         * Temperature, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Reference temperature, °C.
+         */
+        val `atCelsius`: kotlin.Double, 
+        /**
+         * Activation temperature, kelvin.
+         */
+        val `activationKelvin`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Equivalent age after two spells at one temperature each.
+     */
+    data class CureAge(
+        /**
+         * First spell, hours.
+         */
+        val `hours`: kotlin.Double, 
+        /**
+         * Its temperature, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Second spell, hours.
+         */
+        val `thenHours`: kotlin.Double, 
+        /**
+         * Its temperature, °C.
+         */
+        val `thenCelsius`: kotlin.Double, 
+        /**
+         * Reference temperature, °C.
+         */
+        val `atCelsius`: kotlin.Double, 
+        /**
+         * Activation temperature, kelvin.
+         */
+        val `activationKelvin`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Activation temperature from two times of one sheet at two temperatures.
+     */
+    data class Activation(
+        /**
+         * Time at the one temperature, hours.
+         */
+        val `hours`: kotlin.Double, 
+        /**
+         * The one temperature, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Time at the other temperature, hours.
+         */
+        val `otherHours`: kotlin.Double, 
+        /**
+         * The other temperature, °C.
+         */
+        val `otherCelsius`: kotlin.Double) : Sum()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * How far a surface is above the dew point of the air.
+     */
+    data class SurfaceMargin(
+        /**
+         * Temperature of the air, °C.
+         */
+        val `celsius`: kotlin.Double, 
+        /**
+         * Relative humidity, per cent.
+         */
+        val `humidity`: kotlin.Double, 
+        /**
+         * Temperature of the surface, °C.
+         */
+        val `surfaceCelsius`: kotlin.Double) : Sum()
         
     {
         
@@ -26165,40 +26165,12 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            13 -> Sum.DewPoint(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            14 -> Sum.CureRate(
+            13 -> Sum.NominalOutput(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            15 -> Sum.CureAge(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            16 -> Sum.Activation(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            17 -> Sum.SurfaceMargin(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            18 -> Sum.NominalOutput(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            19 -> Sum.HydraulicBrake(
+            14 -> Sum.HydraulicBrake(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -26209,11 +26181,11 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            20 -> Sum.CaliperPistons(
+            15 -> Sum.CaliperPistons(
                 FfiConverterUInt.read(buf),
                 FfiConverterBoolean.read(buf),
                 )
-            21 -> Sum.LeverTravel(
+            16 -> Sum.LeverTravel(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
@@ -26223,7 +26195,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            22 -> Sum.BrakePair(
+            17 -> Sum.BrakePair(
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
@@ -26231,80 +26203,108 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            23 -> Sum.StoppingDistance(
+            18 -> Sum.StoppingDistance(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            24 -> Sum.StoppingDeceleration(
+            19 -> Sum.StoppingDeceleration(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            25 -> Sum.BrakeEfficiency(
+            20 -> Sum.BrakeEfficiency(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            26 -> Sum.DirectiveStop(
+            21 -> Sum.DirectiveStop(
                 FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            27 -> Sum.CamLever(
+            22 -> Sum.CamLever(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            28 -> Sum.DrumShoes(
+            23 -> Sum.DrumShoes(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            29 -> Sum.BrakeFluid(
+            24 -> Sum.BrakeFluid(
                 FfiConverterString.read(buf),
                 )
-            30 -> Sum.BleedThrough(
+            25 -> Sum.BleedThrough(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterUInt.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            31 -> Sum.StressArea(
+            26 -> Sum.StressArea(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            32 -> Sum.ScrewLoads(
+            27 -> Sum.ScrewLoads(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterString.read(buf),
                 )
-            33 -> Sum.TighteningTorque(
+            28 -> Sum.TighteningTorque(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            34 -> Sum.PreloadFromTorque(
+            29 -> Sum.PreloadFromTorque(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            35 -> Sum.NutFactorTorque(
+            30 -> Sum.NutFactorTorque(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterString.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            36 -> Sum.ThreadEngagement(
+            31 -> Sum.ThreadEngagement(
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
-            37 -> Sum.IdentifyThread(
+            32 -> Sum.IdentifyThread(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            33 -> Sum.DewPoint(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            34 -> Sum.CureRate(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            35 -> Sum.CureAge(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            36 -> Sum.Activation(
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                FfiConverterDouble.read(buf),
+                )
+            37 -> Sum.SurfaceMargin(
+                FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 FfiConverterDouble.read(buf),
                 )
@@ -26627,54 +26627,6 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 + FfiConverterDouble.allocationSize(value.`volts`)
             )
         }
-        is Sum.DewPoint -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`humidity`)
-            )
-        }
-        is Sum.CureRate -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`atCelsius`)
-                + FfiConverterDouble.allocationSize(value.`activationKelvin`)
-            )
-        }
-        is Sum.CureAge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`hours`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`thenHours`)
-                + FfiConverterDouble.allocationSize(value.`thenCelsius`)
-                + FfiConverterDouble.allocationSize(value.`atCelsius`)
-                + FfiConverterDouble.allocationSize(value.`activationKelvin`)
-            )
-        }
-        is Sum.Activation -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`hours`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`otherHours`)
-                + FfiConverterDouble.allocationSize(value.`otherCelsius`)
-            )
-        }
-        is Sum.SurfaceMargin -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`humidity`)
-                + FfiConverterDouble.allocationSize(value.`surfaceCelsius`)
-            )
-        }
         is Sum.NominalOutput -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
@@ -26868,6 +26820,54 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 4UL
                 + FfiConverterDouble.allocationSize(value.`diameterMm`)
                 + FfiConverterDouble.allocationSize(value.`pitchMm`)
+            )
+        }
+        is Sum.DewPoint -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`humidity`)
+            )
+        }
+        is Sum.CureRate -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`atCelsius`)
+                + FfiConverterDouble.allocationSize(value.`activationKelvin`)
+            )
+        }
+        is Sum.CureAge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`hours`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`thenHours`)
+                + FfiConverterDouble.allocationSize(value.`thenCelsius`)
+                + FfiConverterDouble.allocationSize(value.`atCelsius`)
+                + FfiConverterDouble.allocationSize(value.`activationKelvin`)
+            )
+        }
+        is Sum.Activation -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`hours`)
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`otherHours`)
+                + FfiConverterDouble.allocationSize(value.`otherCelsius`)
+            )
+        }
+        is Sum.SurfaceMargin -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterDouble.allocationSize(value.`celsius`)
+                + FfiConverterDouble.allocationSize(value.`humidity`)
+                + FfiConverterDouble.allocationSize(value.`surfaceCelsius`)
             )
         }
         is Sum.PourSplit -> {
@@ -27324,53 +27324,15 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 FfiConverterDouble.write(value.`volts`, buf)
                 Unit
             }
-            is Sum.DewPoint -> {
-                buf.putInt(13)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`humidity`, buf)
-                Unit
-            }
-            is Sum.CureRate -> {
-                buf.putInt(14)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`atCelsius`, buf)
-                FfiConverterDouble.write(value.`activationKelvin`, buf)
-                Unit
-            }
-            is Sum.CureAge -> {
-                buf.putInt(15)
-                FfiConverterDouble.write(value.`hours`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`thenHours`, buf)
-                FfiConverterDouble.write(value.`thenCelsius`, buf)
-                FfiConverterDouble.write(value.`atCelsius`, buf)
-                FfiConverterDouble.write(value.`activationKelvin`, buf)
-                Unit
-            }
-            is Sum.Activation -> {
-                buf.putInt(16)
-                FfiConverterDouble.write(value.`hours`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`otherHours`, buf)
-                FfiConverterDouble.write(value.`otherCelsius`, buf)
-                Unit
-            }
-            is Sum.SurfaceMargin -> {
-                buf.putInt(17)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`humidity`, buf)
-                FfiConverterDouble.write(value.`surfaceCelsius`, buf)
-                Unit
-            }
             is Sum.NominalOutput -> {
-                buf.putInt(18)
+                buf.putInt(13)
                 FfiConverterDouble.write(value.`alternatorWatts`, buf)
                 FfiConverterDouble.write(value.`ratedRpm`, buf)
                 FfiConverterDouble.write(value.`engineRpm`, buf)
                 Unit
             }
             is Sum.HydraulicBrake -> {
-                buf.putInt(19)
+                buf.putInt(14)
                 FfiConverterDouble.write(value.`leverNewtons`, buf)
                 FfiConverterDouble.write(value.`leverRatio`, buf)
                 FfiConverterDouble.write(value.`masterMm`, buf)
@@ -27383,13 +27345,13 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.CaliperPistons -> {
-                buf.putInt(20)
+                buf.putInt(15)
                 FfiConverterUInt.write(value.`pistons`, buf)
                 FfiConverterBoolean.write(value.`opposed`, buf)
                 Unit
             }
             is Sum.LeverTravel -> {
-                buf.putInt(21)
+                buf.putInt(16)
                 FfiConverterDouble.write(value.`leverNewtons`, buf)
                 FfiConverterDouble.write(value.`leverRatio`, buf)
                 FfiConverterDouble.write(value.`masterMm`, buf)
@@ -27401,7 +27363,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.BrakePair -> {
-                buf.putInt(22)
+                buf.putInt(17)
                 FfiConverterDouble.write(value.`masterMm`, buf)
                 FfiConverterUInt.write(value.`pistons`, buf)
                 FfiConverterDouble.write(value.`pistonMm`, buf)
@@ -27411,33 +27373,33 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.StoppingDistance -> {
-                buf.putInt(23)
+                buf.putInt(18)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`deceleration`, buf)
                 FfiConverterDouble.write(value.`reactionSeconds`, buf)
                 Unit
             }
             is Sum.StoppingDeceleration -> {
-                buf.putInt(24)
+                buf.putInt(19)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 FfiConverterDouble.write(value.`metres`, buf)
                 FfiConverterDouble.write(value.`reactionSeconds`, buf)
                 Unit
             }
             is Sum.BrakeEfficiency -> {
-                buf.putInt(25)
+                buf.putInt(20)
                 FfiConverterDouble.write(value.`percent`, buf)
                 FfiConverterDouble.write(value.`massKg`, buf)
                 Unit
             }
             is Sum.DirectiveStop -> {
-                buf.putInt(26)
+                buf.putInt(21)
                 FfiConverterString.write(value.`line`, buf)
                 FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
                 Unit
             }
             is Sum.CamLever -> {
-                buf.putInt(27)
+                buf.putInt(22)
                 FfiConverterDouble.write(value.`camDegrees`, buf)
                 FfiConverterDouble.write(value.`rodTravelMm`, buf)
                 FfiConverterDouble.write(value.`camArmMm`, buf)
@@ -27445,18 +27407,18 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.DrumShoes -> {
-                buf.putInt(28)
+                buf.putInt(23)
                 FfiConverterDouble.write(value.`padFriction`, buf)
                 FfiConverterDouble.write(value.`pivotShare`, buf)
                 Unit
             }
             is Sum.BrakeFluid -> {
-                buf.putInt(29)
+                buf.putInt(24)
                 FfiConverterString.write(value.`fluid`, buf)
                 Unit
             }
             is Sum.BleedThrough -> {
-                buf.putInt(30)
+                buf.putInt(25)
                 FfiConverterDouble.write(value.`hoseBoreMm`, buf)
                 FfiConverterDouble.write(value.`hoseMm`, buf)
                 FfiConverterUInt.write(value.`pistons`, buf)
@@ -27465,20 +27427,20 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.StressArea -> {
-                buf.putInt(31)
+                buf.putInt(26)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 Unit
             }
             is Sum.ScrewLoads -> {
-                buf.putInt(32)
+                buf.putInt(27)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterString.write(value.`propertyClass`, buf)
                 Unit
             }
             is Sum.TighteningTorque -> {
-                buf.putInt(33)
+                buf.putInt(28)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterString.write(value.`propertyClass`, buf)
@@ -27486,7 +27448,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.PreloadFromTorque -> {
-                buf.putInt(34)
+                buf.putInt(29)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`torqueNm`, buf)
@@ -27494,7 +27456,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.NutFactorTorque -> {
-                buf.putInt(35)
+                buf.putInt(30)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterString.write(value.`propertyClass`, buf)
@@ -27503,7 +27465,7 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.ThreadEngagement -> {
-                buf.putInt(36)
+                buf.putInt(31)
                 FfiConverterDouble.write(value.`loadNewtons`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
@@ -27512,9 +27474,47 @@ public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
                 Unit
             }
             is Sum.IdentifyThread -> {
-                buf.putInt(37)
+                buf.putInt(32)
                 FfiConverterDouble.write(value.`diameterMm`, buf)
                 FfiConverterDouble.write(value.`pitchMm`, buf)
+                Unit
+            }
+            is Sum.DewPoint -> {
+                buf.putInt(33)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`humidity`, buf)
+                Unit
+            }
+            is Sum.CureRate -> {
+                buf.putInt(34)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`atCelsius`, buf)
+                FfiConverterDouble.write(value.`activationKelvin`, buf)
+                Unit
+            }
+            is Sum.CureAge -> {
+                buf.putInt(35)
+                FfiConverterDouble.write(value.`hours`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`thenHours`, buf)
+                FfiConverterDouble.write(value.`thenCelsius`, buf)
+                FfiConverterDouble.write(value.`atCelsius`, buf)
+                FfiConverterDouble.write(value.`activationKelvin`, buf)
+                Unit
+            }
+            is Sum.Activation -> {
+                buf.putInt(36)
+                FfiConverterDouble.write(value.`hours`, buf)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`otherHours`, buf)
+                FfiConverterDouble.write(value.`otherCelsius`, buf)
+                Unit
+            }
+            is Sum.SurfaceMargin -> {
+                buf.putInt(37)
+                FfiConverterDouble.write(value.`celsius`, buf)
+                FfiConverterDouble.write(value.`humidity`, buf)
+                FfiConverterDouble.write(value.`surfaceCelsius`, buf)
                 Unit
             }
             is Sum.PourSplit -> {
