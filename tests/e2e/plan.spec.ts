@@ -14,15 +14,15 @@ test('the date is told as likely and safe, and supposing changes it without stor
   await settled(page);
   await expect(page.getByText('Likely ready')).toBeVisible();
   await expect(page.getByRole('img', { name: /^Share of runs that are ready by a day/ })).toBeVisible();
-  const tuesday = page.getByRole('button', { name: /^Never on Tuesday/ });
+  const tuesday = page.getByRole('checkbox', { name: /^Never on Tuesday/ });
   await expect(tuesday).toContainText(/later|no change/);
   await tuesday.click();
-  await expect(tuesday).toHaveAttribute('aria-pressed', 'true');
-  await page.getByRole('button', { name: /^The garage is 5 K colder/ }).click();
+  await expect(tuesday).toHaveAttribute('aria-checked', 'true');
+  await page.getByRole('checkbox', { name: /^The garage is 5 K colder/ }).click();
   await expect(page.getByText('Supposed together')).toBeVisible();
   // Another day of the week takes the place of the first; without Saturdays nothing that needs daylight is ever done.
-  await page.getByRole('button', { name: /^Never on Saturday/ }).click();
-  await expect(tuesday).toHaveAttribute('aria-pressed', 'false');
+  await page.getByRole('checkbox', { name: /^Never on Saturday/ }).click();
+  await expect(tuesday).toHaveAttribute('aria-checked', 'false');
   await expect(page.getByText(/^No date yet\./)).toBeVisible();
   await page.getByRole('radio', { name: 'Calendar' }).check();
   await settled(page);

@@ -218,8 +218,8 @@ export async function tryLed(page) {
 
 /** Supposes two things together. */
 async function supposeTwo(page) {
-  await page.getByRole('button', { name: /^Never on Tuesday/ }).click();
-  await page.getByRole('button', { name: /colder/ }).click();
+  await page.getByRole('checkbox', { name: /^Never on Tuesday/ }).click();
+  await page.getByRole('checkbox', { name: /colder/ }).click();
   await page.getByText('Supposed together').scrollIntoViewIfNeeded();
 }
 
