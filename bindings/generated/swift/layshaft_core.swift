@@ -9942,6 +9942,95 @@ public func FfiConverterTypeHarnessSheet_lower(_ value: HarnessSheet) -> RustBuf
 
 
 /**
+ * A job or a parcel that holds the date in a share of the runs.
+ */
+public struct Holder: Equatable, Hashable {
+    /**
+     * Job or parcel.
+     */
+    public var kind: HolderKind
+    /**
+     * Mark of the job, or of the part.
+     */
+    public var mark: String
+    /**
+     * What it is.
+     */
+    public var title: String
+    /**
+     * Share of the runs, 0 to 1.
+     */
+    public var share: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Job or parcel.
+         */kind: HolderKind, 
+        /**
+         * Mark of the job, or of the part.
+         */mark: String, 
+        /**
+         * What it is.
+         */title: String, 
+        /**
+         * Share of the runs, 0 to 1.
+         */share: Double) {
+        self.kind = kind
+        self.mark = mark
+        self.title = title
+        self.share = share
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Holder: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHolder: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Holder {
+        return
+            try Holder(
+                kind: FfiConverterTypeHolderKind.read(from: &buf), 
+                mark: FfiConverterString.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Holder, into buf: inout [UInt8]) {
+        FfiConverterTypeHolderKind.write(value.kind, into: &buf)
+        FfiConverterString.write(value.mark, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHolder_lift(_ buf: RustBuffer) throws -> Holder {
+    return try FfiConverterTypeHolder.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHolder_lower(_ value: Holder) -> RustBuffer {
+    return FfiConverterTypeHolder.lower(value)
+}
+
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 public struct Hunting: Equatable, Hashable {
@@ -13411,9 +13500,9 @@ public struct Odds: Equatable, Hashable {
      */
     public var curve: [OddsPoint]
     /**
-     * The parcels by how often they hold the date, the worst first; those that never do are left out.
+     * The jobs and parcels that hold the date most often, the worst first.
      */
-    public var parcels: [ParcelShare]
+    public var holders: [Holder]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -13431,13 +13520,13 @@ public struct Odds: Equatable, Hashable {
          * The share of runs that are ready by an instant, from one in twenty up, in steps of one in twenty.
          */curve: [OddsPoint] = [], 
         /**
-         * The parcels by how often they hold the date, the worst first; those that never do are left out.
-         */parcels: [ParcelShare] = []) {
+         * The jobs and parcels that hold the date most often, the worst first.
+         */holders: [Holder] = []) {
         self.likelyMs = likelyMs
         self.safeMs = safeMs
         self.runs = runs
         self.curve = curve
-        self.parcels = parcels
+        self.holders = holders
     }
 
     
@@ -13460,7 +13549,7 @@ public struct FfiConverterTypeOdds: FfiConverterRustBuffer {
                 safeMs: FfiConverterOptionInt64.read(from: &buf), 
                 runs: FfiConverterUInt32.read(from: &buf), 
                 curve: FfiConverterSequenceTypeOddsPoint.read(from: &buf), 
-                parcels: FfiConverterSequenceTypeParcelShare.read(from: &buf)
+                holders: FfiConverterSequenceTypeHolder.read(from: &buf)
         )
     }
 
@@ -13469,7 +13558,7 @@ public struct FfiConverterTypeOdds: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.safeMs, into: &buf)
         FfiConverterUInt32.write(value.runs, into: &buf)
         FfiConverterSequenceTypeOddsPoint.write(value.curve, into: &buf)
-        FfiConverterSequenceTypeParcelShare.write(value.parcels, into: &buf)
+        FfiConverterSequenceTypeHolder.write(value.holders, into: &buf)
     }
 }
 
@@ -14514,85 +14603,6 @@ public func FfiConverterTypePaintNeed_lift(_ buf: RustBuffer) throws -> PaintNee
 #endif
 public func FfiConverterTypePaintNeed_lower(_ value: PaintNeed) -> RustBuffer {
     return FfiConverterTypePaintNeed.lower(value)
-}
-
-
-/**
- * How often a parcel holds the date.
- */
-public struct ParcelShare: Equatable, Hashable {
-    /**
-     * Mark of the part.
-     */
-    public var part: String
-    /**
-     * What it is.
-     */
-    public var title: String
-    /**
-     * Share of the runs, 0 to 1.
-     */
-    public var share: Double
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * Mark of the part.
-         */part: String, 
-        /**
-         * What it is.
-         */title: String, 
-        /**
-         * Share of the runs, 0 to 1.
-         */share: Double) {
-        self.part = part
-        self.title = title
-        self.share = share
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension ParcelShare: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeParcelShare: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ParcelShare {
-        return
-            try ParcelShare(
-                part: FfiConverterString.read(from: &buf), 
-                title: FfiConverterString.read(from: &buf), 
-                share: FfiConverterDouble.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: ParcelShare, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.part, into: &buf)
-        FfiConverterString.write(value.title, into: &buf)
-        FfiConverterDouble.write(value.share, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeParcelShare_lift(_ buf: RustBuffer) throws -> ParcelShare {
-    return try FfiConverterTypeParcelShare.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeParcelShare_lower(_ value: ParcelShare) -> RustBuffer {
-    return FfiConverterTypeParcelShare.lower(value)
 }
 
 
@@ -28753,6 +28763,81 @@ public func FfiConverterTypeHold_lower(_ value: Hold) -> RustBuffer {
 
 
 /**
+ * What kind of thing holds the date.
+ */
+
+public enum HolderKind: Equatable, Hashable {
+    
+    /**
+     * A job.
+     */
+    case job
+    /**
+     * A part that is not here yet.
+     */
+    case parcel
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension HolderKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHolderKind: FfiConverterRustBuffer {
+    typealias SwiftType = HolderKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HolderKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .job
+        
+        case 2: return .parcel
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: HolderKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .job:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .parcel:
+            writeInt(&buf, Int32(2))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHolderKind_lift(_ buf: RustBuffer) throws -> HolderKind {
+    return try FfiConverterTypeHolderKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHolderKind_lower(_ value: HolderKind) -> RustBuffer {
+    return FfiConverterTypeHolderKind.lower(value)
+}
+
+
+
+/**
  * Where a job has to be done.
  */
 
@@ -38989,6 +39074,31 @@ fileprivate struct FfiConverterSequenceTypeGearLine: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeHolder: FfiConverterRustBuffer {
+    typealias SwiftType = [Holder]
+
+    public static func write(_ value: [Holder], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeHolder.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [Holder] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [Holder]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeHolder.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeItem: FfiConverterRustBuffer {
     typealias SwiftType = [Item]
 
@@ -39481,31 +39591,6 @@ fileprivate struct FfiConverterSequenceTypePaintNeed: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypePaintNeed.read(from: &buf))
-        }
-        return seq
-    }
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-fileprivate struct FfiConverterSequenceTypeParcelShare: FfiConverterRustBuffer {
-    typealias SwiftType = [ParcelShare]
-
-    public static func write(_ value: [ParcelShare], into buf: inout [UInt8]) {
-        let len = Int32(value.count)
-        writeInt(&buf, len)
-        for item in value {
-            FfiConverterTypeParcelShare.write(item, into: &buf)
-        }
-    }
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [ParcelShare] {
-        let len: Int32 = try readInt(&buf)
-        var seq = [ParcelShare]()
-        seq.reserveCapacity(Int(len))
-        for _ in 0 ..< len {
-            seq.append(try FfiConverterTypeParcelShare.read(from: &buf))
         }
         return seq
     }

@@ -3321,6 +3321,32 @@ facts: Array<Fact>, };
 export type Hold = "handle" | "mount" | "paintOver" | "fuel" | "fill" | "runEngine" | "fitTyre" | "load" | "ride";
 
 /**
+ * A job or a parcel that holds the date in a share of the runs.
+ */
+export type Holder = { 
+/**
+ * Job or parcel.
+ */
+kind: HolderKind, 
+/**
+ * Mark of the job, or of the part.
+ */
+mark: string, 
+/**
+ * What it is.
+ */
+title: string, 
+/**
+ * Share of the runs, 0 to 1.
+ */
+share: number, };
+
+/**
+ * What kind of thing holds the date.
+ */
+export type HolderKind = "job" | "parcel";
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 export type Hunting = { 
@@ -4455,9 +4481,9 @@ runs: number,
  */
 curve: Array<OddsPoint>, 
 /**
- * The parcels by how often they hold the date, the worst first; those that never do are left out.
+ * The jobs and parcels that hold the date most often, the worst first.
  */
-parcels: Array<ParcelShare>, };
+holders: Array<Holder>, };
 
 /**
  * A point of the curve.
@@ -4708,23 +4734,6 @@ cans?: number | null, };
  * What is painted.
  */
 export type PaintedPart = "tank" | "mudguard" | "sidePanel" | "wheel" | "frame" | "other";
-
-/**
- * How often a parcel holds the date.
- */
-export type ParcelShare = { 
-/**
- * Mark of the part.
- */
-part: string, 
-/**
- * What it is.
- */
-title: string, 
-/**
- * Share of the runs, 0 to 1.
- */
-share: number, };
 
 /**
  * A part.

@@ -12,6 +12,7 @@ use layshaft_wire::wire;
 
 use super::Moment;
 use super::calendar::{Day, MINUTE_MS};
+use super::holders::{Holder, holders};
 use super::lay::{Ground, Plan, by_begin, misses};
 use super::needs::{MORNING_MINUTE, Needs, Task, missing};
 use super::spread::{Draws, Spread};
@@ -38,8 +39,8 @@ pub struct Odds {
     pub runs: u32,
     /// The share of runs that are ready by an instant, from one in twenty up, in steps of one in twenty.
     pub curve: Vec<OddsPoint>,
-    /// The parcels by how often they hold the date, the worst first; those that never do are left out.
-    pub parcels: Vec<ParcelShare>,
+    /// The jobs and parcels that hold the date most often, the worst first.
+    pub holders: Vec<Holder>,
 }
 
 /// A point of the curve.
@@ -48,17 +49,6 @@ pub struct OddsPoint {
     /// Instant, milliseconds since 1970 (UTC).
     pub at_ms: i64,
     /// Share of the runs that are ready by then, 0 to 1.
-    pub share: f64,
-}
-
-/// How often a parcel holds the date.
-#[wire]
-pub struct ParcelShare {
-    /// Mark of the part.
-    pub part: String,
-    /// What it is.
-    pub title: String,
-    /// Share of the runs, 0 to 1.
     pub share: f64,
 }
 
@@ -84,22 +74,17 @@ pub(crate) fn chances<'a>(
     let lived = Lived::through(bike, moment, needs, ground, plan, RUNS, 1)?;
     let at = |share: f64| lived.ends.get((RUNS as f64 * share) as usize).copied().filter(|end| *end < i64::MAX);
     let steps = (1..(1.0 / CURVE_STEP).round() as u32).map(|step| f64::from(step) * CURVE_STEP);
-    let share = |times: &u32| f64::from(*times) / RUNS as f64;
-    let title = |mark: &str| bike.parts.get(mark).map_or(String::new(), |part| part.title.clone());
-    let mut parcels: Vec<ParcelShare> = lived
-        .parcels
-        .iter()
-        .map(|(mark, times)| ParcelShare { part: (*mark).to_owned(), title: title(mark), share: share(times) })
-        .collect();
-    parcels.sort_by(|one, other| other.share.total_cmp(&one.share));
+    let shares = |counted: &BTreeMap<&'a str, u32>| -> BTreeMap<&'a str, f64> {
+        counted.iter().map(|(mark, times)| (*mark, f64::from(*times) / RUNS as f64)).collect()
+    };
+    let critical = shares(&lived.jobs);
     let odds = Odds {
         likely_ms: at(0.5),
         safe_ms: at(0.9),
         runs: RUNS as u32,
         curve: steps.filter_map(|share| Some(OddsPoint { at_ms: at(share)?, share })).collect(),
-        parcels,
+        holders: holders(bike, &critical, &shares(&lived.parcels)),
     };
-    let critical = lived.jobs.iter().map(|(mark, times)| (*mark, share(times))).collect();
     Some(Chances { odds, critical })
 }
 
@@ -234,6 +219,7 @@ mod tests {
     use super::super::Span;
     use super::super::calendar::{DAY_MS, HOUR_MS};
     use super::super::example::{bike, job, needing, part, tuesday_noon, waiting};
+    use super::super::holders::HolderKind;
     use super::super::own_time::Benches;
     use super::super::waits::Clockwork;
     use super::super::{Scheduled, Standing, schedule_keeping};
@@ -321,8 +307,10 @@ mod tests {
         // The greater of triangular 2, 9, 14 and triangular 2, 3, 14, by the day: first or level in 0.75 of 400,000 plain draws.
         assert!(share("seals") > 0.6 && share("cable") < 0.45, "{} {}", share("seals"), share("cable"));
         assert!(share("seals") + share("cable") >= 1.0, "one of them always holds it");
-        let parcels = plan.odds.unwrap().parcels;
-        assert_eq!(parcels.iter().map(|each| each.part.as_str()).collect::<Vec<_>>(), ["kit", "cable"]);
+        let holders = plan.odds.unwrap().holders;
+        assert!(holders.is_sorted_by(|one, other| one.share >= other.share) && holders.len() == 4);
+        let parcels: Vec<&Holder> = holders.iter().filter(|each| each.kind == HolderKind::Parcel).collect();
+        assert_eq!(parcels.iter().map(|each| each.mark.as_str()).collect::<Vec<_>>(), ["kit", "cable"]);
         assert!((0.6..=share("seals")).contains(&parcels[0].share), "{}", parcels[0].share);
     }
 

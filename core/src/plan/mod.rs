@@ -13,6 +13,7 @@ mod circles;
 mod fill;
 mod fits;
 mod held_by;
+mod holders;
 mod lay;
 mod least;
 mod limits;
@@ -40,7 +41,8 @@ mod suppose;
 
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use calendar::{Moment, Zone, ZoneShift, check_day};
-pub use chance::{Odds, OddsPoint, ParcelShare};
+pub use chance::{Odds, OddsPoint};
+pub use holders::{Holder, HolderKind};
 pub use offers::Offer;
 pub use order_first::ToOrder;
 pub use ready_made::{ReadyMade, ready_made, ready_made_job};

@@ -18248,6 +18248,106 @@ class _UniffiFfiConverterTypeHarnessSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterSequenceTypeSource.write(value.sources, buf)
 
+
+
+
+
+
+class HolderKind(enum.Enum):
+    """
+    What kind of thing holds the date.
+"""
+    
+    JOB = 0
+    """
+    A job.
+"""
+    
+    PARCEL = 1
+    """
+    A part that is not here yet.
+"""
+    
+
+
+class _UniffiFfiConverterTypeHolderKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return HolderKind.JOB
+        if variant == 2:
+            return HolderKind.PARCEL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == HolderKind.JOB:
+            return
+        if value == HolderKind.PARCEL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == HolderKind.JOB:
+            buf.write_i32(1)
+        if value == HolderKind.PARCEL:
+            buf.write_i32(2)
+
+
+
+@dataclass
+class Holder:
+    """
+    A job or a parcel that holds the date in a share of the runs.
+"""
+    def __init__(self, *, kind:HolderKind, mark:str, title:str, share:float):
+        self.kind = kind
+        self.mark = mark
+        self.title = title
+        self.share = share
+        
+        
+
+    
+    def __str__(self):
+        return "Holder(kind={}, mark={}, title={}, share={})".format(self.kind, self.mark, self.title, self.share)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.mark != other.mark:
+            return False
+        if self.title != other.title:
+            return False
+        if self.share != other.share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHolder(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Holder(
+            kind=_UniffiFfiConverterTypeHolderKind.read(buf),
+            mark=_UniffiFfiConverterString.read(buf),
+            title=_UniffiFfiConverterString.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeHolderKind.check_lower(value.kind)
+        _UniffiFfiConverterString.check_lower(value.mark)
+        _UniffiFfiConverterString.check_lower(value.title)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeHolderKind.write(value.kind, buf)
+        _UniffiFfiConverterString.write(value.mark, buf)
+        _UniffiFfiConverterString.write(value.title, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+
 @dataclass
 class Hunting:
     """
@@ -21910,63 +22010,18 @@ class _UniffiFfiConverterSequenceTypeOddsPoint(_UniffiConverterRustBuffer):
             _UniffiFfiConverterTypeOddsPoint.read(buf) for i in range(count)
         ]
 
-@dataclass
-class ParcelShare:
-    """
-    How often a parcel holds the date.
-"""
-    def __init__(self, *, part:str, title:str, share:float):
-        self.part = part
-        self.title = title
-        self.share = share
-        
-        
-
-    
-    def __str__(self):
-        return "ParcelShare(part={}, title={}, share={})".format(self.part, self.title, self.share)
-    def __eq__(self, other):
-        if self.part != other.part:
-            return False
-        if self.title != other.title:
-            return False
-        if self.share != other.share:
-            return False
-        return True
-
-class _UniffiFfiConverterTypeParcelShare(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        return ParcelShare(
-            part=_UniffiFfiConverterString.read(buf),
-            title=_UniffiFfiConverterString.read(buf),
-            share=_UniffiFfiConverterFloat64.read(buf),
-        )
-
-    @staticmethod
-    def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.part)
-        _UniffiFfiConverterString.check_lower(value.title)
-        _UniffiFfiConverterFloat64.check_lower(value.share)
-
-    @staticmethod
-    def write(value, buf):
-        _UniffiFfiConverterString.write(value.part, buf)
-        _UniffiFfiConverterString.write(value.title, buf)
-        _UniffiFfiConverterFloat64.write(value.share, buf)
-
-class _UniffiFfiConverterSequenceTypeParcelShare(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterSequenceTypeHolder(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
         for item in value:
-            _UniffiFfiConverterTypeParcelShare.check_lower(item)
+            _UniffiFfiConverterTypeHolder.check_lower(item)
 
     @classmethod
     def write(cls, value, buf):
         items = len(value)
         buf.write_i32(items)
         for item in value:
-            _UniffiFfiConverterTypeParcelShare.write(item, buf)
+            _UniffiFfiConverterTypeHolder.write(item, buf)
 
     @classmethod
     def read(cls, buf):
@@ -21975,7 +22030,7 @@ class _UniffiFfiConverterSequenceTypeParcelShare(_UniffiConverterRustBuffer):
             raise InternalError("Unexpected negative sequence length")
 
         return [
-            _UniffiFfiConverterTypeParcelShare.read(buf) for i in range(count)
+            _UniffiFfiConverterTypeHolder.read(buf) for i in range(count)
         ]
 
 @dataclass
@@ -21983,7 +22038,7 @@ class Odds:
     """
     How sure the ready date is.
 """
-    def __init__(self, *, likely_ms:typing.Optional[int] = None, safe_ms:typing.Optional[int] = None, runs:int, curve:typing.List[OddsPoint] = _DEFAULT, parcels:typing.List[ParcelShare] = _DEFAULT):
+    def __init__(self, *, likely_ms:typing.Optional[int] = None, safe_ms:typing.Optional[int] = None, runs:int, curve:typing.List[OddsPoint] = _DEFAULT, holders:typing.List[Holder] = _DEFAULT):
         self.likely_ms = likely_ms
         self.safe_ms = safe_ms
         self.runs = runs
@@ -21991,16 +22046,16 @@ class Odds:
             self.curve = []
         else:
             self.curve = curve
-        if parcels is _DEFAULT:
-            self.parcels = []
+        if holders is _DEFAULT:
+            self.holders = []
         else:
-            self.parcels = parcels
+            self.holders = holders
         
         
 
     
     def __str__(self):
-        return "Odds(likely_ms={}, safe_ms={}, runs={}, curve={}, parcels={})".format(self.likely_ms, self.safe_ms, self.runs, self.curve, self.parcels)
+        return "Odds(likely_ms={}, safe_ms={}, runs={}, curve={}, holders={})".format(self.likely_ms, self.safe_ms, self.runs, self.curve, self.holders)
     def __eq__(self, other):
         if self.likely_ms != other.likely_ms:
             return False
@@ -22010,7 +22065,7 @@ class Odds:
             return False
         if self.curve != other.curve:
             return False
-        if self.parcels != other.parcels:
+        if self.holders != other.holders:
             return False
         return True
 
@@ -22022,7 +22077,7 @@ class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
             safe_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             runs=_UniffiFfiConverterUInt32.read(buf),
             curve=_UniffiFfiConverterSequenceTypeOddsPoint.read(buf),
-            parcels=_UniffiFfiConverterSequenceTypeParcelShare.read(buf),
+            holders=_UniffiFfiConverterSequenceTypeHolder.read(buf),
         )
 
     @staticmethod
@@ -22031,7 +22086,7 @@ class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.check_lower(value.safe_ms)
         _UniffiFfiConverterUInt32.check_lower(value.runs)
         _UniffiFfiConverterSequenceTypeOddsPoint.check_lower(value.curve)
-        _UniffiFfiConverterSequenceTypeParcelShare.check_lower(value.parcels)
+        _UniffiFfiConverterSequenceTypeHolder.check_lower(value.holders)
 
     @staticmethod
     def write(value, buf):
@@ -22039,7 +22094,7 @@ class _UniffiFfiConverterTypeOdds(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.safe_ms, buf)
         _UniffiFfiConverterUInt32.write(value.runs, buf)
         _UniffiFfiConverterSequenceTypeOddsPoint.write(value.curve, buf)
-        _UniffiFfiConverterSequenceTypeParcelShare.write(value.parcels, buf)
+        _UniffiFfiConverterSequenceTypeHolder.write(value.holders, buf)
 
 class _UniffiFfiConverterOptionalTypeExtraTime(_UniffiConverterRustBuffer):
     @classmethod
@@ -34872,6 +34927,7 @@ __all__ = [
     "HeldBy",
     "GearingVerdict",
     "SymptomKind",
+    "HolderKind",
     "Measure",
     "Verdict",
     "AnswerWord",
@@ -35026,6 +35082,7 @@ __all__ = [
     "WayDrop",
     "Symptom",
     "HarnessSheet",
+    "Holder",
     "Hunting",
     "Identity",
     "Indication",
@@ -35063,7 +35120,6 @@ __all__ = [
     "Moment",
     "NextJob",
     "OddsPoint",
-    "ParcelShare",
     "Odds",
     "Supposition",
     "Supposed",

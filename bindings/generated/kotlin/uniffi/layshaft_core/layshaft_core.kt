@@ -7886,6 +7886,69 @@ public object FfiConverterTypeHarnessSheet: FfiConverterRustBuffer<HarnessSheet>
 
 
 /**
+ * A job or a parcel that holds the date in a share of the runs.
+ */
+data class Holder (
+    /**
+     * Job or parcel.
+     */
+    var `kind`: HolderKind
+    , 
+    /**
+     * Mark of the job, or of the part.
+     */
+    var `mark`: kotlin.String
+    , 
+    /**
+     * What it is.
+     */
+    var `title`: kotlin.String
+    , 
+    /**
+     * Share of the runs, 0 to 1.
+     */
+    var `share`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHolder: FfiConverterRustBuffer<Holder> {
+    override fun read(buf: ByteBuffer): Holder {
+        return Holder(
+            FfiConverterTypeHolderKind.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Holder) = (
+            FfiConverterTypeHolderKind.allocationSize(value.`kind`) +
+            FfiConverterString.allocationSize(value.`mark`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterDouble.allocationSize(value.`share`)
+    )
+
+    override fun write(value: Holder, buf: ByteBuffer) {
+            FfiConverterTypeHolderKind.write(value.`kind`, buf)
+            FfiConverterString.write(value.`mark`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
+    }
+}
+
+
+
+/**
  * How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.
  */
 data class Hunting (
@@ -10398,9 +10461,9 @@ data class Odds (
     var `curve`: List<OddsPoint> = listOf() 
     , 
     /**
-     * The parcels by how often they hold the date, the worst first; those that never do are left out.
+     * The jobs and parcels that hold the date most often, the worst first.
      */
-    var `parcels`: List<ParcelShare> = listOf() 
+    var `holders`: List<Holder> = listOf() 
     
 ){
     
@@ -10421,7 +10484,7 @@ public object FfiConverterTypeOdds: FfiConverterRustBuffer<Odds> {
             FfiConverterOptionalLong.read(buf),
             FfiConverterUInt.read(buf),
             FfiConverterSequenceTypeOddsPoint.read(buf),
-            FfiConverterSequenceTypeParcelShare.read(buf),
+            FfiConverterSequenceTypeHolder.read(buf),
         )
     }
 
@@ -10430,7 +10493,7 @@ public object FfiConverterTypeOdds: FfiConverterRustBuffer<Odds> {
             FfiConverterOptionalLong.allocationSize(value.`safeMs`) +
             FfiConverterUInt.allocationSize(value.`runs`) +
             FfiConverterSequenceTypeOddsPoint.allocationSize(value.`curve`) +
-            FfiConverterSequenceTypeParcelShare.allocationSize(value.`parcels`)
+            FfiConverterSequenceTypeHolder.allocationSize(value.`holders`)
     )
 
     override fun write(value: Odds, buf: ByteBuffer) {
@@ -10438,7 +10501,7 @@ public object FfiConverterTypeOdds: FfiConverterRustBuffer<Odds> {
             FfiConverterOptionalLong.write(value.`safeMs`, buf)
             FfiConverterUInt.write(value.`runs`, buf)
             FfiConverterSequenceTypeOddsPoint.write(value.`curve`, buf)
-            FfiConverterSequenceTypeParcelShare.write(value.`parcels`, buf)
+            FfiConverterSequenceTypeHolder.write(value.`holders`, buf)
     }
 }
 
@@ -11163,61 +11226,6 @@ public object FfiConverterTypePaintNeed: FfiConverterRustBuffer<PaintNeed> {
             FfiConverterDouble.write(value.`leastMl`, buf)
             FfiConverterDouble.write(value.`mostMl`, buf)
             FfiConverterOptionalUInt.write(value.`cans`, buf)
-    }
-}
-
-
-
-/**
- * How often a parcel holds the date.
- */
-data class ParcelShare (
-    /**
-     * Mark of the part.
-     */
-    var `part`: kotlin.String
-    , 
-    /**
-     * What it is.
-     */
-    var `title`: kotlin.String
-    , 
-    /**
-     * Share of the runs, 0 to 1.
-     */
-    var `share`: kotlin.Double
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeParcelShare: FfiConverterRustBuffer<ParcelShare> {
-    override fun read(buf: ByteBuffer): ParcelShare {
-        return ParcelShare(
-            FfiConverterString.read(buf),
-            FfiConverterString.read(buf),
-            FfiConverterDouble.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: ParcelShare) = (
-            FfiConverterString.allocationSize(value.`part`) +
-            FfiConverterString.allocationSize(value.`title`) +
-            FfiConverterDouble.allocationSize(value.`share`)
-    )
-
-    override fun write(value: ParcelShare, buf: ByteBuffer) {
-            FfiConverterString.write(value.`part`, buf)
-            FfiConverterString.write(value.`title`, buf)
-            FfiConverterDouble.write(value.`share`, buf)
     }
 }
 
@@ -21778,6 +21786,49 @@ public object FfiConverterTypeHold: FfiConverterRustBuffer<Hold> {
     override fun allocationSize(value: Hold) = 4UL
 
     override fun write(value: Hold, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What kind of thing holds the date.
+ */
+
+enum class HolderKind {
+    
+    /**
+     * A job.
+     */
+    JOB,
+    /**
+     * A part that is not here yet.
+     */
+    PARCEL;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHolderKind: FfiConverterRustBuffer<HolderKind> {
+    override fun read(buf: ByteBuffer) = try {
+        HolderKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: HolderKind) = 4UL
+
+    override fun write(value: HolderKind, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -32801,6 +32852,34 @@ public object FfiConverterSequenceTypeGearLine: FfiConverterRustBuffer<List<Gear
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeHolder: FfiConverterRustBuffer<List<Holder>> {
+    override fun read(buf: ByteBuffer): List<Holder> {
+        val len = buf.getInt()
+        return List<Holder>(len) {
+            FfiConverterTypeHolder.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<Holder>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeHolder.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<Holder>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeHolder.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeItem: FfiConverterRustBuffer<List<Item>> {
     override fun read(buf: ByteBuffer): List<Item> {
         val len = buf.getInt()
@@ -33351,34 +33430,6 @@ public object FfiConverterSequenceTypePaintNeed: FfiConverterRustBuffer<List<Pai
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypePaintNeed.write(it, buf)
-        }
-    }
-}
-
-
-
-
-/**
- * @suppress
- */
-public object FfiConverterSequenceTypeParcelShare: FfiConverterRustBuffer<List<ParcelShare>> {
-    override fun read(buf: ByteBuffer): List<ParcelShare> {
-        val len = buf.getInt()
-        return List<ParcelShare>(len) {
-            FfiConverterTypeParcelShare.read(buf)
-        }
-    }
-
-    override fun allocationSize(value: List<ParcelShare>): ULong {
-        val sizeForLength = 4UL
-        val sizeForItems = value.map { FfiConverterTypeParcelShare.allocationSize(it) }.sum()
-        return sizeForLength + sizeForItems
-    }
-
-    override fun write(value: List<ParcelShare>, buf: ByteBuffer) {
-        buf.putInt(value.size)
-        value.iterator().forEach {
-            FfiConverterTypeParcelShare.write(it, buf)
         }
     }
 }
