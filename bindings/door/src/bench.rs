@@ -13,6 +13,9 @@ use crate::planned::{Planned, STOOD};
 pub(crate) const OPEN: &str = "open";
 /// Name of the device-local setting that says when a bike was exported; the bike's mark follows.
 pub(crate) const EXPORTED: &str = "exported.";
+/// Name of the device-local setting that says under which name a damaged database was set aside: after the next start it
+/// can still be taken out.
+const ASIDE: &str = "aside";
 
 /// The one typed way in. It holds the facts of all bikes folded, and the open bike assembled.
 pub struct Bench {
@@ -36,6 +39,13 @@ impl Bench {
         let batches = changes.iter().map(|change| change.batch.clone()).collect();
         let ledger = Ledger::fold(changes);
         let open = store.setting(OPEN)?;
+        let set_aside = match set_aside {
+            Some(name) => {
+                store.set_setting(ASIDE, &name)?;
+                Some(name)
+            }
+            None => store.setting(ASIDE)?,
+        };
         let mut bench = Self {
             store,
             device,

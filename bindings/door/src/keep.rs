@@ -6,6 +6,7 @@ use layshaft_core::bike::{Bike, PartState, Photo, Tightening};
 use layshaft_core::changes::Key;
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::plan::Moment;
+use layshaft_storage::set_aside_files;
 
 use crate::Bench;
 use crate::bench::EXPORTED;
@@ -39,6 +40,18 @@ impl Bench {
             changes_since_export: u32::try_from(since).unwrap_or(u32::MAX),
             set_aside: self.set_aside.clone(),
             device: format!("{:016x}", self.device.0),
+        })
+    }
+
+    /// A damaged database that was set aside, to be taken out.
+    pub fn set_aside(&self, _: &BareAsk, _: &Moment) -> Result<SetAsideSheet, Refusal> {
+        let name = self
+            .set_aside
+            .as_ref()
+            .ok_or_else(|| Refusal::new(Code::Unknown, "no damaged file was set aside on this device"))?;
+        let files = set_aside_files(name)?.into_iter();
+        Ok(SetAsideSheet {
+            files: files.map(|file| SetAsideFile { file_name: file.name, bytes: file.bytes }).collect(),
         })
     }
 

@@ -97,10 +97,28 @@ pub struct ShelfSheet {
     pub exported_ms: Option<i64>,
     /// Facts written since that export.
     pub changes_since_export: u32,
-    /// Name under which a damaged database was set aside at the start.
+    /// Name under which a damaged database was set aside, at this start or before.
     pub set_aside: Option<String>,
     /// This device's mark.
     pub device: String,
+}
+
+/// A damaged database that was set aside.
+#[wire]
+pub struct SetAsideSheet {
+    /// The database, and its write-ahead log where it had one.
+    pub files: Vec<SetAsideFile>,
+}
+
+/// A file that was set aside.
+#[wire]
+pub struct SetAsideFile {
+    /// Its name.
+    pub file_name: String,
+    /// The bytes of the file, base64 in JSON.
+    #[serde(with = "crate::json::bytes")]
+    #[cfg_attr(feature = "ts", ts(type = "string"))]
+    pub bytes: Vec<u8>,
 }
 
 /// Units and accepted ranges.

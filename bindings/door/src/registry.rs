@@ -10,6 +10,8 @@ macro_rules! queries {
         $make! {
             /// The bikes on this device, and how the data is kept.
             shelf Shelf(BareAsk) -> ShelfSheet;
+            /// A damaged database that was set aside, to be taken out.
+            set_aside SetAside(BareAsk) -> SetAsideSheet;
             /// Units and accepted ranges.
             tables Tables(BareAsk) -> TablesSheet;
             /// What to do next, what cures, when the bike will be ready.

@@ -5410,6 +5410,134 @@ public func FfiConverterTypeSandCoat_lower(_ value: SandCoat) -> RustBuffer {
 
 
 /**
+ * A file that was set aside.
+ */
+public struct SetAsideFile: Equatable, Hashable {
+    /**
+     * Its name.
+     */
+    public var fileName: String
+    /**
+     * The bytes of the file, base64 in JSON.
+     */
+    public var bytes: Data
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its name.
+         */fileName: String, 
+        /**
+         * The bytes of the file, base64 in JSON.
+         */bytes: Data = Data([])) {
+        self.fileName = fileName
+        self.bytes = bytes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SetAsideFile: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSetAsideFile: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SetAsideFile {
+        return
+            try SetAsideFile(
+                fileName: FfiConverterString.read(from: &buf), 
+                bytes: FfiConverterData.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SetAsideFile, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.fileName, into: &buf)
+        FfiConverterData.write(value.bytes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetAsideFile_lift(_ buf: RustBuffer) throws -> SetAsideFile {
+    return try FfiConverterTypeSetAsideFile.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetAsideFile_lower(_ value: SetAsideFile) -> RustBuffer {
+    return FfiConverterTypeSetAsideFile.lower(value)
+}
+
+
+/**
+ * A damaged database that was set aside.
+ */
+public struct SetAsideSheet: Equatable, Hashable {
+    /**
+     * The database, and its write-ahead log where it had one.
+     */
+    public var files: [SetAsideFile]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The database, and its write-ahead log where it had one.
+         */files: [SetAsideFile] = []) {
+        self.files = files
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SetAsideSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSetAsideSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SetAsideSheet {
+        return
+            try SetAsideSheet(
+                files: FfiConverterSequenceTypeSetAsideFile.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SetAsideSheet, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeSetAsideFile.write(value.files, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetAsideSheet_lift(_ buf: RustBuffer) throws -> SetAsideSheet {
+    return try FfiConverterTypeSetAsideSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSetAsideSheet_lower(_ value: SetAsideSheet) -> RustBuffer {
+    return FfiConverterTypeSetAsideSheet.lower(value)
+}
+
+
+/**
  * Sets the weekly bench time.
  */
 public struct SetBenchTime: Equatable, Hashable {
@@ -5578,7 +5706,7 @@ public struct ShelfSheet: Equatable, Hashable {
      */
     public var changesSinceExport: UInt32
     /**
-     * Name under which a damaged database was set aside at the start.
+     * Name under which a damaged database was set aside, at this start or before.
      */
     public var setAside: String?
     /**
@@ -5602,7 +5730,7 @@ public struct ShelfSheet: Equatable, Hashable {
          * Facts written since that export.
          */changesSinceExport: UInt32, 
         /**
-         * Name under which a damaged database was set aside at the start.
+         * Name under which a damaged database was set aside, at this start or before.
          */setAside: String? = nil, 
         /**
          * This device's mark.
@@ -7167,6 +7295,11 @@ public enum Query: Equatable, Hashable {
     case shelf(BareAsk
     )
     /**
+     * A damaged database that was set aside, to be taken out.
+     */
+    case setAside(BareAsk
+    )
+    /**
      * Units and accepted ranges.
      */
     case tables(BareAsk
@@ -7345,97 +7478,100 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 1: return .shelf(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 2: return .tables(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 2: return .setAside(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 3: return .today(try FfiConverterTypeTodayAsk.read(from: &buf)
+        case 3: return .tables(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 4: return .plan(try FfiConverterTypePlanAsk.read(from: &buf)
+        case 4: return .today(try FfiConverterTypeTodayAsk.read(from: &buf)
         )
         
-        case 5: return .job(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 5: return .plan(try FfiConverterTypePlanAsk.read(from: &buf)
         )
         
-        case 6: return .readyMade(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 6: return .job(try FfiConverterTypeMarkAsk.read(from: &buf)
         )
         
-        case 7: return .gearing(try FfiConverterTypeGearingAsk.read(from: &buf)
+        case 7: return .readyMade(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 8: return .sprocketChoice(try FfiConverterTypeSprocketChoiceAsk.read(from: &buf)
+        case 8: return .gearing(try FfiConverterTypeGearingAsk.read(from: &buf)
         )
         
-        case 9: return .chainWear(try FfiConverterTypeChainWearAsk.read(from: &buf)
+        case 9: return .sprocketChoice(try FfiConverterTypeSprocketChoiceAsk.read(from: &buf)
         )
         
-        case 10: return .thrust(try FfiConverterTypeThrustAsk.read(from: &buf)
+        case 10: return .chainWear(try FfiConverterTypeChainWearAsk.read(from: &buf)
         )
         
-        case 11: return .load(try FfiConverterTypeLoadAsk.read(from: &buf)
+        case 11: return .thrust(try FfiConverterTypeThrustAsk.read(from: &buf)
         )
         
-        case 12: return .brakes(try FfiConverterTypeBrakeAsk.read(from: &buf)
+        case 12: return .load(try FfiConverterTypeLoadAsk.read(from: &buf)
         )
         
-        case 13: return .tyres(try FfiConverterTypeTyreAsk.read(from: &buf)
+        case 13: return .brakes(try FfiConverterTypeBrakeAsk.read(from: &buf)
         )
         
-        case 14: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
+        case 14: return .tyres(try FfiConverterTypeTyreAsk.read(from: &buf)
         )
         
-        case 15: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
+        case 15: return .fasteners(try FfiConverterTypeFastenerAsk.read(from: &buf)
         )
         
-        case 16: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
+        case 16: return .filling(try FfiConverterTypeFillAsk.read(from: &buf)
         )
         
-        case 17: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
+        case 17: return .mixing(try FfiConverterTypeMixAsk.read(from: &buf)
         )
         
-        case 18: return .lamps(try FfiConverterTypeLampsAsk.read(from: &buf)
+        case 18: return .wire(try FfiConverterTypeWireAsk.read(from: &buf)
         )
         
-        case 19: return .charging(try FfiConverterTypeChargingAsk.read(from: &buf)
+        case 19: return .lamps(try FfiConverterTypeLampsAsk.read(from: &buf)
         )
         
-        case 20: return .harness(try FfiConverterTypeHarnessAsk.read(from: &buf)
+        case 20: return .charging(try FfiConverterTypeChargingAsk.read(from: &buf)
         )
         
-        case 21: return .fault(try FfiConverterTypeFaultAsk.read(from: &buf)
+        case 21: return .harness(try FfiConverterTypeHarnessAsk.read(from: &buf)
         )
         
-        case 22: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
+        case 22: return .fault(try FfiConverterTypeFaultAsk.read(from: &buf)
         )
         
-        case 23: return .process(try FfiConverterTypeProcessAsk.read(from: &buf)
+        case 23: return .cure(try FfiConverterTypeCureAsk.read(from: &buf)
         )
         
-        case 24: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 24: return .process(try FfiConverterTypeProcessAsk.read(from: &buf)
         )
         
-        case 25: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
+        case 25: return .products(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 26: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
+        case 26: return .inspection(try FfiConverterTypeInspectionAsk.read(from: &buf)
         )
         
-        case 27: return .alarms(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 27: return .ripple(try FfiConverterTypeRippleAsk.read(from: &buf)
         )
         
-        case 28: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 28: return .alarms(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 29: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
+        case 29: return .bike(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
-        case 30: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
+        case 30: return .history(try FfiConverterTypeHistoryAsk.read(from: &buf)
         )
         
-        case 31: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 31: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
         )
         
-        case 32: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 32: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        )
+        
+        case 33: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -7451,158 +7587,163 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
-        case let .tables(v1):
+        case let .setAside(v1):
             writeInt(&buf, Int32(2))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
-        case let .today(v1):
+        case let .tables(v1):
             writeInt(&buf, Int32(3))
+            FfiConverterTypeBareAsk.write(v1, into: &buf)
+            
+        
+        case let .today(v1):
+            writeInt(&buf, Int32(4))
             FfiConverterTypeTodayAsk.write(v1, into: &buf)
             
         
         case let .plan(v1):
-            writeInt(&buf, Int32(4))
+            writeInt(&buf, Int32(5))
             FfiConverterTypePlanAsk.write(v1, into: &buf)
             
         
         case let .job(v1):
-            writeInt(&buf, Int32(5))
+            writeInt(&buf, Int32(6))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .readyMade(v1):
-            writeInt(&buf, Int32(6))
+            writeInt(&buf, Int32(7))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .gearing(v1):
-            writeInt(&buf, Int32(7))
+            writeInt(&buf, Int32(8))
             FfiConverterTypeGearingAsk.write(v1, into: &buf)
             
         
         case let .sprocketChoice(v1):
-            writeInt(&buf, Int32(8))
+            writeInt(&buf, Int32(9))
             FfiConverterTypeSprocketChoiceAsk.write(v1, into: &buf)
             
         
         case let .chainWear(v1):
-            writeInt(&buf, Int32(9))
+            writeInt(&buf, Int32(10))
             FfiConverterTypeChainWearAsk.write(v1, into: &buf)
             
         
         case let .thrust(v1):
-            writeInt(&buf, Int32(10))
+            writeInt(&buf, Int32(11))
             FfiConverterTypeThrustAsk.write(v1, into: &buf)
             
         
         case let .load(v1):
-            writeInt(&buf, Int32(11))
+            writeInt(&buf, Int32(12))
             FfiConverterTypeLoadAsk.write(v1, into: &buf)
             
         
         case let .brakes(v1):
-            writeInt(&buf, Int32(12))
+            writeInt(&buf, Int32(13))
             FfiConverterTypeBrakeAsk.write(v1, into: &buf)
             
         
         case let .tyres(v1):
-            writeInt(&buf, Int32(13))
+            writeInt(&buf, Int32(14))
             FfiConverterTypeTyreAsk.write(v1, into: &buf)
             
         
         case let .fasteners(v1):
-            writeInt(&buf, Int32(14))
+            writeInt(&buf, Int32(15))
             FfiConverterTypeFastenerAsk.write(v1, into: &buf)
             
         
         case let .filling(v1):
-            writeInt(&buf, Int32(15))
+            writeInt(&buf, Int32(16))
             FfiConverterTypeFillAsk.write(v1, into: &buf)
             
         
         case let .mixing(v1):
-            writeInt(&buf, Int32(16))
+            writeInt(&buf, Int32(17))
             FfiConverterTypeMixAsk.write(v1, into: &buf)
             
         
         case let .wire(v1):
-            writeInt(&buf, Int32(17))
+            writeInt(&buf, Int32(18))
             FfiConverterTypeWireAsk.write(v1, into: &buf)
             
         
         case let .lamps(v1):
-            writeInt(&buf, Int32(18))
+            writeInt(&buf, Int32(19))
             FfiConverterTypeLampsAsk.write(v1, into: &buf)
             
         
         case let .charging(v1):
-            writeInt(&buf, Int32(19))
+            writeInt(&buf, Int32(20))
             FfiConverterTypeChargingAsk.write(v1, into: &buf)
             
         
         case let .harness(v1):
-            writeInt(&buf, Int32(20))
+            writeInt(&buf, Int32(21))
             FfiConverterTypeHarnessAsk.write(v1, into: &buf)
             
         
         case let .fault(v1):
-            writeInt(&buf, Int32(21))
+            writeInt(&buf, Int32(22))
             FfiConverterTypeFaultAsk.write(v1, into: &buf)
             
         
         case let .cure(v1):
-            writeInt(&buf, Int32(22))
+            writeInt(&buf, Int32(23))
             FfiConverterTypeCureAsk.write(v1, into: &buf)
             
         
         case let .process(v1):
-            writeInt(&buf, Int32(23))
+            writeInt(&buf, Int32(24))
             FfiConverterTypeProcessAsk.write(v1, into: &buf)
             
         
         case let .products(v1):
-            writeInt(&buf, Int32(24))
+            writeInt(&buf, Int32(25))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .inspection(v1):
-            writeInt(&buf, Int32(25))
+            writeInt(&buf, Int32(26))
             FfiConverterTypeInspectionAsk.write(v1, into: &buf)
             
         
         case let .ripple(v1):
-            writeInt(&buf, Int32(26))
+            writeInt(&buf, Int32(27))
             FfiConverterTypeRippleAsk.write(v1, into: &buf)
             
         
         case let .alarms(v1):
-            writeInt(&buf, Int32(27))
-            FfiConverterTypeBareAsk.write(v1, into: &buf)
-            
-        
-        case let .bike(v1):
             writeInt(&buf, Int32(28))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
-        case let .history(v1):
+        case let .bike(v1):
             writeInt(&buf, Int32(29))
+            FfiConverterTypeBareAsk.write(v1, into: &buf)
+            
+        
+        case let .history(v1):
+            writeInt(&buf, Int32(30))
             FfiConverterTypeHistoryAsk.write(v1, into: &buf)
             
         
         case let .photo(v1):
-            writeInt(&buf, Int32(30))
+            writeInt(&buf, Int32(31))
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
         case let .reckon(v1):
-            writeInt(&buf, Int32(31))
+            writeInt(&buf, Int32(32))
             FfiConverterTypeReckonAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(32))
+            writeInt(&buf, Int32(33))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }
@@ -8162,6 +8303,31 @@ fileprivate struct FfiConverterSequenceTypeReadingCard: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeReadingCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSetAsideFile: FfiConverterRustBuffer {
+    typealias SwiftType = [SetAsideFile]
+
+    public static func write(_ value: [SetAsideFile], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSetAsideFile.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SetAsideFile] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SetAsideFile]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSetAsideFile.read(from: &buf))
         }
         return seq
     }

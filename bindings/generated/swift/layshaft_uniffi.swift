@@ -867,6 +867,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func sandCoat(command: SandCoat, moment: Moment?) throws  -> Outcome
     
     /**
+     * A damaged database that was set aside, to be taken out.
+     */
+    func setAside(ask: BareAsk, moment: Moment?) throws  -> SetAsideSheet
+    
+    /**
      * Sets the weekly bench time.
      */
     func setBenchTime(command: SetBenchTime, moment: Moment?) throws  -> Outcome
@@ -2012,6 +2017,20 @@ open func sandCoat(command: SandCoat, moment: Moment? = nil)throws  -> Outcome  
 }
     
     /**
+     * A damaged database that was set aside, to be taken out.
+     */
+open func setAside(ask: BareAsk, moment: Moment? = nil)throws  -> SetAsideSheet  {
+    return try  FfiConverterTypeSetAsideSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_set_aside(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeBareAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * Sets the weekly bench time.
      */
 open func setBenchTime(command: SetBenchTime, moment: Moment? = nil)throws  -> Outcome  {
@@ -2627,6 +2646,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_set_aside() != 61600) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544) {

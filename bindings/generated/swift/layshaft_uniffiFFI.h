@@ -614,6 +614,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_ripple(uint64_t ptr, RustBuffe
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_sand_coat(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_ASIDE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_ASIDE
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_set_aside(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_BENCH_TIME
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_SET_BENCH_TIME
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_set_bench_time(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -1376,6 +1381,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_ripple(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SAND_COAT
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SAND_COAT
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_sand_coat(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SET_ASIDE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_SET_ASIDE
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_set_aside(void
     
 );
 #endif

@@ -5471,7 +5471,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -6046,6 +6046,28 @@ sources: Array<Source>, };
 export type SearchStop = "goesOn" | "settled" | "tryInOrder";
 
 /**
+ * A file that was set aside.
+ */
+export type SetAsideFile = { 
+/**
+ * Its name.
+ */
+fileName: string, 
+/**
+ * The bytes of the file, base64 in JSON.
+ */
+bytes: string, };
+
+/**
+ * A damaged database that was set aside.
+ */
+export type SetAsideSheet = { 
+/**
+ * The database, and its write-ahead log where it had one.
+ */
+files: Array<SetAsideFile>, };
+
+/**
  * Sets the weekly bench time.
  */
 export type SetBenchTime = { 
@@ -6122,7 +6144,7 @@ exportedMs?: number | null,
  */
 changesSinceExport: number, 
 /**
- * Name under which a damaged database was set aside at the start.
+ * Name under which a damaged database was set aside, at this start or before.
  */
 setAside?: string | null, 
 /**
@@ -9321,6 +9343,7 @@ offsetMinutes: number, };
 /** Each query with its answer. */
 export interface QueryMap {
   shelf: ShelfSheet;
+  setAside: SetAsideSheet;
   tables: TablesSheet;
   today: TodaySheet;
   plan: PlanSheet;

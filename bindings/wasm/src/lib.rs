@@ -10,7 +10,7 @@ use std::panic;
 
 use layshaft_core::error::{Code, Refusal};
 use layshaft_door::Bench;
-use layshaft_storage::{Store, StoreError, open_pool, set_aside_file};
+use layshaft_storage::{Store, open_pool};
 use wasm_bindgen::prelude::*;
 
 thread_local! {
@@ -45,12 +45,6 @@ pub fn act(call: &str) -> Result<String, JsValue> {
 #[wasm_bindgen]
 pub fn ask(call: &str) -> Result<String, JsValue> {
     with_bench(|bench| bench.ask_json(call))
-}
-
-/// The bytes of a damaged database that was set aside on opening, so that it can be taken out of the browser.
-#[wasm_bindgen(js_name = setAside)]
-pub fn set_aside(name: &str) -> Result<Vec<u8>, JsValue> {
-    set_aside_file(name).map_err(|error: StoreError| thrown(error.into()))
 }
 
 /// Where the program stopped, when it stopped at a bug of its own.

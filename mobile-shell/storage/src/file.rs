@@ -6,7 +6,7 @@ use std::time::Duration;
 
 use rusqlite::Connection;
 
-use crate::{Opened, Store, StoreError};
+use crate::{AsideFile, Opened, Store, StoreError};
 
 /// How long to wait for another program that is just writing to the same file.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -22,6 +22,22 @@ impl Store {
             opened => Ok(Opened { store: opened?, set_aside: None }),
         }
     }
+}
+
+/// A database that was set aside under this path, with its write-ahead log where there is one: facts may stand only there.
+pub fn set_aside_files(aside: &str) -> Result<Vec<AsideFile>, StoreError> {
+    let path = Path::new(aside);
+    let mut files = Vec::new();
+    for ending in ["", "-wal"] {
+        let from = with_ending(path, ending);
+        if !ending.is_empty() && !from.exists() {
+            continue;
+        }
+        let bytes = fs::read(&from)
+            .map_err(|error| StoreError::Sqlite(format!("{} could not be read: {error}", from.display())))?;
+        files.push(AsideFile { name: from.file_name().unwrap_or_default().to_string_lossy().into_owned(), bytes });
+    }
+    Ok(files)
 }
 
 fn open_whole(path: &Path) -> Result<Store, StoreError> {

@@ -23,6 +23,8 @@ mod error;
 
 pub use bundle::{Attachment, Bundle, Received};
 pub use error::StoreError;
+#[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
+pub use file::set_aside_files;
 #[cfg(all(target_family = "wasm", target_os = "unknown"))]
-pub use pool::{open_pool, set_aside_file};
-pub use store::{Opened, Store, content_hash};
+pub use pool::{open_pool, set_aside_files};
+pub use store::{AsideFile, Opened, Store, content_hash};

@@ -11,7 +11,7 @@ use sqlite_wasm_rs::vfs::VfsFilesManager;
 use sqlite_wasm_rs::vfs::transfer::DbTransfer;
 use sqlite_wasm_vfs::sahpool::{OpfsSAHError, OpfsSAHPoolCfgBuilder, OpfsSAHPoolUtil, install};
 
-use crate::{Opened, Store, StoreError};
+use crate::{AsideFile, Opened, Store, StoreError};
 
 /// Files of a new pool: a database and its journal, and as many again, so that a damaged one can be set aside.
 const FILES: usize = 4;
@@ -32,9 +32,10 @@ pub async fn open_pool(directory: &str) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// The bytes of a database that was set aside, so that the person can take it out of the browser.
-pub fn set_aside_file(name: &str) -> Result<Vec<u8>, StoreError> {
-    with_pool(|pool| pool.export_db(name).map_err(from_pool))
+/// A database that was set aside, so that the person can take it out of the browser.
+pub fn set_aside_files(name: &str) -> Result<Vec<AsideFile>, StoreError> {
+    let bytes = with_pool(|pool| pool.export_db(name).map_err(from_pool))?;
+    Ok(vec![AsideFile { name: name.to_owned(), bytes }])
 }
 
 impl Store {

@@ -29,6 +29,15 @@ pub struct Opened {
     pub set_aside: Option<String>,
 }
 
+/// A file that was set aside, as it was found.
+#[derive(Debug, PartialEq)]
+pub struct AsideFile {
+    /// Its name, without a folder.
+    pub name: String,
+    /// Every byte of it.
+    pub bytes: Vec<u8>,
+}
+
 impl Store {
     /// A store that lasts as long as the value: for tests and for looking at something without keeping it.
     pub fn in_memory() -> Result<Store, StoreError> {

@@ -5570,6 +5570,34 @@ class Query:
             return self._values == other._values
 
     @dataclass
+    class SET_ASIDE:
+        """
+        A damaged database that was set aside, to be taken out.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.SET_ASIDE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_SET_ASIDE():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class TABLES:
         """
         Units and accepted ranges.
@@ -6445,6 +6473,10 @@ class Query:
         return isinstance(self, Query.SHELF)
     def is_shelf(self) -> bool:
         return isinstance(self, Query.SHELF)
+    def is_SET_ASIDE(self) -> bool:
+        return isinstance(self, Query.SET_ASIDE)
+    def is_set_aside(self) -> bool:
+        return isinstance(self, Query.SET_ASIDE)
     def is_TABLES(self) -> bool:
         return isinstance(self, Query.TABLES)
     def is_tables(self) -> bool:
@@ -6575,6 +6607,7 @@ class Query:
 # enum class, so that method calls and instance checks etc will work intuitively.
 # We might be able to do this a little more neatly with a metaclass, but this'll do.
 Query.SHELF = type("Query.SHELF", (Query.SHELF, Query,), {})  # type: ignore
+Query.SET_ASIDE = type("Query.SET_ASIDE", (Query.SET_ASIDE, Query,), {})  # type: ignore
 Query.TABLES = type("Query.TABLES", (Query.TABLES, Query,), {})  # type: ignore
 Query.TODAY = type("Query.TODAY", (Query.TODAY, Query,), {})  # type: ignore
 Query.PLAN = type("Query.PLAN", (Query.PLAN, Query,), {})  # type: ignore
@@ -6619,126 +6652,130 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
         if variant == 2:
-            return Query.TABLES(
+            return Query.SET_ASIDE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
         if variant == 3:
+            return Query.TABLES(
+                _UniffiFfiConverterTypeBareAsk.read(buf),
+            )
+        if variant == 4:
             return Query.TODAY(
                 layshaft_core._UniffiFfiConverterTypeTodayAsk.read(buf),
             )
-        if variant == 4:
+        if variant == 5:
             return Query.PLAN(
                 layshaft_core._UniffiFfiConverterTypePlanAsk.read(buf),
             )
-        if variant == 5:
+        if variant == 6:
             return Query.JOB(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 6:
+        if variant == 7:
             return Query.READY_MADE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 7:
+        if variant == 8:
             return Query.GEARING(
                 layshaft_core._UniffiFfiConverterTypeGearingAsk.read(buf),
             )
-        if variant == 8:
+        if variant == 9:
             return Query.SPROCKET_CHOICE(
                 layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.read(buf),
             )
-        if variant == 9:
+        if variant == 10:
             return Query.CHAIN_WEAR(
                 layshaft_core._UniffiFfiConverterTypeChainWearAsk.read(buf),
             )
-        if variant == 10:
+        if variant == 11:
             return Query.THRUST(
                 layshaft_core._UniffiFfiConverterTypeThrustAsk.read(buf),
             )
-        if variant == 11:
+        if variant == 12:
             return Query.LOAD(
                 layshaft_core._UniffiFfiConverterTypeLoadAsk.read(buf),
             )
-        if variant == 12:
+        if variant == 13:
             return Query.BRAKES(
                 layshaft_core._UniffiFfiConverterTypeBrakeAsk.read(buf),
             )
-        if variant == 13:
+        if variant == 14:
             return Query.TYRES(
                 layshaft_core._UniffiFfiConverterTypeTyreAsk.read(buf),
             )
-        if variant == 14:
+        if variant == 15:
             return Query.FASTENERS(
                 layshaft_core._UniffiFfiConverterTypeFastenerAsk.read(buf),
             )
-        if variant == 15:
+        if variant == 16:
             return Query.FILLING(
                 layshaft_core._UniffiFfiConverterTypeFillAsk.read(buf),
             )
-        if variant == 16:
+        if variant == 17:
             return Query.MIXING(
                 layshaft_core._UniffiFfiConverterTypeMixAsk.read(buf),
             )
-        if variant == 17:
+        if variant == 18:
             return Query.WIRE(
                 layshaft_core._UniffiFfiConverterTypeWireAsk.read(buf),
             )
-        if variant == 18:
+        if variant == 19:
             return Query.LAMPS(
                 layshaft_core._UniffiFfiConverterTypeLampsAsk.read(buf),
             )
-        if variant == 19:
+        if variant == 20:
             return Query.CHARGING(
                 layshaft_core._UniffiFfiConverterTypeChargingAsk.read(buf),
             )
-        if variant == 20:
+        if variant == 21:
             return Query.HARNESS(
                 layshaft_core._UniffiFfiConverterTypeHarnessAsk.read(buf),
             )
-        if variant == 21:
+        if variant == 22:
             return Query.FAULT(
                 layshaft_core._UniffiFfiConverterTypeFaultAsk.read(buf),
             )
-        if variant == 22:
+        if variant == 23:
             return Query.CURE(
                 layshaft_core._UniffiFfiConverterTypeCureAsk.read(buf),
             )
-        if variant == 23:
+        if variant == 24:
             return Query.PROCESS(
                 layshaft_core._UniffiFfiConverterTypeProcessAsk.read(buf),
             )
-        if variant == 24:
+        if variant == 25:
             return Query.PRODUCTS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 25:
+        if variant == 26:
             return Query.INSPECTION(
                 layshaft_core._UniffiFfiConverterTypeInspectionAsk.read(buf),
             )
-        if variant == 26:
+        if variant == 27:
             return Query.RIPPLE(
                 layshaft_core._UniffiFfiConverterTypeRippleAsk.read(buf),
             )
-        if variant == 27:
+        if variant == 28:
             return Query.ALARMS(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 28:
+        if variant == 29:
             return Query.BIKE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
-        if variant == 29:
+        if variant == 30:
             return Query.HISTORY(
                 _UniffiFfiConverterTypeHistoryAsk.read(buf),
             )
-        if variant == 30:
+        if variant == 31:
             return Query.PHOTO(
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
-        if variant == 31:
+        if variant == 32:
             return Query.RECKON(
                 _UniffiFfiConverterTypeReckonAsk.read(buf),
             )
-        if variant == 32:
+        if variant == 33:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -6747,6 +6784,9 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
     @staticmethod
     def check_lower(value):
         if value.is_SHELF():
+            _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
+            return
+        if value.is_SET_ASIDE():
             _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
             return
         if value.is_TABLES():
@@ -6849,98 +6889,101 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_SHELF():
             buf.write_i32(1)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
-        if value.is_TABLES():
+        if value.is_SET_ASIDE():
             buf.write_i32(2)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
-        if value.is_TODAY():
+        if value.is_TABLES():
             buf.write_i32(3)
+            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
+        if value.is_TODAY():
+            buf.write_i32(4)
             layshaft_core._UniffiFfiConverterTypeTodayAsk.write(value._values[0], buf)
         if value.is_PLAN():
-            buf.write_i32(4)
+            buf.write_i32(5)
             layshaft_core._UniffiFfiConverterTypePlanAsk.write(value._values[0], buf)
         if value.is_JOB():
-            buf.write_i32(5)
+            buf.write_i32(6)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_READY_MADE():
-            buf.write_i32(6)
+            buf.write_i32(7)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_GEARING():
-            buf.write_i32(7)
+            buf.write_i32(8)
             layshaft_core._UniffiFfiConverterTypeGearingAsk.write(value._values[0], buf)
         if value.is_SPROCKET_CHOICE():
-            buf.write_i32(8)
+            buf.write_i32(9)
             layshaft_core._UniffiFfiConverterTypeSprocketChoiceAsk.write(value._values[0], buf)
         if value.is_CHAIN_WEAR():
-            buf.write_i32(9)
+            buf.write_i32(10)
             layshaft_core._UniffiFfiConverterTypeChainWearAsk.write(value._values[0], buf)
         if value.is_THRUST():
-            buf.write_i32(10)
+            buf.write_i32(11)
             layshaft_core._UniffiFfiConverterTypeThrustAsk.write(value._values[0], buf)
         if value.is_LOAD():
-            buf.write_i32(11)
+            buf.write_i32(12)
             layshaft_core._UniffiFfiConverterTypeLoadAsk.write(value._values[0], buf)
         if value.is_BRAKES():
-            buf.write_i32(12)
+            buf.write_i32(13)
             layshaft_core._UniffiFfiConverterTypeBrakeAsk.write(value._values[0], buf)
         if value.is_TYRES():
-            buf.write_i32(13)
+            buf.write_i32(14)
             layshaft_core._UniffiFfiConverterTypeTyreAsk.write(value._values[0], buf)
         if value.is_FASTENERS():
-            buf.write_i32(14)
+            buf.write_i32(15)
             layshaft_core._UniffiFfiConverterTypeFastenerAsk.write(value._values[0], buf)
         if value.is_FILLING():
-            buf.write_i32(15)
+            buf.write_i32(16)
             layshaft_core._UniffiFfiConverterTypeFillAsk.write(value._values[0], buf)
         if value.is_MIXING():
-            buf.write_i32(16)
+            buf.write_i32(17)
             layshaft_core._UniffiFfiConverterTypeMixAsk.write(value._values[0], buf)
         if value.is_WIRE():
-            buf.write_i32(17)
+            buf.write_i32(18)
             layshaft_core._UniffiFfiConverterTypeWireAsk.write(value._values[0], buf)
         if value.is_LAMPS():
-            buf.write_i32(18)
+            buf.write_i32(19)
             layshaft_core._UniffiFfiConverterTypeLampsAsk.write(value._values[0], buf)
         if value.is_CHARGING():
-            buf.write_i32(19)
+            buf.write_i32(20)
             layshaft_core._UniffiFfiConverterTypeChargingAsk.write(value._values[0], buf)
         if value.is_HARNESS():
-            buf.write_i32(20)
+            buf.write_i32(21)
             layshaft_core._UniffiFfiConverterTypeHarnessAsk.write(value._values[0], buf)
         if value.is_FAULT():
-            buf.write_i32(21)
+            buf.write_i32(22)
             layshaft_core._UniffiFfiConverterTypeFaultAsk.write(value._values[0], buf)
         if value.is_CURE():
-            buf.write_i32(22)
+            buf.write_i32(23)
             layshaft_core._UniffiFfiConverterTypeCureAsk.write(value._values[0], buf)
         if value.is_PROCESS():
-            buf.write_i32(23)
+            buf.write_i32(24)
             layshaft_core._UniffiFfiConverterTypeProcessAsk.write(value._values[0], buf)
         if value.is_PRODUCTS():
-            buf.write_i32(24)
+            buf.write_i32(25)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
         if value.is_INSPECTION():
-            buf.write_i32(25)
+            buf.write_i32(26)
             layshaft_core._UniffiFfiConverterTypeInspectionAsk.write(value._values[0], buf)
         if value.is_RIPPLE():
-            buf.write_i32(26)
+            buf.write_i32(27)
             layshaft_core._UniffiFfiConverterTypeRippleAsk.write(value._values[0], buf)
         if value.is_ALARMS():
-            buf.write_i32(27)
-            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
-        if value.is_BIKE():
             buf.write_i32(28)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
-        if value.is_HISTORY():
+        if value.is_BIKE():
             buf.write_i32(29)
+            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
+        if value.is_HISTORY():
+            buf.write_i32(30)
             _UniffiFfiConverterTypeHistoryAsk.write(value._values[0], buf)
         if value.is_PHOTO():
-            buf.write_i32(30)
+            buf.write_i32(31)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
         if value.is_RECKON():
-            buf.write_i32(31)
+            buf.write_i32(32)
             _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
         if value.is_BUNDLE():
-            buf.write_i32(32)
+            buf.write_i32(33)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -8330,6 +8373,104 @@ class _UniffiFfiConverterTypeReadyMadeSheet(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeReadyMade.write(value.jobs, buf)
 
+@dataclass
+class SetAsideFile:
+    """
+    A file that was set aside.
+"""
+    def __init__(self, *, file_name:str, bytes:bytes = b""):
+        self.file_name = file_name
+        self.bytes = bytes
+        
+        
+
+    
+    def __str__(self):
+        return "SetAsideFile(file_name={}, bytes={})".format(self.file_name, self.bytes)
+    def __eq__(self, other):
+        if self.file_name != other.file_name:
+            return False
+        if self.bytes != other.bytes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSetAsideFile(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SetAsideFile(
+            file_name=_UniffiFfiConverterString.read(buf),
+            bytes=_UniffiFfiConverterBytes.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.file_name)
+        _UniffiFfiConverterBytes.check_lower(value.bytes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.file_name, buf)
+        _UniffiFfiConverterBytes.write(value.bytes, buf)
+
+class _UniffiFfiConverterSequenceTypeSetAsideFile(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSetAsideFile.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSetAsideFile.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSetAsideFile.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class SetAsideSheet:
+    """
+    A damaged database that was set aside.
+"""
+    def __init__(self, *, files:typing.List[SetAsideFile] = _DEFAULT):
+        if files is _DEFAULT:
+            self.files = []
+        else:
+            self.files = files
+        
+        
+
+    
+    def __str__(self):
+        return "SetAsideSheet(files={})".format(self.files)
+    def __eq__(self, other):
+        if self.files != other.files:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSetAsideSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SetAsideSheet(
+            files=_UniffiFfiConverterSequenceTypeSetAsideFile.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeSetAsideFile.check_lower(value.files)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeSetAsideFile.write(value.files, buf)
+
 class _UniffiFfiConverterSequenceTypeBikeCard(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -8597,6 +8738,8 @@ __all__ = [
     "PhotoSheet",
     "ProductsSheet",
     "ReadyMadeSheet",
+    "SetAsideFile",
+    "SetAsideSheet",
     "ShelfSheet",
     "TablesSheet",
 ]

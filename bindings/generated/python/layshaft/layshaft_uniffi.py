@@ -666,6 +666,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside() != 61600:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() != 62787:
@@ -943,6 +945,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ripple.restype = ctypes.
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time.restype = ctypes.c_uint16
@@ -1490,6 +1495,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_aside.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_aside.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_bench_time.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1729,6 +1741,8 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
             return layshaft_core._UniffiFfiConverterTypeMoment.read(buf)
         else:
             raise InternalError("Unexpected flag byte for optional type")
+
+
 
 
 
@@ -2308,6 +2322,11 @@ class BenchProtocol(typing.Protocol):
     def sand_coat(self, command: layshaft_door.SandCoat,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Notes that the topmost coat was sanded.
+"""
+        raise NotImplementedError
+    def set_aside(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.SetAsideSheet:
+        """
+        A damaged database that was set aside, to be taken out.
 """
         raise NotImplementedError
     def set_bench_time(self, command: layshaft_door.SetBenchTime,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -4063,6 +4082,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_sand_coat,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def set_aside(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.SetAsideSheet:
+        """
+        A damaged database that was set aside, to be taken out.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeBareAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeBareAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeSetAsideSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_aside,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

@@ -3,7 +3,7 @@
 use std::fs;
 
 use layshaft_core::changes::Device;
-use layshaft_storage::{Store, StoreError};
+use layshaft_storage::{Store, StoreError, set_aside_files};
 use rusqlite::Connection;
 
 use crate::bench::{Folder, change, two_bikes};
@@ -75,6 +75,8 @@ fn set_aside(name: &str, spoil: impl Fn(&mut Vec<u8>)) {
     let aside = opened.set_aside.expect("the damaged file is set aside");
     assert!(aside.ends_with("bench.db.damaged-1"), "{aside}");
     assert!(fs::read(&aside).unwrap() == bytes, "nothing of it is lost");
+    let files = set_aside_files(&aside).unwrap();
+    assert!(files.len() == 1 && files[0].name == "bench.db.damaged-1" && files[0].bytes == bytes);
     assert_eq!(opened.store.changes().unwrap(), []);
     opened.store.append(&two_bikes()).unwrap();
     drop(opened.store);
@@ -109,6 +111,20 @@ fn a_second_damaged_file_does_not_overwrite_the_first_one_set_aside() {
     }
     assert!(fs::read_to_string(folder.at("bench.db.damaged-1")).unwrap().starts_with("first"));
     assert!(fs::read_to_string(folder.at("bench.db.damaged-2")).unwrap().starts_with("second"));
+}
+
+#[test]
+fn what_was_set_aside_is_given_out_with_its_log_and_refused_where_it_is_gone() {
+    let folder = Folder::new("given-out");
+    let aside = folder.at("bench.db.damaged-1");
+    fs::write(&aside, "main").unwrap();
+    fs::write(folder.at("bench.db.damaged-1-wal"), "log").unwrap();
+    let files = set_aside_files(&aside.display().to_string()).unwrap();
+    let told: Vec<(&str, &[u8])> = files.iter().map(|file| (file.name.as_str(), file.bytes.as_slice())).collect();
+    assert_eq!(told, [("bench.db.damaged-1", b"main".as_slice()), ("bench.db.damaged-1-wal", b"log".as_slice())]);
+    fs::remove_file(&aside).unwrap();
+    let gone = set_aside_files(&aside.display().to_string()).unwrap_err().to_string();
+    assert!(gone.contains("damaged-1 could not be read"), "{gone}");
 }
 
 #[test]

@@ -11,7 +11,7 @@ export function fromBase64(text: string): Uint8Array<ArrayBuffer> {
   return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
 }
 
-export type FileKind = 'application/vnd.sqlite3' | 'text/calendar';
+export type FileKind = 'application/vnd.sqlite3' | 'text/calendar' | 'application/octet-stream';
 
 /** Hands a file to the person. Gives the name that it got, or nothing when the dialog was left. */
 export async function save(name: string, bytes: Uint8Array<ArrayBuffer>, kind: FileKind): Promise<string | null> {

@@ -15,6 +15,10 @@ export const shell = {
     setAsideTitle: 'A damaged file was set aside',
     setAside: (name: string) =>
       `The data could not be read, so it was put aside as “${name}” and not deleted. Start anew, or take your last bundle in.`,
+    asideBefore: (name: string) =>
+      `The data could not be read once, so it was put aside as “${name}” and not deleted. It stays until the app is taken off this device.`,
+    asideSave: 'Save the damaged file',
+    asideSaved: (name: string) => `${name} is saved. Whoever knows SQLite may get facts out of it.`,
     noPage: 'There is nothing at this address.',
     noPageGo: 'Go to Today',
     update: 'A newer version is ready.',

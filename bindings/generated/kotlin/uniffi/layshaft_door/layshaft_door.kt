@@ -4542,6 +4542,92 @@ public object FfiConverterTypeSandCoat: FfiConverterRustBuffer<SandCoat> {
 
 
 /**
+ * A file that was set aside.
+ */
+data class SetAsideFile (
+    /**
+     * Its name.
+     */
+    var `fileName`: kotlin.String
+    , 
+    /**
+     * The bytes of the file, base64 in JSON.
+     */
+    var `bytes`: kotlin.ByteArray = byteArrayOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSetAsideFile: FfiConverterRustBuffer<SetAsideFile> {
+    override fun read(buf: ByteBuffer): SetAsideFile {
+        return SetAsideFile(
+            FfiConverterString.read(buf),
+            FfiConverterByteArray.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SetAsideFile) = (
+            FfiConverterString.allocationSize(value.`fileName`) +
+            FfiConverterByteArray.allocationSize(value.`bytes`)
+    )
+
+    override fun write(value: SetAsideFile, buf: ByteBuffer) {
+            FfiConverterString.write(value.`fileName`, buf)
+            FfiConverterByteArray.write(value.`bytes`, buf)
+    }
+}
+
+
+
+/**
+ * A damaged database that was set aside.
+ */
+data class SetAsideSheet (
+    /**
+     * The database, and its write-ahead log where it had one.
+     */
+    var `files`: List<SetAsideFile> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSetAsideSheet: FfiConverterRustBuffer<SetAsideSheet> {
+    override fun read(buf: ByteBuffer): SetAsideSheet {
+        return SetAsideSheet(
+            FfiConverterSequenceTypeSetAsideFile.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SetAsideSheet) = (
+            FfiConverterSequenceTypeSetAsideFile.allocationSize(value.`files`)
+    )
+
+    override fun write(value: SetAsideSheet, buf: ByteBuffer) {
+            FfiConverterSequenceTypeSetAsideFile.write(value.`files`, buf)
+    }
+}
+
+
+
+/**
  * Sets the weekly bench time.
  */
 data class SetBenchTime (
@@ -4668,7 +4754,7 @@ data class ShelfSheet (
     var `changesSinceExport`: kotlin.UInt
     , 
     /**
-     * Name under which a damaged database was set aside at the start.
+     * Name under which a damaged database was set aside, at this start or before.
      */
     var `setAside`: kotlin.String? = null 
     , 
@@ -6748,6 +6834,18 @@ sealed class Query {
     }
     
     /**
+     * A damaged database that was set aside, to be taken out.
+     */
+    data class SetAside(
+        val v1: uniffi.layshaft_door.BareAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Units and accepted ranges.
      */
     data class Tables(
@@ -7138,97 +7236,100 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             1 -> Query.Shelf(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            2 -> Query.Tables(
+            2 -> Query.SetAside(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            3 -> Query.Today(
+            3 -> Query.Tables(
+                FfiConverterTypeBareAsk.read(buf),
+                )
+            4 -> Query.Today(
                 FfiConverterTypeTodayAsk.read(buf),
                 )
-            4 -> Query.Plan(
+            5 -> Query.Plan(
                 FfiConverterTypePlanAsk.read(buf),
                 )
-            5 -> Query.Job(
+            6 -> Query.Job(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            6 -> Query.ReadyMade(
+            7 -> Query.ReadyMade(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            7 -> Query.Gearing(
+            8 -> Query.Gearing(
                 FfiConverterTypeGearingAsk.read(buf),
                 )
-            8 -> Query.SprocketChoice(
+            9 -> Query.SprocketChoice(
                 FfiConverterTypeSprocketChoiceAsk.read(buf),
                 )
-            9 -> Query.ChainWear(
+            10 -> Query.ChainWear(
                 FfiConverterTypeChainWearAsk.read(buf),
                 )
-            10 -> Query.Thrust(
+            11 -> Query.Thrust(
                 FfiConverterTypeThrustAsk.read(buf),
                 )
-            11 -> Query.Load(
+            12 -> Query.Load(
                 FfiConverterTypeLoadAsk.read(buf),
                 )
-            12 -> Query.Brakes(
+            13 -> Query.Brakes(
                 FfiConverterTypeBrakeAsk.read(buf),
                 )
-            13 -> Query.Tyres(
+            14 -> Query.Tyres(
                 FfiConverterTypeTyreAsk.read(buf),
                 )
-            14 -> Query.Fasteners(
+            15 -> Query.Fasteners(
                 FfiConverterTypeFastenerAsk.read(buf),
                 )
-            15 -> Query.Filling(
+            16 -> Query.Filling(
                 FfiConverterTypeFillAsk.read(buf),
                 )
-            16 -> Query.Mixing(
+            17 -> Query.Mixing(
                 FfiConverterTypeMixAsk.read(buf),
                 )
-            17 -> Query.Wire(
+            18 -> Query.Wire(
                 FfiConverterTypeWireAsk.read(buf),
                 )
-            18 -> Query.Lamps(
+            19 -> Query.Lamps(
                 FfiConverterTypeLampsAsk.read(buf),
                 )
-            19 -> Query.Charging(
+            20 -> Query.Charging(
                 FfiConverterTypeChargingAsk.read(buf),
                 )
-            20 -> Query.Harness(
+            21 -> Query.Harness(
                 FfiConverterTypeHarnessAsk.read(buf),
                 )
-            21 -> Query.Fault(
+            22 -> Query.Fault(
                 FfiConverterTypeFaultAsk.read(buf),
                 )
-            22 -> Query.Cure(
+            23 -> Query.Cure(
                 FfiConverterTypeCureAsk.read(buf),
                 )
-            23 -> Query.Process(
+            24 -> Query.Process(
                 FfiConverterTypeProcessAsk.read(buf),
                 )
-            24 -> Query.Products(
+            25 -> Query.Products(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            25 -> Query.Inspection(
+            26 -> Query.Inspection(
                 FfiConverterTypeInspectionAsk.read(buf),
                 )
-            26 -> Query.Ripple(
+            27 -> Query.Ripple(
                 FfiConverterTypeRippleAsk.read(buf),
                 )
-            27 -> Query.Alarms(
+            28 -> Query.Alarms(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            28 -> Query.Bike(
+            29 -> Query.Bike(
                 FfiConverterTypeBareAsk.read(buf),
                 )
-            29 -> Query.History(
+            30 -> Query.History(
                 FfiConverterTypeHistoryAsk.read(buf),
                 )
-            30 -> Query.Photo(
+            31 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            31 -> Query.Reckon(
+            32 -> Query.Reckon(
                 FfiConverterTypeReckonAsk.read(buf),
                 )
-            32 -> Query.Bundle(
+            33 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -7237,6 +7338,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
 
     override fun allocationSize(value: Query): ULong = when(value) {
         is Query.Shelf -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBareAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.SetAside -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
@@ -7469,158 +7577,163 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Tables -> {
+            is Query.SetAside -> {
                 buf.putInt(2)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Today -> {
+            is Query.Tables -> {
                 buf.putInt(3)
+                FfiConverterTypeBareAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Today -> {
+                buf.putInt(4)
                 FfiConverterTypeTodayAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Plan -> {
-                buf.putInt(4)
+                buf.putInt(5)
                 FfiConverterTypePlanAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Job -> {
-                buf.putInt(5)
+                buf.putInt(6)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.ReadyMade -> {
-                buf.putInt(6)
+                buf.putInt(7)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Gearing -> {
-                buf.putInt(7)
+                buf.putInt(8)
                 FfiConverterTypeGearingAsk.write(value.v1, buf)
                 Unit
             }
             is Query.SprocketChoice -> {
-                buf.putInt(8)
+                buf.putInt(9)
                 FfiConverterTypeSprocketChoiceAsk.write(value.v1, buf)
                 Unit
             }
             is Query.ChainWear -> {
-                buf.putInt(9)
+                buf.putInt(10)
                 FfiConverterTypeChainWearAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Thrust -> {
-                buf.putInt(10)
+                buf.putInt(11)
                 FfiConverterTypeThrustAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Load -> {
-                buf.putInt(11)
+                buf.putInt(12)
                 FfiConverterTypeLoadAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Brakes -> {
-                buf.putInt(12)
+                buf.putInt(13)
                 FfiConverterTypeBrakeAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Tyres -> {
-                buf.putInt(13)
+                buf.putInt(14)
                 FfiConverterTypeTyreAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Fasteners -> {
-                buf.putInt(14)
+                buf.putInt(15)
                 FfiConverterTypeFastenerAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Filling -> {
-                buf.putInt(15)
+                buf.putInt(16)
                 FfiConverterTypeFillAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Mixing -> {
-                buf.putInt(16)
+                buf.putInt(17)
                 FfiConverterTypeMixAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Wire -> {
-                buf.putInt(17)
+                buf.putInt(18)
                 FfiConverterTypeWireAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Lamps -> {
-                buf.putInt(18)
+                buf.putInt(19)
                 FfiConverterTypeLampsAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Charging -> {
-                buf.putInt(19)
+                buf.putInt(20)
                 FfiConverterTypeChargingAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Harness -> {
-                buf.putInt(20)
+                buf.putInt(21)
                 FfiConverterTypeHarnessAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Fault -> {
-                buf.putInt(21)
+                buf.putInt(22)
                 FfiConverterTypeFaultAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Cure -> {
-                buf.putInt(22)
+                buf.putInt(23)
                 FfiConverterTypeCureAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Process -> {
-                buf.putInt(23)
+                buf.putInt(24)
                 FfiConverterTypeProcessAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Products -> {
-                buf.putInt(24)
+                buf.putInt(25)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Inspection -> {
-                buf.putInt(25)
+                buf.putInt(26)
                 FfiConverterTypeInspectionAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Ripple -> {
-                buf.putInt(26)
+                buf.putInt(27)
                 FfiConverterTypeRippleAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Alarms -> {
-                buf.putInt(27)
-                FfiConverterTypeBareAsk.write(value.v1, buf)
-                Unit
-            }
-            is Query.Bike -> {
                 buf.putInt(28)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.History -> {
+            is Query.Bike -> {
                 buf.putInt(29)
+                FfiConverterTypeBareAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.History -> {
+                buf.putInt(30)
                 FfiConverterTypeHistoryAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Photo -> {
-                buf.putInt(30)
+                buf.putInt(31)
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Reckon -> {
-                buf.putInt(31)
+                buf.putInt(32)
                 FfiConverterTypeReckonAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(32)
+                buf.putInt(33)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -8274,6 +8387,34 @@ public object FfiConverterSequenceTypeReadingCard: FfiConverterRustBuffer<List<R
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeReadingCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSetAsideFile: FfiConverterRustBuffer<List<SetAsideFile>> {
+    override fun read(buf: ByteBuffer): List<SetAsideFile> {
+        val len = buf.getInt()
+        return List<SetAsideFile>(len) {
+            FfiConverterTypeSetAsideFile.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SetAsideFile>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSetAsideFile.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SetAsideFile>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSetAsideFile.write(it, buf)
         }
     }
 }

@@ -198,6 +198,7 @@ import uniffi.layshaft_door.FfiConverterTypeRecordWheel
 import uniffi.layshaft_door.FfiConverterTypeRemoveConsumer
 import uniffi.layshaft_door.FfiConverterTypeReopenJob
 import uniffi.layshaft_door.FfiConverterTypeSandCoat
+import uniffi.layshaft_door.FfiConverterTypeSetAsideSheet
 import uniffi.layshaft_door.FfiConverterTypeSetBenchTime
 import uniffi.layshaft_door.FfiConverterTypeSettle
 import uniffi.layshaft_door.FfiConverterTypeShelfSheet
@@ -249,6 +250,7 @@ import uniffi.layshaft_door.RecordWheel
 import uniffi.layshaft_door.RemoveConsumer
 import uniffi.layshaft_door.ReopenJob
 import uniffi.layshaft_door.SandCoat
+import uniffi.layshaft_door.SetAsideSheet
 import uniffi.layshaft_door.SetBenchTime
 import uniffi.layshaft_door.Settle
 import uniffi.layshaft_door.ShelfSheet
@@ -364,6 +366,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferRecordWheel
 import uniffi.layshaft_door.RustBuffer as RustBufferRemoveConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferReopenJob
 import uniffi.layshaft_door.RustBuffer as RustBufferSandCoat
+import uniffi.layshaft_door.RustBuffer as RustBufferSetAsideSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferSetBenchTime
 import uniffi.layshaft_door.RustBuffer as RustBufferSettle
 import uniffi.layshaft_door.RustBuffer as RustBufferShelfSheet
@@ -1160,6 +1163,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_sand_coat(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_set_aside(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_settle(
@@ -1368,6 +1373,8 @@ internal object UniffiLib {
     ): RustBufferRippleSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_sand_coat(`ptr`: Long,`command`: RustBufferSandCoat.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_set_aside(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferSetAsideSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_set_bench_time(`ptr`: Long,`command`: RustBufferSetBenchTime.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_settle(`ptr`: Long,`command`: RustBufferSettle.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1729,6 +1736,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() and 0xFFFF) != 40390) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside() and 0xFFFF) != 61600) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() and 0xFFFF) != 60544) {
@@ -2452,6 +2462,11 @@ public interface BenchInterface {
      * Notes that the topmost coat was sanded.
      */
     fun `sandCoat`(`command`: SandCoat, `moment`: Moment? = null): Outcome
+    
+    /**
+     * A damaged database that was set aside, to be taken out.
+     */
+    fun `setAside`(`ask`: BareAsk, `moment`: Moment? = null): SetAsideSheet
     
     /**
      * Sets the weekly bench time.
@@ -3977,6 +3992,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * A damaged database that was set aside, to be taken out.
+     */
+    @Throws(BenchException::class)override fun `setAside`(`ask`: BareAsk, `moment`: Moment?): SetAsideSheet {
+            return FfiConverterTypeSetAsideSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_set_aside(
+        it,
+        
+        FfiConverterTypeBareAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * Sets the weekly bench time.
      */
     @Throws(BenchException::class)override fun `setBenchTime`(`command`: SetBenchTime, `moment`: Moment?): Outcome {
@@ -4467,6 +4501,8 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
 
 
 
