@@ -129,6 +129,35 @@ test('three coats: too soon, the open window, a missed one that is sanded, and a
   await expect(page.getByRole('link', { name: new RegExp(TITLE) })).toBeVisible();
 });
 
+test('a plan that is not begun yet is there again after a reload, and gone once it is begun', async ({ page }) => {
+  await goTo(page, '#/numbers/coats');
+  await page.getByRole('button', { name: /^From a usual order/ }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Rust spot on the frame' }).click();
+  await page.getByLabel('On what').fill(TITLE);
+  await page.locator('ol button').last().click();
+  await page.getByRole('dialog').getByLabel('What it is called').fill('Last rust paint');
+  await press(page, 'Take it');
+  await expect(page.locator('ol li').last()).toContainText('Last rust paint');
+  await page.reload();
+  await settled(page);
+  await expect(page.getByLabel('On what')).toHaveValue(TITLE);
+  await expect(page.getByRole('button', { name: /^From a usual order/ })).toContainText('Rust spot on the frame');
+  await expect(page.locator('ol li')).toHaveCount(3);
+  await expect(page.locator('ol li').last()).toContainText('Last rust paint');
+
+  await press(page, 'Begin this paint job');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(TITLE);
+  await goTo(page, '#/numbers/coats');
+  await expect(page.locator('ol li').first()).toBeVisible();
+  await expect(page.getByLabel('On what')).not.toHaveValue(TITLE);
+
+  // What another version may have left there is not tripped over.
+  await page.evaluate(() => localStorage.setItem('layshaft.draft.coats', '{"plan":{"title":7}}'));
+  await page.reload();
+  await settled(page);
+  await expect(page.locator('ol li').first()).toBeVisible();
+});
+
 test('the alarms come as a calendar file with the right moments', async ({ page }) => {
   await begin(page);
   await press(page, '“Converter” goes on now');

@@ -1,22 +1,50 @@
-// A paint job while it is planned: the order of its coats, what it is on, how much it is.
+// A paint job while it is planned: the order of its coats, what it is on, how much it is. What is changed in it is kept as
+// a draft until the job is begun.
+import { draftOf, dropDraft, keepDraft } from '../../app/drafts.ts';
 import type { Layer, Process, ProcessStep, Product } from '../../app/wire.ts';
 import { words } from '../../words.ts';
 
 const NOTHING: Process = { title: '', part: 'other', steps: [], surfaces: [] };
 
+const FORM = 'coats';
+
+interface Draft {
+  plan: Process;
+  chosen: string;
+}
+
+function fits(kept: unknown): kept is Draft {
+  const { plan, chosen } = (kept ?? {}) as Partial<Draft>;
+  return typeof chosen === 'string' && typeof plan?.title === 'string' && Array.isArray(plan.steps) && Array.isArray(plan.surfaces);
+}
+
 export class CoatsPlan {
-  plan = $state.raw<Process>(NOTHING);
+  readonly #kept = draftOf(FORM, fits);
+  plan = $state.raw<Process>(this.#kept?.plan ?? NOTHING);
   /** Title of the usual order that it began with. */
-  chosen = $state<string | null>(null);
+  chosen = $state<string | null>(this.#kept?.chosen ?? null);
+
+  /** What stands there before anything is chosen; a draft goes before it. */
+  suggest(order: Process) {
+    if (this.chosen !== null) return;
+    this.chosen = order.title;
+    this.plan = order;
+  }
 
   /** Begins anew with one of the usual orders; what was measured stays. */
   begin(order: Process) {
     this.chosen = order.title;
-    this.plan = { ...order, surfaces: this.plan.surfaces };
+    this.put({ ...order, surfaces: this.plan.surfaces });
   }
 
   put(change: Partial<Process>) {
     this.plan = { ...this.plan, ...change };
+    keepDraft(FORM, { plan: this.plan, chosen: this.chosen });
+  }
+
+  /** The job is begun: the next plan starts afresh. */
+  begun() {
+    dropDraft(FORM);
   }
 
   /** Puts a step in its place, or behind the last. A can that was changed is changed for every coat of it. */
