@@ -53,6 +53,8 @@ test('a job for two goes where the helper comes, and says when nobody ever does'
   await page.getByLabel('What is done').fill('Hold the fork straight');
   await page.getByRole('radio', { name: 'With a helper' }).check();
   await press(page, 'Save');
+  // The form says the same words; only the page of the job tells that it was saved.
+  await page.locator('main[data-page^="plan/job/"]').waitFor();
   await expect(page.getByText('With a helper')).toBeVisible();
   await goTo(page, '#/bike/hours');
   await press(page, 'Nobody ever comes');
