@@ -677,6 +677,85 @@ public func FfiConverterTypeAdjusterSpan_lower(_ value: AdjusterSpan) -> RustBuf
 
 
 /**
+ * What the air has to be like while a job is done; what is left out does not matter.
+ */
+public struct Air: Equatable, Hashable {
+    /**
+     * Not colder than this, °C.
+     */
+    public var lowestCelsius: Double?
+    /**
+     * Not warmer than this, °C.
+     */
+    public var highestCelsius: Double?
+    /**
+     * Not damper than this relative humidity, per cent.
+     */
+    public var highestHumidity: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Not colder than this, °C.
+         */lowestCelsius: Double? = nil, 
+        /**
+         * Not warmer than this, °C.
+         */highestCelsius: Double? = nil, 
+        /**
+         * Not damper than this relative humidity, per cent.
+         */highestHumidity: Double? = nil) {
+        self.lowestCelsius = lowestCelsius
+        self.highestCelsius = highestCelsius
+        self.highestHumidity = highestHumidity
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Air: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAir: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Air {
+        return
+            try Air(
+                lowestCelsius: FfiConverterOptionDouble.read(from: &buf), 
+                highestCelsius: FfiConverterOptionDouble.read(from: &buf), 
+                highestHumidity: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Air, into buf: inout [UInt8]) {
+        FfiConverterOptionDouble.write(value.lowestCelsius, into: &buf)
+        FfiConverterOptionDouble.write(value.highestCelsius, into: &buf)
+        FfiConverterOptionDouble.write(value.highestHumidity, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAir_lift(_ buf: RustBuffer) throws -> Air {
+    return try FfiConverterTypeAir.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAir_lower(_ value: Air) -> RustBuffer {
+    return FfiConverterTypeAir.lower(value)
+}
+
+
+/**
  * The alarms, as a list and as a file.
  */
 public struct AlarmsSheet: Equatable, Hashable {
@@ -11288,6 +11367,18 @@ public struct Job: Equatable, Hashable {
      * Whether it makes noise that the neighbours hear; left out: no.
      */
     public var noisy: Bool?
+    /**
+     * What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
+     */
+    public var spots: [SpotTaken]?
+    /**
+     * What the air has to be like; left out: it does not matter.
+     */
+    public var air: Air?
+    /**
+     * Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
+     */
+    public var tools: [String]?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -11345,7 +11436,16 @@ public struct Job: Equatable, Hashable {
          */readyMade: String? = nil, 
         /**
          * Whether it makes noise that the neighbours hear; left out: no.
-         */noisy: Bool? = nil) {
+         */noisy: Bool? = nil, 
+        /**
+         * What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
+         */spots: [SpotTaken]? = nil, 
+        /**
+         * What the air has to be like; left out: it does not matter.
+         */air: Air? = nil, 
+        /**
+         * Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
+         */tools: [String]? = nil) {
         self.title = title
         self.stage = stage
         self.steps = steps
@@ -11364,6 +11464,9 @@ public struct Job: Equatable, Hashable {
         self.helper = helper
         self.readyMade = readyMade
         self.noisy = noisy
+        self.spots = spots
+        self.air = air
+        self.tools = tools
     }
 
     
@@ -11399,7 +11502,10 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
                 place: FfiConverterOptionTypeJobPlace.read(from: &buf), 
                 helper: FfiConverterOptionBool.read(from: &buf), 
                 readyMade: FfiConverterOptionString.read(from: &buf), 
-                noisy: FfiConverterOptionBool.read(from: &buf)
+                noisy: FfiConverterOptionBool.read(from: &buf), 
+                spots: FfiConverterOptionSequenceTypeSpotTaken.read(from: &buf), 
+                air: FfiConverterOptionTypeAir.read(from: &buf), 
+                tools: FfiConverterOptionSequenceString.read(from: &buf)
         )
     }
 
@@ -11422,6 +11528,9 @@ public struct FfiConverterTypeJob: FfiConverterRustBuffer {
         FfiConverterOptionBool.write(value.helper, into: &buf)
         FfiConverterOptionString.write(value.readyMade, into: &buf)
         FfiConverterOptionBool.write(value.noisy, into: &buf)
+        FfiConverterOptionSequenceTypeSpotTaken.write(value.spots, into: &buf)
+        FfiConverterOptionTypeAir.write(value.air, into: &buf)
+        FfiConverterOptionSequenceString.write(value.tools, into: &buf)
     }
 }
 
@@ -14638,6 +14747,10 @@ public struct Part: Equatable, Hashable {
      * Anything else.
      */
     public var note: String?
+    /**
+     * Whether it is a tool, which stays in the garage; left out: no.
+     */
+    public var tool: Bool?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -14662,7 +14775,10 @@ public struct Part: Equatable, Hashable {
          */delivery: Delivery? = nil, 
         /**
          * Anything else.
-         */note: String? = nil) {
+         */note: String? = nil, 
+        /**
+         * Whether it is a tool, which stays in the garage; left out: no.
+         */tool: Bool? = nil) {
         self.title = title
         self.state = state
         self.priceMinor = priceMinor
@@ -14670,6 +14786,7 @@ public struct Part: Equatable, Hashable {
         self.expected = expected
         self.delivery = delivery
         self.note = note
+        self.tool = tool
     }
 
     
@@ -14694,7 +14811,8 @@ public struct FfiConverterTypePart: FfiConverterRustBuffer {
                 currency: FfiConverterOptionString.read(from: &buf), 
                 expected: FfiConverterOptionString.read(from: &buf), 
                 delivery: FfiConverterOptionTypeDelivery.read(from: &buf), 
-                note: FfiConverterOptionString.read(from: &buf)
+                note: FfiConverterOptionString.read(from: &buf), 
+                tool: FfiConverterOptionBool.read(from: &buf)
         )
     }
 
@@ -14706,6 +14824,7 @@ public struct FfiConverterTypePart: FfiConverterRustBuffer {
         FfiConverterOptionString.write(value.expected, into: &buf)
         FfiConverterOptionTypeDelivery.write(value.delivery, into: &buf)
         FfiConverterOptionString.write(value.note, into: &buf)
+        FfiConverterOptionBool.write(value.tool, into: &buf)
     }
 }
 
@@ -18642,6 +18761,75 @@ public func FfiConverterTypeSpot_lower(_ value: Spot) -> RustBuffer {
 
 
 /**
+ * A spot that a job takes from its beginning on.
+ */
+public struct SpotTaken: Equatable, Hashable {
+    /**
+     * Which.
+     */
+    public var spot: WorkSpot
+    /**
+     * How long it stays taken after the work, hours; left out: it is free when the work is done.
+     */
+    public var hoursAfter: Double?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which.
+         */spot: WorkSpot, 
+        /**
+         * How long it stays taken after the work, hours; left out: it is free when the work is done.
+         */hoursAfter: Double? = nil) {
+        self.spot = spot
+        self.hoursAfter = hoursAfter
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SpotTaken: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSpotTaken: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SpotTaken {
+        return
+            try SpotTaken(
+                spot: FfiConverterTypeWorkSpot.read(from: &buf), 
+                hoursAfter: FfiConverterOptionDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SpotTaken, into buf: inout [UInt8]) {
+        FfiConverterTypeWorkSpot.write(value.spot, into: &buf)
+        FfiConverterOptionDouble.write(value.hoursAfter, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpotTaken_lift(_ buf: RustBuffer) throws -> SpotTaken {
+    return try FfiConverterTypeSpotTaken.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpotTaken_lower(_ value: SpotTaken) -> RustBuffer {
+    return FfiConverterTypeSpotTaken.lower(value)
+}
+
+
+/**
  * What is wanted, and what can be had.
  */
 public struct SprocketChoiceAsk: Equatable, Hashable {
@@ -20133,9 +20321,13 @@ public struct Supposition: Equatable, Hashable {
      */
     public var extra: ExtraTime?
     /**
-     * The garage is so much colder from now on, kelvins; negative is warmer.
+     * The garage is so much colder for a while from now on, kelvins; negative is warmer.
      */
     public var colderKelvin: Double?
+    /**
+     * How many days that lasts; left out: 7.
+     */
+    public var colderDays: UInt32?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -20153,13 +20345,17 @@ public struct Supposition: Equatable, Hashable {
          * Bench time on one day more.
          */extra: ExtraTime? = nil, 
         /**
-         * The garage is so much colder from now on, kelvins; negative is warmer.
-         */colderKelvin: Double? = nil) {
+         * The garage is so much colder for a while from now on, kelvins; negative is warmer.
+         */colderKelvin: Double? = nil, 
+        /**
+         * How many days that lasts; left out: 7.
+         */colderDays: UInt32? = nil) {
         self.part = part
         self.days = days
         self.withoutWeekday = withoutWeekday
         self.extra = extra
         self.colderKelvin = colderKelvin
+        self.colderDays = colderDays
     }
 
     
@@ -20182,7 +20378,8 @@ public struct FfiConverterTypeSupposition: FfiConverterRustBuffer {
                 days: FfiConverterOptionUInt32.read(from: &buf), 
                 withoutWeekday: FfiConverterOptionUInt32.read(from: &buf), 
                 extra: FfiConverterOptionTypeExtraTime.read(from: &buf), 
-                colderKelvin: FfiConverterOptionDouble.read(from: &buf)
+                colderKelvin: FfiConverterOptionDouble.read(from: &buf), 
+                colderDays: FfiConverterOptionUInt32.read(from: &buf)
         )
     }
 
@@ -20192,6 +20389,7 @@ public struct FfiConverterTypeSupposition: FfiConverterRustBuffer {
         FfiConverterOptionUInt32.write(value.withoutWeekday, into: &buf)
         FfiConverterOptionTypeExtraTime.write(value.extra, into: &buf)
         FfiConverterOptionDouble.write(value.colderKelvin, into: &buf)
+        FfiConverterOptionUInt32.write(value.colderDays, into: &buf)
     }
 }
 
@@ -35941,6 +36139,91 @@ public func FfiConverterTypeWeight_lower(_ value: Weight) -> RustBuffer {
 }
 
 
+
+/**
+ * What there is only one of.
+ */
+
+public enum WorkSpot: Equatable, Hashable {
+    
+    /**
+     * The stand that holds the bike up.
+     */
+    case stand
+    /**
+     * The place where spraying is allowed.
+     */
+    case sprayPlace
+    /**
+     * The oven or the heat lamp.
+     */
+    case oven
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension WorkSpot: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWorkSpot: FfiConverterRustBuffer {
+    typealias SwiftType = WorkSpot
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WorkSpot {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .stand
+        
+        case 2: return .sprayPlace
+        
+        case 3: return .oven
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: WorkSpot, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .stand:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .sprayPlace:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .oven:
+            writeInt(&buf, Int32(3))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWorkSpot_lift(_ buf: RustBuffer) throws -> WorkSpot {
+    return try FfiConverterTypeWorkSpot.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWorkSpot_lower(_ value: WorkSpot) -> RustBuffer {
+    return FfiConverterTypeWorkSpot.lower(value)
+}
+
+
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
@@ -36104,6 +36387,30 @@ fileprivate struct FfiConverterOptionTypeAdjusterSpan: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeAdjusterSpan.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeAir: FfiConverterRustBuffer {
+    typealias SwiftType = Air?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeAir.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeAir.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -38176,6 +38483,30 @@ fileprivate struct FfiConverterOptionTypeWearRule: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionSequenceString: FfiConverterRustBuffer {
+    typealias SwiftType = [String]?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterSequenceString.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterSequenceString.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterOptionSequenceTypeExtraTime: FfiConverterRustBuffer {
     typealias SwiftType = [ExtraTime]?
 
@@ -38216,6 +38547,30 @@ fileprivate struct FfiConverterOptionSequenceTypeSpan: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterSequenceTypeSpan.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionSequenceTypeSpotTaken: FfiConverterRustBuffer {
+    typealias SwiftType = [SpotTaken]?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterSequenceTypeSpotTaken.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterSequenceTypeSpotTaken.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -39966,6 +40321,31 @@ fileprivate struct FfiConverterSequenceTypeSpot: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSpot.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeSpotTaken: FfiConverterRustBuffer {
+    typealias SwiftType = [SpotTaken]
+
+    public static func write(_ value: [SpotTaken], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeSpotTaken.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [SpotTaken] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [SpotTaken]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeSpotTaken.read(from: &buf))
         }
         return seq
     }

@@ -2908,9 +2908,9 @@ public struct JobSheet: Equatable, Hashable {
      */
     public var cures: [CureSheet]
     /**
-     * Tools to lay out before it begins, where it was made from a ready-made job.
+     * Tools to lay out before it begins.
      */
-    public var tools: [String]
+    public var tools: [JobTool]
     /**
      * Parts and supplies that it usually takes.
      */
@@ -2932,8 +2932,8 @@ public struct JobSheet: Equatable, Hashable {
          * Its running cures.
          */cures: [CureSheet] = [], 
         /**
-         * Tools to lay out before it begins, where it was made from a ready-made job.
-         */tools: [String] = [], 
+         * Tools to lay out before it begins.
+         */tools: [JobTool] = [], 
         /**
          * Parts and supplies that it usually takes.
          */supplies: [String] = []) {
@@ -2965,7 +2965,7 @@ public struct FfiConverterTypeJobSheet: FfiConverterRustBuffer {
                 job: FfiConverterTypeJob.read(from: &buf), 
                 row: FfiConverterOptionTypePlanRow.read(from: &buf), 
                 cures: FfiConverterSequenceTypeCureSheet.read(from: &buf), 
-                tools: FfiConverterSequenceString.read(from: &buf), 
+                tools: FfiConverterSequenceTypeJobTool.read(from: &buf), 
                 supplies: FfiConverterSequenceString.read(from: &buf)
         )
     }
@@ -2975,7 +2975,7 @@ public struct FfiConverterTypeJobSheet: FfiConverterRustBuffer {
         FfiConverterTypeJob.write(value.job, into: &buf)
         FfiConverterOptionTypePlanRow.write(value.row, into: &buf)
         FfiConverterSequenceTypeCureSheet.write(value.cures, into: &buf)
-        FfiConverterSequenceString.write(value.tools, into: &buf)
+        FfiConverterSequenceTypeJobTool.write(value.tools, into: &buf)
         FfiConverterSequenceString.write(value.supplies, into: &buf)
     }
 }
@@ -2993,6 +2993,85 @@ public func FfiConverterTypeJobSheet_lift(_ buf: RustBuffer) throws -> JobSheet 
 #endif
 public func FfiConverterTypeJobSheet_lower(_ value: JobSheet) -> RustBuffer {
     return FfiConverterTypeJobSheet.lower(value)
+}
+
+
+/**
+ * A tool of a job.
+ */
+public struct JobTool: Equatable, Hashable {
+    /**
+     * What it is called.
+     */
+    public var name: String
+    /**
+     * The part, by its mark, that stands for it where it is not at hand.
+     */
+    public var part: String?
+    /**
+     * Where that part is.
+     */
+    public var state: PartState?
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * What it is called.
+         */name: String, 
+        /**
+         * The part, by its mark, that stands for it where it is not at hand.
+         */part: String? = nil, 
+        /**
+         * Where that part is.
+         */state: PartState? = nil) {
+        self.name = name
+        self.part = part
+        self.state = state
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension JobTool: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeJobTool: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> JobTool {
+        return
+            try JobTool(
+                name: FfiConverterString.read(from: &buf), 
+                part: FfiConverterOptionString.read(from: &buf), 
+                state: FfiConverterOptionTypePartState.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: JobTool, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterOptionString.write(value.part, into: &buf)
+        FfiConverterOptionTypePartState.write(value.state, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeJobTool_lift(_ buf: RustBuffer) throws -> JobTool {
+    return try FfiConverterTypeJobTool.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeJobTool_lower(_ value: JobTool) -> RustBuffer {
+    return FfiConverterTypeJobTool.lower(value)
 }
 
 
@@ -3102,6 +3181,75 @@ public func FfiConverterTypeKept_lift(_ buf: RustBuffer) throws -> Kept {
 #endif
 public func FfiConverterTypeKept_lower(_ value: Kept) -> RustBuffer {
     return FfiConverterTypeKept.lower(value)
+}
+
+
+/**
+ * Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
+ */
+public struct LackTool: Equatable, Hashable {
+    /**
+     * The job's mark.
+     */
+    public var id: String
+    /**
+     * The tool, as the job names it.
+     */
+    public var tool: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The job's mark.
+         */id: String, 
+        /**
+         * The tool, as the job names it.
+         */tool: String) {
+        self.id = id
+        self.tool = tool
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LackTool: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLackTool: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LackTool {
+        return
+            try LackTool(
+                id: FfiConverterString.read(from: &buf), 
+                tool: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LackTool, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.id, into: &buf)
+        FfiConverterString.write(value.tool, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLackTool_lift(_ buf: RustBuffer) throws -> LackTool {
+    return try FfiConverterTypeLackTool.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLackTool_lower(_ value: LackTool) -> RustBuffer {
+    return FfiConverterTypeLackTool.lower(value)
 }
 
 
@@ -6685,6 +6833,11 @@ public enum Command: Equatable, Hashable {
     case finishJob(FinishJob
     )
     /**
+     * Puts a tool that is not at hand on the list of parts of a job.
+     */
+    case lackTool(LackTool
+    )
+    /**
      * Opens a finished job again.
      */
     case reopenJob(ReopenJob
@@ -6914,70 +7067,73 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
         case 33: return .finishJob(try FfiConverterTypeFinishJob.read(from: &buf)
         )
         
-        case 34: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
+        case 34: return .lackTool(try FfiConverterTypeLackTool.read(from: &buf)
         )
         
-        case 35: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
+        case 35: return .reopenJob(try FfiConverterTypeReopenJob.read(from: &buf)
         )
         
-        case 36: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
+        case 36: return .recordPart(try FfiConverterTypeRecordPart.read(from: &buf)
         )
         
-        case 37: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
+        case 37: return .putPartAway(try FfiConverterTypePutPartAway.read(from: &buf)
         )
         
-        case 38: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
+        case 38: return .recordTightening(try FfiConverterTypeRecordTightening.read(from: &buf)
         )
         
-        case 39: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
+        case 39: return .putTighteningAway(try FfiConverterTypePutTighteningAway.read(from: &buf)
         )
         
-        case 40: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
+        case 40: return .attachPhoto(try FfiConverterTypeAttachPhoto.read(from: &buf)
         )
         
-        case 41: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
+        case 41: return .putPhotoAway(try FfiConverterTypePutPhotoAway.read(from: &buf)
         )
         
-        case 42: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
+        case 42: return .startCure(try FfiConverterTypeStartCure.read(from: &buf)
         )
         
-        case 43: return .moveCoat(try FfiConverterTypeMoveCoat.read(from: &buf)
+        case 43: return .endCure(try FfiConverterTypeEndCure.read(from: &buf)
         )
         
-        case 44: return .startProcess(try FfiConverterTypeStartProcess.read(from: &buf)
+        case 44: return .moveCoat(try FfiConverterTypeMoveCoat.read(from: &buf)
         )
         
-        case 45: return .layCoat(try FfiConverterTypeLayCoat.read(from: &buf)
+        case 45: return .startProcess(try FfiConverterTypeStartProcess.read(from: &buf)
         )
         
-        case 46: return .sandCoat(try FfiConverterTypeSandCoat.read(from: &buf)
+        case 46: return .layCoat(try FfiConverterTypeLayCoat.read(from: &buf)
         )
         
-        case 47: return .endProcess(try FfiConverterTypeEndProcess.read(from: &buf)
+        case 47: return .sandCoat(try FfiConverterTypeSandCoat.read(from: &buf)
         )
         
-        case 48: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
+        case 48: return .endProcess(try FfiConverterTypeEndProcess.read(from: &buf)
         )
         
-        case 49: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
+        case 49: return .noteClimate(try FfiConverterTypeNoteClimate.read(from: &buf)
         )
         
-        case 50: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
+        case 50: return .takeReading(try FfiConverterTypeTakeReading.read(from: &buf)
         )
         
-        case 51: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
+        case 51: return .answerItem(try FfiConverterTypeAnswerItem.read(from: &buf)
         )
         
-        case 52: return .undo(try FfiConverterTypeUndo.read(from: &buf)
+        case 52: return .setBenchTime(try FfiConverterTypeSetBenchTime.read(from: &buf)
         )
         
-        case 53: return .settle(try FfiConverterTypeSettle.read(from: &buf)
+        case 53: return .undo(try FfiConverterTypeUndo.read(from: &buf)
         )
         
-        case 54: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        case 54: return .settle(try FfiConverterTypeSettle.read(from: &buf)
         )
         
-        case 55: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
+        case 55: return .noteExport(try FfiConverterTypeNoteExport.read(from: &buf)
+        )
+        
+        case 56: return .receiveBundle(try FfiConverterTypeReceiveBundle.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -7153,113 +7309,118 @@ public struct FfiConverterTypeCommand: FfiConverterRustBuffer {
             FfiConverterTypeFinishJob.write(v1, into: &buf)
             
         
-        case let .reopenJob(v1):
+        case let .lackTool(v1):
             writeInt(&buf, Int32(34))
+            FfiConverterTypeLackTool.write(v1, into: &buf)
+            
+        
+        case let .reopenJob(v1):
+            writeInt(&buf, Int32(35))
             FfiConverterTypeReopenJob.write(v1, into: &buf)
             
         
         case let .recordPart(v1):
-            writeInt(&buf, Int32(35))
+            writeInt(&buf, Int32(36))
             FfiConverterTypeRecordPart.write(v1, into: &buf)
             
         
         case let .putPartAway(v1):
-            writeInt(&buf, Int32(36))
+            writeInt(&buf, Int32(37))
             FfiConverterTypePutPartAway.write(v1, into: &buf)
             
         
         case let .recordTightening(v1):
-            writeInt(&buf, Int32(37))
+            writeInt(&buf, Int32(38))
             FfiConverterTypeRecordTightening.write(v1, into: &buf)
             
         
         case let .putTighteningAway(v1):
-            writeInt(&buf, Int32(38))
+            writeInt(&buf, Int32(39))
             FfiConverterTypePutTighteningAway.write(v1, into: &buf)
             
         
         case let .attachPhoto(v1):
-            writeInt(&buf, Int32(39))
+            writeInt(&buf, Int32(40))
             FfiConverterTypeAttachPhoto.write(v1, into: &buf)
             
         
         case let .putPhotoAway(v1):
-            writeInt(&buf, Int32(40))
+            writeInt(&buf, Int32(41))
             FfiConverterTypePutPhotoAway.write(v1, into: &buf)
             
         
         case let .startCure(v1):
-            writeInt(&buf, Int32(41))
+            writeInt(&buf, Int32(42))
             FfiConverterTypeStartCure.write(v1, into: &buf)
             
         
         case let .endCure(v1):
-            writeInt(&buf, Int32(42))
+            writeInt(&buf, Int32(43))
             FfiConverterTypeEndCure.write(v1, into: &buf)
             
         
         case let .moveCoat(v1):
-            writeInt(&buf, Int32(43))
+            writeInt(&buf, Int32(44))
             FfiConverterTypeMoveCoat.write(v1, into: &buf)
             
         
         case let .startProcess(v1):
-            writeInt(&buf, Int32(44))
+            writeInt(&buf, Int32(45))
             FfiConverterTypeStartProcess.write(v1, into: &buf)
             
         
         case let .layCoat(v1):
-            writeInt(&buf, Int32(45))
+            writeInt(&buf, Int32(46))
             FfiConverterTypeLayCoat.write(v1, into: &buf)
             
         
         case let .sandCoat(v1):
-            writeInt(&buf, Int32(46))
+            writeInt(&buf, Int32(47))
             FfiConverterTypeSandCoat.write(v1, into: &buf)
             
         
         case let .endProcess(v1):
-            writeInt(&buf, Int32(47))
+            writeInt(&buf, Int32(48))
             FfiConverterTypeEndProcess.write(v1, into: &buf)
             
         
         case let .noteClimate(v1):
-            writeInt(&buf, Int32(48))
+            writeInt(&buf, Int32(49))
             FfiConverterTypeNoteClimate.write(v1, into: &buf)
             
         
         case let .takeReading(v1):
-            writeInt(&buf, Int32(49))
+            writeInt(&buf, Int32(50))
             FfiConverterTypeTakeReading.write(v1, into: &buf)
             
         
         case let .answerItem(v1):
-            writeInt(&buf, Int32(50))
+            writeInt(&buf, Int32(51))
             FfiConverterTypeAnswerItem.write(v1, into: &buf)
             
         
         case let .setBenchTime(v1):
-            writeInt(&buf, Int32(51))
+            writeInt(&buf, Int32(52))
             FfiConverterTypeSetBenchTime.write(v1, into: &buf)
             
         
         case let .undo(v1):
-            writeInt(&buf, Int32(52))
+            writeInt(&buf, Int32(53))
             FfiConverterTypeUndo.write(v1, into: &buf)
             
         
         case let .settle(v1):
-            writeInt(&buf, Int32(53))
+            writeInt(&buf, Int32(54))
             FfiConverterTypeSettle.write(v1, into: &buf)
             
         
         case let .noteExport(v1):
-            writeInt(&buf, Int32(54))
+            writeInt(&buf, Int32(55))
             FfiConverterTypeNoteExport.write(v1, into: &buf)
             
         
         case let .receiveBundle(v1):
-            writeInt(&buf, Int32(55))
+            writeInt(&buf, Int32(56))
             FfiConverterTypeReceiveBundle.write(v1, into: &buf)
             
         }
@@ -7961,6 +8122,30 @@ fileprivate struct FfiConverterOptionTypeReceived: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterOptionTypePartState: FfiConverterRustBuffer {
+    typealias SwiftType = PartState?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypePartState.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypePartState.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceString: FfiConverterRustBuffer {
     typealias SwiftType = [String]
 
@@ -8203,6 +8388,31 @@ fileprivate struct FfiConverterSequenceTypeFact: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFact.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeJobTool: FfiConverterRustBuffer {
+    typealias SwiftType = [JobTool]
+
+    public static func write(_ value: [JobTool], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeJobTool.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [JobTool] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [JobTool]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeJobTool.read(from: &buf))
         }
         return seq
     }

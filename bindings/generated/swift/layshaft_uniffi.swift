@@ -697,6 +697,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func job(ask: MarkAsk, moment: Moment?) throws  -> JobSheet
     
     /**
+     * Puts a tool that is not at hand on the list of parts of a job.
+     */
+    func lackTool(command: LackTool, moment: Moment?) throws  -> Outcome
+    
+    /**
      * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
      */
     func lamps(ask: LampsAsk, moment: Moment?) throws  -> LampSheet
@@ -1535,6 +1540,20 @@ open func job(ask: MarkAsk, moment: Moment? = nil)throws  -> JobSheet  {
     uniffi_layshaft_uniffi_fn_method_bench_job(
             self.uniffiCloneHandle(),
         FfiConverterTypeMarkAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Puts a tool that is not at hand on the list of parts of a job.
+     */
+open func lackTool(command: LackTool, moment: Moment? = nil)throws  -> Outcome  {
+    return try  FfiConverterTypeOutcome_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_lack_tool(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeLackTool_lower(command),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2544,6 +2563,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 47739) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816) {

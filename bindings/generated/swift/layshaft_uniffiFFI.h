@@ -444,6 +444,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_inspection(uint64_t ptr, RustB
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_job(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LACK_TOOL
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LACK_TOOL
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_lack_tool(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAMPS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_LAMPS
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_lamps(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -1177,6 +1182,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_inspection(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_JOB
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_JOB
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_job(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LACK_TOOL
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_LACK_TOOL
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_lack_tool(void
     
 );
 #endif

@@ -75,6 +75,23 @@ toMm?: number | null,
 presentMm: number, };
 
 /**
+ * What the air has to be like while a job is done; what is left out does not matter.
+ */
+export type Air = { 
+/**
+ * Not colder than this, °C.
+ */
+lowestCelsius?: number | null, 
+/**
+ * Not warmer than this, °C.
+ */
+highestCelsius?: number | null, 
+/**
+ * Not damper than this relative humidity, per cent.
+ */
+highestHumidity?: number | null, };
+
+/**
  * The alarms, as a list and as a file.
  */
 export type AlarmsSheet = { 
@@ -1186,7 +1203,7 @@ export type Code = "outOfRange" | "notANumber" | "badText" | "missing" | "confli
 /**
  * Something the mechanic did.
  */
-export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
+export type Command = { "kind": "startBike" } & StartBike | { "kind": "loadDemo" } & LoadDemo | { "kind": "openBike" } & OpenBike | { "kind": "putBikeAway" } & PutBikeAway | { "kind": "bringBikeBack" } & BringBikeBack | { "kind": "describeBike" } & DescribeBike | { "kind": "describePlace" } & DescribePlace | { "kind": "recordDrive" } & RecordDrive | { "kind": "recordWheel" } & RecordWheel | { "kind": "recordSupply" } & RecordSupply | { "kind": "recordConsumer" } & RecordConsumer | { "kind": "removeConsumer" } & RemoveConsumer | { "kind": "recordBrake" } & RecordBrake | { "kind": "recordFluid" } & RecordFluid | { "kind": "fitSprockets" } & FitSprockets | { "kind": "fitConsumer" } & FitConsumer | { "kind": "fitBrake" } & FitBrake | { "kind": "fitTyre" } & FitTyre | { "kind": "recordIndication" } & RecordIndication | { "kind": "fitFlasher" } & FitFlasher | { "kind": "adaptCircuit" } & AdaptCircuit | { "kind": "startFault" } & StartFault | { "kind": "answerFault" } & AnswerFault | { "kind": "undoFaultStep" } & UndoFaultStep | { "kind": "closeFault" } & CloseFault | { "kind": "addJob" } & AddJob | { "kind": "addReadyMade" } & AddReadyMade | { "kind": "changeJob" } & ChangeJob | { "kind": "putJobAway" } & PutJobAway | { "kind": "bringJobBack" } & BringJobBack | { "kind": "beginJob" } & BeginJob | { "kind": "tickStep" } & TickStep | { "kind": "finishJob" } & FinishJob | { "kind": "lackTool" } & LackTool | { "kind": "reopenJob" } & ReopenJob | { "kind": "recordPart" } & RecordPart | { "kind": "putPartAway" } & PutPartAway | { "kind": "recordTightening" } & RecordTightening | { "kind": "putTighteningAway" } & PutTighteningAway | { "kind": "attachPhoto" } & AttachPhoto | { "kind": "putPhotoAway" } & PutPhotoAway | { "kind": "startCure" } & StartCure | { "kind": "endCure" } & EndCure | { "kind": "moveCoat" } & MoveCoat | { "kind": "startProcess" } & StartProcess | { "kind": "layCoat" } & LayCoat | { "kind": "sandCoat" } & SandCoat | { "kind": "endProcess" } & EndProcess | { "kind": "noteClimate" } & NoteClimate | { "kind": "takeReading" } & TakeReading | { "kind": "answerItem" } & AnswerItem | { "kind": "setBenchTime" } & SetBenchTime | { "kind": "undo" } & Undo | { "kind": "settle" } & Settle | { "kind": "noteExport" } & NoteExport | { "kind": "receiveBundle" } & ReceiveBundle;
 
 /**
  * What an element is.
@@ -3748,7 +3765,19 @@ readyMade?: string | null,
 /**
  * Whether it makes noise that the neighbours hear; left out: no.
  */
-noisy?: boolean | null, };
+noisy?: boolean | null, 
+/**
+ * What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
+ */
+spots?: Array<SpotTaken> | null, 
+/**
+ * What the air has to be like; left out: it does not matter.
+ */
+air?: Air | null, 
+/**
+ * Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
+ */
+tools?: Array<string> | null, };
 
 /**
  * Where a job has to be done.
@@ -3776,9 +3805,9 @@ row?: PlanRow | null,
  */
 cures: Array<CureSheet>, 
 /**
- * Tools to lay out before it begins, where it was made from a ready-made job.
+ * Tools to lay out before it begins.
  */
-tools: Array<string>, 
+tools: Array<JobTool>, 
 /**
  * Parts and supplies that it usually takes.
  */
@@ -3788,6 +3817,23 @@ supplies: Array<string>, };
  * How far a job is.
  */
 export type JobState = "open" | "begun" | "done";
+
+/**
+ * A tool of a job.
+ */
+export type JobTool = { 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * The part, by its mark, that stands for it where it is not at hand.
+ */
+part?: string | null, 
+/**
+ * Where that part is.
+ */
+state?: PartState | null, };
 
 /**
  * Whether a quantity is as it should be.
@@ -3822,6 +3868,19 @@ lost: string,
  * Stamp of the value that lost.
  */
 stamp: string, };
+
+/**
+ * Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
+ */
+export type LackTool = { 
+/**
+ * The job's mark.
+ */
+id: string, 
+/**
+ * The tool, as the job names it.
+ */
+tool: string, };
 
 /**
  * One lamp at work.
@@ -4766,7 +4825,11 @@ delivery?: Delivery | null,
 /**
  * Anything else.
  */
-note?: string | null, };
+note?: string | null, 
+/**
+ * Whether it is a tool, which stays in the garage; left out: no.
+ */
+tool?: boolean | null, };
 
 /**
  * A part with its mark.
@@ -6331,6 +6394,19 @@ x: number,
 y: number, };
 
 /**
+ * A spot that a job takes from its beginning on.
+ */
+export type SpotTaken = { 
+/**
+ * Which.
+ */
+spot: WorkSpot, 
+/**
+ * How long it stays taken after the work, hours; left out: it is free when the work is done.
+ */
+hoursAfter?: number | null, };
+
+/**
  * What is wanted, and what can be had.
  */
 export type SprocketChoiceAsk = { 
@@ -7859,9 +7935,13 @@ withoutWeekday?: number | null,
  */
 extra?: ExtraTime | null, 
 /**
- * The garage is so much colder from now on, kelvins; negative is warmer.
+ * The garage is so much colder for a while from now on, kelvins; negative is warmer.
  */
-colderKelvin?: number | null, };
+colderKelvin?: number | null, 
+/**
+ * How many days that lasts; left out: 7.
+ */
+colderDays?: number | null, };
 
 /**
  * A surface as one measures it with a tape.
@@ -9273,6 +9353,11 @@ fromMs: number,
 toMs: number, };
 
 /**
+ * What there is only one of.
+ */
+export type WorkSpot = "stand" | "sprayPlace" | "oven";
+
+/**
  * How an answer was worked out.
  */
 export type Working = { 
@@ -9412,6 +9497,7 @@ export type CommandName =
   | 'beginJob'
   | 'tickStep'
   | 'finishJob'
+  | 'lackTool'
   | 'reopenJob'
   | 'recordPart'
   | 'putPartAway'

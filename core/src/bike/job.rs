@@ -76,7 +76,7 @@ pub enum JobPlace {
 /// What there is only one of.
 #[wire]
 #[derive(Default)]
-pub enum Spot {
+pub enum WorkSpot {
     /// The stand that holds the bike up.
     #[default]
     Stand,
@@ -90,7 +90,7 @@ pub enum Spot {
 #[wire(lenient)]
 pub struct SpotTaken {
     /// Which.
-    pub spot: Spot,
+    pub spot: WorkSpot,
     /// How long it stays taken after the work, hours; left out: it is free when the work is done.
     pub hours_after: Option<f64>,
 }

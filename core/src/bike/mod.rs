@@ -18,7 +18,7 @@ pub(crate) use drive::in_order;
 pub use drive::{ChainJoint, ChainKind, ChainSize, Drive, PowerPoint, SpeedometerDrive};
 pub use identity::{Identity, Place};
 pub use indication::{FlasherKind, Indication, PilotFitting};
-pub use job::{Air, Job, JobPlace, JobState, Spot, SpotTaken, Stage, Step, Wait};
+pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait, WorkSpot};
 pub use part::{Delivery, Part, PartState};
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
 pub use reading::{Climate, Reading};

@@ -7,13 +7,13 @@ use super::checker::{broken, hours_in};
 use super::example::{bike, part, tuesday_noon};
 use super::project::Dice;
 use super::{BenchTime, DayHours, Span, Zone, schedule};
-use crate::bike::{Bike, Job, JobPlace, JobState, PartState, Spot, SpotTaken, Wait};
+use crate::bike::{Bike, Job, JobPlace, JobState, PartState, SpotTaken, Wait, WorkSpot};
 
 const GRAIN_MS: i64 = 15 * MINUTE_MS;
 /// Five weeks of quarters.
 const HORIZON: i64 = 5 * 7 * 96;
 const CASES: u32 = 200;
-const SPOTS: [Spot; 3] = [Spot::Stand, Spot::SprayPlace, Spot::Oven];
+const SPOTS: [WorkSpot; 3] = [WorkSpot::Stand, WorkSpot::SprayPlace, WorkSpot::Oven];
 
 /// A job as brute force sees it, in quarters of an hour from now on.
 struct Piece {

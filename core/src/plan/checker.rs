@@ -3,7 +3,7 @@
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
 use super::{DayHours, Moment, PlanRow, Scheduled, Span};
-use crate::bike::{Air, Bike, Job, JobPlace, JobState, Spot};
+use crate::bike::{Air, Bike, Job, JobPlace, JobState, WorkSpot};
 use crate::coating::ClimateLog;
 
 /// When a row lets those that follow it begin.
@@ -116,7 +116,7 @@ fn link_broken(
 /// Two jobs in one spot at once.
 fn spots_broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<String> {
     let mut broken = Vec::new();
-    for spot in [Spot::Stand, Spot::SprayPlace, Spot::Oven] {
+    for spot in [WorkSpot::Stand, WorkSpot::SprayPlace, WorkSpot::Oven] {
         let mut held: Vec<(i64, i64, &str)> = Vec::new();
         for row in &plan.rows {
             let job = &bike.jobs[&row.job];
@@ -141,10 +141,10 @@ fn spots_broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<String> {
 }
 
 /// How many hours a job keeps a spot after its work; none where it does not take it.
-pub(super) fn hours_in(job: &Job, spot: Spot) -> Option<f64> {
+pub(super) fn hours_in(job: &Job, spot: WorkSpot) -> Option<f64> {
     let said = job.spots.iter().flatten().filter(|taken| taken.spot == spot);
     let hours = said.map(|taken| taken.hours_after.unwrap_or(0.0)).reduce(f64::max);
-    hours.or((spot == Spot::SprayPlace && job.place == Some(JobPlace::SprayPlace)).then_some(0.0))
+    hours.or((spot == WorkSpot::SprayPlace && job.place == Some(JobPlace::SprayPlace)).then_some(0.0))
 }
 
 /// When the wait after a job that is done is over.
@@ -241,7 +241,7 @@ fn the_checker_sees_each_rule_that_is_broken() {
     assert!(moved("tyre", &move |work| *work = on_top.clone()).contains("are done at once"));
     let mut crowded = bike.clone();
     for title in ["coat", "tyre"] {
-        let taken = crate::bike::SpotTaken { spot: Spot::Oven, hours_after: Some(2000.0) };
+        let taken = crate::bike::SpotTaken { spot: WorkSpot::Oven, hours_after: Some(2000.0) };
         crowded.jobs.get_mut(title).unwrap().spots = Some(vec![taken]);
     }
     assert!(broken(&crowded, &tuesday_noon(), &plan).join("; ").contains("in one spot at once"));

@@ -6,7 +6,7 @@ use super::needs::{Holder, Needs, Task, missing};
 use super::own_time::Kind;
 use super::running::Running;
 use super::{Moment, Zone};
-use crate::bike::{Bike, JobState, Spot};
+use crate::bike::{Bike, JobState, WorkSpot};
 
 /// A stretch of the way from now to the ready date.
 #[derive(Clone, Debug, PartialEq)]
@@ -160,7 +160,7 @@ fn of_hours(ground: &Ground, task: &Task, laid: &Laid, from_ms: i64) -> Option<S
 }
 
 /// How long a spot stays taken after the work of the task that took it before.
-fn of_spot(ground: &Ground, plan: &Plan, spot: Spot, other: usize, left_ms: i64) -> Option<Stretch> {
+fn of_spot(ground: &Ground, plan: &Plan, spot: WorkSpot, other: usize, left_ms: i64) -> Option<Stretch> {
     let (task, laid) = (ground.tasks.get(other)?, plan.get(other)?.as_ref()?);
     let (name, title) = (format!("{} is taken", spot.words()), task.job.title.clone());
     Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - laid.end_ms })

@@ -7,7 +7,7 @@ use super::calendar::{DAY_MS, MINUTE_MS};
 use super::checker::{broken, over_ms};
 use super::example::{at, bike, job, part, row as find};
 use super::{BenchTime, DayHours, Moment, Span, Zone, ZoneShift, schedule, schedule_keeping};
-use crate::bike::{Air, Bike, Job, JobPlace, JobState, PartState, Spot, SpotTaken, Step, Wait};
+use crate::bike::{Air, Bike, Job, JobPlace, JobState, PartState, SpotTaken, Step, Wait, WorkSpot};
 
 /// The clock of central Europe in 2026, with both changes.
 fn central_europe() -> Zone {
@@ -37,7 +37,7 @@ struct Hours {
 }
 
 fn any_spot() -> impl Strategy<Value = SpotTaken> {
-    let spot = prop_oneof![Just(Spot::Stand), Just(Spot::SprayPlace), Just(Spot::Oven)];
+    let spot = prop_oneof![Just(WorkSpot::Stand), Just(WorkSpot::SprayPlace), Just(WorkSpot::Oven)];
     (spot, prop::option::of(0_u32..60)).prop_map(|(spot, hours)| SpotTaken { spot, hours_after: hours.map(f64::from) })
 }
 

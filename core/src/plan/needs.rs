@@ -13,7 +13,7 @@ use super::spots::{Takes, still_taken};
 use super::waits::{Clockwork, WaitRule};
 use super::weather::unknown_air;
 use super::{BenchTime, Moment};
-use crate::bike::{Bike, Job, JobState, Part, PartState, Spot};
+use crate::bike::{Bike, Job, JobState, Part, PartState, WorkSpot};
 use crate::finding::{Finding, Weight};
 
 /// A parcel counts as here from this minute of its day on.
@@ -68,7 +68,7 @@ pub(crate) enum Holder {
     /// The coat below, on what.
     Coat(String),
     /// A spot in which something stands, by the title of the job that put it there.
-    Spot(Spot, String),
+    Spot(WorkSpot, String),
 }
 
 /// Everything that planning has to respect.
@@ -82,7 +82,7 @@ pub(crate) struct Needs<'a> {
     /// Paint jobs that run coat by coat.
     pub(crate) paintings: Vec<Painting>,
     /// Spots that are still taken by jobs which are done: the spot, the job's title, until when.
-    pub(crate) taken: Vec<(Spot, &'a str, i64)>,
+    pub(crate) taken: Vec<(WorkSpot, &'a str, i64)>,
     /// When the last job was done, where all are done.
     pub(crate) last_done_ms: Option<i64>,
     /// What is worth saying.
@@ -190,7 +190,7 @@ impl Task<'_> {
     }
 
     /// Waits for the spots that jobs which are done still take.
-    fn needs_spots(&mut self, taken: &[(Spot, &str, i64)]) {
+    fn needs_spots(&mut self, taken: &[(WorkSpot, &str, i64)]) {
         for (spot, title, until_ms) in taken {
             if self.takes.each().any(|(own, _)| own == *spot) {
                 self.fixed_ms = self.fixed_ms.max(*until_ms);

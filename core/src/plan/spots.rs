@@ -3,11 +3,11 @@
 
 use super::lay::{Ground, Plan};
 use super::waits::hours_ms;
-use crate::bike::{Job, JobPlace, JobState, Spot};
+use crate::bike::{Job, JobPlace, JobState, WorkSpot};
 use crate::bounds;
 
 /// The spots.
-pub(crate) const SPOTS: [Spot; 3] = [Spot::Stand, Spot::SprayPlace, Spot::Oven];
+pub(crate) const SPOTS: [WorkSpot; 3] = [WorkSpot::Stand, WorkSpot::SprayPlace, WorkSpot::Oven];
 
 /// For each spot how long it stays taken after the work, milliseconds; none where the job does not take it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -25,7 +25,7 @@ impl Takes {
             let said = job.spots.iter().flatten().filter(|taken| taken.spot == spot);
             let longest = said.map(|taken| taken.hours_after.and_then(|hours| bounds::SPOT_HOURS.check(hours).ok()));
             let longest = longest.map(|hours| hours_ms(hours.unwrap_or(0.0))).max();
-            longest.or((sprays && spot == Spot::SprayPlace).then_some(0))
+            longest.or((sprays && spot == WorkSpot::SprayPlace).then_some(0))
         }))
     }
 
@@ -41,7 +41,7 @@ impl Takes {
     }
 
     /// The spots that it takes, each with how long after the work.
-    pub(crate) fn each(self) -> impl Iterator<Item = (Spot, i64)> {
+    pub(crate) fn each(self) -> impl Iterator<Item = (WorkSpot, i64)> {
         SPOTS.into_iter().zip(self.0).filter_map(|(spot, after_ms)| Some((spot, after_ms?)))
     }
 }
@@ -69,7 +69,7 @@ impl Freed {
 }
 
 /// The spots that jobs which are done still take: the spot, the job's title, until when.
-pub(crate) fn still_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) -> Vec<(Spot, &'a str, i64)> {
+pub(crate) fn still_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) -> Vec<(WorkSpot, &'a str, i64)> {
     let done = jobs.filter(|job| job.state == JobState::Done);
     let left = done.flat_map(|job| {
         let ended_ms = job.done_ms.unwrap_or(now_ms);
@@ -78,13 +78,13 @@ pub(crate) fn still_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) 
     left.filter(|(_, _, until_ms)| *until_ms > now_ms).collect()
 }
 
-impl Spot {
+impl WorkSpot {
     /// As it is called in a sentence.
     pub(crate) fn words(self) -> &'static str {
         match self {
-            Spot::Stand => "the bike stand",
-            Spot::SprayPlace => "the spray place",
-            Spot::Oven => "the oven or heat lamp",
+            WorkSpot::Stand => "the bike stand",
+            WorkSpot::SprayPlace => "the spray place",
+            WorkSpot::Oven => "the oven or heat lamp",
         }
     }
 }
@@ -123,7 +123,7 @@ impl Ground<'_> {
     }
 
     /// The spot that keeps one task longest from another.
-    pub(crate) fn spot_shared(&self, place: usize, before: usize) -> Option<Spot> {
+    pub(crate) fn spot_shared(&self, place: usize, before: usize) -> Option<WorkSpot> {
         let (own, theirs) = (self.takes(place), self.takes(before));
         let shared = theirs.each().filter(|(spot, _)| own.each().any(|(taken, _)| taken == *spot));
         shared.max_by_key(|(_, after_ms)| *after_ms).map(|(spot, _)| spot)
@@ -142,18 +142,18 @@ impl Ground<'_> {
 mod tests {
     use super::super::example::*;
     use super::super::schedule;
-    use crate::bike::{Job, JobPlace, Spot, SpotTaken};
+    use crate::bike::{Job, JobPlace, SpotTaken, WorkSpot};
 
-    fn taking(job: Job, spot: Spot, hours_after: Option<f64>) -> Job {
+    fn taking(job: Job, spot: WorkSpot, hours_after: Option<f64>) -> Job {
         Job { spots: Some(vec![SpotTaken { spot, hours_after }]), ..job }
     }
 
     #[test]
     fn what_takes_a_spot_waits_until_the_one_before_has_left_it_and_others_do_not() {
         // The tank hangs in the oven for 72 hours after Tuesday 20:00, until Friday 20:00; the wheel comes on Saturday.
-        let tank = taking(job("tank", 1.0, &[]), Spot::Oven, Some(72.0));
-        let wheel = taking(job("wheel", 1.0, &["tank"]), Spot::Oven, None);
-        let lamps = taking(job("lamps", 1.0, &[]), Spot::Stand, Some(200.0));
+        let tank = taking(job("tank", 1.0, &[]), WorkSpot::Oven, Some(72.0));
+        let wheel = taking(job("wheel", 1.0, &["tank"]), WorkSpot::Oven, None);
+        let lamps = taking(job("lamps", 1.0, &[]), WorkSpot::Stand, Some(200.0));
         let plan = schedule(&bike(vec![tank, wheel, lamps]), &tuesday_noon());
         assert_eq!(work_ms(&plan, "tank"), (at("2026-03-24", 19 * 60), at("2026-03-24", 20 * 60)));
         assert_eq!(work_ms(&plan, "lamps").0, at("2026-03-24", 20 * 60));
@@ -169,8 +169,8 @@ mod tests {
     #[test]
     fn the_order_is_chosen_by_who_keeps_the_spot_longest() {
         // Listed first, the long one would keep the other out for a week.
-        let long = taking(job("long", 1.0, &[]), Spot::SprayPlace, Some(168.0));
-        let short = Job { place: Some(JobPlace::Bench), ..taking(job("short", 1.0, &[]), Spot::SprayPlace, None) };
+        let long = taking(job("long", 1.0, &[]), WorkSpot::SprayPlace, Some(168.0));
+        let short = Job { place: Some(JobPlace::Bench), ..taking(job("short", 1.0, &[]), WorkSpot::SprayPlace, None) };
         let plan = schedule(&bike(vec![long, short]), &tuesday_noon());
         assert_eq!(work_ms(&plan, "short").0, at("2026-03-24", 19 * 60));
         assert_eq!(plan.ready_ms, Some(at("2026-03-24", 21 * 60)));
@@ -180,8 +180,8 @@ mod tests {
     #[test]
     fn a_spot_that_a_job_left_taken_is_waited_for_and_named() {
         let noon = tuesday_noon().now_ms;
-        let wheel = done(taking(job("wheel", 1.0, &[]), Spot::Oven, Some(24.0)), noon);
-        let plan = schedule(&bike(vec![wheel, taking(job("tank", 1.0, &[]), Spot::Oven, None)]), &tuesday_noon());
+        let wheel = done(taking(job("wheel", 1.0, &[]), WorkSpot::Oven, Some(24.0)), noon);
+        let plan = schedule(&bike(vec![wheel, taking(job("tank", 1.0, &[]), WorkSpot::Oven, None)]), &tuesday_noon());
         assert_eq!(work_ms(&plan, "tank").0, at("2026-03-26", 19 * 60));
         assert_eq!(row(&plan, "tank").blocked_by, ["the oven or heat lamp, taken by “wheel”"]);
         assert!(
@@ -194,8 +194,10 @@ mod tests {
     #[test]
     fn where_a_job_sprays_it_takes_the_spray_place_and_one_at_a_time_does() {
         let sprayed = |title: &str| Job { place: Some(JobPlace::SprayPlace), ..job(title, 1.0, &[]) };
-        let first =
-            Job { spots: Some(vec![SpotTaken { spot: Spot::SprayPlace, hours_after: Some(4.0) }]), ..sprayed("first") };
+        let first = Job {
+            spots: Some(vec![SpotTaken { spot: WorkSpot::SprayPlace, hours_after: Some(4.0) }]),
+            ..sprayed("first")
+        };
         let second = Job { after: vec!["first".to_owned()], ..sprayed("second") };
         let plan = schedule(&bike(vec![first, second]), &tuesday_noon());
         // Saturday 9 to 10, four hours to dry there, then 14 to 15.
@@ -205,7 +207,7 @@ mod tests {
 
     #[test]
     fn hours_out_of_range_are_refused_by_name() {
-        let job = taking(job("tank", 1.0, &[]), Spot::Oven, Some(-1.0));
+        let job = taking(job("tank", 1.0, &[]), WorkSpot::Oven, Some(-1.0));
         assert!(job.checked().unwrap_err().to_string().contains("Hours that a spot stays taken: -1 h"));
     }
 }

@@ -642,6 +642,51 @@ class _UniffiFfiConverterTypeAdjusterSpan(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.to_mm, buf)
         _UniffiFfiConverterFloat64.write(value.present_mm, buf)
 
+@dataclass
+class Air:
+    """
+    What the air has to be like while a job is done; what is left out does not matter.
+"""
+    def __init__(self, *, lowest_celsius:typing.Optional[float] = None, highest_celsius:typing.Optional[float] = None, highest_humidity:typing.Optional[float] = None):
+        self.lowest_celsius = lowest_celsius
+        self.highest_celsius = highest_celsius
+        self.highest_humidity = highest_humidity
+        
+        
+
+    
+    def __str__(self):
+        return "Air(lowest_celsius={}, highest_celsius={}, highest_humidity={})".format(self.lowest_celsius, self.highest_celsius, self.highest_humidity)
+    def __eq__(self, other):
+        if self.lowest_celsius != other.lowest_celsius:
+            return False
+        if self.highest_celsius != other.highest_celsius:
+            return False
+        if self.highest_humidity != other.highest_humidity:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAir(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Air(
+            lowest_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            highest_celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            highest_humidity=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.lowest_celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.highest_celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.highest_humidity)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterOptionalFloat64.write(value.lowest_celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.highest_celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.highest_humidity, buf)
+
 class _UniffiFfiConverterString:
     @staticmethod
     def check_lower(value):
@@ -19920,12 +19965,209 @@ class _UniffiFfiConverterOptionalTypeJobPlace(_UniffiConverterRustBuffer):
         else:
             raise InternalError("Unexpected flag byte for optional type")
 
+
+
+
+
+
+class WorkSpot(enum.Enum):
+    """
+    What there is only one of.
+"""
+    
+    STAND = 0
+    """
+    The stand that holds the bike up.
+"""
+    
+    SPRAY_PLACE = 1
+    """
+    The place where spraying is allowed.
+"""
+    
+    OVEN = 2
+    """
+    The oven or the heat lamp.
+"""
+    
+
+
+class _UniffiFfiConverterTypeWorkSpot(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return WorkSpot.STAND
+        if variant == 2:
+            return WorkSpot.SPRAY_PLACE
+        if variant == 3:
+            return WorkSpot.OVEN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == WorkSpot.STAND:
+            return
+        if value == WorkSpot.SPRAY_PLACE:
+            return
+        if value == WorkSpot.OVEN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == WorkSpot.STAND:
+            buf.write_i32(1)
+        if value == WorkSpot.SPRAY_PLACE:
+            buf.write_i32(2)
+        if value == WorkSpot.OVEN:
+            buf.write_i32(3)
+
+
+
+@dataclass
+class SpotTaken:
+    """
+    A spot that a job takes from its beginning on.
+"""
+    def __init__(self, *, spot:WorkSpot, hours_after:typing.Optional[float] = None):
+        self.spot = spot
+        self.hours_after = hours_after
+        
+        
+
+    
+    def __str__(self):
+        return "SpotTaken(spot={}, hours_after={})".format(self.spot, self.hours_after)
+    def __eq__(self, other):
+        if self.spot != other.spot:
+            return False
+        if self.hours_after != other.hours_after:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSpotTaken(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SpotTaken(
+            spot=_UniffiFfiConverterTypeWorkSpot.read(buf),
+            hours_after=_UniffiFfiConverterOptionalFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterTypeWorkSpot.check_lower(value.spot)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.hours_after)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterTypeWorkSpot.write(value.spot, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.hours_after, buf)
+
+class _UniffiFfiConverterSequenceTypeSpotTaken(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeSpotTaken.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeSpotTaken.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeSpotTaken.read(buf) for i in range(count)
+        ]
+
+class _UniffiFfiConverterOptionalSequenceTypeSpotTaken(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterSequenceTypeSpotTaken.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterSequenceTypeSpotTaken.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterSequenceTypeSpotTaken.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalTypeAir(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeAir.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeAir.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeAir.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+class _UniffiFfiConverterOptionalSequenceString(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterSequenceString.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterSequenceString.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterSequenceString.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class Job:
     """
     A piece of work.
 """
-    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float, least_minutes:typing.Optional[float] = None, most_minutes:typing.Optional[float] = None, splittable:typing.Optional[bool] = None, place:typing.Optional[JobPlace] = None, helper:typing.Optional[bool] = None, ready_made:typing.Optional[str] = None, noisy:typing.Optional[bool] = None):
+    def __init__(self, *, title:str, stage:Stage, steps:typing.List[Step] = _DEFAULT, hands_on_minutes:float, state:JobState, steps_done:int, after:typing.List[str] = _DEFAULT, parts:typing.List[str] = _DEFAULT, wait:typing.Optional[Wait] = None, done_ms:typing.Optional[int] = None, rank:float, least_minutes:typing.Optional[float] = None, most_minutes:typing.Optional[float] = None, splittable:typing.Optional[bool] = None, place:typing.Optional[JobPlace] = None, helper:typing.Optional[bool] = None, ready_made:typing.Optional[str] = None, noisy:typing.Optional[bool] = None, spots:typing.Optional[typing.List[SpotTaken]] = None, air:typing.Optional[Air] = None, tools:typing.Optional[typing.List[str]] = None):
         self.title = title
         self.stage = stage
         if steps is _DEFAULT:
@@ -19953,12 +20195,15 @@ class Job:
         self.helper = helper
         self.ready_made = ready_made
         self.noisy = noisy
+        self.spots = spots
+        self.air = air
+        self.tools = tools
         
         
 
     
     def __str__(self):
-        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={}, least_minutes={}, most_minutes={}, splittable={}, place={}, helper={}, ready_made={}, noisy={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank, self.least_minutes, self.most_minutes, self.splittable, self.place, self.helper, self.ready_made, self.noisy)
+        return "Job(title={}, stage={}, steps={}, hands_on_minutes={}, state={}, steps_done={}, after={}, parts={}, wait={}, done_ms={}, rank={}, least_minutes={}, most_minutes={}, splittable={}, place={}, helper={}, ready_made={}, noisy={}, spots={}, air={}, tools={})".format(self.title, self.stage, self.steps, self.hands_on_minutes, self.state, self.steps_done, self.after, self.parts, self.wait, self.done_ms, self.rank, self.least_minutes, self.most_minutes, self.splittable, self.place, self.helper, self.ready_made, self.noisy, self.spots, self.air, self.tools)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -19996,6 +20241,12 @@ class Job:
             return False
         if self.noisy != other.noisy:
             return False
+        if self.spots != other.spots:
+            return False
+        if self.air != other.air:
+            return False
+        if self.tools != other.tools:
+            return False
         return True
 
 class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
@@ -20020,6 +20271,9 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
             helper=_UniffiFfiConverterOptionalBoolean.read(buf),
             ready_made=_UniffiFfiConverterOptionalString.read(buf),
             noisy=_UniffiFfiConverterOptionalBoolean.read(buf),
+            spots=_UniffiFfiConverterOptionalSequenceTypeSpotTaken.read(buf),
+            air=_UniffiFfiConverterOptionalTypeAir.read(buf),
+            tools=_UniffiFfiConverterOptionalSequenceString.read(buf),
         )
 
     @staticmethod
@@ -20042,6 +20296,9 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalBoolean.check_lower(value.helper)
         _UniffiFfiConverterOptionalString.check_lower(value.ready_made)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.noisy)
+        _UniffiFfiConverterOptionalSequenceTypeSpotTaken.check_lower(value.spots)
+        _UniffiFfiConverterOptionalTypeAir.check_lower(value.air)
+        _UniffiFfiConverterOptionalSequenceString.check_lower(value.tools)
 
     @staticmethod
     def write(value, buf):
@@ -20063,6 +20320,9 @@ class _UniffiFfiConverterTypeJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalBoolean.write(value.helper, buf)
         _UniffiFfiConverterOptionalString.write(value.ready_made, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.noisy, buf)
+        _UniffiFfiConverterOptionalSequenceTypeSpotTaken.write(value.spots, buf)
+        _UniffiFfiConverterOptionalTypeAir.write(value.air, buf)
+        _UniffiFfiConverterOptionalSequenceString.write(value.tools, buf)
 
 @dataclass
 class LampAtWork:
@@ -22126,18 +22386,19 @@ class Supposition:
     """
     What to suppose. What is left out stays as it is.
 """
-    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None, colder_kelvin:typing.Optional[float] = None):
+    def __init__(self, *, part:typing.Optional[str] = None, days:typing.Optional[int] = None, without_weekday:typing.Optional[int] = None, extra:typing.Optional[ExtraTime] = None, colder_kelvin:typing.Optional[float] = None, colder_days:typing.Optional[int] = None):
         self.part = part
         self.days = days
         self.without_weekday = without_weekday
         self.extra = extra
         self.colder_kelvin = colder_kelvin
+        self.colder_days = colder_days
         
         
 
     
     def __str__(self):
-        return "Supposition(part={}, days={}, without_weekday={}, extra={}, colder_kelvin={})".format(self.part, self.days, self.without_weekday, self.extra, self.colder_kelvin)
+        return "Supposition(part={}, days={}, without_weekday={}, extra={}, colder_kelvin={}, colder_days={})".format(self.part, self.days, self.without_weekday, self.extra, self.colder_kelvin, self.colder_days)
     def __eq__(self, other):
         if self.part != other.part:
             return False
@@ -22148,6 +22409,8 @@ class Supposition:
         if self.extra != other.extra:
             return False
         if self.colder_kelvin != other.colder_kelvin:
+            return False
+        if self.colder_days != other.colder_days:
             return False
         return True
 
@@ -22160,6 +22423,7 @@ class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
             without_weekday=_UniffiFfiConverterOptionalUInt32.read(buf),
             extra=_UniffiFfiConverterOptionalTypeExtraTime.read(buf),
             colder_kelvin=_UniffiFfiConverterOptionalFloat64.read(buf),
+            colder_days=_UniffiFfiConverterOptionalUInt32.read(buf),
         )
 
     @staticmethod
@@ -22169,6 +22433,7 @@ class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.check_lower(value.without_weekday)
         _UniffiFfiConverterOptionalTypeExtraTime.check_lower(value.extra)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.colder_kelvin)
+        _UniffiFfiConverterOptionalUInt32.check_lower(value.colder_days)
 
     @staticmethod
     def write(value, buf):
@@ -22177,6 +22442,7 @@ class _UniffiFfiConverterTypeSupposition(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalUInt32.write(value.without_weekday, buf)
         _UniffiFfiConverterOptionalTypeExtraTime.write(value.extra, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.colder_kelvin, buf)
+        _UniffiFfiConverterOptionalUInt32.write(value.colder_days, buf)
 
 @dataclass
 class Supposed:
@@ -22585,7 +22851,7 @@ class Part:
     """
     A part.
 """
-    def __init__(self, *, title:str, state:PartState, price_minor:typing.Optional[int] = None, currency:typing.Optional[str] = None, expected:typing.Optional[str] = None, delivery:typing.Optional[Delivery] = None, note:typing.Optional[str] = None):
+    def __init__(self, *, title:str, state:PartState, price_minor:typing.Optional[int] = None, currency:typing.Optional[str] = None, expected:typing.Optional[str] = None, delivery:typing.Optional[Delivery] = None, note:typing.Optional[str] = None, tool:typing.Optional[bool] = None):
         self.title = title
         self.state = state
         self.price_minor = price_minor
@@ -22593,12 +22859,13 @@ class Part:
         self.expected = expected
         self.delivery = delivery
         self.note = note
+        self.tool = tool
         
         
 
     
     def __str__(self):
-        return "Part(title={}, state={}, price_minor={}, currency={}, expected={}, delivery={}, note={})".format(self.title, self.state, self.price_minor, self.currency, self.expected, self.delivery, self.note)
+        return "Part(title={}, state={}, price_minor={}, currency={}, expected={}, delivery={}, note={}, tool={})".format(self.title, self.state, self.price_minor, self.currency, self.expected, self.delivery, self.note, self.tool)
     def __eq__(self, other):
         if self.title != other.title:
             return False
@@ -22614,6 +22881,8 @@ class Part:
             return False
         if self.note != other.note:
             return False
+        if self.tool != other.tool:
+            return False
         return True
 
 class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
@@ -22627,6 +22896,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
             expected=_UniffiFfiConverterOptionalString.read(buf),
             delivery=_UniffiFfiConverterOptionalTypeDelivery.read(buf),
             note=_UniffiFfiConverterOptionalString.read(buf),
+            tool=_UniffiFfiConverterOptionalBoolean.read(buf),
         )
 
     @staticmethod
@@ -22638,6 +22908,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.check_lower(value.expected)
         _UniffiFfiConverterOptionalTypeDelivery.check_lower(value.delivery)
         _UniffiFfiConverterOptionalString.check_lower(value.note)
+        _UniffiFfiConverterOptionalBoolean.check_lower(value.tool)
 
     @staticmethod
     def write(value, buf):
@@ -22648,6 +22919,7 @@ class _UniffiFfiConverterTypePart(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.expected, buf)
         _UniffiFfiConverterOptionalTypeDelivery.write(value.delivery, buf)
         _UniffiFfiConverterOptionalString.write(value.note, buf)
+        _UniffiFfiConverterOptionalBoolean.write(value.tool, buf)
 
 @dataclass
 class PartDue:
@@ -34934,6 +35206,7 @@ __all__ = [
     "Stage",
     "JobState",
     "JobPlace",
+    "WorkSpot",
     "CapFit",
     "Mix",
     "PartState",
@@ -34954,6 +35227,7 @@ __all__ = [
     "Side",
     "Sum",
     "AdjusterSpan",
+    "Air",
     "Due",
     "AlarmsSheet",
     "AnsweredCheck",
@@ -35097,6 +35371,7 @@ __all__ = [
     "ItemShift",
     "Step",
     "Wait",
+    "SpotTaken",
     "Job",
     "LampAtWork",
     "LampCard",

@@ -1917,6 +1917,45 @@ class _UniffiFfiConverterTypeFinishJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.id, buf)
 
 @dataclass
+class LackTool:
+    """
+    Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
+"""
+    def __init__(self, *, id:str, tool:str):
+        self.id = id
+        self.tool = tool
+        
+        
+
+    
+    def __str__(self):
+        return "LackTool(id={}, tool={})".format(self.id, self.tool)
+    def __eq__(self, other):
+        if self.id != other.id:
+            return False
+        if self.tool != other.tool:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLackTool(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LackTool(
+            id=_UniffiFfiConverterString.read(buf),
+            tool=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.id)
+        _UniffiFfiConverterString.check_lower(value.tool)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.id, buf)
+        _UniffiFfiConverterString.write(value.tool, buf)
+
+@dataclass
 class ReopenJob:
     """
     Opens a finished job again.
@@ -3837,6 +3876,34 @@ class Command:
             return self._values == other._values
 
     @dataclass
+    class LACK_TOOL:
+        """
+        Puts a tool that is not at hand on the list of parts of a job.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Command.LACK_TOOL{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Command):
+                return NotImplemented
+            if not other.is_LACK_TOOL():
+                return False
+            return self._values == other._values
+
+    @dataclass
     class REOPEN_JOB:
         """
         Opens a finished job again.
@@ -4588,6 +4655,10 @@ class Command:
         return isinstance(self, Command.FINISH_JOB)
     def is_finish_job(self) -> bool:
         return isinstance(self, Command.FINISH_JOB)
+    def is_LACK_TOOL(self) -> bool:
+        return isinstance(self, Command.LACK_TOOL)
+    def is_lack_tool(self) -> bool:
+        return isinstance(self, Command.LACK_TOOL)
     def is_REOPEN_JOB(self) -> bool:
         return isinstance(self, Command.REOPEN_JOB)
     def is_reopen_job(self) -> bool:
@@ -4714,6 +4785,7 @@ Command.BRING_JOB_BACK = type("Command.BRING_JOB_BACK", (Command.BRING_JOB_BACK,
 Command.BEGIN_JOB = type("Command.BEGIN_JOB", (Command.BEGIN_JOB, Command,), {})  # type: ignore
 Command.TICK_STEP = type("Command.TICK_STEP", (Command.TICK_STEP, Command,), {})  # type: ignore
 Command.FINISH_JOB = type("Command.FINISH_JOB", (Command.FINISH_JOB, Command,), {})  # type: ignore
+Command.LACK_TOOL = type("Command.LACK_TOOL", (Command.LACK_TOOL, Command,), {})  # type: ignore
 Command.REOPEN_JOB = type("Command.REOPEN_JOB", (Command.REOPEN_JOB, Command,), {})  # type: ignore
 Command.RECORD_PART = type("Command.RECORD_PART", (Command.RECORD_PART, Command,), {})  # type: ignore
 Command.PUT_PART_AWAY = type("Command.PUT_PART_AWAY", (Command.PUT_PART_AWAY, Command,), {})  # type: ignore
@@ -4877,90 +4949,94 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeFinishJob.read(buf),
             )
         if variant == 34:
+            return Command.LACK_TOOL(
+                _UniffiFfiConverterTypeLackTool.read(buf),
+            )
+        if variant == 35:
             return Command.REOPEN_JOB(
                 _UniffiFfiConverterTypeReopenJob.read(buf),
             )
-        if variant == 35:
+        if variant == 36:
             return Command.RECORD_PART(
                 _UniffiFfiConverterTypeRecordPart.read(buf),
             )
-        if variant == 36:
+        if variant == 37:
             return Command.PUT_PART_AWAY(
                 _UniffiFfiConverterTypePutPartAway.read(buf),
             )
-        if variant == 37:
+        if variant == 38:
             return Command.RECORD_TIGHTENING(
                 _UniffiFfiConverterTypeRecordTightening.read(buf),
             )
-        if variant == 38:
+        if variant == 39:
             return Command.PUT_TIGHTENING_AWAY(
                 _UniffiFfiConverterTypePutTighteningAway.read(buf),
             )
-        if variant == 39:
+        if variant == 40:
             return Command.ATTACH_PHOTO(
                 _UniffiFfiConverterTypeAttachPhoto.read(buf),
             )
-        if variant == 40:
+        if variant == 41:
             return Command.PUT_PHOTO_AWAY(
                 _UniffiFfiConverterTypePutPhotoAway.read(buf),
             )
-        if variant == 41:
+        if variant == 42:
             return Command.START_CURE(
                 _UniffiFfiConverterTypeStartCure.read(buf),
             )
-        if variant == 42:
+        if variant == 43:
             return Command.END_CURE(
                 _UniffiFfiConverterTypeEndCure.read(buf),
             )
-        if variant == 43:
+        if variant == 44:
             return Command.MOVE_COAT(
                 _UniffiFfiConverterTypeMoveCoat.read(buf),
             )
-        if variant == 44:
+        if variant == 45:
             return Command.START_PROCESS(
                 _UniffiFfiConverterTypeStartProcess.read(buf),
             )
-        if variant == 45:
+        if variant == 46:
             return Command.LAY_COAT(
                 _UniffiFfiConverterTypeLayCoat.read(buf),
             )
-        if variant == 46:
+        if variant == 47:
             return Command.SAND_COAT(
                 _UniffiFfiConverterTypeSandCoat.read(buf),
             )
-        if variant == 47:
+        if variant == 48:
             return Command.END_PROCESS(
                 _UniffiFfiConverterTypeEndProcess.read(buf),
             )
-        if variant == 48:
+        if variant == 49:
             return Command.NOTE_CLIMATE(
                 _UniffiFfiConverterTypeNoteClimate.read(buf),
             )
-        if variant == 49:
+        if variant == 50:
             return Command.TAKE_READING(
                 _UniffiFfiConverterTypeTakeReading.read(buf),
             )
-        if variant == 50:
+        if variant == 51:
             return Command.ANSWER_ITEM(
                 _UniffiFfiConverterTypeAnswerItem.read(buf),
             )
-        if variant == 51:
+        if variant == 52:
             return Command.SET_BENCH_TIME(
                 _UniffiFfiConverterTypeSetBenchTime.read(buf),
             )
-        if variant == 52:
+        if variant == 53:
             return Command.UNDO(
                 _UniffiFfiConverterTypeUndo.read(buf),
             )
-        if variant == 53:
+        if variant == 54:
             return Command.SETTLE(
                 _UniffiFfiConverterTypeSettle.read(buf),
             )
-        if variant == 54:
+        if variant == 55:
             return Command.NOTE_EXPORT(
                 _UniffiFfiConverterTypeNoteExport.read(buf),
             )
-        if variant == 55:
+        if variant == 56:
             return Command.RECEIVE_BUNDLE(
                 _UniffiFfiConverterTypeReceiveBundle.read(buf),
             )
@@ -5066,6 +5142,9 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
             return
         if value.is_FINISH_JOB():
             _UniffiFfiConverterTypeFinishJob.check_lower(value._values[0])
+            return
+        if value.is_LACK_TOOL():
+            _UniffiFfiConverterTypeLackTool.check_lower(value._values[0])
             return
         if value.is_REOPEN_JOB():
             _UniffiFfiConverterTypeReopenJob.check_lower(value._values[0])
@@ -5236,71 +5315,74 @@ class _UniffiFfiConverterTypeCommand(_UniffiConverterRustBuffer):
         if value.is_FINISH_JOB():
             buf.write_i32(33)
             _UniffiFfiConverterTypeFinishJob.write(value._values[0], buf)
-        if value.is_REOPEN_JOB():
+        if value.is_LACK_TOOL():
             buf.write_i32(34)
+            _UniffiFfiConverterTypeLackTool.write(value._values[0], buf)
+        if value.is_REOPEN_JOB():
+            buf.write_i32(35)
             _UniffiFfiConverterTypeReopenJob.write(value._values[0], buf)
         if value.is_RECORD_PART():
-            buf.write_i32(35)
+            buf.write_i32(36)
             _UniffiFfiConverterTypeRecordPart.write(value._values[0], buf)
         if value.is_PUT_PART_AWAY():
-            buf.write_i32(36)
+            buf.write_i32(37)
             _UniffiFfiConverterTypePutPartAway.write(value._values[0], buf)
         if value.is_RECORD_TIGHTENING():
-            buf.write_i32(37)
+            buf.write_i32(38)
             _UniffiFfiConverterTypeRecordTightening.write(value._values[0], buf)
         if value.is_PUT_TIGHTENING_AWAY():
-            buf.write_i32(38)
+            buf.write_i32(39)
             _UniffiFfiConverterTypePutTighteningAway.write(value._values[0], buf)
         if value.is_ATTACH_PHOTO():
-            buf.write_i32(39)
+            buf.write_i32(40)
             _UniffiFfiConverterTypeAttachPhoto.write(value._values[0], buf)
         if value.is_PUT_PHOTO_AWAY():
-            buf.write_i32(40)
+            buf.write_i32(41)
             _UniffiFfiConverterTypePutPhotoAway.write(value._values[0], buf)
         if value.is_START_CURE():
-            buf.write_i32(41)
+            buf.write_i32(42)
             _UniffiFfiConverterTypeStartCure.write(value._values[0], buf)
         if value.is_END_CURE():
-            buf.write_i32(42)
+            buf.write_i32(43)
             _UniffiFfiConverterTypeEndCure.write(value._values[0], buf)
         if value.is_MOVE_COAT():
-            buf.write_i32(43)
+            buf.write_i32(44)
             _UniffiFfiConverterTypeMoveCoat.write(value._values[0], buf)
         if value.is_START_PROCESS():
-            buf.write_i32(44)
+            buf.write_i32(45)
             _UniffiFfiConverterTypeStartProcess.write(value._values[0], buf)
         if value.is_LAY_COAT():
-            buf.write_i32(45)
+            buf.write_i32(46)
             _UniffiFfiConverterTypeLayCoat.write(value._values[0], buf)
         if value.is_SAND_COAT():
-            buf.write_i32(46)
+            buf.write_i32(47)
             _UniffiFfiConverterTypeSandCoat.write(value._values[0], buf)
         if value.is_END_PROCESS():
-            buf.write_i32(47)
+            buf.write_i32(48)
             _UniffiFfiConverterTypeEndProcess.write(value._values[0], buf)
         if value.is_NOTE_CLIMATE():
-            buf.write_i32(48)
+            buf.write_i32(49)
             _UniffiFfiConverterTypeNoteClimate.write(value._values[0], buf)
         if value.is_TAKE_READING():
-            buf.write_i32(49)
+            buf.write_i32(50)
             _UniffiFfiConverterTypeTakeReading.write(value._values[0], buf)
         if value.is_ANSWER_ITEM():
-            buf.write_i32(50)
+            buf.write_i32(51)
             _UniffiFfiConverterTypeAnswerItem.write(value._values[0], buf)
         if value.is_SET_BENCH_TIME():
-            buf.write_i32(51)
+            buf.write_i32(52)
             _UniffiFfiConverterTypeSetBenchTime.write(value._values[0], buf)
         if value.is_UNDO():
-            buf.write_i32(52)
+            buf.write_i32(53)
             _UniffiFfiConverterTypeUndo.write(value._values[0], buf)
         if value.is_SETTLE():
-            buf.write_i32(53)
+            buf.write_i32(54)
             _UniffiFfiConverterTypeSettle.write(value._values[0], buf)
         if value.is_NOTE_EXPORT():
-            buf.write_i32(54)
+            buf.write_i32(55)
             _UniffiFfiConverterTypeNoteExport.write(value._values[0], buf)
         if value.is_RECEIVE_BUNDLE():
-            buf.write_i32(55)
+            buf.write_i32(56)
             _UniffiFfiConverterTypeReceiveBundle.write(value._values[0], buf)
 
 
@@ -7945,6 +8027,101 @@ class _UniffiFfiConverterSequenceTypeCureSheet(_UniffiConverterRustBuffer):
             layshaft_core._UniffiFfiConverterTypeCureSheet.read(buf) for i in range(count)
         ]
 
+
+
+class _UniffiFfiConverterOptionalTypePartState(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            layshaft_core._UniffiFfiConverterTypePartState.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        layshaft_core._UniffiFfiConverterTypePartState.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return layshaft_core._UniffiFfiConverterTypePartState.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class JobTool:
+    """
+    A tool of a job.
+"""
+    def __init__(self, *, name:str, part:typing.Optional[str] = None, state:typing.Optional[layshaft_core.PartState] = None):
+        self.name = name
+        self.part = part
+        self.state = state
+        
+        
+
+    
+    def __str__(self):
+        return "JobTool(name={}, part={}, state={})".format(self.name, self.part, self.state)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.part != other.part:
+            return False
+        if self.state != other.state:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeJobTool(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return JobTool(
+            name=_UniffiFfiConverterString.read(buf),
+            part=_UniffiFfiConverterOptionalString.read(buf),
+            state=_UniffiFfiConverterOptionalTypePartState.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterOptionalString.check_lower(value.part)
+        _UniffiFfiConverterOptionalTypePartState.check_lower(value.state)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterOptionalString.write(value.part, buf)
+        _UniffiFfiConverterOptionalTypePartState.write(value.state, buf)
+
+class _UniffiFfiConverterSequenceTypeJobTool(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeJobTool.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeJobTool.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeJobTool.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterSequenceString(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -7973,7 +8150,7 @@ class JobSheet:
     """
     One job at the bench.
 """
-    def __init__(self, *, id:str, job:layshaft_core.Job, row:typing.Optional[layshaft_core.PlanRow] = None, cures:typing.List[layshaft_core.CureSheet] = _DEFAULT, tools:typing.List[str] = _DEFAULT, supplies:typing.List[str] = _DEFAULT):
+    def __init__(self, *, id:str, job:layshaft_core.Job, row:typing.Optional[layshaft_core.PlanRow] = None, cures:typing.List[layshaft_core.CureSheet] = _DEFAULT, tools:typing.List[JobTool] = _DEFAULT, supplies:typing.List[str] = _DEFAULT):
         self.id = id
         self.job = job
         self.row = row
@@ -8018,7 +8195,7 @@ class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
             job=layshaft_core._UniffiFfiConverterTypeJob.read(buf),
             row=_UniffiFfiConverterOptionalTypePlanRow.read(buf),
             cures=_UniffiFfiConverterSequenceTypeCureSheet.read(buf),
-            tools=_UniffiFfiConverterSequenceString.read(buf),
+            tools=_UniffiFfiConverterSequenceTypeJobTool.read(buf),
             supplies=_UniffiFfiConverterSequenceString.read(buf),
         )
 
@@ -8028,7 +8205,7 @@ class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
         layshaft_core._UniffiFfiConverterTypeJob.check_lower(value.job)
         _UniffiFfiConverterOptionalTypePlanRow.check_lower(value.row)
         _UniffiFfiConverterSequenceTypeCureSheet.check_lower(value.cures)
-        _UniffiFfiConverterSequenceString.check_lower(value.tools)
+        _UniffiFfiConverterSequenceTypeJobTool.check_lower(value.tools)
         _UniffiFfiConverterSequenceString.check_lower(value.supplies)
 
     @staticmethod
@@ -8037,7 +8214,7 @@ class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
         layshaft_core._UniffiFfiConverterTypeJob.write(value.job, buf)
         _UniffiFfiConverterOptionalTypePlanRow.write(value.row, buf)
         _UniffiFfiConverterSequenceTypeCureSheet.write(value.cures, buf)
-        _UniffiFfiConverterSequenceString.write(value.tools, buf)
+        _UniffiFfiConverterSequenceTypeJobTool.write(value.tools, buf)
         _UniffiFfiConverterSequenceString.write(value.supplies, buf)
 
 @dataclass
@@ -8692,6 +8869,7 @@ __all__ = [
     "BeginJob",
     "TickStep",
     "FinishJob",
+    "LackTool",
     "ReopenJob",
     "RecordPart",
     "PutPartAway",
@@ -8732,6 +8910,7 @@ __all__ = [
     "BundleSheet",
     "Fact",
     "HistorySheet",
+    "JobTool",
     "JobSheet",
     "Received",
     "Outcome",

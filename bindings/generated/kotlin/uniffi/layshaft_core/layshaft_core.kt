@@ -1131,6 +1131,61 @@ public object FfiConverterTypeAdjusterSpan: FfiConverterRustBuffer<AdjusterSpan>
 
 
 /**
+ * What the air has to be like while a job is done; what is left out does not matter.
+ */
+data class Air (
+    /**
+     * Not colder than this, °C.
+     */
+    var `lowestCelsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Not warmer than this, °C.
+     */
+    var `highestCelsius`: kotlin.Double? = null 
+    , 
+    /**
+     * Not damper than this relative humidity, per cent.
+     */
+    var `highestHumidity`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAir: FfiConverterRustBuffer<Air> {
+    override fun read(buf: ByteBuffer): Air {
+        return Air(
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Air) = (
+            FfiConverterOptionalDouble.allocationSize(value.`lowestCelsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`highestCelsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`highestHumidity`)
+    )
+
+    override fun write(value: Air, buf: ByteBuffer) {
+            FfiConverterOptionalDouble.write(value.`lowestCelsius`, buf)
+            FfiConverterOptionalDouble.write(value.`highestCelsius`, buf)
+            FfiConverterOptionalDouble.write(value.`highestHumidity`, buf)
+    }
+}
+
+
+
+/**
  * The alarms, as a list and as a file.
  */
 data class AlarmsSheet (
@@ -8904,6 +8959,21 @@ data class Job (
      * Whether it makes noise that the neighbours hear; left out: no.
      */
     var `noisy`: kotlin.Boolean? = null 
+    , 
+    /**
+     * What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
+     */
+    var `spots`: List<SpotTaken>? = null 
+    , 
+    /**
+     * What the air has to be like; left out: it does not matter.
+     */
+    var `air`: Air? = null 
+    , 
+    /**
+     * Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
+     */
+    var `tools`: List<kotlin.String>? = null 
     
 ){
     
@@ -8938,6 +9008,9 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalBoolean.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalBoolean.read(buf),
+            FfiConverterOptionalSequenceTypeSpotTaken.read(buf),
+            FfiConverterOptionalTypeAir.read(buf),
+            FfiConverterOptionalSequenceString.read(buf),
         )
     }
 
@@ -8959,7 +9032,10 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalTypeJobPlace.allocationSize(value.`place`) +
             FfiConverterOptionalBoolean.allocationSize(value.`helper`) +
             FfiConverterOptionalString.allocationSize(value.`readyMade`) +
-            FfiConverterOptionalBoolean.allocationSize(value.`noisy`)
+            FfiConverterOptionalBoolean.allocationSize(value.`noisy`) +
+            FfiConverterOptionalSequenceTypeSpotTaken.allocationSize(value.`spots`) +
+            FfiConverterOptionalTypeAir.allocationSize(value.`air`) +
+            FfiConverterOptionalSequenceString.allocationSize(value.`tools`)
     )
 
     override fun write(value: Job, buf: ByteBuffer) {
@@ -8981,6 +9057,9 @@ public object FfiConverterTypeJob: FfiConverterRustBuffer<Job> {
             FfiConverterOptionalBoolean.write(value.`helper`, buf)
             FfiConverterOptionalString.write(value.`readyMade`, buf)
             FfiConverterOptionalBoolean.write(value.`noisy`, buf)
+            FfiConverterOptionalSequenceTypeSpotTaken.write(value.`spots`, buf)
+            FfiConverterOptionalTypeAir.write(value.`air`, buf)
+            FfiConverterOptionalSequenceString.write(value.`tools`, buf)
     }
 }
 
@@ -11269,6 +11348,11 @@ data class Part (
      * Anything else.
      */
     var `note`: kotlin.String? = null 
+    , 
+    /**
+     * Whether it is a tool, which stays in the garage; left out: no.
+     */
+    var `tool`: kotlin.Boolean? = null 
     
 ){
     
@@ -11292,6 +11376,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalTypeDelivery.read(buf),
             FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalBoolean.read(buf),
         )
     }
 
@@ -11302,7 +11387,8 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalString.allocationSize(value.`currency`) +
             FfiConverterOptionalString.allocationSize(value.`expected`) +
             FfiConverterOptionalTypeDelivery.allocationSize(value.`delivery`) +
-            FfiConverterOptionalString.allocationSize(value.`note`)
+            FfiConverterOptionalString.allocationSize(value.`note`) +
+            FfiConverterOptionalBoolean.allocationSize(value.`tool`)
     )
 
     override fun write(value: Part, buf: ByteBuffer) {
@@ -11313,6 +11399,7 @@ public object FfiConverterTypePart: FfiConverterRustBuffer<Part> {
             FfiConverterOptionalString.write(value.`expected`, buf)
             FfiConverterOptionalTypeDelivery.write(value.`delivery`, buf)
             FfiConverterOptionalString.write(value.`note`, buf)
+            FfiConverterOptionalBoolean.write(value.`tool`, buf)
     }
 }
 
@@ -14156,6 +14243,53 @@ public object FfiConverterTypeSpot: FfiConverterRustBuffer<Spot> {
 
 
 /**
+ * A spot that a job takes from its beginning on.
+ */
+data class SpotTaken (
+    /**
+     * Which.
+     */
+    var `spot`: WorkSpot
+    , 
+    /**
+     * How long it stays taken after the work, hours; left out: it is free when the work is done.
+     */
+    var `hoursAfter`: kotlin.Double? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSpotTaken: FfiConverterRustBuffer<SpotTaken> {
+    override fun read(buf: ByteBuffer): SpotTaken {
+        return SpotTaken(
+            FfiConverterTypeWorkSpot.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SpotTaken) = (
+            FfiConverterTypeWorkSpot.allocationSize(value.`spot`) +
+            FfiConverterOptionalDouble.allocationSize(value.`hoursAfter`)
+    )
+
+    override fun write(value: SpotTaken, buf: ByteBuffer) {
+            FfiConverterTypeWorkSpot.write(value.`spot`, buf)
+            FfiConverterOptionalDouble.write(value.`hoursAfter`, buf)
+    }
+}
+
+
+
+/**
  * What is wanted, and what can be had.
  */
 data class SprocketChoiceAsk (
@@ -15249,9 +15383,14 @@ data class Supposition (
     var `extra`: ExtraTime? = null 
     , 
     /**
-     * The garage is so much colder from now on, kelvins; negative is warmer.
+     * The garage is so much colder for a while from now on, kelvins; negative is warmer.
      */
     var `colderKelvin`: kotlin.Double? = null 
+    , 
+    /**
+     * How many days that lasts; left out: 7.
+     */
+    var `colderDays`: kotlin.UInt? = null 
     
 ){
     
@@ -15273,6 +15412,7 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalUInt.read(buf),
             FfiConverterOptionalTypeExtraTime.read(buf),
             FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalUInt.read(buf),
         )
     }
 
@@ -15281,7 +15421,8 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalUInt.allocationSize(value.`days`) +
             FfiConverterOptionalUInt.allocationSize(value.`withoutWeekday`) +
             FfiConverterOptionalTypeExtraTime.allocationSize(value.`extra`) +
-            FfiConverterOptionalDouble.allocationSize(value.`colderKelvin`)
+            FfiConverterOptionalDouble.allocationSize(value.`colderKelvin`) +
+            FfiConverterOptionalUInt.allocationSize(value.`colderDays`)
     )
 
     override fun write(value: Supposition, buf: ByteBuffer) {
@@ -15290,6 +15431,7 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalUInt.write(value.`withoutWeekday`, buf)
             FfiConverterOptionalTypeExtraTime.write(value.`extra`, buf)
             FfiConverterOptionalDouble.write(value.`colderKelvin`, buf)
+            FfiConverterOptionalUInt.write(value.`colderDays`, buf)
     }
 }
 
@@ -28856,6 +28998,53 @@ public object FfiConverterTypeWeight: FfiConverterRustBuffer<Weight> {
 
 
 
+/**
+ * What there is only one of.
+ */
+
+enum class WorkSpot {
+    
+    /**
+     * The stand that holds the bike up.
+     */
+    STAND,
+    /**
+     * The place where spraying is allowed.
+     */
+    SPRAY_PLACE,
+    /**
+     * The oven or the heat lamp.
+     */
+    OVEN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWorkSpot: FfiConverterRustBuffer<WorkSpot> {
+    override fun read(buf: ByteBuffer) = try {
+        WorkSpot.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: WorkSpot) = 4UL
+
+    override fun write(value: WorkSpot, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
 
 /**
  * @suppress
@@ -29074,6 +29263,38 @@ public object FfiConverterOptionalTypeAdjusterSpan: FfiConverterRustBuffer<Adjus
         } else {
             buf.put(1)
             FfiConverterTypeAdjusterSpan.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeAir: FfiConverterRustBuffer<Air?> {
+    override fun read(buf: ByteBuffer): Air? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeAir.read(buf)
+    }
+
+    override fun allocationSize(value: Air?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeAir.allocationSize(value)
+        }
+    }
+
+    override fun write(value: Air?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeAir.write(value, buf)
         }
     }
 }
@@ -31836,6 +32057,38 @@ public object FfiConverterOptionalTypeWearRule: FfiConverterRustBuffer<WearRule?
 /**
  * @suppress
  */
+public object FfiConverterOptionalSequenceString: FfiConverterRustBuffer<List<kotlin.String>?> {
+    override fun read(buf: ByteBuffer): List<kotlin.String>? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterSequenceString.read(buf)
+    }
+
+    override fun allocationSize(value: List<kotlin.String>?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterSequenceString.allocationSize(value)
+        }
+    }
+
+    override fun write(value: List<kotlin.String>?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterSequenceString.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterOptionalSequenceTypeExtraTime: FfiConverterRustBuffer<List<ExtraTime>?> {
     override fun read(buf: ByteBuffer): List<ExtraTime>? {
         if (buf.get().toInt() == 0) {
@@ -31890,6 +32143,38 @@ public object FfiConverterOptionalSequenceTypeSpan: FfiConverterRustBuffer<List<
         } else {
             buf.put(1)
             FfiConverterSequenceTypeSpan.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalSequenceTypeSpotTaken: FfiConverterRustBuffer<List<SpotTaken>?> {
+    override fun read(buf: ByteBuffer): List<SpotTaken>? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterSequenceTypeSpotTaken.read(buf)
+    }
+
+    override fun allocationSize(value: List<SpotTaken>?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterSequenceTypeSpotTaken.allocationSize(value)
+        }
+    }
+
+    override fun write(value: List<SpotTaken>?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterSequenceTypeSpotTaken.write(value, buf)
         }
     }
 }
@@ -33850,6 +34135,34 @@ public object FfiConverterSequenceTypeSpot: FfiConverterRustBuffer<List<Spot>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSpot.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeSpotTaken: FfiConverterRustBuffer<List<SpotTaken>> {
+    override fun read(buf: ByteBuffer): List<SpotTaken> {
+        val len = buf.getInt()
+        return List<SpotTaken>(len) {
+            FfiConverterTypeSpotTaken.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<SpotTaken>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeSpotTaken.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<SpotTaken>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeSpotTaken.write(it, buf)
         }
     }
 }

@@ -80,6 +80,7 @@ import uniffi.layshaft_core.FfiConverterTypeLoadAsk
 import uniffi.layshaft_core.FfiConverterTypeMixAsk
 import uniffi.layshaft_core.FfiConverterTypeMoment
 import uniffi.layshaft_core.FfiConverterTypePart
+import uniffi.layshaft_core.FfiConverterTypePartState
 import uniffi.layshaft_core.FfiConverterTypePhoto
 import uniffi.layshaft_core.FfiConverterTypePlace
 import uniffi.layshaft_core.FfiConverterTypePlanAsk
@@ -118,6 +119,7 @@ import uniffi.layshaft_core.LoadAsk
 import uniffi.layshaft_core.MixAsk
 import uniffi.layshaft_core.Moment
 import uniffi.layshaft_core.Part
+import uniffi.layshaft_core.PartState
 import uniffi.layshaft_core.Photo
 import uniffi.layshaft_core.Place
 import uniffi.layshaft_core.PlanAsk
@@ -174,6 +176,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferLoadAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMixAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferMoment
 import uniffi.layshaft_core.RustBuffer as RustBufferPart
+import uniffi.layshaft_core.RustBuffer as RustBufferPartState
 import uniffi.layshaft_core.RustBuffer as RustBufferPhoto
 import uniffi.layshaft_core.RustBuffer as RustBufferPlace
 import uniffi.layshaft_core.RustBuffer as RustBufferPlanAsk
@@ -2842,9 +2845,9 @@ data class JobSheet (
     var `cures`: List<CureSheet> = listOf() 
     , 
     /**
-     * Tools to lay out before it begins, where it was made from a ready-made job.
+     * Tools to lay out before it begins.
      */
-    var `tools`: List<kotlin.String> = listOf() 
+    var `tools`: List<JobTool> = listOf() 
     , 
     /**
      * Parts and supplies that it usually takes.
@@ -2870,7 +2873,7 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.read(buf),
             FfiConverterOptionalTypePlanRow.read(buf),
             FfiConverterSequenceTypeCureSheet.read(buf),
-            FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeJobTool.read(buf),
             FfiConverterSequenceString.read(buf),
         )
     }
@@ -2880,7 +2883,7 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.allocationSize(value.`job`) +
             FfiConverterOptionalTypePlanRow.allocationSize(value.`row`) +
             FfiConverterSequenceTypeCureSheet.allocationSize(value.`cures`) +
-            FfiConverterSequenceString.allocationSize(value.`tools`) +
+            FfiConverterSequenceTypeJobTool.allocationSize(value.`tools`) +
             FfiConverterSequenceString.allocationSize(value.`supplies`)
     )
 
@@ -2889,8 +2892,63 @@ public object FfiConverterTypeJobSheet: FfiConverterRustBuffer<JobSheet> {
             FfiConverterTypeJob.write(value.`job`, buf)
             FfiConverterOptionalTypePlanRow.write(value.`row`, buf)
             FfiConverterSequenceTypeCureSheet.write(value.`cures`, buf)
-            FfiConverterSequenceString.write(value.`tools`, buf)
+            FfiConverterSequenceTypeJobTool.write(value.`tools`, buf)
             FfiConverterSequenceString.write(value.`supplies`, buf)
+    }
+}
+
+
+
+/**
+ * A tool of a job.
+ */
+data class JobTool (
+    /**
+     * What it is called.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * The part, by its mark, that stands for it where it is not at hand.
+     */
+    var `part`: kotlin.String? = null 
+    , 
+    /**
+     * Where that part is.
+     */
+    var `state`: PartState? = null 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeJobTool: FfiConverterRustBuffer<JobTool> {
+    override fun read(buf: ByteBuffer): JobTool {
+        return JobTool(
+            FfiConverterString.read(buf),
+            FfiConverterOptionalString.read(buf),
+            FfiConverterOptionalTypePartState.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: JobTool) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterOptionalString.allocationSize(value.`part`) +
+            FfiConverterOptionalTypePartState.allocationSize(value.`state`)
+    )
+
+    override fun write(value: JobTool, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterOptionalString.write(value.`part`, buf)
+            FfiConverterOptionalTypePartState.write(value.`state`, buf)
     }
 }
 
@@ -2970,6 +3028,53 @@ public object FfiConverterTypeKept: FfiConverterRustBuffer<Kept> {
             FfiConverterString.write(value.`holds`, buf)
             FfiConverterString.write(value.`lost`, buf)
             FfiConverterString.write(value.`stamp`, buf)
+    }
+}
+
+
+
+/**
+ * Puts a tool that is not at hand on the list of parts: the job waits for it as for any part.
+ */
+data class LackTool (
+    /**
+     * The job's mark.
+     */
+    var `id`: kotlin.String
+    , 
+    /**
+     * The tool, as the job names it.
+     */
+    var `tool`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLackTool: FfiConverterRustBuffer<LackTool> {
+    override fun read(buf: ByteBuffer): LackTool {
+        return LackTool(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LackTool) = (
+            FfiConverterString.allocationSize(value.`id`) +
+            FfiConverterString.allocationSize(value.`tool`)
+    )
+
+    override fun write(value: LackTool, buf: ByteBuffer) {
+            FfiConverterString.write(value.`id`, buf)
+            FfiConverterString.write(value.`tool`, buf)
     }
 }
 
@@ -5695,6 +5800,18 @@ sealed class Command {
     }
     
     /**
+     * Puts a tool that is not at hand on the list of parts of a job.
+     */
+    data class LackTool(
+        val v1: uniffi.layshaft_door.LackTool) : Command()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
      * Opens a finished job again.
      */
     data class ReopenJob(
@@ -6073,70 +6190,73 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             33 -> Command.FinishJob(
                 FfiConverterTypeFinishJob.read(buf),
                 )
-            34 -> Command.ReopenJob(
+            34 -> Command.LackTool(
+                FfiConverterTypeLackTool.read(buf),
+                )
+            35 -> Command.ReopenJob(
                 FfiConverterTypeReopenJob.read(buf),
                 )
-            35 -> Command.RecordPart(
+            36 -> Command.RecordPart(
                 FfiConverterTypeRecordPart.read(buf),
                 )
-            36 -> Command.PutPartAway(
+            37 -> Command.PutPartAway(
                 FfiConverterTypePutPartAway.read(buf),
                 )
-            37 -> Command.RecordTightening(
+            38 -> Command.RecordTightening(
                 FfiConverterTypeRecordTightening.read(buf),
                 )
-            38 -> Command.PutTighteningAway(
+            39 -> Command.PutTighteningAway(
                 FfiConverterTypePutTighteningAway.read(buf),
                 )
-            39 -> Command.AttachPhoto(
+            40 -> Command.AttachPhoto(
                 FfiConverterTypeAttachPhoto.read(buf),
                 )
-            40 -> Command.PutPhotoAway(
+            41 -> Command.PutPhotoAway(
                 FfiConverterTypePutPhotoAway.read(buf),
                 )
-            41 -> Command.StartCure(
+            42 -> Command.StartCure(
                 FfiConverterTypeStartCure.read(buf),
                 )
-            42 -> Command.EndCure(
+            43 -> Command.EndCure(
                 FfiConverterTypeEndCure.read(buf),
                 )
-            43 -> Command.MoveCoat(
+            44 -> Command.MoveCoat(
                 FfiConverterTypeMoveCoat.read(buf),
                 )
-            44 -> Command.StartProcess(
+            45 -> Command.StartProcess(
                 FfiConverterTypeStartProcess.read(buf),
                 )
-            45 -> Command.LayCoat(
+            46 -> Command.LayCoat(
                 FfiConverterTypeLayCoat.read(buf),
                 )
-            46 -> Command.SandCoat(
+            47 -> Command.SandCoat(
                 FfiConverterTypeSandCoat.read(buf),
                 )
-            47 -> Command.EndProcess(
+            48 -> Command.EndProcess(
                 FfiConverterTypeEndProcess.read(buf),
                 )
-            48 -> Command.NoteClimate(
+            49 -> Command.NoteClimate(
                 FfiConverterTypeNoteClimate.read(buf),
                 )
-            49 -> Command.TakeReading(
+            50 -> Command.TakeReading(
                 FfiConverterTypeTakeReading.read(buf),
                 )
-            50 -> Command.AnswerItem(
+            51 -> Command.AnswerItem(
                 FfiConverterTypeAnswerItem.read(buf),
                 )
-            51 -> Command.SetBenchTime(
+            52 -> Command.SetBenchTime(
                 FfiConverterTypeSetBenchTime.read(buf),
                 )
-            52 -> Command.Undo(
+            53 -> Command.Undo(
                 FfiConverterTypeUndo.read(buf),
                 )
-            53 -> Command.Settle(
+            54 -> Command.Settle(
                 FfiConverterTypeSettle.read(buf),
                 )
-            54 -> Command.NoteExport(
+            55 -> Command.NoteExport(
                 FfiConverterTypeNoteExport.read(buf),
                 )
-            55 -> Command.ReceiveBundle(
+            56 -> Command.ReceiveBundle(
                 FfiConverterTypeReceiveBundle.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -6373,6 +6493,13 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
             (
                 4UL
                 + FfiConverterTypeFinishJob.allocationSize(value.v1)
+            )
+        }
+        is Command.LackTool -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLackTool.allocationSize(value.v1)
             )
         }
         is Command.ReopenJob -> {
@@ -6698,113 +6825,118 @@ public object FfiConverterTypeCommand : FfiConverterRustBuffer<Command>{
                 FfiConverterTypeFinishJob.write(value.v1, buf)
                 Unit
             }
-            is Command.ReopenJob -> {
+            is Command.LackTool -> {
                 buf.putInt(34)
+                FfiConverterTypeLackTool.write(value.v1, buf)
+                Unit
+            }
+            is Command.ReopenJob -> {
+                buf.putInt(35)
                 FfiConverterTypeReopenJob.write(value.v1, buf)
                 Unit
             }
             is Command.RecordPart -> {
-                buf.putInt(35)
+                buf.putInt(36)
                 FfiConverterTypeRecordPart.write(value.v1, buf)
                 Unit
             }
             is Command.PutPartAway -> {
-                buf.putInt(36)
+                buf.putInt(37)
                 FfiConverterTypePutPartAway.write(value.v1, buf)
                 Unit
             }
             is Command.RecordTightening -> {
-                buf.putInt(37)
+                buf.putInt(38)
                 FfiConverterTypeRecordTightening.write(value.v1, buf)
                 Unit
             }
             is Command.PutTighteningAway -> {
-                buf.putInt(38)
+                buf.putInt(39)
                 FfiConverterTypePutTighteningAway.write(value.v1, buf)
                 Unit
             }
             is Command.AttachPhoto -> {
-                buf.putInt(39)
+                buf.putInt(40)
                 FfiConverterTypeAttachPhoto.write(value.v1, buf)
                 Unit
             }
             is Command.PutPhotoAway -> {
-                buf.putInt(40)
+                buf.putInt(41)
                 FfiConverterTypePutPhotoAway.write(value.v1, buf)
                 Unit
             }
             is Command.StartCure -> {
-                buf.putInt(41)
+                buf.putInt(42)
                 FfiConverterTypeStartCure.write(value.v1, buf)
                 Unit
             }
             is Command.EndCure -> {
-                buf.putInt(42)
+                buf.putInt(43)
                 FfiConverterTypeEndCure.write(value.v1, buf)
                 Unit
             }
             is Command.MoveCoat -> {
-                buf.putInt(43)
+                buf.putInt(44)
                 FfiConverterTypeMoveCoat.write(value.v1, buf)
                 Unit
             }
             is Command.StartProcess -> {
-                buf.putInt(44)
+                buf.putInt(45)
                 FfiConverterTypeStartProcess.write(value.v1, buf)
                 Unit
             }
             is Command.LayCoat -> {
-                buf.putInt(45)
+                buf.putInt(46)
                 FfiConverterTypeLayCoat.write(value.v1, buf)
                 Unit
             }
             is Command.SandCoat -> {
-                buf.putInt(46)
+                buf.putInt(47)
                 FfiConverterTypeSandCoat.write(value.v1, buf)
                 Unit
             }
             is Command.EndProcess -> {
-                buf.putInt(47)
+                buf.putInt(48)
                 FfiConverterTypeEndProcess.write(value.v1, buf)
                 Unit
             }
             is Command.NoteClimate -> {
-                buf.putInt(48)
+                buf.putInt(49)
                 FfiConverterTypeNoteClimate.write(value.v1, buf)
                 Unit
             }
             is Command.TakeReading -> {
-                buf.putInt(49)
+                buf.putInt(50)
                 FfiConverterTypeTakeReading.write(value.v1, buf)
                 Unit
             }
             is Command.AnswerItem -> {
-                buf.putInt(50)
+                buf.putInt(51)
                 FfiConverterTypeAnswerItem.write(value.v1, buf)
                 Unit
             }
             is Command.SetBenchTime -> {
-                buf.putInt(51)
+                buf.putInt(52)
                 FfiConverterTypeSetBenchTime.write(value.v1, buf)
                 Unit
             }
             is Command.Undo -> {
-                buf.putInt(52)
+                buf.putInt(53)
                 FfiConverterTypeUndo.write(value.v1, buf)
                 Unit
             }
             is Command.Settle -> {
-                buf.putInt(53)
+                buf.putInt(54)
                 FfiConverterTypeSettle.write(value.v1, buf)
                 Unit
             }
             is Command.NoteExport -> {
-                buf.putInt(54)
+                buf.putInt(55)
                 FfiConverterTypeNoteExport.write(value.v1, buf)
                 Unit
             }
             is Command.ReceiveBundle -> {
-                buf.putInt(55)
+                buf.putInt(56)
                 FfiConverterTypeReceiveBundle.write(value.v1, buf)
                 Unit
             }
@@ -8005,6 +8137,38 @@ public object FfiConverterOptionalTypeReceived: FfiConverterRustBuffer<Received?
 /**
  * @suppress
  */
+public object FfiConverterOptionalTypePartState: FfiConverterRustBuffer<PartState?> {
+    override fun read(buf: ByteBuffer): PartState? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypePartState.read(buf)
+    }
+
+    override fun allocationSize(value: PartState?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypePartState.allocationSize(value)
+        }
+    }
+
+    override fun write(value: PartState?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypePartState.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceString: FfiConverterRustBuffer<List<kotlin.String>> {
     override fun read(buf: ByteBuffer): List<kotlin.String> {
         val len = buf.getInt()
@@ -8285,6 +8449,34 @@ public object FfiConverterSequenceTypeFact: FfiConverterRustBuffer<List<Fact>> {
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeJobTool: FfiConverterRustBuffer<List<JobTool>> {
+    override fun read(buf: ByteBuffer): List<JobTool> {
+        val len = buf.getInt()
+        return List<JobTool>(len) {
+            FfiConverterTypeJobTool.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<JobTool>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeJobTool.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<JobTool>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeJobTool.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeKept: FfiConverterRustBuffer<List<Kept>> {
     override fun read(buf: ByteBuffer): List<Kept> {
         val len = buf.getInt()
@@ -8474,6 +8666,8 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
 
 
 

@@ -168,6 +168,7 @@ import uniffi.layshaft_door.FfiConverterTypeFitTyre
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
 import uniffi.layshaft_door.FfiConverterTypeHistorySheet
 import uniffi.layshaft_door.FfiConverterTypeJobSheet
+import uniffi.layshaft_door.FfiConverterTypeLackTool
 import uniffi.layshaft_door.FfiConverterTypeLayCoat
 import uniffi.layshaft_door.FfiConverterTypeLoadDemo
 import uniffi.layshaft_door.FfiConverterTypeMarkAsk
@@ -220,6 +221,7 @@ import uniffi.layshaft_door.FitTyre
 import uniffi.layshaft_door.HistoryAsk
 import uniffi.layshaft_door.HistorySheet
 import uniffi.layshaft_door.JobSheet
+import uniffi.layshaft_door.LackTool
 import uniffi.layshaft_door.LayCoat
 import uniffi.layshaft_door.LoadDemo
 import uniffi.layshaft_door.MarkAsk
@@ -336,6 +338,7 @@ import uniffi.layshaft_door.RustBuffer as RustBufferFitTyre
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferHistorySheet
 import uniffi.layshaft_door.RustBuffer as RustBufferJobSheet
+import uniffi.layshaft_door.RustBuffer as RustBufferLackTool
 import uniffi.layshaft_door.RustBuffer as RustBufferLayCoat
 import uniffi.layshaft_door.RustBuffer as RustBufferLoadDemo
 import uniffi.layshaft_door.RustBuffer as RustBufferMarkAsk
@@ -1095,6 +1098,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_job(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_lack_tool(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_lamps(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_lay_coat(
@@ -1305,6 +1310,8 @@ internal object UniffiLib {
     ): RustBufferInspectionSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_job(`ptr`: Long,`ask`: RustBufferMarkAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferJobSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_lack_tool(`ptr`: Long,`command`: RustBufferLackTool.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_lamps(`ptr`: Long,`ask`: RustBufferLampsAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferLampSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_lay_coat(`ptr`: Long,`command`: RustBufferLayCoat.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1634,6 +1641,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_job() and 0xFFFF) != 34548) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() and 0xFFFF) != 47739) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() and 0xFFFF) != 49816) {
@@ -2292,6 +2302,11 @@ public interface BenchInterface {
      * One job at the bench.
      */
     fun `job`(`ask`: MarkAsk, `moment`: Moment? = null): JobSheet
+    
+    /**
+     * Puts a tool that is not at hand on the list of parts of a job.
+     */
+    fun `lackTool`(`command`: LackTool, `moment`: Moment? = null): Outcome
     
     /**
      * A lamp, flasher and pilot: standard, fitted, proposed and the cures.
@@ -3337,6 +3352,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeMarkAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Puts a tool that is not at hand on the list of parts of a job.
+     */
+    @Throws(BenchException::class)override fun `lackTool`(`command`: LackTool, `moment`: Moment?): Outcome {
+            return FfiConverterTypeOutcome.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_lack_tool(
+        it,
+        
+        FfiConverterTypeLackTool.lower(`command`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -4501,6 +4535,8 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
 
 
 
