@@ -10,7 +10,7 @@ use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
 use crate::dues::{Due, since};
 use crate::error::Refused;
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_sheet};
-use crate::plan::{Moment, PlanRow, Scheduled};
+use crate::plan::{Moment, PlanRow, Scheduled, air_words};
 
 /// What to answer for.
 #[wire(lenient)]
@@ -158,8 +158,9 @@ fn why(bike: &Bike, row: &PlanRow, fits: bool, frees: u32, critical: bool) -> St
 /// What a job asks of the hour in which it is done.
 fn asks(job: &Job) -> Option<String> {
     let daylight = matches!(job.place, Some(JobPlace::Daylight | JobPlace::SprayPlace)).then_some("daylight");
-    let asks =
-        [daylight, job.helper.filter(|asks| *asks).map(|_| "a helper")].into_iter().flatten().collect::<Vec<_>>();
+    let helper = job.helper.filter(|asks| *asks).map(|_| "a helper");
+    let asks: Vec<String> =
+        daylight.into_iter().chain(helper).map(str::to_owned).chain(air_words(job.air.as_ref())).collect();
     (!asks.is_empty()).then(|| format!("needs {}", asks.join(" and ")))
 }
 

@@ -51,6 +51,7 @@ pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};
 pub use standing::Standing;
 pub use suppose::{Supposed, Supposition};
+pub use weather::air_words;
 
 #[cfg(test)]
 mod brute;

@@ -66,6 +66,12 @@ impl Weather {
     }
 }
 
+/// What a job asks of the air, as things that one needs: “12 °C or more”.
+pub fn air_words(air: Option<&Air>) -> Vec<String> {
+    let strip = |words: String| words.strip_prefix("at ").map(str::to_owned).unwrap_or(words);
+    Weather::of(air).words().map(strip).collect()
+}
+
 /// Says where a job asks for air of which nothing is known.
 pub(crate) fn unknown_air(bike: &Bike, climate: &ClimateLog, now_ms: i64, findings: &mut Vec<Finding>) {
     let open = bike.jobs.values().filter(|job| job.state != JobState::Done);

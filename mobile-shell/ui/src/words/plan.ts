@@ -1,4 +1,5 @@
 // Plan: the list, a job, the bench.
+import type { WorkSpot } from '../app/wire.ts';
 import { plural } from './plural.ts';
 
 export const plan = {
@@ -57,6 +58,11 @@ export const plan = {
     noSteps: 'No steps are written down.',
     before: 'Must be done before',
     needs: 'Parts it needs',
+    tools: 'Lay out before you begin',
+    lack: 'Not at hand',
+    lackAlt: (tool: string) => `${tool} is not at hand: put it on the list of parts`,
+    lacking: (tool: string) => `“${tool}” is on the list of parts. Give it a day, and the job is planned for it.`,
+    supplies: 'Parts and supplies it usually takes',
     wait: 'Wait after it',
     waitHours: (name: string, span: string) => `${name}: ${span}`,
     waitProduct: (name: string, product: string) => `${name}: until ${product} is fully cured`,
@@ -119,6 +125,22 @@ export const plan = {
     noise: 'Noise',
     still: 'Quiet',
     noisy: 'Neighbours hear it',
+    spots: 'What it takes up',
+    spotsNone: 'Nothing that there is only one of',
+    spotKind: { stand: 'The bike stand', sprayPlace: 'The spray place', oven: 'The oven or heat lamp' } as Record<WorkSpot, string>,
+    spotAfter: (spot: string) => `${spot} stays taken after the work for`,
+    spotNote: 'a tank hangs there until it is touch dry; leave it open where it is free at once',
+    spotFor: (spot: string, span: string) => `${spot}, and ${span} longer`,
+    air: 'What air it needs',
+    lowest: 'Not colder than',
+    highest: 'Not warmer than',
+    dampest: 'Not damper than',
+    airNote: 'as the can says; the plan looks at the usual temperatures of the garage',
+    atLeast: (value: string) => `${value} or more`,
+    atMostOf: (value: string) => `${value} or less`,
+    humidity: 'humidity',
+    tools: 'Tools to lay out',
+    toolsNote: 'one a line',
     added: (title: string) => `“${title}” is in the plan.`,
     saved: 'The job is changed.',
     done: 'Done',

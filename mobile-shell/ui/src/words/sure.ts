@@ -16,7 +16,7 @@ export const sure = {
     partLate: (title: string) => `“${title}” comes a week later`,
     without: (weekday: string) => `Never on ${weekday}`,
     extra: (day: string, span: string) => `${span} more on ${day}`,
-    colder: (kelvin: string) => `The garage is ${kelvin} colder`,
+    colder: (kelvin: string) => `The garage is ${kelvin} colder for a week`,
     same: 'no change',
     later: (span: string) => `${span} later`,
     earlier: (span: string) => `${span} earlier`,
