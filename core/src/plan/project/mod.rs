@@ -7,9 +7,12 @@
 mod bound;
 mod check;
 mod dice;
+mod lists;
 mod model;
+mod population;
 mod search;
 mod serial;
+mod sorting;
 
 pub use bound::{critical_path, lower_bound};
 pub use check::check;
