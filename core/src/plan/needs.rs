@@ -3,16 +3,17 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::Moment;
 use super::calendar::{Day, MINUTE_MS};
 use super::circles::loops;
 use super::limits::{at_most_ms, limit_passed, link_limits};
+use super::notes::{assumed_bench_time, assumed_helper, note_part_day, unknown_wait};
 use super::own_time::Kind;
 use super::painting::{NextCoat, Painting, SANDING_MS, paintings};
 use super::running::{Running, running_waits};
 use super::spots::{Takes, still_taken};
 use super::waits::{Clockwork, WaitRule};
 use super::weather::unknown_air;
-use super::{BenchTime, Moment};
 use crate::bike::{Bike, Job, JobState, Part, PartState, WorkSpot};
 use crate::finding::{Finding, Weight};
 
@@ -280,69 +281,6 @@ fn counted_on_ms(day: Day, moment: &Moment) -> i64 {
     let today = moment.zone.day_at(moment.at_ms());
     let counted = if day < today { today.plus(1) } else { day };
     moment.zone.instant_of(counted, MORNING_MINUTE)
-}
-
-fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &mut Vec<Finding>) {
-    let today = moment.zone.day_at(moment.at_ms());
-    let mut add = |code: &str, text: String| {
-        let finding = Finding::new(code, Weight::Care, text);
-        if !findings.contains(&finding) {
-            findings.push(finding);
-        }
-    };
-    if day < today {
-        add(
-            "plan.part-late",
-            format!(
-                "“{}” should have come on {} and is not here. The plan counts on tomorrow; ask the seller.",
-                part.title,
-                day.spoken()
-            ),
-        );
-    }
-    if part.state == PartState::Wanted {
-        add(
-            "plan.part-not-ordered",
-            format!("“{}” is counted on for {} but is not ordered yet.", part.title, day.spoken()),
-        );
-    }
-}
-
-fn assumed_bench_time(bench_time: &BenchTime, findings: &mut Vec<Finding>) {
-    if !bench_time.said() {
-        findings.push(Finding::new(
-            "plan.assumed-bench-time",
-            Weight::Note,
-            format!("No bench time is set. The plan assumes {}.", super::bench_time::ASSUMED_WORDS),
-        ));
-    }
-}
-
-fn assumed_helper(bike: &Bike, findings: &mut Vec<Finding>) {
-    let asks = |job: &&Job| job.state != JobState::Done && job.helper == Some(true);
-    if bike.bench_time.helper.is_none()
-        && let Some(job) = bike.jobs.values().find(asks)
-    {
-        let text = format!(
-            "“{}” takes two pairs of hands, and when a helper comes is not set: the plan assumes that one comes when wanted.",
-            job.title
-        );
-        findings.push(Finding::new("plan.assumed-helper", Weight::Note, text));
-    }
-}
-
-fn unknown_wait(task: &Task, findings: &mut Vec<Finding>) {
-    if let (WaitRule::Unknown, Some(wait)) = (&task.wait, &task.job.wait) {
-        findings.push(Finding::new(
-            "plan.wait-unknown",
-            Weight::Care,
-            format!(
-                "How long “{}” takes after “{}” is not known: give its hours, or a product with its full cure. What \
-                 follows cannot be planned.",
-                wait.name, task.job.title
-            ),
-        ));
-    }
 }
 
 /// Marks of the jobs that are not done: each after all that it must follow, else begun ones first, then by rank, then
