@@ -74,3 +74,19 @@ test('a job for two goes where the helper comes, and says when nobody ever does'
   await settled(page);
   await expect(page.getByRole('main')).toContainText(/In the plan\s+.*\d\d:\d\d/);
 });
+
+test('a tool that is not at hand becomes a part, and a spot and the air of a job are kept', async ({ page }) => {
+  await goTo(page, '#/plan?view=stages');
+  await page.locator('a.row', { hasText: 'Paint' }).first().click();
+  await expect(page.getByRole('heading', { name: 'Lay out before you begin' })).toBeVisible();
+  await page.getByRole('button', { name: /^goggles is not at hand/ }).click();
+  await expect(page.getByRole('link', { name: /goggles/ }).first()).toContainText('wanted');
+  await expect(page.getByText(/^waits for .*goggles/)).toBeVisible();
+  await page.getByRole('link', { name: 'Edit' }).click();
+  await page.getByRole('button', { name: /^Stand, spray place, oven/ }).click();
+  await page.getByRole('checkbox', { name: /The oven or heat lamp/ }).click();
+  await page.getByRole('button', { name: 'Done', exact: true }).click();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.locator('main')).toContainText('The oven or heat lamp');
+  await expect(page.locator('main')).toContainText('10\u00a0°C or more');
+});
