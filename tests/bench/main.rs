@@ -79,10 +79,7 @@ fn main() {
     let plain = layshaft_door::query::PlanAsk::default();
     print("plan worked out anew (goal 50 ms)", median(31, || drop(bench.plan(&plain, &next_minute()).unwrap())));
     let sure = layshaft_door::query::PlanAsk { how_sure: Some(true), ..Default::default() };
-    print(
-        "with odds of 2,000 runs and eight what-ifs",
-        median(11, || drop(bench.plan(&sure, &next_minute()).unwrap())),
-    );
+    print("with the odds and every what-if", median(11, || drop(bench.plan(&sure, &next_minute()).unwrap())));
     let coat =
         bench.bike(&layshaft_door::query::BareAsk {}, &moment).unwrap().coats.first().map(|card| card.id.clone());
     ask! { cure: layshaft_door::query::CureAsk { coat: coat.clone(), ..Default::default() } }

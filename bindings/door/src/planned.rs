@@ -47,8 +47,8 @@ impl Planned {
 
     /// A fact is new: what was worked out no longer holds. The order in which it stood is handed out, to be stored.
     pub fn has_changed(&mut self) -> Option<String> {
-        let last = self.plain.take().or(self.with_odds.take())?;
-        self.with_odds.take();
+        let (plain, with_odds) = (self.plain.take(), self.with_odds.take());
+        let last = plain.or(with_odds)?;
         let standing = last.scheduled.standing.clone();
         let text = serde_json::to_string(&standing).ok();
         let moved = standing != self.before;
