@@ -12,7 +12,7 @@
 use std::collections::BTreeSet;
 
 use super::priorities::{by_rank, drawn_forward, paced, raised, tails, together};
-use super::project::{Activity, After, Project, Search};
+use super::project::{Activity, After, Dice, Project, Search};
 
 /// A task as far as an order has to know it. Each stands after all that it must follow.
 #[derive(Clone, Debug, Default)]
@@ -139,7 +139,7 @@ fn by_urgency(all: &mut Collected) {
 fn shuffled(all: &mut Collected) {
     for shuffle in 0..if all.outlines.len() < LONG { SHUFFLES.0 } else { SHUFFLES.1 } {
         let pace = PACES.get(shuffle as usize % PACES.len()).copied().unwrap_or(1.0);
-        let mut dice = Dice(shuffle + 1);
+        let mut dice = Dice::of(shuffle + 1);
         let urgency: Vec<f64> = tails(all.outlines, pace).into_iter().map(|tail| tail * (0.4 + dice.roll())).collect();
         all.add(paced(all.outlines, &urgency, Some(pace)));
     }
@@ -205,8 +205,12 @@ impl Collected<'_> {
 
 /// The order of the plan that a search finds where an hour at the bench takes so many hours; none when that is too long
 /// to search.
+///
+/// Time is counted in quarters of an hour at the bench at the slow paces, in hours at the fast ones: what a wait is
+/// rounded up by is then small beside the work that is done meanwhile.
 fn searched(outlines: &[Outline], pace: f64) -> Option<Vec<usize>> {
-    let whole = |hours: f64| hours.ceil().clamp(0.0, 1e6) as u32;
+    let unit_hours = (pace / 4.0).max(1.0);
+    let whole = |hours: f64| (hours / unit_hours).ceil().clamp(0.0, 1e6) as u32;
     let lag = |need: usize| outlines.get(need).map_or(0, |outline| whole(outline.wait_hours));
     let activity = |outline: &Outline| Activity {
         duration: whole(outline.work_hours * pace),
@@ -218,20 +222,6 @@ fn searched(outlines: &[Outline], pace: f64) -> Option<Vec<usize>> {
     let mut search = Search::new(&project, 1);
     search.run(SEARCHED);
     Some(search.list())
-}
-
-/// Dice that fall the same way every time (xorshift, Marsaglia, Journal of Statistical Software 8, 2003, standing: from
-/// memory).
-struct Dice(u64);
-
-impl Dice {
-    /// A number from 0 to 1.
-    fn roll(&mut self) -> f64 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        (self.0 >> 11) as f64 / (1_u64 << 53) as f64
-    }
 }
 
 #[cfg(test)]
