@@ -11,7 +11,7 @@ use super::notes::{assumed_bench_time, assumed_helper, note_part_day, unknown_wa
 use super::own_time::Kind;
 use super::painting::{NextCoat, Painting, SANDING_MS, paintings};
 use super::running::{Running, running_waits};
-use super::spots::{Takes, still_taken};
+use super::spots::{Takes, left_taken};
 use super::waits::{Clockwork, WaitRule};
 use super::weather::unknown_air;
 use crate::bike::{Bike, Job, JobState, Part, PartState, WorkSpot};
@@ -82,7 +82,7 @@ pub(crate) struct Needs<'a> {
     pub(crate) running: Vec<Running>,
     /// Paint jobs that run coat by coat.
     pub(crate) paintings: Vec<Painting>,
-    /// Spots that are still taken by jobs which are done: the spot, the job's title, until when.
+    /// Spots that jobs which are done left taken: the spot, the job's title, until when.
     pub(crate) taken: Vec<(WorkSpot, &'a str, i64)>,
     /// When the last job was done, where all are done.
     pub(crate) last_done_ms: Option<i64>,
@@ -100,7 +100,7 @@ impl<'a> Needs<'a> {
         unknown_air(bike, clockwork.climate(), now_ms, &mut findings);
         let paintings = paintings(bike, moment);
         let running = running_waits(bike, now_ms, clockwork, &paintings, &mut findings);
-        let taken = still_taken(bike.jobs.values(), now_ms);
+        let taken = left_taken(bike.jobs.values(), now_ms);
         let open = in_order(bike);
         let mut stuck = BTreeSet::new();
         circles(bike, &open, &mut stuck, &mut findings);
@@ -190,7 +190,7 @@ impl Task<'_> {
         }
     }
 
-    /// Waits for the spots that jobs which are done still take.
+    /// Waits for the spots that jobs which are done left taken.
     fn needs_spots(&mut self, taken: &[(WorkSpot, &str, i64)]) {
         for (spot, title, until_ms) in taken {
             if self.takes.each().any(|(own, _)| own == *spot) {

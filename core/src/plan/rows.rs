@@ -116,7 +116,7 @@ fn blocked_by(bike: &Bike, (mark, job): (&str, &Job), needs: &Needs, now_ms: i64
         names.push(COAT_BELOW.to_owned());
     }
     let takes = Takes::of(job);
-    for (spot, title, _) in &needs.taken {
+    for (spot, title, _) in needs.taken.iter().filter(|(_, _, until_ms)| *until_ms > now_ms) {
         if takes.each().any(|(own, _)| own == *spot) {
             names.push(format!("{}, taken by “{title}”", spot.words()));
         }

@@ -68,14 +68,15 @@ impl Freed {
     }
 }
 
-/// The spots that jobs which are done still take: the spot, the job's title, until when.
-pub(crate) fn still_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) -> Vec<(WorkSpot, &'a str, i64)> {
+/// The spots that jobs which are done left taken: the spot, the job's title, until when. Those that are free again stay in
+/// the list, so that the orders, which count from this morning, do not turn over when a spot becomes free.
+pub(crate) fn left_taken<'a>(jobs: impl Iterator<Item = &'a Job>, now_ms: i64) -> Vec<(WorkSpot, &'a str, i64)> {
     let done = jobs.filter(|job| job.state == JobState::Done);
     let left = done.flat_map(|job| {
         let ended_ms = job.done_ms.unwrap_or(now_ms);
         Takes::of(job).each().map(move |(spot, after_ms)| (spot, job.title.as_str(), ended_ms.saturating_add(after_ms)))
     });
-    left.filter(|(_, _, until_ms)| *until_ms > now_ms).collect()
+    left.collect()
 }
 
 impl WorkSpot {
@@ -113,8 +114,11 @@ impl Ground<'_> {
     /// The task that leaves a spot last before a task begins which takes the same, and when it leaves it.
     pub(crate) fn spot_left_by(&self, place: usize, plan: &Plan) -> Option<(i64, usize)> {
         let own = self.takes(place);
+        if own.nothing() {
+            return None;
+        }
         let begin_ms = plan.get(place)?.as_ref()?.begin_ms;
-        let others = plan.iter().enumerate().filter(|(other, _)| *other != place && !own.nothing());
+        let others = plan.iter().enumerate().filter(|(other, _)| *other != place);
         let left = others.filter_map(|(other, laid)| {
             let left_ms = laid.as_ref()?.end_ms + self.takes(other).keeps_from(own)?;
             (left_ms <= begin_ms).then_some((left_ms, other))
@@ -141,8 +145,8 @@ impl Ground<'_> {
 #[cfg(test)]
 mod tests {
     use super::super::example::*;
-    use super::super::schedule;
-    use crate::bike::{Job, JobPlace, SpotTaken, WorkSpot};
+    use super::super::{Moment, schedule};
+    use crate::bike::{Job, JobPlace, JobState, SpotTaken, WorkSpot};
 
     fn taking(job: Job, spot: WorkSpot, hours_after: Option<f64>) -> Job {
         Job { spots: Some(vec![SpotTaken { spot, hours_after }]), ..job }
@@ -189,6 +193,22 @@ mod tests {
             "{}",
             plan.held_by
         );
+    }
+
+    #[test]
+    fn a_spot_that_becomes_free_before_the_bench_time_of_the_day_turns_nothing_over() {
+        let tuesday = |hour: u32| Moment { now_ms: at("2026-03-24", hour * 60), ..tuesday_noon() };
+        let stand = |job: Job, after| taking(job, WorkSpot::Stand, after);
+        let mut jobs = vec![done(stand(job("wheel", 1.0, &[]), Some(48.0)), at("2026-03-22", 12 * 60))];
+        jobs.push(Job { state: JobState::Begun, ..stand(job("fork", 6.0, &[]), None) });
+        // Ahead of all others it would keep the liner from its cure.
+        jobs.push(waiting(job("liner", 1.0, &[]), "cures", 96.0));
+        jobs.extend((0..8).map(|number| job(&format!("job {number}"), 0.1, &["liner"])));
+        let made = bike(jobs);
+        let (before, after) = (schedule(&made, &tuesday(11)), schedule(&made, &tuesday(13)));
+        assert_eq!(row(&before, "fork").blocked_by.len(), 1);
+        assert!(row(&after, "fork").blocked_by.is_empty());
+        assert!(before.rows.iter().zip(&after.rows).all(|(one, other)| one.work == other.work), "{before:?} {after:?}");
     }
 
     #[test]
