@@ -13593,7 +13593,8 @@ public func FfiConverterTypeNotThere_lower(_ value: NotThere) -> RustBuffer {
  */
 public struct Odds: Equatable, Hashable {
     /**
-     * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+     * Ready by then in half of the runs, milliseconds since 1970 (UTC). Between two days with runs that are ready, the
+     * dates move evenly with the share.
      */
     public var likelyMs: Int64?
     /**
@@ -13617,7 +13618,8 @@ public struct Odds: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+         * Ready by then in half of the runs, milliseconds since 1970 (UTC). Between two days with runs that are ready, the
+         * dates move evenly with the share.
          */likelyMs: Int64? = nil, 
         /**
          * Ready by then in nine of ten runs.

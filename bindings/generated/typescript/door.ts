@@ -4524,7 +4524,8 @@ export type NoteExport = Record<symbol, never>;
  */
 export type Odds = { 
 /**
- * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+ * Ready by then in half of the runs, milliseconds since 1970 (UTC). Between two days with runs that are ready, the
+ * dates move evenly with the share.
  */
 likelyMs?: number | null, 
 /**

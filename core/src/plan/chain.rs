@@ -14,13 +14,28 @@ impl Ground<'_> {
     }
 
     /// The last task that the mechanic ends before this one begins, with no bench time of this one between.
-    pub(crate) fn done_just_before(&self, plan: &Plan, place: usize) -> Option<usize> {
-        let begin_ms = laid(plan, place)?.begin_ms;
-        let others = plan.iter().enumerate().filter(|(other, _)| *other != place);
-        let before = others.filter_map(|(other, own)| Some((own.as_ref()?, other)));
-        let before = before.filter(|(own, _)| own.begin_ms < own.end_ms && own.end_ms <= begin_ms);
-        let last = before.max_by_key(|(own, other)| (own.end_ms, *other));
-        last.filter(|(own, _)| self.begins_at(plan, place, own.end_ms)).map(|(_, other)| other)
+    pub(crate) fn done_just_before(&self, plan: &Plan, ended: &Ended, place: usize) -> Option<usize> {
+        let (end_ms, before) = ended.last_by(laid(plan, place)?.begin_ms)?;
+        self.begins_at(plan, place, end_ms).then_some(before)
+    }
+}
+
+/// The work of a plan, in the order in which it ends.
+pub(crate) struct Ended(Vec<(i64, usize)>);
+
+impl Ended {
+    pub(crate) fn of(plan: &Plan) -> Ended {
+        let laid = plan.iter().enumerate().filter_map(|(place, own)| Some((own.as_ref()?, place)));
+        let work = laid.filter(|(own, _)| own.begin_ms < own.end_ms);
+        let mut ended: Vec<(i64, usize)> = work.map(|(own, place)| (own.end_ms, place)).collect();
+        ended.sort_unstable();
+        Ended(ended)
+    }
+
+    /// The last that has ended by an instant.
+    fn last_by(&self, instant_ms: i64) -> Option<(i64, usize)> {
+        let ended = self.0.partition_point(|(end_ms, _)| *end_ms <= instant_ms);
+        self.0.get(ended.checked_sub(1)?).copied()
     }
 }
 

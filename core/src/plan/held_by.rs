@@ -1,6 +1,7 @@
 //! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
 
 use super::calendar::{HOUR_MS, MINUTE_MS};
+use super::chain::Ended;
 use super::lay::{Ground, Laid, Plan, last_over};
 use super::needs::{Holder, Needs, Task, missing};
 use super::own_time::Kind;
@@ -114,6 +115,7 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
         way.extend(of_running(running, now_ms));
         return way;
     }
+    let ended = Ended::of(plan);
     let mut at = last;
     while let Some((place, laid)) = at.and_then(|place| Some((place, plan.get(place)?.as_ref()?))) {
         let Some(task) = ground.tasks.get(place) else { break };
@@ -135,7 +137,7 @@ fn way_back(needs: &Needs, ground: &Ground, plan: &Plan, now_ms: i64) -> Vec<Str
             at = Some(other);
             continue;
         }
-        let before = ground.done_just_before(plan, place).filter(|_| idle);
+        let before = ground.done_just_before(plan, &ended, place).filter(|_| idle);
         let before_ms = before.and_then(|before| plan.get(before)?.as_ref()).map(|before| before.end_ms);
         way.extend(of_hours(ground, task, laid, before_ms.unwrap_or(release_ms)));
         if before.is_some() {

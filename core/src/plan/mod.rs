@@ -10,6 +10,7 @@ mod blocks;
 mod chain;
 mod chance;
 mod circles;
+mod dates;
 mod fill;
 mod fits;
 mod held_by;

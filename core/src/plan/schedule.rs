@@ -50,7 +50,7 @@ pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
 }
 
 /// Plans every job of a bike from a moment on. The order that stood before is kept where no other is ready earlier. The
-/// odds take two thousand runs through the plan.
+/// odds take thousands of runs through the plan.
 pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &Standing, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
     let mut needs = Needs::of(bike, moment, &clockwork);

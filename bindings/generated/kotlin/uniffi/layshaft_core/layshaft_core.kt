@@ -10520,7 +10520,8 @@ public object FfiConverterTypeNotThere: FfiConverterRustBuffer<NotThere> {
  */
 data class Odds (
     /**
-     * Ready by then in half of the runs, milliseconds since 1970 (UTC).
+     * Ready by then in half of the runs, milliseconds since 1970 (UTC). Between two days with runs that are ready, the
+     * dates move evenly with the share.
      */
     var `likelyMs`: kotlin.Long? = null 
     , 
