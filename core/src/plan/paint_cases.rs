@@ -142,3 +142,22 @@ fn a_paint_job_that_can_never_cure_leaves_no_date_and_says_so() {
     assert!(codes(&plan).contains(&"plan.wait-without-end"), "{:?}", plan.findings);
     assert!(!codes(&plan).contains(&"plan.sand-first"));
 }
+
+#[test]
+fn a_window_that_opens_before_the_bench_time_of_the_day_turns_nothing_over() {
+    let mut made = tank(300.0, 1, at("2026-03-24", 11 * 60));
+    // Ahead of all others the coat would keep the liner from its cure until Thursday.
+    if let Some(paint) = made.jobs.get_mut("paint") {
+        paint.hands_on_minutes = 120.0;
+    }
+    let others = (0..6).map(|number| job(&format!("job {number}"), 0.1, &["liner"]));
+    for other in others.chain([waiting(job("liner", 1.0, &[]), "cures", 140.0)]) {
+        made.jobs.insert(other.title.clone(), other);
+    }
+    let tuesday = |hour: u32| Moment { now_ms: at("2026-03-24", hour * 60), ..tuesday_noon() };
+    let (before, after) = (schedule(&made, &tuesday(12)), schedule(&made, &tuesday(14)));
+    assert_eq!(row(&before, "paint").blocked_by, ["the coat below dries"]);
+    assert!(row(&after, "paint").blocked_by.is_empty());
+    assert_eq!(before.ready_ms, after.ready_ms);
+    assert!(before.rows.iter().all(|one| one.work == row(&after, &one.job).work), "{before:?} {after:?}");
+}

@@ -32,8 +32,10 @@ pub(crate) struct Painting {
 /// The coats that are to come.
 #[derive(Clone, Debug)]
 pub(crate) struct NextCoat {
-    /// From when on the next may go on.
+    /// From when on the next may go on: not before now.
     pub(crate) from_ms: i64,
+    /// When its window opens or has opened; none when nothing is below it.
+    opens_ms: Option<i64>,
     /// Until when, without sanding.
     pub(crate) until_ms: Option<i64>,
     /// Its window closed unused, and the coat below is not sanded yet.
@@ -61,6 +63,7 @@ impl Painting {
             let last_ms = last.and_then(|last| if last == number { Some(from_ms) } else { at(last) });
             NextCoat {
                 from_ms,
+                opens_ms: at(number),
                 until_ms: sheet.steps.get(number).and_then(|step| step.until_ms),
                 sand_first: sheet.state == ProcessState::SandFirst,
                 between_ms: last_ms.map(|last_ms| (last_ms - from_ms).max(0)),
@@ -97,8 +100,8 @@ impl Painting {
             return;
         };
         task.fixed_ms = task.fixed_ms.max(next.from_ms);
-        if next.from_ms > moment.at_ms() {
-            task.wait_for(next.from_ms, Holder::Coat(self.title.clone()));
+        if let Some(opens_ms) = next.opens_ms {
+            task.wait_for(opens_ms, Holder::Coat(self.title.clone()));
         }
         task.wait = match (&next.last, next.between_ms, self.cured_ms) {
             (Some(last), Some(between_ms), Some(_)) => {
