@@ -20,8 +20,8 @@ enum Stretch {
     Hours { title: String, kind: Kind, long_ms: i64 },
 }
 
-/// When waits, parcels and hours of a kind on the way take this share of it, the longest of them is named; else bench time is. A choice
-/// of ours.
+/// When waits, parcels and hours of a kind on the way take this share of it, the longest of them is named; else bench time
+/// is. A choice of ours.
 const TELLING_SHARE: f64 = 1.0 / 3.0;
 
 /// What holds the date, in one or two sentences.

@@ -1,10 +1,11 @@
 //! Laying tasks onto bench time: one mechanic, one job at a time, a job begun is finished before another is begun.
 //!
-//! Each task lies in the bench time of its kind, and takes its spots (see `spots`) after those before it in the order. Where what follows has a time limit, the task is put off until what
-//! follows can begin in time. For a given order there is one plan in which every task begins and ends as early as in
-//! any other, because each rule only ever says “not before”: it is found by raising the beginnings until all rules hold
-//! (the least fixed point; Tarski, Pacific Journal of Mathematics 5, 1955, standing: from memory). More bench time only
-//! takes rules away, so no task of an order can end later by it.
+//! Each task lies in the bench time of its kind, and takes its spots (see `spots`) after those before it in the order.
+//! Where what follows has a time limit, the task is put off until what follows can begin in time. For a given order there
+//! is one plan in which every task begins and ends as early as in any other, because each rule only ever says “not
+//! before”: it is found by raising the beginnings until all rules hold (the least fixed point; Tarski, Pacific Journal of
+//! Mathematics 5, 1955, standing: from memory). More bench time only takes rules away, so no task of an order can end
+//! later by it.
 
 use super::calendar::{DAY_MS, MINUTE_MS};
 use super::needs::Task;
