@@ -262,8 +262,10 @@ test('a second temperature of the can runs the clock; half of it is refused at i
   await goTo(page, '#/numbers/cure');
   await page.getByRole('button', { name: /^Product/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: /^Colour, spray can/ }).click();
+  await expect(page.getByRole('term').filter({ hasText: 'On the can' }).locator('..')).toContainText(/7\sdays/);
   await press(page, 'Change the data');
   const sheet = page.getByRole('dialog').first();
+  await expect(sheet.getByRole('button', { name: /^Full cure after/ })).toContainText(/168\sh/);
   await sheet.getByRole('button', { name: /^Second temperature/ }).click();
   await typeOnPad(page, '30');
   await sheet.getByRole('button', { name: 'Save' }).click();

@@ -16,13 +16,17 @@ export function digits(value: number, decimals: number): string {
   return value < 0 && Number(text.replaceAll(THIN, '')) !== 0 ? MINUS + text : text;
 }
 
+/** Hours and days as a person says them: with a decimal only where there is something behind the point. */
+const plain = (value: number, decimals: number) => digits(value, decimals).replace(/\.0+$/, '');
+
 /** A value in the unit that this device shows: the number and its symbol. */
 export function figure(value: number, unit: Unit, decimals?: number): { number: string; symbol: string } {
   const card = tables.unit(unit);
   const shown = settings.shownIn(unit);
   if (shown === unit || card.other?.unit !== shown) {
     const own = decimals ?? card.decimals;
-    return { number: unit === 'year' ? value.toFixed(0) : digits(value, own), symbol: card.symbol };
+    const write = unit === 'year' ? value.toFixed(0) : unit === 'hour' ? plain(value, own) : digits(value, own);
+    return { number: write, symbol: card.symbol };
   }
   const other = tables.unit(shown);
   return { number: digits(value * card.other.factor + card.other.offset, other.decimals), symbol: other.symbol };
@@ -53,10 +57,12 @@ export function handsOn(minutes: number): string {
 
 /** Hours that pass: 40 min, 31 h, 5 days. */
 export function passing(hours: number): string {
-  if (hours < 1) return `${Math.round(hours * 60)}\u00a0min`;
-  if (hours < 72) return `${digits(hours, hours < 10 ? 1 : 0)}\u00a0h`;
-  return `${digits(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
+  const minutes = Math.round(hours * 60);
+  if (minutes < 60) return `${minutes}\u00a0min`;
+  if (hours < 72) return `${plain(hours, hours < 10 ? 1 : 0)}\u00a0h`;
+  return `${plain(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
 }
+
 
 /** Money in its smallest unit, as the locale writes the currency. */
 export function money(minor: number, currency: string): string {
