@@ -52,6 +52,7 @@ test('a job for two goes where the helper comes, and says when nobody ever does'
   await goTo(page, '#/plan/new');
   await page.getByLabel('What is done').fill('Hold the fork straight');
   await page.getByRole('radio', { name: 'With a helper' }).check();
+  await expect(page.getByRole('button', { name: /^Not damper than/ })).toContainText('does not matter');
   await press(page, 'Save');
   // The form says the same words; only the page of the job tells that it was saved.
   await page.locator('main[data-page^="plan/job/"]').waitFor();

@@ -54,7 +54,6 @@ export const shell = {
     sign: 'Plus or minus',
     to: 'type in',
     inOther: (symbol: string) => `Type in ${symbol}`,
-    notKnown: 'Not known',
     enter: 'Enter',
   },
 
