@@ -40,6 +40,9 @@ test('the right half goes on, the left half goes back, and the last step finishe
   }
   await finish.click();
   await expect(page.getByText(`“${title}” is done.`).first()).toBeVisible();
+  await page.reload();
+  await settled(page);
+  await expect(page.locator('.step')).toContainText(`“${title}” is done.`);
 });
 
 test('the screen is kept on, and only while at the bench', async ({ page }) => {
