@@ -45,6 +45,12 @@ export const shell = {
     no: 'No',
   },
 
+  draft: {
+    found: 'Not saved yet.',
+    more: 'This is what you typed last time.',
+    discard: 'Discard it',
+  },
+
   pad: {
     range: (from: string, to: string, symbol: string) => `${from} to ${to}${symbol ? ` ${symbol}` : ''} is accepted`,
     empty: 'Type a number.',

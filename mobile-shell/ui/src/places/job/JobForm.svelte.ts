@@ -1,5 +1,6 @@
 // What the job form holds until it is saved.
 import { route, to } from '../../app/route.svelte.ts';
+import { Drafted } from '../../app/drafted.svelte.ts';
 import { Saving } from '../../app/saving.svelte.ts';
 import { blankJob } from '../bike/blank.ts';
 import type { Job } from '../../app/wire.ts';
@@ -8,39 +9,45 @@ import { words } from '../../words.ts';
 export type WaitKind = 'none' | 'hours' | 'cure';
 
 export class JobEntry {
-  job = $state<Job>(blankJob(0));
-  ready = $state(false);
-  waitKind = $state<WaitKind>('none');
+  readonly draft = new Drafted<Job>();
   readonly saving = new Saving();
   readonly #id: string | undefined;
 
   constructor(id: string | undefined) {
     this.#id = id;
-    this.ready = id === undefined;
   }
 
-  /** Fills the form once; what somebody types is not overwritten by an answer that comes later. */
-  fill(job: Job) {
-    if (this.ready) return;
-    this.job = structuredClone(job);
-    this.waitKind = job.wait ? (job.wait.product ? 'cure' : 'hours') : 'none';
-    this.ready = true;
+  /** A job that is there, or a new one of this bike. */
+  fill(bike: string, job: Job | undefined) {
+    if (this.#id === undefined) this.draft.fill(`job.new.${bike}`, blankJob(0));
+    else if (job) this.draft.fill(`job.${this.#id}`, job);
+  }
+
+  get waitKind(): WaitKind {
+    const wait = this.draft.value?.wait;
+    if (!wait) return 'none';
+    return wait.product || wait.hours == null ? 'cure' : 'hours';
   }
 
   setWait(kind: WaitKind) {
-    const name = this.job.wait?.name ?? '';
-    this.waitKind = kind;
-    if (kind === 'none') this.job.wait = null;
-    else if (kind === 'hours') this.job.wait = { ...this.job.wait, name, hours: this.job.wait?.hours ?? 24, product: null };
-    else this.job.wait = { ...this.job.wait, name, hours: null, product: this.job.wait?.product ?? null };
+    const job = this.draft.value;
+    if (!job) return;
+    const name = job.wait?.name ?? '';
+    if (kind === 'none') job.wait = null;
+    else if (kind === 'hours') job.wait = { ...job.wait, name, hours: job.wait?.hours ?? 24, product: null };
+    else job.wait = { ...job.wait, name, hours: null, product: job.wait?.product ?? null };
   }
 
   async save() {
-    const job = $state.snapshot(this.job);
+    const job = $state.snapshot(this.draft.value);
+    if (!job) return;
     if (this.#id === undefined) {
       const done = await this.saving.act({ kind: 'addJob', job }, words.jobForm.added(job.title.trim()));
-      if (done) route.replace(done.made ? to('plan', 'job', done.made) : '#/plan');
+      if (!done) return;
+      this.draft.done();
+      route.replace(done.made ? to('plan', 'job', done.made) : '#/plan');
     } else if (await this.saving.act({ kind: 'changeJob', id: this.#id, job }, words.jobForm.saved)) {
+      this.draft.done();
       route.up(to('plan', 'job', this.#id));
     }
   }

@@ -1,50 +1,42 @@
 // A paint job while it is planned: the order of its coats, what it is on, how much it is. What is changed in it is kept as
 // a draft until the job is begun.
-import { draftOf, dropDraft, keepDraft } from '../../app/drafts.ts';
+import { Drafted, draftedPlace } from '../../app/drafted.svelte.ts';
 import type { Layer, Process, ProcessStep, Product } from '../../app/wire.ts';
 import { words } from '../../words.ts';
 
 const NOTHING: Process = { title: '', part: 'other', steps: [], surfaces: [] };
-
-const FORM = 'coats';
-
-interface Draft {
-  plan: Process;
-  chosen: string;
-}
-
-function fits(kept: unknown): kept is Draft {
-  const { plan, chosen } = (kept ?? {}) as Partial<Draft>;
-  return typeof chosen === 'string' && typeof plan?.title === 'string' && Array.isArray(plan.steps) && Array.isArray(plan.surfaces);
-}
+/** Name of the draft of the coat that is open. */
+export const COAT = 'coats.coat';
 
 export class CoatsPlan {
-  readonly #kept = draftOf(FORM, fits);
-  plan = $state.raw<Process>(this.#kept?.plan ?? NOTHING);
+  readonly #draft = new Drafted<{ plan: Process; chosen: string | null }>();
+  readonly plan = $derived<Process>($state.snapshot(this.#draft.value?.plan) ?? NOTHING);
+  /** Which coat is open; one past the last is a new one. The one that was open at a reload opens again. */
+  open = $state(draftedPlace(COAT));
+
   /** Title of the usual order that it began with. */
-  chosen = $state<string | null>(this.#kept?.chosen ?? null);
+  get chosen(): string | null {
+    return this.#draft.value?.chosen ?? null;
+  }
 
   /** What stands there before anything is chosen; a draft goes before it. */
   suggest(order: Process) {
-    if (this.chosen !== null) return;
-    this.chosen = order.title;
-    this.plan = order;
+    this.#draft.fill('coats', { plan: order, chosen: order.title });
   }
 
   /** Begins anew with one of the usual orders; what was measured stays. */
   begin(order: Process) {
-    this.chosen = order.title;
+    if (this.#draft.value) this.#draft.value.chosen = order.title;
     this.put({ ...order, surfaces: this.plan.surfaces });
   }
 
   put(change: Partial<Process>) {
-    this.plan = { ...this.plan, ...change };
-    keepDraft(FORM, { plan: this.plan, chosen: this.chosen });
+    if (this.#draft.value) this.#draft.value.plan = { ...this.plan, ...change };
   }
 
   /** The job is begun: the next plan starts afresh. */
   begun() {
-    dropDraft(FORM);
+    this.#draft.done();
   }
 
   /** Puts a step in its place, or behind the last. A can that was changed is changed for every coat of it. */

@@ -1,4 +1,5 @@
 // What the cure page tries: a product, or one's own can, at a temperature.
+import { Drafted } from '../../app/drafted.svelte.ts';
 import { moment } from '../../show/date.ts';
 import { passing } from '../../show/number.ts';
 import type { CureSheet, Product } from '../../app/wire.ts';
@@ -6,16 +7,29 @@ import type { Row } from '../../parts/Rows.svelte';
 import { words } from '../../words.ts';
 
 export class CureTry {
-  chosen = $state<string | null>(null);
-  /** The data of one's own can, once something was changed. */
-  own = $state.raw<Product | null>(null);
+  /** Kept on the device: nobody types what is on a can twice. */
+  readonly #draft = new Drafted<{ chosen: string | null; own: Product | null }>();
   celsius = $state<number | null>(null);
   humidity = $state<number | null>(null);
   surfaceCelsius = $state<number | null>(null);
 
+  constructor() {
+    this.#draft.fill('cure', { chosen: null, own: null });
+  }
+
+  get chosen(): string | null {
+    return this.#draft.value?.chosen ?? null;
+  }
+  /** The data of one's own can, once something was changed. */
+  get own(): Product | null {
+    return this.#draft.value?.own ?? null;
+  }
+
   choose(name: string | null) {
-    this.chosen = name;
-    this.own = null;
+    this.put({ chosen: name, own: null });
+  }
+  put(change: { chosen?: string | null; own?: Product | null }) {
+    if (this.#draft.value) Object.assign(this.#draft.value, change);
   }
 }
 

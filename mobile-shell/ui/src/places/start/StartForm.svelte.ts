@@ -1,5 +1,6 @@
-// The guided entry: the bike is started with its first page, so that nothing typed is lost; the gears are added to it.
+// The guided entry: the bike is started with its first page; the gears are added to it. A reload loses neither page.
 import { desk } from '../../app/desk.svelte.ts';
+import { Drafted } from '../../app/drafted.svelte.ts';
 import { keeping } from '../../app/keeping.svelte.ts';
 import { route } from '../../app/route.svelte.ts';
 import { Saving } from '../../app/saving.svelte.ts';
@@ -8,19 +9,32 @@ import type { Drive, Identity } from '../../app/wire.ts';
 import { words } from '../../words.ts';
 
 export class StartEntry {
-  step = $state<1 | 2>(1);
-  identity = $state<Identity>({ name: '', invented: false });
-  drive = $state<Drive>(blankDrive());
+  readonly #identity = new Drafted<Identity>();
+  readonly #drive = new Drafted<Drive>();
   readonly saving = new Saving();
-  #started = false;
+
+  constructor() {
+    this.#identity.fill('start', { name: '', invented: false });
+    this.#drive.fill('start.gears', blankDrive());
+  }
+
+  /** The address says which page it is. */
+  get step(): 1 | 2 {
+    return route.query.has('gears') ? 2 : 1;
+  }
+  get identity(): Identity {
+    return this.#identity.value ?? { name: '', invented: false };
+  }
+  get drive(): Drive {
+    return this.#drive.value ?? blankDrive();
+  }
 
   async toGears() {
     const identity = { ...$state.snapshot(this.identity), model: this.identity.model?.trim() || null };
-    const done = await this.saving.act(this.#started ? { kind: 'describeBike', identity } : { kind: 'startBike', identity });
-    if (!done) return;
-    this.#started = true;
+    if (!(await this.saving.act({ kind: 'startBike', identity }))) return;
+    this.#identity.done();
     void keeping.askFirst();
-    this.step = 2;
+    route.replace('#/start/own?gears');
     scrollTo(0, 0);
   }
 
@@ -29,7 +43,9 @@ export class StartEntry {
   }
 
   skip() {
-    desk.say(words.start.started(this.identity.name.trim()));
+    this.#drive.done();
+    const name = this.identity.name.trim();
+    if (name) desk.say(words.start.started(name));
     route.go('#/today');
   }
 }
