@@ -89,6 +89,23 @@ test('a job without a title and a bike without a name are refused', async ({ pag
   expect(await facts(page)).toBe(before);
 });
 
+test('a refused form goes to the field, and stops saying it once the field is changed', async ({ page }) => {
+  await goTo(page, '#/plan/new');
+  const title = page.getByLabel('What is done');
+  const air = page.getByRole('button', { name: /^Not colder than/ });
+  await air.click();
+  await typeOnPad(page, '12');
+  await expect(air, 'the keyboard goes back to what opened the pad').toBeFocused();
+  await press(page, 'Save');
+  await expect(title).toBeFocused();
+  await expect(title).toBeInViewport();
+  await expect(page.getByRole('alert')).toHaveCount(1);
+  await title.fill('Refit the tank');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await press(page, 'Add a step');
+  await expect(page.getByLabel('Step 1', { exact: true })).toBeFocused();
+});
+
 test('a product without any time on its sheet is refused beside the field', async ({ page }) => {
   const before = await facts(page);
   await goTo(page, '#/numbers/cure');

@@ -10,7 +10,7 @@ export type WaitKind = 'none' | 'hours' | 'cure';
 
 export class JobEntry {
   readonly draft = new Drafted<Job>();
-  readonly saving = new Saving();
+  readonly saving = new Saving(() => this.draft.value);
   readonly #id: string | undefined;
 
   constructor(id: string | undefined) {

@@ -11,7 +11,7 @@ import { words } from '../../words.ts';
 export class StartEntry {
   readonly #identity = new Drafted<Identity>();
   readonly #drive = new Drafted<Drive>();
-  readonly saving = new Saving();
+  readonly saving = new Saving(() => (this.step === 1 ? this.identity : this.drive));
 
   constructor() {
     this.#identity.fill('start', { name: '', invented: false });
