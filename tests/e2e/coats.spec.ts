@@ -50,7 +50,7 @@ async function begin(page: Page): Promise<string> {
   await goTo(page, '#/numbers/cure');
   await press(page, 'Plan several coats');
   await settled(page);
-  await page.getByRole('button', { name: /^From a usual order/ }).click();
+  await page.getByRole('button', { name: /^Start from/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Rust spot on the frame' }).click();
   await page.getByLabel('On what').fill(TITLE);
   await settled(page);
@@ -78,7 +78,7 @@ test('three coats: too soon, the open window, a missed one that is sanded, and a
   await expect(first).toContainText(`from ${said(reaches(START, CONVERTER.from))}`);
   await expect(first).toContainText(`until ${said(reaches(START, CONVERTER.until))}, then sand first`);
   await expect(first).toContainText('“Converter” on the can at 20 °C: 3.0 h to 48 h; here at 12 °C: 4.8 h to 77 h.');
-  const holds = page.locator('section', { has: page.getByRole('heading', { name: 'Has to wait until' }) });
+  const holds = page.locator('section', { has: page.getByRole('heading', { name: 'Until these times' }) });
   await expect(holds).toContainText('do not fit it to the bike');
   await expect(page.getByRole('button', { name: /goes on now/ })).toHaveCount(0);
 
@@ -111,7 +111,7 @@ test('three coats: too soon, the open window, a missed one that is sanded, and a
   await expect(state(page)).toHaveText('window open');
   await lookAt(page, after(shut, 1 / 60), job);
   await expect(state(page)).toHaveText('sand first');
-  await expect(page.getByText('The window is missed.')).toBeVisible();
+  await expect(page.getByText('The window was missed.')).toBeVisible();
   await expect(coat(page, 'Second rust paint')).toContainText(`missed: shut since ${said(shut)}`);
   await expect(page.getByRole('button', { name: /goes on now/ })).toHaveCount(0);
   await press(page, 'Sanded and wiped');
@@ -131,17 +131,17 @@ test('three coats: too soon, the open window, a missed one that is sanded, and a
 
 test('a plan that is not begun yet is there again after a reload, and gone once it is begun', async ({ page }) => {
   await goTo(page, '#/numbers/coats');
-  await page.getByRole('button', { name: /^From a usual order/ }).click();
+  await page.getByRole('button', { name: /^Start from/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Rust spot on the frame' }).click();
   await page.getByLabel('On what').fill(TITLE);
   await page.locator('ol button').last().click();
   await page.getByRole('dialog').getByLabel('What it is called').fill('Last rust paint');
-  await press(page, 'Take it');
+  await press(page, 'Keep it');
   await expect(page.locator('ol li').last()).toContainText('Last rust paint');
   await page.reload();
   await settled(page);
   await expect(page.getByLabel('On what')).toHaveValue(TITLE);
-  await expect(page.getByRole('button', { name: /^From a usual order/ })).toContainText('Rust spot on the frame');
+  await expect(page.getByRole('button', { name: /^Start from/ })).toContainText('Rust spot on the frame');
   await expect(page.locator('ol li')).toHaveCount(3);
   await expect(page.locator('ol li').last()).toContainText('Last rust paint');
 
@@ -291,14 +291,14 @@ test('measured surfaces make the area, on the mixing page and in a plan of coats
   const sheet = page.getByRole('dialog');
   await sheet.getByRole('button', { name: /^Diameter/ }).click();
   await typeOnPad(page, '2000');
-  await sheet.getByRole('button', { name: 'Take it' }).click();
+  await sheet.getByRole('button', { name: 'Keep it' }).click();
   await expect(sheet.getByRole('alert')).toContainText('1 to 1000 mm');
   await sheet.getByRole('button', { name: 'Leave it out' }).click();
   await expect(page.locator('main dl').last()).toContainText('0.298 m²');
 
   await goTo(page, '#/numbers/coats');
   await press(page, 'Add a surface');
-  await page.getByRole('dialog').getByRole('button', { name: 'Take it' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Keep it' }).click();
   await settled(page);
   await expect(page.locator('dl', { hasText: 'Area' })).toContainText('0.298 m²');
 });

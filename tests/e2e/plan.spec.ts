@@ -12,6 +12,7 @@ test('the date is told as likely and safe, and supposing changes it without stor
   const before = await ready.innerText();
   await page.getByRole('radio', { name: 'How sure' }).check();
   await settled(page);
+  await expect(page.getByText('If all goes as planned')).toBeVisible();
   await expect(page.getByText('Likely ready')).toBeVisible();
   await expect(page.getByRole('img', { name: /^Share of runs that are ready by a day/ })).toBeVisible();
   const tuesday = page.getByRole('checkbox', { name: /^Never on Tuesday/ });
@@ -82,12 +83,12 @@ test('a tool that is not at hand becomes a part, and a spot and the air of a job
   await expect(page.getByRole('heading', { name: 'Lay out before you begin' })).toBeVisible();
   await page.getByRole('button', { name: /^goggles is not at hand/ }).click();
   await expect(page.getByRole('link', { name: /goggles/ }).first()).toContainText('wanted');
-  await expect(page.getByText(/^waits for .*goggles/)).toBeVisible();
+  await expect(page.getByText(/^Waits for .*goggles/)).toBeVisible();
   await page.getByRole('link', { name: 'Edit' }).click();
-  await page.getByRole('button', { name: /^Stand, spray place, oven/ }).click();
-  await page.getByRole('checkbox', { name: /The oven or heat lamp/ }).click();
+  await page.getByRole('button', { name: /^Stand, spray place or oven/ }).click();
+  await page.getByRole('checkbox', { name: /Oven or heat lamp/ }).click();
   await page.getByRole('button', { name: 'Done', exact: true }).click();
   await page.getByRole('button', { name: 'Save' }).click();
-  await expect(page.locator('main')).toContainText('The oven or heat lamp');
+  await expect(page.locator('main')).toContainText('Oven or heat lamp');
   await expect(page.locator('main')).toContainText('10\u00a0°C or more');
 });

@@ -44,13 +44,13 @@ test('a job is added, ordered, changed, put away and brought back', async ({ pag
   await typeOnPad(page, '25');
   await press(page, 'Add a step');
   await page.getByLabel('Step 1', { exact: true }).fill('Four bolts, washers under each.');
-  await page.getByRole('button', { name: /Must be done before it/ }).click();
+  await page.getByRole('button', { name: /What comes first/ }).click();
   await page.getByRole('dialog').getByRole('checkbox').first().click();
   await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
   await press(page, 'Save');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Refit the mudguard');
   await expect(page.getByText('Four bolts, washers under each.')).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'Must be done before' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Comes first' })).toBeVisible();
 
   await press(page, 'Put it away');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Plan');
@@ -101,6 +101,13 @@ test('a first bike by hand: guided, skipped, and each page says what it still wa
   await press(page, 'Put it on the shelf');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Today');
   await expect(page.getByText(/No job is written down yet/)).toBeVisible();
+  await goTo(page, '#/plan/new');
+  await page.getByLabel('What is done').fill('Look it over');
+  await press(page, 'Save');
+  await page.locator('main[data-page^="plan/job/"]').waitFor();
+  await goTo(page, '#/plan');
+  await press(page, 'Set bench time');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Bench time');
   await goTo(page, '#/numbers/gearing');
   await expect(page.getByText('Something is not known yet:')).toBeVisible();
   await press(page, 'Enter it on the bike');

@@ -1,4 +1,5 @@
 // Every page of the app on the demo bike: a name, its address (or how to find it), and what is opened on it first.
+import { damage } from './damage.mjs';
 import { firstLink, goTo, press, settled, typeOnPad } from './steps.mjs';
 
 const GEARING = '#/numbers/gearing?front=16&rear=38';
@@ -27,7 +28,7 @@ export const PAGES = [
   ['job-new', '#/plan/new'],
   ['job-tools', (page) => firstLink(page, '#/plan?view=stages', 'a.row:has-text("Paint")'), (page) => page.getByRole('heading', { name: 'Lay out before you begin' }).scrollIntoViewIfNeeded()],
   ['job-new-needs', '#/plan/new', (page) => page.getByRole('heading', { name: 'When it can be done' }).scrollIntoViewIfNeeded()],
-  ['job-new-spots', '#/plan/new', (page) => page.getByRole('heading', { name: 'What air it needs' }).scrollIntoViewIfNeeded()],
+  ['job-new-spots', '#/plan/new', (page) => page.getByRole('heading', { name: 'Air it needs' }).scrollIntoViewIfNeeded()],
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
   ['numbers', '#/numbers'],
@@ -109,7 +110,7 @@ export const PAGES = [
   ['cure-clock', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]')],
   ['cure-place', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]'), (page) => page.getByRole('button', { name: /^It stands/ }).click()],
   ['coats-plan', '#/numbers/coats'],
-  ['coats-plan-foot', '#/numbers/coats', (page) => page.getByRole('heading', { name: 'How much it is' }).scrollIntoViewIfNeeded()],
+  ['coats-plan-foot', '#/numbers/coats', (page) => page.getByRole('heading', { name: 'How much paint' }).scrollIntoViewIfNeeded()],
   ['coats-plan-coat', '#/numbers/coats', (page) => page.locator('ol button.row').nth(1).click()],
   ['coats-plan-refused', '#/numbers/coats', (page) => page.getByLabel('On what').fill('')],
   ['coats-ready', (page) => startCoats(page, [])],
@@ -149,6 +150,9 @@ export const PAGES = [
   ['start', '#/start'],
   ['start-own', '#/start/own'],
   ['nowhere', '#/no/such/page'],
+  // The last ones: after them the demo bike is gone.
+  ['bike-device-damaged', setAside],
+  ['start-damaged', '#/bike/device', (page) => page.evaluate(() => (location.hash = '#/today')).then(() => page.getByText('A damaged file was set aside').waitFor())],
 ];
 
 /**
@@ -261,4 +265,12 @@ export async function comeBackAfter(page, hours) {
   await page.evaluate((hours) => sessionStorage.setItem('seen-before', String(Date.now() - hours * 3_600_000)), hours);
   await page.reload();
   await settled(page);
+}
+
+/** Opens the app on a damaged database: it is set aside and said so. */
+async function setAside(page) {
+  await damage(page);
+  await page.goto('./#/bike/device');
+  await settled(page);
+  return '#/bike/device';
 }

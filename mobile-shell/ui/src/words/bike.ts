@@ -16,7 +16,7 @@ export const bike = {
     climateMore: (celsius: string, humidity: string | null) => (humidity ? `${celsius}, ${humidity}` : celsius),
     climateNone: 'no note yet',
     hours: 'Bench time',
-    hoursNone: 'not set: the plan has no dates',
+    hoursNone: 'not set: the plan assumes a usual week',
     hoursMore: (hours: string) => `${hours} a week`,
     bundle: 'Bundle: save and take in',
     shelf: 'Shelf',

@@ -12,11 +12,11 @@ export const shell = {
     brokenTitle: 'The data could not be opened',
     broken: 'Nothing was deleted. If the device is short of room, make some and try again. A bundle that you saved can be taken in on any device.',
     again: 'Try again',
-    setAsideTitle: 'A damaged file was set aside',
+    setAsideTitle: 'A damaged file was set aside.',
     setAside: (name: string) =>
-      `The data could not be read, so it was put aside as “${name}” and not deleted. Start anew, or take your last bundle in.`,
+      `The data could not be read, so it was put aside as “${name}” and not deleted. Start afresh, or take in your last bundle.`,
     asideBefore: (name: string) =>
-      `The data could not be read once, so it was put aside as “${name}” and not deleted. It stays until the app is taken off this device.`,
+      `At one point the data could not be read, so it was put aside as “${name}” and not deleted. It stays until the app is taken off this device.`,
     asideSave: 'Save the damaged file',
     asideSaved: (name: string) => `${name} is saved. Whoever knows SQLite may get facts out of it.`,
     noPage: 'There is nothing at this address.',
@@ -43,6 +43,11 @@ export const shell = {
     showIn: (symbol: string) => `Show in ${symbol}`,
     yes: 'Yes',
     no: 'No',
+  },
+
+  findings: {
+    hours: 'Set bench time',
+    garage: 'Temperature in the garage',
   },
 
   draft: {

@@ -2,11 +2,12 @@
 export const sure = {
   sure: {
     view: 'How sure',
+    planned: 'If all goes as planned',
     likely: 'Likely ready',
     safe: 'Safe to count on',
     likelyMore: (runs: string) => `in half of ${runs} runs`,
     safeMore: 'in nine of ten runs',
-    noOdds: 'No parcel and no hands-on time varies yet. Say how long a delivery may take, or the least and most of a job, and the odds stand here.',
+    noOdds: 'Nothing varies yet. Say how long a delivery may take, or the least and the most that a job may take, and the odds are shown here.',
     toParts: 'Parts',
     picture: (likely: string, safe: string) => `Share of runs that are ready by a day: half by ${likely}, nine in ten by ${safe}`,
     half: 'half',
@@ -29,8 +30,8 @@ export const sure = {
     order: 'Order first',
     orderBy: (day: string) => `by ${day}`,
     orderNow: 'now',
-    proven: 'If nothing goes otherwise than planned, no other order of the jobs is ready earlier: that is proven.',
-    bound: (ready: string, bound: string) => `The plan is ready on ${ready}; that no order is ready before ${bound} is proven, what lies between is not.`,
+    proven: 'As long as everything goes as planned, no other order of the jobs is ready earlier: that is proven.',
+    bound: (ready: string, bound: string) => `The plan is ready on ${ready}. It is proven that no order of the jobs is ready before ${bound}; whether one is ready in between is not.`,
     curveNote: 'The odds come from the least, usual and most that you gave for jobs and deliveries. What was not given is taken as certain.',
   },
 };

@@ -12,6 +12,7 @@ export const today = {
     spans: { 15: '15 min', 60: '1 hour', 180: 'Evening', 480: 'All day' } as Record<number, string>,
     fits: (span: string) => `Fits ${span}`,
     fitsSpan: { 15: '15 minutes', 60: 'the hour', 180: 'the evening', 480: 'the day' } as Record<number, string>,
+    noneFits: (span: string) => `Nothing fits ${span}.`,
     longer: 'Needs longer',
     wholePlan: 'All jobs',
     start: 'Start at the bench',
