@@ -112,3 +112,37 @@ test('the first bike is not lost half way, and not entered twice', async ({ page
   await expect(page.getByText('Grandfather')).toHaveCount(1);
   expect(await drafts(page)).toEqual([]);
 });
+
+test('the data of a can on the cure page, and what its clock is started on, are there again', async ({ page }) => {
+  await goTo(page, '#/numbers/cure');
+  await press(page, 'Change the data');
+  const sheet = page.getByRole('dialog').first();
+  await sheet.getByLabel('What it is called').fill('Liner from the cellar');
+  await sheet.getByRole('button', { name: /^Full cure after/ }).click();
+  await typeOnPad(page, '120');
+  await reload(page);
+  await expect(sheet.getByRole('button', { name: /^Full cure after/ })).toContainText(/120\sh/);
+  await sheet.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('Liner from the cellar')).toBeVisible();
+  await reload(page);
+  await expect(page.getByText('Liner from the cellar')).toBeVisible();
+  await press(page, 'Start the clock');
+  await sheet.getByLabel('On what').fill('Spare tank');
+  await reload(page);
+  await expect(sheet.getByLabel('On what')).toHaveValue('Spare tank');
+  await sheet.getByRole('button', { name: 'Start the clock' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Spare tank');
+});
+
+test('a surface half measured is there again', async ({ page }) => {
+  await goTo(page, '#/numbers/mixing?mix=cover');
+  await press(page, 'Add a surface');
+  const sheet = page.getByRole('dialog').first();
+  await sheet.getByRole('button', { name: /^Length along it/ }).click();
+  await typeOnPad(page, '333');
+  await reload(page);
+  await expect(sheet.getByRole('button', { name: /^Length along it/ })).toContainText('333');
+  await sheet.getByRole('button', { name: 'Keep it' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  expect(await drafts(page)).toEqual([]);
+});
