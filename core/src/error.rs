@@ -39,7 +39,7 @@ pub enum Refused {
         unit: String,
     },
     /// A text that must say something is empty, or too long.
-    #[error("{label}: write 1 to {most} characters; {given} given")]
+    #[error("{}", bad_text(label, *given, *most))]
     BadText {
         /// Field as the caller named it.
         field: String,
@@ -86,6 +86,11 @@ pub enum Refused {
         /// What could not be read.
         reason: String,
     },
+}
+
+fn bad_text(label: &str, given: usize, most: usize) -> String {
+    let now = if given == 0 { "nothing stands there".to_owned() } else { format!("{given} are too many") };
+    format!("{label}: write 1 to {most} characters; {now}")
 }
 
 impl Refused {

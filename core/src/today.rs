@@ -157,10 +157,14 @@ fn why(bike: &Bike, row: &PlanRow, fits: bool, frees: u32, critical: bool) -> St
 
 /// What a job asks of the hour in which it is done.
 fn asks(job: &Job) -> Option<String> {
-    let daylight = matches!(job.place, Some(JobPlace::Daylight | JobPlace::SprayPlace)).then_some("daylight");
+    let place = match job.place {
+        Some(JobPlace::Daylight) => Some("daylight"),
+        Some(JobPlace::SprayPlace) => Some("the spray place in daylight"),
+        Some(JobPlace::Bench) | None => None,
+    };
     let helper = job.helper.filter(|asks| *asks).map(|_| "a helper");
     let asks: Vec<String> =
-        daylight.into_iter().chain(helper).map(str::to_owned).chain(air_words(job.air.as_ref())).collect();
+        place.into_iter().chain(helper).map(str::to_owned).chain(air_words(job.air.as_ref())).collect();
     (!asks.is_empty()).then(|| format!("needs {}", asks.join(" and ")))
 }
 

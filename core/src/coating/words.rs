@@ -37,7 +37,7 @@ pub(super) fn hours(hours: f64) -> String {
     if hours < 1.0 {
         format!("{:.0} min", hours * 60.0)
     } else if hours < 9.95 {
-        format!("{hours:.1} h")
+        format!("{} h", (hours * 10.0).round() / 10.0)
     } else {
         format!("{hours:.0} h")
     }

@@ -167,7 +167,7 @@ fn an_item_without_a_source_is_refused() {
     let text = refusal("source = { text = \"Club rule\", standing = \"entered\" }", "");
     assert!(text.contains("missing field `source`"), "{text}");
     let text = refusal("Club rule", " ");
-    assert_eq!(text, "Item “tyre.tread”, source: write 1 to 200 characters; 0 given");
+    assert_eq!(text, "Item “tyre.tread”, source: write 1 to 200 characters; nothing stands there");
 }
 
 #[test]

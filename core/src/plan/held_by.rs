@@ -207,13 +207,15 @@ fn waits_for_cure(needs: &Needs, now_ms: i64) -> bool {
 /// An instant as one says it: “Sat 4 Apr, 21:00”.
 pub(crate) fn spoken_instant(zone: &Zone, instant_ms: i64) -> String {
     let minute = zone.minute_at(instant_ms);
-    format!("{}, {}:{:02}", zone.day_at(instant_ms).spoken(), minute / 60, minute % 60)
+    format!("{}, {:02}:{:02}", zone.day_at(instant_ms).spoken(), minute / 60, minute % 60)
 }
 
-/// A length of time as one says it: hours from two hours on, else minutes.
+/// A length of time as one says it: hours from two hours on, to the half below a day; else minutes.
 pub(crate) fn spell(long_ms: i64) -> String {
     if long_ms >= 2 * HOUR_MS {
-        return format!("{:.0} h", long_ms as f64 / HOUR_MS as f64);
+        let hours = long_ms as f64 / HOUR_MS as f64;
+        let said = if hours < 24.0 { (hours * 2.0).round() / 2.0 } else { hours.round() };
+        return format!("{said} h");
     }
     format!("{:.0} min", long_ms as f64 / MINUTE_MS as f64)
 }

@@ -71,7 +71,7 @@ fn what_cannot_be_read_is_refused_with_the_part_that_failed() {
         let refused = refusal(code);
         assert!(refused.contains(part), "{code}: {refused}");
     }
-    assert_eq!(refusal("  "), "Tyre size: write 1 to 40 characters; 0 given");
+    assert_eq!(refusal("  "), "Tyre size: write 1 to 40 characters; nothing stands there");
 }
 
 #[test]

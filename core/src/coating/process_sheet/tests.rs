@@ -88,7 +88,7 @@ fn each_window_says_what_the_can_names_and_what_it_comes_to_here() {
     // An hour at 20 °C with Q = 5,000 K is exp(5000 (1/285.15 - 1/293.15)) = 1.614 h at 12 °C, 24 h are 38.7 h.
     assert_eq!(
         cool.steps[1].reason.as_deref(),
-        Some("“Colour” on the can at 20 °C: 1.0 h to 24 h; here at 12 °C: 1.6 h to 39 h.")
+        Some("“Colour” on the can at 20 °C: 1 h to 24 h; here at 12 °C: 1.6 h to 39 h.")
     );
     // A decal waits until the clear below bears a finger: 12 h on the can.
     assert!(cool.steps[2].reason.as_deref().unwrap().starts_with("“Clear” on the can at 20 °C: 12 h to 24 h; here"));

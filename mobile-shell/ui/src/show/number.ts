@@ -63,7 +63,6 @@ export function passing(hours: number): string {
   return `${plain(hours / 24, hours < 240 ? 1 : 0)}\u00a0days`;
 }
 
-
 /** Money in its smallest unit, as the locale writes the currency. */
 export function money(minor: number, currency: string): string {
   if (!/^[A-Z]{3}$/.test(currency)) return digits(minor / 100, 2);
