@@ -128,10 +128,19 @@ test('the data of a can on the cure page, and what its clock is started on, are 
   await expect(page.getByText('Liner from the cellar')).toBeVisible();
   await press(page, 'Start the clock');
   await sheet.getByLabel('On what').fill('Spare tank');
+  await sheet.getByRole('radio', { name: 'Earlier' }).check();
+  await sheet.getByLabel('Day and time').fill('2126-03-18T21:00');
   await reload(page);
   await expect(sheet.getByLabel('On what')).toHaveValue('Spare tank');
+  await expect(sheet.getByLabel('Day and time')).toHaveValue('2126-03-18T21:00');
+  // A day ahead is refused at its field; yesterday evening is told as such.
+  await sheet.getByRole('button', { name: 'Start the clock' }).click();
+  await expect(sheet.getByRole('alert')).toContainText('lies ahead');
+  await sheet.getByLabel('Day and time').fill('2024-03-18T21:00');
   await sheet.getByRole('button', { name: 'Start the clock' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Spare tank');
+  // The data of the can stay for the next clock.
+  expect(await drafts(page)).toEqual(['layshaft.draft.cure']);
 });
 
 test('a surface half measured is there again', async ({ page }) => {

@@ -82,6 +82,9 @@ fn a_product_without_data_and_a_window_that_closes_before_it_opens_are_refused()
         ..Product::default()
     };
     refused(start(backward), Code::Conflict, Some("recoatToHours"), "before it opens");
+    let paint = Product { name: "Any paint".into(), full_cure_hours: Some(48.0), ..Product::default() };
+    let ahead = StartCure { applied_ms: Some(4_000_000_000_000), ..start(paint) };
+    refused(ahead, Code::Unreadable, Some("appliedMs"), "lies ahead");
 }
 
 #[test]

@@ -6,6 +6,10 @@ use super::{ClimateLog, Product, Stay, cure_end_ms};
 use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
+use crate::plan::Moment;
+
+/// So far may the clocks of two devices differ, milliseconds.
+const CLOCKS_DIFFER_MS: i64 = 60_000;
 
 /// A coat on something.
 #[wire(lenient)]
@@ -72,4 +76,30 @@ impl Coat {
         self.stays = self.stays.into_iter().map(Stay::checked).collect::<Result<_, _>>()?;
         Ok(self)
     }
+}
+
+/// When a coat went on that is told now: just now where nothing is said; refused where it lies ahead. A minute is let
+/// pass, by which two clocks may differ.
+///
+/// ```
+/// use layshaft_core::coating::went_on;
+/// use layshaft_core::plan::Moment;
+/// let now = Moment { now_ms: 1_775_000_000_000, ..Moment::default() };
+/// assert_eq!(went_on(None, &now).unwrap(), now.now_ms);
+/// assert!(went_on(Some(now.now_ms + 3_600_000), &now).unwrap_err().to_string().contains("Wed 1 Apr, 00:33"));
+/// ```
+pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
+    let at_ms = told_ms.unwrap_or(moment.now_ms);
+    if at_ms > moment.now_ms.saturating_add(CLOCKS_DIFFER_MS) {
+        return Err(Refused::Unreadable {
+            field: "appliedMs".to_owned(),
+            label: "When it went on".to_owned(),
+            reason: format!(
+                "{} lies ahead; give a time up to now, {}",
+                moment.zone.spoken(at_ms),
+                moment.zone.spoken(moment.now_ms)
+            ),
+        });
+    }
+    Ok(at_ms)
 }

@@ -123,7 +123,7 @@ fn window(sheet: &CureSheet, zone: &Zone) -> Option<Finding> {
     }
     let text = match (shut, shut.and_then(|shut| shut.due_ms)) {
         (Some(_), Some(due_ms)) => {
-            format!("May be recoated now, until {}; after that sand first.", words::moment(due_ms, zone))
+            format!("May be recoated now, until {}; after that sand first.", zone.spoken(due_ms))
         }
         (Some(_), None) => "May be recoated now; at this temperature the window does not close.".to_owned(),
         (None, _) => return None,

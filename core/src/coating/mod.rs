@@ -23,7 +23,7 @@ mod words;
 
 pub use activation::{ActivationFrom, activation_of};
 pub use climate::ClimateLog;
-pub use coat::Coat;
+pub use coat::{Coat, went_on};
 pub use cure::{CureState, Milestone, activation, cure_end_ms, equivalent_age, rate_factor};
 pub use dew::{dew_point, surface_margin};
 pub use hold::{Hold, OnHold, holds_of};

@@ -52,7 +52,7 @@ pub(super) fn window(window: &Window) -> String {
 
 /// The state in one sentence.
 pub(super) fn sentence(next: &Next, zone: &Zone) -> String {
-    let moment = |at_ms| words::moment(at_ms, zone);
+    let moment = |at_ms| zone.spoken(at_ms);
     let name = next.step.map(|step| step.name.as_str()).unwrap_or_default();
     let (from_ms, until_ms) = next.step.map(|step| (step.from_ms, step.until_ms)).unwrap_or_default();
     let below = next.below.unwrap_or_default();
@@ -86,7 +86,7 @@ pub(super) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
     let mut findings = Vec::new();
     if next.state == ProcessState::SandFirst {
         let until_ms = next.step.and_then(|step| step.until_ms);
-        let since = until_ms.map(|until_ms| format!(" since {}", words::moment(until_ms, zone))).unwrap_or_default();
+        let since = until_ms.map(|until_ms| format!(" since {}", zone.spoken(until_ms))).unwrap_or_default();
         let spare = if next.over_decal { " Sand beside the decal, never over it." } else { "" };
         let text = format!(
             "Too late for wet on dry{since}: the next coat would not hold. Sand to an even matt, wet and with a mask, wipe \

@@ -4,7 +4,6 @@ use super::cure::{Pace, USUAL_ACTIVATION, USUAL_REFERENCE};
 use super::sheet::{Air, CureSheet};
 use super::{ActivationFrom, ClimateLog, surface_margin, typical};
 use crate::finding::{Source, Standing, WorkLine, Working};
-use crate::plan::Zone;
 use crate::units::Unit;
 
 /// Why it takes as long as it takes: “31 h on the can at 20 °C; 53 h here at 13 °C”.
@@ -41,12 +40,6 @@ pub(super) fn hours(hours: f64) -> String {
     } else {
         format!("{hours:.0} h")
     }
-}
-
-/// A moment as one says it: “Sat 4 Apr, 18:40”.
-pub(super) fn moment(at_ms: i64, zone: &Zone) -> String {
-    let minute = zone.minute_at(at_ms);
-    format!("{}, {:02}:{:02}", zone.day_at(at_ms).spoken(), minute / 60, minute % 60)
 }
 
 /// How the answer was worked out.

@@ -92,7 +92,7 @@ impl Stretch {
         match self {
             Stretch::Wait { name, title, until_ms, .. } => {
                 let other = if parcels { ", not the parcel" } else { "" };
-                format!("{title}: {name} until {}. That holds the date{other}.", spoken_instant(zone, *until_ms))
+                format!("{title}: {name} until {}. That holds the date{other}.", zone.spoken(*until_ms))
             }
             Stretch::Parcel { title, until_ms, .. } => {
                 let other = if waits { ", not the curing" } else { "" };
@@ -202,12 +202,6 @@ fn waits_for_parcel(bike: &Bike) -> bool {
 fn waits_for_cure(needs: &Needs, now_ms: i64) -> bool {
     needs.tasks.iter().any(|task| task.job.wait.is_some())
         || needs.running.iter().any(|wait| wait.over_ms.is_some_and(|over_ms| over_ms > now_ms))
-}
-
-/// An instant as one says it: “Sat 4 Apr, 21:00”.
-pub(crate) fn spoken_instant(zone: &Zone, instant_ms: i64) -> String {
-    let minute = zone.minute_at(instant_ms);
-    format!("{}, {:02}:{:02}", zone.day_at(instant_ms).spoken(), minute / 60, minute % 60)
 }
 
 /// A length of time as one says it: hours from two hours on, to the half below a day; else minutes.

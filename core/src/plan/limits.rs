@@ -1,7 +1,6 @@
 //! Time limits: what follows a job may have to begin within so many hours after its work, as the next coat inside its
 //! recoat window. The job is put off until what follows can begin in time (see `lay`).
 
-use super::held_by::spoken_instant;
 use super::needs::Task;
 use super::waits::hours_ms;
 use super::{Moment, Zone};
@@ -44,7 +43,7 @@ pub(crate) fn limit_passed(job: &Job, before: &str, closes_ms: i64, zone: &Zone)
             "“{}” had to begin by {}, in time after “{before}”. That time is over. Read the sheet of the product: it \
              may have to be sanded first.",
             job.title,
-            spoken_instant(zone, closes_ms)
+            zone.spoken(closes_ms)
         ),
     )
 }
@@ -59,7 +58,7 @@ pub(crate) fn limit_missed(task: &Task, moment: &Moment) -> Option<Finding> {
             "“{}” must begin by {}, and no plan reaches that. More bench time before then would help; else read the \
              sheet of the product for what to do afterwards.",
             task.job.title,
-            spoken_instant(&moment.zone, closes_ms)
+            moment.zone.spoken(closes_ms)
         ),
     ))
 }

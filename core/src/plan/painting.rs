@@ -3,7 +3,6 @@
 
 use super::Moment;
 use super::calendar::MINUTE_MS;
-use super::held_by::spoken_instant;
 use super::needs::{Holder, Task};
 use super::running::{Running, endless};
 use super::waits::WaitRule;
@@ -140,7 +139,7 @@ pub(crate) fn give_up_windows(
         }
         task.begin_by_ms = None;
         task.sands();
-        let closes = spoken_instant(&moment.zone, until_ms);
+        let closes = moment.zone.spoken(until_ms);
         let said = format!("{}: the window for the next coat closes {closes}, and no plan reaches it.", painting.title);
         findings.push(sand_first(&said, task));
         given_up = true;

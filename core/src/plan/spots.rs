@@ -1,5 +1,7 @@
 //! Spots: what there is only one of, the bike stand, the spray place, the oven or heat lamp. A job takes its spots from
 //! its beginning until its work is done, and so many hours longer: a tank hangs in the spray place until it is touch dry.
+//! One that was begun and lies waiting for something leaves its spots to others until it goes on: a bike that stands on
+//! its stand for the fork can have its rear wheel out too, and a waiting tank can be carried away.
 
 use super::lay::{Ground, Plan};
 use super::waits::hours_ms;

@@ -2,7 +2,7 @@
 
 use layshaft_core::bike::Job;
 use layshaft_core::changes::edits;
-use layshaft_core::coating::{Coat, Stay};
+use layshaft_core::coating::{Coat, Stay, went_on};
 use layshaft_core::error::Refusal;
 
 use super::change;
@@ -18,7 +18,7 @@ impl Act for StartCure {
         let coat = Coat {
             title: self.title.clone(),
             product: self.product.clone(),
-            applied_ms: self.applied_ms.unwrap_or(call.moment.now_ms),
+            applied_ms: went_on(self.applied_ms, call.moment)?,
             job: self.job.clone(),
             ..Coat::default()
         };

@@ -3,7 +3,7 @@
 use layshaft_core::bike::Job;
 use layshaft_core::changes::edits;
 use layshaft_core::coating::{
-    Coat, Process, ProcessAsk, ProcessSheet, ProcessState, ProcessStep, Stay, StayPlace, process_sheet,
+    Coat, Process, ProcessAsk, ProcessSheet, ProcessState, ProcessStep, Stay, StayPlace, process_sheet, went_on,
 };
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::plan::Moment;
@@ -28,7 +28,7 @@ impl Act for StartProcess {
 impl Act for LayCoat {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let process: Process = bench.record(&self.process)?;
-        let applied_ms = self.applied_ms.unwrap_or(call.moment.now_ms);
+        let applied_ms = went_on(self.applied_ms, call.moment)?;
         let sheet = sheet_at(bench, &self.process, applied_ms, call.moment)?;
         let Some(number) = sheet.steps.iter().position(|step| step.next) else {
             return conflict("process", "Everything of this paint job is on already");

@@ -32,6 +32,17 @@ export function dayMark(date: Date): string {
   return `${date.getFullYear()}-${month}-${String(date.getDate()).padStart(2, '0')}`;
 }
 
+/** A local day and time as the system's picker writes it: `YYYY-MM-DDThh:mm`. */
+export function momentMark(date: Date): string {
+  return `${dayMark(date)}T${clockTime(date.getHours() * 60 + date.getMinutes())}`;
+}
+
+/** The instant of such a day and time; nothing where there is none. */
+export function instantOf(mark: string): number | null {
+  const ms = mark ? new Date(mark).getTime() : Number.NaN;
+  return Number.isFinite(ms) ? ms : null;
+}
+
 /** A `YYYY-MM-DD` as a person reads it. */
 export function dayOf(mark: string): string {
   const [year = 0, month = 1, date = 1] = mark.split('-').map(Number);

@@ -155,7 +155,7 @@ export const numbers = {
     startTitle: 'Start the clock',
     onWhat: 'On what',
     onWhatHint: 'Fuel tank, inside',
-    minutesAgo: 'Minutes ago',
+    wentOn: 'When it went on',
     started: (what: string) => `The clock runs: ${what}.`,
     running: 'Clocks that run',
     end: 'End this clock',

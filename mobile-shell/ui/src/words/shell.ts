@@ -50,6 +50,12 @@ export const shell = {
     garage: 'Temperature in the garage',
   },
 
+  when: {
+    now: 'Just now',
+    earlier: 'Earlier',
+    moment: 'Day and time',
+  },
+
   draft: {
     found: 'Not saved yet.',
     more: 'This is what you typed last time.',
