@@ -107,7 +107,7 @@ export const PAGES = [
   ['cure', '#/numbers/cure'],
   ['cure-data', '#/numbers/cure', (page) => press(page, 'Change the data')],
   ['cure-start', '#/numbers/cure', (page) => press(page, 'Start the clock')],
-  ['cure-start-earlier', '#/numbers/cure', (page) => press(page, 'Start the clock'), (page) => page.getByRole('radio', { name: 'Earlier' }).check()],
+  ['cure-start-earlier', '#/numbers/cure', async (page) => { await press(page, 'Start the clock'); await page.getByRole('radio', { name: 'Earlier' }).check(); }],
   ['cure-clock', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]')],
   ['cure-place', (page) => firstLink(page, '#/today', 'a[href^="#/numbers/cure/"]'), (page) => page.getByRole('button', { name: /^It stands/ }).click()],
   ['coats-plan', '#/numbers/coats'],
