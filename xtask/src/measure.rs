@@ -22,7 +22,7 @@ pub fn bench() -> Outcome {
     run(&mut browser_script("bench.mjs")?)
 }
 
-/// The planner on published instances, whose folder comes first, and the same with CP-SAT.
+/// The planner on published instances, whose folder comes first, and the same with a constraint engine and with CP-SAT.
 pub fn plan(given: &[String]) -> Outcome {
     let mut bench = cargo();
     bench.args(["run", "--release", "--package", "layshaft-tests", "--bin", "bench-plan", "--"]).args(given);
@@ -30,6 +30,9 @@ pub fn plan(given: &[String]) -> Outcome {
     if given.is_empty() {
         return Ok(());
     }
+    let mut engine = cargo();
+    engine.args(["run", "--quiet", "--release", "--manifest-path", "tests/engine/Cargo.toml"]);
+    run(engine.args(["--target-dir", "target/engine", "--"]).args(given))?;
     let python = needs::venv("venv-bench", "tests/bench/requirements.txt")?;
     run(program(&python).arg("tests/bench/cp_sat.py").args(given).env("PYTHONDONTWRITEBYTECODE", "1"))
 }
