@@ -13,6 +13,8 @@ use super::{BenchTime, DayHours, Moment, Span};
 
 /// So many of the orders are rehearsed on each week, spread over all.
 const REHEARSED: usize = 6;
+/// Hours that pass for one hour at the bench where there is little bench time: about five hours a week.
+const SLOWEST_PACE: i64 = 32;
 /// The made-up weeks: days from Monday on, from and to as hours.
 const WEEKS: [&[(u32, u32, u32)]; 3] = [
     &[(2, 19, 21), (4, 19, 21), (6, 9, 16)],
@@ -32,6 +34,7 @@ pub(crate) fn rehearsed(ground: &Ground, moment: &Moment, orders: &[Vec<usize>])
     let from_ms = |task: &Task| task.freed_ms.map_or(midnight_ms, |freed_ms| freed_ms.max(midnight_ms));
     let tasks: Vec<Task> =
         ground.tasks.iter().map(|task| Task { not_before_ms: from_ms(task), ..task.clone() }).collect();
+    let until_ms = over_by_ms(ground, &tasks, midnight_ms);
     let mut found: Vec<Vec<usize>> = Vec::new();
     let step = (orders.len() / REHEARSED).max(1);
     for week in WEEKS {
@@ -41,7 +44,7 @@ pub(crate) fn rehearsed(ground: &Ground, moment: &Moment, orders: &[Vec<usize>])
             ground.clockwork.climate(),
             ground.tasks.iter().map(|task| task.kind),
         );
-        let stage = Ground { tasks: &tasks, benches: &benches, ..*ground };
+        let stage = Ground { tasks: &tasks, benches: &benches, until_ms, ..*ground };
         for order in orders.iter().step_by(step).take(REHEARSED) {
             let mut plan = stage.lay(order);
             stage.fill_gaps(&mut plan, None);
@@ -52,6 +55,18 @@ pub(crate) fn rehearsed(ground: &Ground, moment: &Moment, orders: &[Vec<usize>])
         }
     }
     found
+}
+
+/// When a rehearsal is over that is worth anything: everything done one after the other, at the slowest of the paces at
+/// which orders are made. Where time limits keep pushing tasks on, a week that does not suit them is given up there.
+fn over_by_ms(ground: &Ground, tasks: &[Task], midnight_ms: i64) -> i64 {
+    let freed_ms = tasks.iter().map(|task| task.not_before_ms).max().unwrap_or(midnight_ms);
+    let long_ms = |(place, task): (usize, &Task)| {
+        let wait_ms =
+            ground.clockwork.over_ms_of(place, &task.wait, midnight_ms).map_or(0, |over_ms| over_ms - midnight_ms);
+        task.work_ms.saturating_mul(SLOWEST_PACE).saturating_add(wait_ms)
+    };
+    tasks.iter().enumerate().map(long_ms).fold(freed_ms, i64::saturating_add)
 }
 
 /// Bench time of a made-up week, with a helper at the weekend, daylight and quiet nights.
