@@ -28,7 +28,7 @@ struct Heap {
 }
 
 impl Dates {
-    /// The dates of runs, each with the instant at which it is ready, in order; none where it never is.
+    /// The dates of runs, each given as the instant at which it is ready; none where it never is.
     pub(crate) fn of(ends: &[Option<i64>], zone: &Zone) -> Dates {
         let mut ready: Vec<i64> = ends.iter().copied().flatten().collect();
         ready.sort_unstable();

@@ -32,9 +32,11 @@ pub(crate) struct Outline {
 }
 
 /// Assumed paces: hours that pass for one hour at the bench. A week has 168 hours, of which 5 to 168 are bench time.
-const PACES: [f64; 6] = [1.0, 3.0, 6.0, 10.0, 16.0, 32.0];
+const PACES: [f64; 6] = [1.0, 3.0, 6.0, 10.0, USUAL_PACE, SLOWEST_PACE];
 /// The pace of about ten hours of bench time a week.
 const USUAL_PACE: f64 = 16.0;
+/// The pace of about five hours a week.
+pub(crate) const SLOWEST_PACE: f64 = 32.0;
 /// Up to so many tasks every order is tried.
 const FEW: usize = 6;
 /// So many orders with shuffled priorities: many for a short list, fewer for a long one, which takes longer to lay.

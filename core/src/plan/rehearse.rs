@@ -7,14 +7,12 @@
 
 use super::lay::{Ground, by_begin};
 use super::needs::Task;
-use super::orders::tries_all;
+use super::orders::{SLOWEST_PACE, tries_all};
 use super::own_time::Benches;
 use super::{BenchTime, DayHours, Moment, Span};
 
 /// So many of the orders are rehearsed on each week, spread over all.
 const REHEARSED: usize = 6;
-/// Hours that pass for one hour at the bench where there is little bench time: about five hours a week.
-const SLOWEST_PACE: i64 = 32;
 /// The made-up weeks: days from Monday on, from and to as hours.
 const WEEKS: [&[(u32, u32, u32)]; 3] = [
     &[(2, 19, 21), (4, 19, 21), (6, 9, 16)],
@@ -62,9 +60,8 @@ pub(crate) fn rehearsed(ground: &Ground, moment: &Moment, orders: &[Vec<usize>])
 fn over_by_ms(ground: &Ground, tasks: &[Task], midnight_ms: i64) -> i64 {
     let freed_ms = tasks.iter().map(|task| task.not_before_ms).max().unwrap_or(midnight_ms);
     let long_ms = |(place, task): (usize, &Task)| {
-        let wait_ms =
-            ground.clockwork.over_ms_of(place, &task.wait, midnight_ms).map_or(0, |over_ms| over_ms - midnight_ms);
-        task.work_ms.saturating_mul(SLOWEST_PACE).saturating_add(wait_ms)
+        let work_ms = (task.work_ms as f64 * SLOWEST_PACE) as i64;
+        work_ms.saturating_add(ground.clockwork.long_ms_of(place, &task.wait, midnight_ms))
     };
     tasks.iter().enumerate().map(long_ms).fold(freed_ms, i64::saturating_add)
 }

@@ -118,15 +118,11 @@ fn bound_ms(ground: &Ground, needs: &Needs, ready_ms: i64) -> Option<i64> {
 fn outlines(ground: &Ground, moment: &Moment) -> Vec<Outline> {
     let hours = |long_ms: i64| long_ms as f64 / HOUR_MS as f64;
     let midnight_ms = moment.zone.instant_of(moment.zone.day_at(moment.at_ms()), 0);
-    let wait_ms = |place: usize, task: &Task| {
-        let over_ms = ground.clockwork.over_ms_of(place, &task.wait, midnight_ms);
-        over_ms.map_or(0, |over_ms| over_ms - midnight_ms)
-    };
     let tasks = ground.tasks.iter().enumerate();
     tasks
         .map(|(place, task)| Outline {
             work_hours: hours(task.work_ms),
-            wait_hours: hours(wait_ms(place, task)),
+            wait_hours: hours(ground.clockwork.long_ms_of(place, &task.wait, midnight_ms)),
             from_hours: task.freed_ms.map_or(0.0, |freed_ms| hours(freed_ms - midnight_ms).max(0.0)),
             after: task.after.clone(),
             limits: task.limits,

@@ -85,6 +85,11 @@ impl Clockwork {
         *known.entry((task, begins_ms)).or_insert_with(|| self.over_ms(rule, begins_ms))
     }
 
+    /// How long the wait of a task lasts that begins at an instant, milliseconds; nothing where that cannot be known.
+    pub(crate) fn long_ms_of(&self, task: usize, rule: &WaitRule, begins_ms: i64) -> i64 {
+        self.over_ms_of(task, rule, begins_ms).map_or(0, |over_ms| over_ms - begins_ms)
+    }
+
     /// When a coat that is on is fully cured, or was when its clock was ended.
     pub(crate) fn coat_over_ms(&self, coat: &Coat) -> Option<i64> {
         coat.ended_ms.or_else(|| coat.cured_ms(&self.climate))

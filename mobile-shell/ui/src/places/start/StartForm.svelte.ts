@@ -33,6 +33,8 @@ export class StartEntry {
     const identity = { ...$state.snapshot(this.identity), model: this.identity.model?.trim() || null };
     if (!(await this.saving.act({ kind: 'startBike', identity }))) return;
     this.#identity.done();
+    // Gears that were typed and left for another bike are not this one's.
+    this.#drive.discard();
     void keeping.askFirst();
     route.replace('#/start/own?gears');
     scrollTo(0, 0);
