@@ -55,7 +55,7 @@ fn main() {
         fasteners: layshaft_door::query::FastenerAsk {
             diameter_mm: Some(7.9), pitch_mm: Some(1.25), property_class: Some("8.8".into()), ..Default::default()
         },
-        filling: layshaft_door::query::FillAsk { litres: Some(1.6), cups_ml: vec![1000, 250], ..Default::default() },
+        filling: layshaft_door::query::FillAsk { litres: Some(1.1), cups_ml: vec![1000, 250], ..Default::default() },
         wire: layshaft_door::query::WireAsk { watts: Some(55.0), ..Default::default() },
         inspection: layshaft_door::query::InspectionAsk::default(),
         ripple: layshaft_door::query::RippleAsk {

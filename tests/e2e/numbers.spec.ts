@@ -204,14 +204,14 @@ test('where a screw must not be replaced the page says so', async ({ page }) => 
 });
 
 test('a filling is poured with the cups at hand, and the cups are remembered', async ({ page }) => {
-  await goTo(page, '#/numbers/filling?litres=1.6');
-  await expect(answer(page)).toContainText('1 L + 600 mL');
+  await goTo(page, '#/numbers/filling?litres=1.8');
+  await expect(answer(page)).toContainText('1 L + 800 mL');
   await type(page, 'A cup of another size', '700');
   await expect(page.getByRole('button', { name: /^Cups that you own/ })).toContainText('700 mL');
-  await expect(answer(page)).toContainText('2 × 700 mL + 200 mL');
+  await expect(answer(page)).toContainText('2 × 700 mL + 400 mL');
   await page.reload();
   await settled(page);
-  await expect(answer(page)).toContainText('2 × 700 mL + 200 mL');
+  await expect(answer(page)).toContainText('2 × 700 mL + 400 mL');
   await pick(page, 'What is filled', /^Engine oil, with filter/);
   await expect(answer(page)).toContainText('700 mL + 500 mL');
 });

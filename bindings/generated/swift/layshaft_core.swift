@@ -8041,7 +8041,7 @@ public struct FillSheet: Equatable, Hashable {
      */
     public var pours: [Pour]
     /**
-     * In one line: “1 L + 600 mL”.
+     * In one line: “1 L + 100 mL”.
      */
     public var sentence: String
     /**
@@ -8077,7 +8077,7 @@ public struct FillSheet: Equatable, Hashable {
          * The pours, in order.
          */pours: [Pour] = [], 
         /**
-         * In one line: “1 L + 600 mL”.
+         * In one line: “1 L + 100 mL”.
          */sentence: String, 
         /**
          * Pouring and level check, step by step.

@@ -2724,7 +2724,7 @@ volumeMl: number,
  */
 pours: Array<Pour>, 
 /**
- * In one line: “1 L + 600 mL”.
+ * In one line: “1 L + 100 mL”.
  */
 sentence: string, 
 /**

@@ -46,7 +46,7 @@ pub struct FillSheet {
     pub volume_ml: u32,
     /// The pours, in order.
     pub pours: Vec<Pour>,
-    /// In one line: “1 L + 600 mL”.
+    /// In one line: “1 L + 100 mL”.
     pub sentence: String,
     /// Pouring and level check, step by step.
     pub steps: Vec<String>,
@@ -216,9 +216,9 @@ mod tests {
     }
 
     #[test]
-    fn one_litre_six_with_a_litre_cup_is_a_litre_and_six_hundred() {
-        let sheet = fill_sheet(&demo_bike(), &FillAsk { litres: Some(1.6), ..FillAsk::default() }).unwrap();
-        assert_eq!((sheet.sentence.as_str(), sheet.volume_ml), ("1 L + 600 mL", 1600));
+    fn one_litre_one_with_a_litre_cup_is_a_litre_and_a_hundred() {
+        let sheet = fill_sheet(&demo_bike(), &FillAsk { litres: Some(1.1), ..FillAsk::default() }).unwrap();
+        assert_eq!((sheet.sentence.as_str(), sheet.volume_ml), ("1 L + 100 mL", 1100));
         assert!(sheet.filling.is_none() && sheet.findings.is_empty());
     }
 

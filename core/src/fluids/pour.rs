@@ -33,9 +33,9 @@ impl Pour {
 ///
 /// ```
 /// use layshaft_core::fluids::{Pour, split_pours};
-/// // 1.6 L with a 1 L cup: 1 L + 600 mL (common practice).
-/// let pours = split_pours(1600, &[1000]).unwrap();
-/// assert_eq!(pours, [Pour { cup_ml: 1000, times: 1, each_ml: 1000 }, Pour { cup_ml: 1000, times: 1, each_ml: 600 }]);
+/// // 1.1 L with a 1 L cup: 1 L + 100 mL (arithmetic).
+/// let pours = split_pours(1100, &[1000]).unwrap();
+/// assert_eq!(pours, [Pour { cup_ml: 1000, times: 1, each_ml: 1000 }, Pour { cup_ml: 1000, times: 1, each_ml: 100 }]);
 /// ```
 pub fn split_pours(volume_ml: u32, cups_ml: &[u32]) -> Result<Vec<Pour>, Refused> {
     bounds::CUPS.check(cups_ml.len() as f64)?;
@@ -56,12 +56,12 @@ pub fn split_pours(volume_ml: u32, cups_ml: &[u32]) -> Result<Vec<Pour>, Refused
     Ok(pours)
 }
 
-/// The pours in one line: “1 L + 600 mL”, with the cup named where there are several.
+/// The pours in one line: “1 L + 100 mL”, with the cup named where there are several.
 ///
 /// ```
 /// use layshaft_core::fluids::{in_words, split_pours};
-/// assert_eq!(in_words(&split_pours(1600, &[1000]).unwrap(), 1), "1 L + 600 mL");
-/// assert_eq!(in_words(&split_pours(2600, &[1000, 250]).unwrap(), 2), "2 × 1 L + 600 mL in the 1 L cup");
+/// assert_eq!(in_words(&split_pours(1100, &[1000]).unwrap(), 1), "1 L + 100 mL");
+/// assert_eq!(in_words(&split_pours(2400, &[1000, 250]).unwrap(), 2), "2 × 1 L + 400 mL in the 1 L cup");
 /// ```
 pub fn in_words(pours: &[Pour], cups: usize) -> String {
     let part = |pour: &Pour| {

@@ -6529,7 +6529,7 @@ data class FillSheet (
     var `pours`: List<Pour> = listOf() 
     , 
     /**
-     * In one line: “1 L + 600 mL”.
+     * In one line: “1 L + 100 mL”.
      */
     var `sentence`: kotlin.String
     , 

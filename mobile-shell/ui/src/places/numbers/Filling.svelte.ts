@@ -39,7 +39,7 @@ export function tried(): FillAsk {
   return { filling: numberIn('litres') === null ? textIn('filling') : null, litres: numberIn('litres'), cupsMl: settings.cups };
 }
 
-/** The pours in one short line: 1 L + 600 mL. */
+/** The pours in one short line: 1 L + 100 mL. */
 export function inShort(sheet: FillSheet): string {
   return sheet.pours.map((pour) => (pour.times > 1 ? `${words.filling.times(pour.times)} ${part(pour)}` : part(pour))).join(' + ');
 }
