@@ -157,14 +157,15 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
             ChargingTest::Idle,
             "Engine warm at idle, lights off, meter at the battery's terminals.",
             readings.idle,
-            Some("Engine running: outdoors or with the door open."),
+            Some("Engine running: outdoors only, exhaust gas kills indoors."),
         ),
         line(
             ChargingTest::Fast,
             "Engine at 5,000 rpm, lights off, meter at the battery's terminals.",
             readings.fast,
             Some(
-                "Keep leads and sleeves clear of chain and wheels; the maker's manual gives the speed for this machine.",
+                "Outdoors only. Keep leads and sleeves clear of chain and wheels; the maker's manual gives the speed for this \
+                 machine.",
             ),
         ),
         line(

@@ -161,7 +161,7 @@ pub fn lamp_sheet(bike: &Bike, ask: &LampsAsk) -> Result<LampSheet, Refused> {
         most_per_minute: FLASH_RULE.1,
         counted_per_minute,
         how_to_count:
-            "Engine at fast idle, lights on. Let it flash five times, then count whole flashes for 30 seconds and \
+            "Outdoors, engine at fast idle, lights on. Let it flash five times, then count whole flashes for 30 seconds and \
                        double the count; each side for itself, the worse one counts."
                 .to_owned(),
         types: lamp_cards(),

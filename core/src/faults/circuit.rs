@@ -204,7 +204,7 @@ fn caution(setting: &Setting, point: Option<&str>) -> Option<String> {
         said.push("The starter turns: stand on its stand, hands and sleeves clear of wheel and chain.");
     }
     if at("engine speed", &["idle", "fast"]) {
-        said.push("Engine running: fresh air, and clear of chain, wheel and hot pipe.");
+        said.push("Engine running: outdoors only, and clear of chain, wheel and hot pipe.");
     }
     match point {
         Some("battery +" | "fuse in" | "solenoid in") => {

@@ -117,7 +117,8 @@ fn steps(sentence: &str, volume_ml: u32) -> Vec<String> {
         "Plug in with a new washer, to the maker's torque; bike upright and level.".to_owned(),
         format!("Measure out {sentence}. Hold the last {} back.", volume(back.max(1))),
         "Pour slowly and give it time to run down.".to_owned(),
-        "Let the engine idle a few minutes, stop it, wait as the manual says (often three to five minutes).".to_owned(),
+        "Outdoors, let the engine idle a few minutes, stop it, wait as the manual says (often three to five minutes)."
+            .to_owned(),
         "Read the level as the manual says: stick screwed in or only laid on, stand or upright. They differ."
             .to_owned(),
         "Add from what was held back until the level stands between the marks; too much foams and blows out."
@@ -129,7 +130,7 @@ fn steps(sentence: &str, volume_ml: u32) -> Vec<String> {
 fn cautions() -> Vec<String> {
     [
         "Hot oil and hot pipes burn.",
-        "Run the engine in the open only.",
+        "Run the engine outdoors only.",
         "Old oil goes to the collection point, not into the ground.",
     ]
     .map(str::to_owned)

@@ -62,7 +62,7 @@ export const electrical = {
     recharge: 'Time on the charger',
     limits: (from: string | null, to: string | null) => (from && to ? `good: ${from} to ${to}` : from ? `good: from ${from}` : to ? `good: up to ${to}` : ''),
     system: 'System',
-    caution: 'Battery gas explodes and acid burns: no spark, goggles. Hands and leads clear of what turns and what is hot; run the engine in the open only.',
+    caution: 'Battery gas explodes and acid burns: no spark, goggles. Hands and leads clear of what turns and what is hot; run the engine outdoors only.',
     known: (measured: number, all: number) => `${measured} of ${all} measured`,
   },
   wire: {
