@@ -7,7 +7,7 @@ use layshaft_core::bike::{
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
 use layshaft_core::coating::{Coat, products};
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::{BenchTime, Moment, ready_made_job};
+use layshaft_core::plan::{BenchTime, Moment, WorkKind, last_steps, ready_made_job};
 use layshaft_core::units::HOUR_MS;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -57,6 +57,9 @@ struct DemoPart {
 struct DemoJob {
     id: String,
     done_hours_ago: Option<f64>,
+    /// Kinds of work in its own steps, which decide how it ends.
+    #[serde(default)]
+    work: Vec<WorkKind>,
     #[serde(flatten)]
     job: Job,
 }
@@ -145,8 +148,9 @@ fn edits_of<R: Record>(mark: &str, record: &R) -> Vec<Edit> {
 
 /// The job as told, with its place in the list.
 fn told(demo: DemoJob, rank: f64, ago: &impl Fn(f64) -> i64) -> Job {
-    let DemoJob { done_hours_ago, job, .. } = demo;
-    let job = Job { rank, ..taken_ready_made(job) };
+    let DemoJob { done_hours_ago, work, job, .. } = demo;
+    let mut job = Job { rank, ..taken_ready_made(job) };
+    job.steps.extend(last_steps(&work));
     let Some(hours) = done_hours_ago else { return job };
     let steps_done = u32::try_from(job.steps.len()).unwrap_or(0);
     Job { state: JobState::Done, done_ms: Some(ago(hours)), steps_done, ..job }

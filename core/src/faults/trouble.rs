@@ -10,7 +10,7 @@ use super::case::{Check, Cover, Evidence, TroubleCase};
 /// use std::collections::BTreeSet;
 /// use layshaft_core::faults::{knowledge_case, trouble_minutes};
 /// let case = knowledge_case("turns-but-does-not-start").unwrap();
-/// let check = case.check("float-bowl").unwrap();
+/// let check = case.check("coil-ohms").unwrap();
 /// let open = BTreeSet::from(["tank"]);
 /// assert!(trouble_minutes(&case, check, &BTreeSet::new()) > trouble_minutes(&case, check, &open));
 /// ```

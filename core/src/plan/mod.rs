@@ -48,7 +48,7 @@ pub use chance::{Odds, OddsPoint};
 pub use holders::{Holder, HolderKind};
 pub use offers::Offer;
 pub use order_first::ToOrder;
-pub use ready_made::{ReadyMade, ready_made, ready_made_job};
+pub use ready_made::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
 pub use schedule::{Scheduled, schedule, schedule_keeping};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};

@@ -6,9 +6,24 @@ use std::sync::LazyLock;
 use layshaft_wire::wire;
 use serde::Deserialize;
 
-use crate::bike::Job;
+use crate::bike::{Job, Step};
 use crate::coating::{source_of, typical_product};
 use crate::finding::{Source, Standing};
+
+/// Kinds of work that other jobs have to heed, whatever the job is called.
+#[wire]
+pub enum WorkKind {
+    /// The first turning over of an engine that stood.
+    FirstTurn,
+    /// Turns the engine, by hand, kick-start or starter.
+    TurnsEngine,
+    /// Runs the engine.
+    RunsEngine,
+    /// Opens, moves or adjusts a brake, or takes out the wheel that it stops.
+    Brake,
+    /// Brings fuel into the tank or the carburettor on the bike.
+    Fuel,
+}
 
 /// A job that can be added as it is.
 #[wire]
@@ -23,6 +38,10 @@ pub struct ReadyMade {
     pub supplies: Vec<String>,
     /// Ready-made jobs, by their marks, that come before this one where the bike has them too.
     pub follows: Vec<String>,
+    /// Kinds of work in it that other jobs have to heed.
+    pub work: Vec<WorkKind>,
+    /// Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
+    pub lays: Vec<String>,
     /// Where the length of its wait comes from.
     pub wait_source: Option<Source>,
 }
@@ -36,6 +55,10 @@ struct JobFile {
     supplies: Vec<String>,
     #[serde(default)]
     follows: Vec<String>,
+    #[serde(default)]
+    work: Vec<WorkKind>,
+    #[serde(default)]
+    lays: Vec<String>,
     #[serde(flatten)]
     job: Job,
 }
@@ -48,10 +71,13 @@ macro_rules! files {
 }
 
 /// Marks and texts of the jobs, in the order of a rebuild.
-const FILES: [(&str, &str); 48] = files! {
+const FILES: [(&str, &str); 53] = files! {
     "tank-drain"
+    "bore-oil"
+    "soak-fasteners"
+    "first-turn"
+    "tank-derust"
     "tank-reline"
-    "fuel-tap-lines"
     "carburettor-clean"
     "air-filter"
     "fork-seals"
@@ -66,6 +92,7 @@ const FILES: [(&str, &str); 48] = files! {
     "tank-paint"
     "wheel-paint"
     "decals"
+    "fuel-tap-lines"
     "seat"
     "stand-footrest"
     "fasteners-rust"
@@ -94,6 +121,7 @@ const FILES: [(&str, &str); 48] = files! {
     "ignition-timing"
     "leak-check"
     "first-start"
+    "timing-strobe"
     "charging-check"
     "first-ride"
     "pre-inspection"
@@ -104,8 +132,8 @@ const FILES: [(&str, &str); 48] = files! {
 /// ```
 /// let ready_made = layshaft_core::plan::ready_made();
 /// let reline = ready_made.iter().find(|ready| ready.id == "tank-reline").unwrap();
-/// assert_eq!(reline.job.title, "Clean and reline the tank");
-/// assert_eq!(reline.follows, ["tank-drain"]);
+/// assert_eq!(reline.job.title, "Reline the tank");
+/// assert_eq!(reline.follows, ["tank-drain", "tank-derust"]);
 /// ```
 pub fn ready_made() -> Vec<ReadyMade> {
     // The files are part of the program and never change: they are read once, which a slow phone feels.
@@ -119,14 +147,34 @@ pub fn ready_made_job(mark: &str) -> Option<ReadyMade> {
     ready_made().into_iter().find(|job| job.id == mark)
 }
 
+/// The steps with which a job of these kinds of work has to end: each brake is tried standing still, then at walking pace.
+///
+/// ```
+/// use layshaft_core::plan::{WorkKind, last_steps};
+/// assert_eq!(last_steps(&[WorkKind::Brake, WorkKind::TurnsEngine]).len(), 2);
+/// assert!(last_steps(&[WorkKind::Fuel]).is_empty());
+/// ```
+pub fn last_steps(work: &[WorkKind]) -> Vec<Step> {
+    #[derive(Deserialize)]
+    struct Ending {
+        steps: Vec<Step>,
+    }
+    static BRAKE: LazyLock<Vec<Step>> = LazyLock::new(|| {
+        let text = include_str!("../../../fixtures/jobs/endings/brake.toml");
+        toml::from_str(text).map(|Ending { steps }| steps).unwrap_or_default()
+    });
+    if work.contains(&WorkKind::Brake) { BRAKE.clone() } else { Vec::new() }
+}
+
 fn read(mark: &str, text: &str) -> Option<ReadyMade> {
-    let JobFile { tools, supplies, follows, job } = toml::from_str(text).ok()?;
+    let JobFile { tools, supplies, follows, work, lays, mut job } = toml::from_str(text).ok()?;
+    job.steps.extend(last_steps(&work));
     let wait_source = job.wait.as_ref().map(|wait| match wait.product.as_deref().and_then(typical_product) {
         Some(product) => source_of(&product),
         None => Source::new("Common practice, no source; read the label.", Standing::CommonPractice),
     });
     let job = Job { ready_made: Some(mark.to_owned()), ..job };
-    Some(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, wait_source })
+    Some(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, lays, wait_source })
 }
 
 #[cfg(test)]
@@ -157,7 +205,7 @@ mod tests {
             };
             let times = ["leastMinutes", "handsOnMinutes", "mostMinutes"];
             let needs = ["splittable", "place", "helper", "noisy", "spots", "air"];
-            let own = ["tools", "supplies", "follows"];
+            let own = ["tools", "supplies", "follows", "work", "lays"];
             within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs, &own].concat());
             for step in table["steps"].as_array().unwrap() {
                 within(step.as_table().unwrap(), &["text", "caution", "clockMinutes"]);
@@ -186,7 +234,7 @@ mod tests {
     #[test]
     fn each_step_fits_one_screen_and_each_job_has_a_caution() {
         for ReadyMade { id, job, .. } in ready_made() {
-            assert!((5..=12).contains(&job.steps.len()), "{id}");
+            assert!((5..=15).contains(&job.steps.len()), "{id}: {}", job.steps.len());
             assert!(job.steps.iter().any(|step| step.caution.is_some()), "{id}");
             for step in &job.steps {
                 let sentences = step.text.matches(['.', '?']).count();
@@ -212,7 +260,7 @@ mod tests {
     #[test]
     fn each_job_says_its_tools_and_three_times_in_order() {
         for ReadyMade { id, job, tools, .. } in ready_made() {
-            assert!((2..=9).contains(&tools.len()), "{id}");
+            assert!((2..=10).contains(&tools.len()), "{id}");
             let (least, most) = (job.least_minutes.unwrap(), job.most_minutes.unwrap());
             assert!(least < job.hands_on_minutes && job.hands_on_minutes < most, "{id}");
         }
