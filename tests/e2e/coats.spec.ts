@@ -1,7 +1,8 @@
 // A paint job with a moved clock: three coats, a missed window, the alarms as a file, and what came about while nobody looked.
 import { readFile } from 'node:fs/promises';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { goTo, press, settled, typeOnPad } from './lib/steps.mjs';
+import { wrongTargets } from './lib/targets.ts';
 import { expect, openDemo, test } from './lib/watch.ts';
 
 const START = new Date('2026-03-19T08:00:00+01:00');
@@ -129,11 +130,83 @@ test('three coats: too soon, the open window, a missed one that is sanded, and a
   await expect(page.getByRole('link', { name: new RegExp(TITLE) })).toBeVisible();
 });
 
+/** Notes a reading of the air so many minutes after the beginning, and looks at the paint job then. Gives the moment. */
+async function air(page: Page, job: string, minutes: number, celsius: number, humidity: number): Promise<Date> {
+  const now = after(START, minutes / 60);
+  await lookAt(page, now, job);
+  const climate = { fromMs: now.getTime(), celsius, humidity };
+  await page.evaluate((climate) => window.layshaft.act({ kind: 'noteClimate', climate }), climate);
+  await goTo(page, job);
+  return now;
+}
+
+/** A warning stands above the button that it is about, and both are seen without scrolling. */
+async function leads(warning: Locator, button: Locator) {
+  await expect(warning).toBeInViewport({ ratio: 1 });
+  await expect(button).toBeInViewport({ ratio: 1 });
+  const [above, below] = [await warning.boundingBox(), await button.boundingBox()];
+  expect(above!.y + above!.height).toBeLessThanOrEqual(below!.y);
+}
+
+test('in cold air the warning leads, the first press asks and stores nothing, and all the same is noted', async ({ page }) => {
+  const job = await begin(page);
+  const now = await air(page, job, 1, 8, 50);
+  const button = page.getByRole('button', { name: '“Converter” goes on now' });
+  const warning = page.getByRole('note').filter({ hasText: 'Too cold' });
+  await expect(warning).toHaveCount(1);
+  await expect(warning).toContainText('It stands still: 8 °C here, and the can asks for 10 °C or more. Warm it, or wait for warmth.');
+  await leads(warning, button);
+  await expect(page.getByText('“Converter” comes first, but not in this air.')).toBeVisible();
+  await expect(coat(page, 'Converter')).toContainText('▲ not in this air');
+
+  const sheet = page.getByRole('dialog', { name: 'Not in this air' });
+  for (const leave of ['Wait with it', 'Close']) {
+    await button.click();
+    await expect(sheet.getByRole('note')).toContainText('Warm it, or wait for warmth.');
+    expect(await wrongTargets(page)).toEqual([]);
+    await sheet.getByRole('button', { name: leave }).click();
+    await expect(sheet).toHaveCount(0);
+  }
+  await page.reload();
+  await settled(page);
+  await expect(state(page)).toHaveText('nothing is on yet');
+  await goTo(page, '#/today');
+  await expect(page.getByRole('link', { name: new RegExp(TITLE) })).toContainText('▲ “Converter” comes first, but not in this air.');
+
+  await goTo(page, job);
+  await button.click();
+  await sheet.getByRole('button', { name: 'It goes on all the same' }).click();
+  await expect(sheet).toHaveCount(0);
+  await expect(state(page)).toHaveText('too soon');
+  await expect(coat(page, 'Converter')).toContainText(`on since ${said(now)}`);
+});
+
+test('in damp air too it asks first; in warm and dry air one press does it', async ({ page }) => {
+  const job = await begin(page);
+  await air(page, job, 1, 20, 90);
+  const button = page.getByRole('button', { name: '“Converter” goes on now' });
+  for (const head of ['Too damp', 'Too near the dew point']) {
+    await leads(page.getByRole('note').filter({ hasText: head }), button);
+  }
+  await button.click();
+  await expect(page.getByRole('dialog').getByRole('note')).toHaveCount(2);
+  await page.getByRole('dialog').getByRole('button', { name: 'Wait with it' }).click();
+  await expect(state(page)).toHaveText('nothing is on yet');
+
+  await air(page, job, 2, 20, 50);
+  await expect(page.getByText('Begin with “Converter”.')).toBeVisible();
+  await expect(page.getByText(/not in this air/)).toHaveCount(0);
+  await button.click();
+  await expect(state(page)).toHaveText('too soon');
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+});
+
 test('a plan that is not begun yet is there again after a reload, and gone once it is begun', async ({ page }) => {
   await goTo(page, '#/numbers/coats');
   await page.getByRole('button', { name: /^Start from/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Rust spot on the frame' }).click();
   await page.getByLabel('On what').fill(TITLE);
+  await expect(page.locator('ol li')).toHaveCount(3);
   await page.locator('ol button').last().click();
   await page.getByRole('dialog').getByLabel('What it is called').fill('Last rust paint');
   await press(page, 'Keep it');

@@ -71,6 +71,35 @@ fn too_soon_is_refused_with_the_hour_from_which_it_may_and_writes_nothing() {
 }
 
 #[test]
+fn in_cold_air_a_coat_is_refused_with_what_would_help_and_noted_when_it_went_on_all_the_same() {
+    let mut bench = bench();
+    let panel = start(&mut bench, "Side panel");
+    let place = layshaft_core::bike::Place { night_celsius: Some(8.0), day_celsius: Some(8.0), humidity: Some(50.0) };
+    act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
+    let facts = bench.facts().count();
+    let cold = act(&mut bench, lay(&panel), SATURDAY).unwrap_err();
+    assert_eq!(cold.code, Code::Conflict);
+    assert!(
+        cold.message.contains("8 °C here") && cold.message.contains("Warm it, or wait for warmth"),
+        "{}",
+        cold.message
+    );
+    assert_eq!(cold.message, sheet(&bench, &panel, SATURDAY).against[0].text);
+    // Another can may bear the cold: the limit is that of the can that is used.
+    let hardy = sheet(&bench, &panel, SATURDAY).process.steps[0].product.clone().unwrap();
+    let hardy = layshaft_core::coating::Product { lowest_celsius: Some(5.0), ..hardy };
+    act(&mut bench, LayCoat { product: Some(hardy), ..lay(&panel) }, SATURDAY).unwrap();
+    let on = bench.facts().count();
+    assert!(on > facts);
+    let other = start(&mut bench, "Side panel");
+    let facts = bench.facts().count();
+    assert!(act(&mut bench, lay(&other), SATURDAY).is_err());
+    assert_eq!(bench.facts().count(), facts);
+    act(&mut bench, LayCoat { anyway: Some(true), ..lay(&other) }, SATURDAY).unwrap();
+    assert!(sheet(&bench, &other, SATURDAY).steps[0].laid_ms.is_some());
+}
+
+#[test]
 fn a_window_that_closed_unused_is_sanded_before_the_next_coat_and_undo_gives_it_back() {
     let mut bench = bench();
     let panel = start(&mut bench, "Side panel");
@@ -98,7 +127,7 @@ fn a_coat_that_is_carried_into_the_house_cures_there_and_the_next_one_begins_the
     let place = layshaft_core::bike::Place { night_celsius: Some(5.0), day_celsius: Some(5.0), humidity: None };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     let panel = start(&mut bench, "Side panel");
-    let coat = act(&mut bench, lay(&panel), SATURDAY).unwrap().made.unwrap();
+    let coat = act(&mut bench, LayCoat { anyway: Some(true), ..lay(&panel) }, SATURDAY).unwrap().made.unwrap();
     let day = SATURDAY + 24 * HOUR;
     assert_eq!(sheet(&bench, &panel, day).state, ProcessState::TooSoon);
     let lamp = Stay { place: StayPlace::HeatLamp, ..Stay::default() };

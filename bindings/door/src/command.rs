@@ -180,7 +180,8 @@ pub struct LayCoat {
     pub applied_ms: Option<i64>,
     /// Another product than planned.
     pub product: Option<Product>,
-    /// It went on although it was too soon, or without sanding; left out: then it is refused.
+    /// It went on although it was too soon, without sanding, or in air that was too cold or too damp for it; left out:
+    /// then it is refused.
     pub anyway: Option<bool>,
 }
 

@@ -16163,7 +16163,12 @@ public struct ProcessSheet: Equatable, Hashable {
      */
     public var jobsWaiting: [String]
     /**
-     * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+     * What speaks against putting the next coat on here and now: too cold to cure, too damp, too near the dew point. It
+     * is asked about before the coat is noted.
+     */
+    public var against: [Finding]
+    /**
+     * What else to look at before the next coat goes on: what is not known of the air, the caution of the product.
      */
     public var before: [Finding]
     /**
@@ -16207,7 +16212,11 @@ public struct ProcessSheet: Equatable, Hashable {
          * Jobs that wait for it, by their titles.
          */jobsWaiting: [String] = [], 
         /**
-         * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+         * What speaks against putting the next coat on here and now: too cold to cure, too damp, too near the dew point. It
+         * is asked about before the coat is noted.
+         */against: [Finding] = [], 
+        /**
+         * What else to look at before the next coat goes on: what is not known of the air, the caution of the product.
          */before: [Finding] = [], 
         /**
          * What is worth saying about the rest.
@@ -16226,6 +16235,7 @@ public struct ProcessSheet: Equatable, Hashable {
         self.curedMs = curedMs
         self.onHold = onHold
         self.jobsWaiting = jobsWaiting
+        self.against = against
         self.before = before
         self.findings = findings
         self.squareMetres = squareMetres
@@ -16256,6 +16266,7 @@ public struct FfiConverterTypeProcessSheet: FfiConverterRustBuffer {
                 curedMs: FfiConverterOptionInt64.read(from: &buf), 
                 onHold: FfiConverterSequenceTypeOnHold.read(from: &buf), 
                 jobsWaiting: FfiConverterSequenceString.read(from: &buf), 
+                against: FfiConverterSequenceTypeFinding.read(from: &buf), 
                 before: FfiConverterSequenceTypeFinding.read(from: &buf), 
                 findings: FfiConverterSequenceTypeFinding.read(from: &buf), 
                 squareMetres: FfiConverterOptionDouble.read(from: &buf), 
@@ -16272,6 +16283,7 @@ public struct FfiConverterTypeProcessSheet: FfiConverterRustBuffer {
         FfiConverterOptionInt64.write(value.curedMs, into: &buf)
         FfiConverterSequenceTypeOnHold.write(value.onHold, into: &buf)
         FfiConverterSequenceString.write(value.jobsWaiting, into: &buf)
+        FfiConverterSequenceTypeFinding.write(value.against, into: &buf)
         FfiConverterSequenceTypeFinding.write(value.before, into: &buf)
         FfiConverterSequenceTypeFinding.write(value.findings, into: &buf)
         FfiConverterOptionDouble.write(value.squareMetres, into: &buf)
@@ -17204,6 +17216,14 @@ public struct ReadyMade: Equatable, Hashable {
      */
     public var follows: [String]
     /**
+     * Kinds of work in it that other jobs have to heed.
+     */
+    public var work: [WorkKind]
+    /**
+     * Coating products, by their names, that it lays on a part.
+     */
+    public var lays: [String]
+    /**
      * Where the length of its wait comes from.
      */
     public var waitSource: Source?
@@ -17227,6 +17247,12 @@ public struct ReadyMade: Equatable, Hashable {
          * Ready-made jobs, by their marks, that come before this one where the bike has them too.
          */follows: [String] = [], 
         /**
+         * Kinds of work in it that other jobs have to heed.
+         */work: [WorkKind] = [], 
+        /**
+         * Coating products, by their names, that it lays on a part.
+         */lays: [String] = [], 
+        /**
          * Where the length of its wait comes from.
          */waitSource: Source? = nil) {
         self.id = id
@@ -17234,6 +17260,8 @@ public struct ReadyMade: Equatable, Hashable {
         self.tools = tools
         self.supplies = supplies
         self.follows = follows
+        self.work = work
+        self.lays = lays
         self.waitSource = waitSource
     }
 
@@ -17258,6 +17286,8 @@ public struct FfiConverterTypeReadyMade: FfiConverterRustBuffer {
                 tools: FfiConverterSequenceString.read(from: &buf), 
                 supplies: FfiConverterSequenceString.read(from: &buf), 
                 follows: FfiConverterSequenceString.read(from: &buf), 
+                work: FfiConverterSequenceTypeWorkKind.read(from: &buf), 
+                lays: FfiConverterSequenceString.read(from: &buf), 
                 waitSource: FfiConverterOptionTypeSource.read(from: &buf)
         )
     }
@@ -17268,6 +17298,8 @@ public struct FfiConverterTypeReadyMade: FfiConverterRustBuffer {
         FfiConverterSequenceString.write(value.tools, into: &buf)
         FfiConverterSequenceString.write(value.supplies, into: &buf)
         FfiConverterSequenceString.write(value.follows, into: &buf)
+        FfiConverterSequenceTypeWorkKind.write(value.work, into: &buf)
+        FfiConverterSequenceString.write(value.lays, into: &buf)
         FfiConverterOptionTypeSource.write(value.waitSource, into: &buf)
     }
 }
@@ -36143,6 +36175,111 @@ public func FfiConverterTypeWeight_lower(_ value: Weight) -> RustBuffer {
 
 
 /**
+ * Kinds of work that other jobs have to heed, whatever the job is called.
+ */
+
+public enum WorkKind: Equatable, Hashable {
+    
+    /**
+     * The first turning over of an engine that stood.
+     */
+    case firstTurn
+    /**
+     * Turns the engine, by hand, kick-start or starter.
+     */
+    case turnsEngine
+    /**
+     * Runs the engine.
+     */
+    case runsEngine
+    /**
+     * Opens, moves or adjusts a brake, or takes out the wheel that it stops.
+     */
+    case brake
+    /**
+     * Brings fuel into the tank or the carburettor on the bike.
+     */
+    case fuel
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension WorkKind: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWorkKind: FfiConverterRustBuffer {
+    typealias SwiftType = WorkKind
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WorkKind {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .firstTurn
+        
+        case 2: return .turnsEngine
+        
+        case 3: return .runsEngine
+        
+        case 4: return .brake
+        
+        case 5: return .fuel
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: WorkKind, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .firstTurn:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .turnsEngine:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .runsEngine:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .brake:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .fuel:
+            writeInt(&buf, Int32(5))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWorkKind_lift(_ buf: RustBuffer) throws -> WorkKind {
+    return try FfiConverterTypeWorkKind.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWorkKind_lower(_ value: WorkKind) -> RustBuffer {
+    return FfiConverterTypeWorkKind.lower(value)
+}
+
+
+
+/**
  * What there is only one of.
  */
 
@@ -41073,6 +41210,31 @@ fileprivate struct FfiConverterSequenceTypeSurface: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeSurface.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeWorkKind: FfiConverterRustBuffer {
+    typealias SwiftType = [WorkKind]
+
+    public static func write(_ value: [WorkKind], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeWorkKind.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [WorkKind] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [WorkKind]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeWorkKind.read(from: &buf))
         }
         return seq
     }

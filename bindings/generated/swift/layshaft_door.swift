@@ -3270,7 +3270,8 @@ public struct LayCoat: Equatable, Hashable {
      */
     public var product: Product?
     /**
-     * It went on although it was too soon, or without sanding; left out: then it is refused.
+     * It went on although it was too soon, without sanding, or in air that was too cold or too damp for it; left out:
+     * then it is refused.
      */
     public var anyway: Bool?
 
@@ -3287,7 +3288,8 @@ public struct LayCoat: Equatable, Hashable {
          * Another product than planned.
          */product: Product? = nil, 
         /**
-         * It went on although it was too soon, or without sanding; left out: then it is refused.
+         * It went on although it was too soon, without sanding, or in air that was too cold or too damp for it; left out:
+         * then it is refused.
          */anyway: Bool? = nil) {
         self.process = process
         self.appliedMs = appliedMs

@@ -4100,7 +4100,8 @@ appliedMs?: number | null,
  */
 product?: Product | null, 
 /**
- * It went on although it was too soon, or without sanding; left out: then it is refused.
+ * It went on although it was too soon, without sanding, or in air that was too cold or too damp for it; left out:
+ * then it is refused.
  */
 anyway?: boolean | null, };
 
@@ -5239,7 +5240,12 @@ onHold: Array<OnHold>,
  */
 jobsWaiting: Array<string>, 
 /**
- * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+ * What speaks against putting the next coat on here and now: too cold to cure, too damp, too near the dew point. It
+ * is asked about before the coat is noted.
+ */
+against: Array<Finding>, 
+/**
+ * What else to look at before the next coat goes on: what is not known of the air, the caution of the product.
  */
 before: Array<Finding>, 
 /**
@@ -5681,6 +5687,14 @@ supplies: Array<string>,
  * Ready-made jobs, by their marks, that come before this one where the bike has them too.
  */
 follows: Array<string>, 
+/**
+ * Kinds of work in it that other jobs have to heed.
+ */
+work: Array<WorkKind>, 
+/**
+ * Coating products, by their names, that it lays on a part.
+ */
+lays: Array<string>, 
 /**
  * Where the length of its wait comes from.
  */
@@ -9318,6 +9332,11 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * Kinds of work that other jobs have to heed, whatever the job is called.
+ */
+export type WorkKind = "firstTurn" | "turnsEngine" | "runsEngine" | "brake" | "fuel";
 
 /**
  * One line of a working: what was computed, how, and the result.

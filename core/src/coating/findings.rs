@@ -48,6 +48,12 @@ pub(super) fn is_before(finding: &Finding) -> bool {
     matches!(area, "dew" | "humidity" | "cold" | "heat" | "climate" | "mix") || finding.code == "product.caution"
 }
 
+/// Whether a finding speaks against putting the coat on here and now. That it is not known how cold it may be is one of
+/// them: unknown is no pass.
+pub(super) fn is_against(finding: &Finding) -> bool {
+    matches!(finding.code.as_str(), "cold.stands-still" | "cold.limit-unknown" | "humidity.too-high" | "dew.too-close")
+}
+
 /// Pot life of what was mixed.
 fn mixing(sheet: &CureSheet) -> Option<Finding> {
     let minutes = sheet.product.pot_life_minutes?;
@@ -88,12 +94,13 @@ fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
         let text = if margin > 0.0 {
             format!(
                 "The surface at {:.1} °C is only {margin:.1} K above the dew point of {dew:.1} °C; {DRY_ENOUGH:.0} K is \
-                 asked, else moisture is caught under the coat.",
+                 asked, else moisture is caught under the coat. Warm the part, or wait for drier air.",
                 air.surface_celsius
             )
         } else {
             format!(
-                "The surface at {:.1} °C is at or below the dew point of {dew:.1} °C: it is wet, even if it looks dry.",
+                "The surface at {:.1} °C is at or below the dew point of {dew:.1} °C: it is wet, even if it looks dry. Warm \
+                 the part, or wait for drier air.",
                 air.surface_celsius
             )
         };
@@ -104,7 +111,10 @@ fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
         None => (USUAL_HIGHEST_HUMIDITY, "is usual for coats"),
     };
     if humidity > most {
-        let text = format!("The air has {humidity:.0} % humidity; at most {most:.0} % {whose}.");
+        let text = format!(
+            "The air has {humidity:.0} % humidity; at most {most:.0} % {whose}. Warm the place, or wait \
+                            for drier air."
+        );
         findings.push(Finding::new("humidity.too-high", Weight::Care, text));
     }
     findings

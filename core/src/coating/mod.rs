@@ -32,6 +32,6 @@ pub use plans::process_plans;
 pub use process::{Layer, Process, ProcessStep};
 pub use process_sheet::{ProcessAsk, ProcessSheet, ProcessState, StepSheet, process_sheet, running_processes};
 pub use product::{Product, ProductKind};
-pub use sheet::{CureAsk, CurePoint, CureSheet, cure_sheet, running_cures};
+pub use sheet::{CureAsk, CurePoint, CureSheet, against_it, cure_sheet, running_cures};
 pub use stay::{Stay, StayPlace};
 pub use typical::{products, source_of, typical_product};

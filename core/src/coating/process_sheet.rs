@@ -87,7 +87,10 @@ pub struct ProcessSheet {
     pub on_hold: Vec<OnHold>,
     /// Jobs that wait for it, by their titles.
     pub jobs_waiting: Vec<String>,
-    /// What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+    /// What speaks against putting the next coat on here and now: too cold to cure, too damp, too near the dew point. It
+    /// is asked about before the coat is noted.
+    pub against: Vec<Finding>,
+    /// What else to look at before the next coat goes on: what is not known of the air, the caution of the product.
     pub before: Vec<Finding>,
     /// What is worth saying about the rest.
     pub findings: Vec<Finding>,
@@ -224,14 +227,21 @@ fn lay_out(bike: &Bike, mark: Option<&String>, process: Process, moment: &Moment
         None if cured_ms.is_some_and(|cured_ms| cured_ms <= now_ms) => ProcessState::Cured,
         None => ProcessState::AllOn,
     };
+    let next_step = walked.iter().position(|step| step.sheet.next).and_then(|number| process.steps.get(number));
+    // The next coat goes on where the part stands.
+    let there = next.and_then(|step| step.below.as_ref()).map_or(&climate, |below| &below.climate);
+    let (against, before) = next_step
+        .and_then(|step| step.product.as_ref())
+        .map(|product| super::sheet::before_it_goes_on(product, there, moment))
+        .unwrap_or_default();
     let said = Next {
         state,
+        in_this_air: against.is_empty(),
         step: next.map(|step| &step.sheet),
         below: next.and_then(|step| step.below.as_ref()).map(|below| below.name),
         over_decal: over_decal(&walked),
         cured_ms,
     };
-    let next_step = walked.iter().position(|step| step.sheet.next).and_then(|number| process.steps.get(number));
     let waits_for = |job: &crate::bike::Job| process.job.as_ref().is_some_and(|mark| job.after.contains(mark));
     ProcessSheet {
         id: mark.cloned(),
@@ -244,10 +254,8 @@ fn lay_out(bike: &Bike, mark: Option<&String>, process: Process, moment: &Moment
         } else {
             bike.jobs.values().filter(|job| waits_for(job)).map(|job| job.title.clone()).collect()
         },
-        before: next_step
-            .and_then(|step| step.product.as_ref())
-            .map(|product| super::sheet::before_it_goes_on(product, bike, moment))
-            .unwrap_or_default(),
+        against,
+        before,
         findings: process_words::findings(&said, &process, &moment.zone),
         square_metres: area_of(&process.surfaces).ok(),
         paint: paint_needs(&process),

@@ -7,6 +7,8 @@ use crate::plan::Zone;
 /// What there is to say.
 pub(super) struct Next<'a> {
     pub(super) state: ProcessState,
+    /// Nothing in the air speaks against putting it on now.
+    pub(super) in_this_air: bool,
     pub(super) step: Option<&'a StepSheet>,
     /// Name of the paint below.
     pub(super) below: Option<&'a str>,
@@ -57,12 +59,19 @@ pub(super) fn sentence(next: &Next, zone: &Zone) -> String {
     let (from_ms, until_ms) = next.step.map(|step| (step.from_ms, step.until_ms)).unwrap_or_default();
     let below = next.below.unwrap_or_default();
     match next.state {
+        ProcessState::Ready if !next.in_this_air => format!("“{name}” comes first, but not in this air."),
         ProcessState::Ready => format!("Begin with “{name}”."),
         ProcessState::TooSoon => match from_ms {
             Some(from_ms) => format!("“{name}” from {}; “{below}” is not ready for it.", moment(from_ms)),
             None => {
                 format!("“{name}” has to wait, and no end is in sight: “{below}” stands still at this temperature.")
             }
+        },
+        ProcessState::Open if !next.in_this_air => match until_ms {
+            Some(until_ms) => {
+                format!("“{name}” is due until {}, after that sand first; but not in this air.", moment(until_ms))
+            }
+            None => format!("“{name}” is due, but not in this air."),
         },
         ProcessState::Open => match until_ms {
             Some(until_ms) => format!("“{name}” now, until {}; after that sand first.", moment(until_ms)),
@@ -72,6 +81,7 @@ pub(super) fn sentence(next: &Next, zone: &Zone) -> String {
             let since = until_ms.map(|until_ms| format!(" on {}", moment(until_ms))).unwrap_or_default();
             format!("The window of “{below}” closed{since} unused: sand it, wipe it, then “{name}”.")
         }
+        ProcessState::Sanded if !next.in_this_air => format!("Sanded; “{name}” is due, but not in this air."),
         ProcessState::Sanded => format!("Sanded: wipe it, then “{name}” now."),
         ProcessState::AllOn => match next.cured_ms {
             Some(cured_ms) => format!("All coats are on; fully cured {}.", moment(cured_ms)),

@@ -213,12 +213,22 @@ pub fn running_cures(bike: &Bike, moment: &Moment) -> Vec<CureSheet> {
     running.into_iter().map(|(_, climate, subject)| lay_out(subject, &climate, &Air::of(&climate), moment)).collect()
 }
 
-/// What to look at before a product goes on here and now: moisture, cold, heat, and the caution of the product.
-pub(super) fn before_it_goes_on(product: &Product, bike: &Bike, moment: &Moment) -> Vec<Finding> {
-    let climate = ClimateLog::of(bike, moment);
+/// What to look at before a product goes on here and now: first what speaks against it, then the rest (moisture, heat,
+/// the caution of the product).
+pub(super) fn before_it_goes_on(
+    product: &Product,
+    climate: &ClimateLog,
+    moment: &Moment,
+) -> (Vec<Finding>, Vec<Finding>) {
     let subject = Subject::of_product(product.clone(), climate.now_ms());
-    let sheet = lay_out(subject, &climate, &Air::of(&climate), moment);
-    sheet.findings.into_iter().filter(findings::is_before).collect()
+    let sheet = lay_out(subject, climate, &Air::of(climate), moment);
+    sheet.findings.into_iter().filter(findings::is_before).partition(findings::is_against)
+}
+
+/// What speaks against putting a product on at a moment, where the part stands then: too cold to cure, too damp, the
+/// surface too near the dew point. Empty when nothing does that is known.
+pub fn against_it(bike: &Bike, product: &Product, stays: &[Stay], moment: &Moment) -> Vec<Finding> {
+    before_it_goes_on(product, &ClimateLog::of(bike, moment).with_stays(stays), moment).0
 }
 
 /// When the clock of a coat ends.

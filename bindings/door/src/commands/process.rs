@@ -3,7 +3,8 @@
 use layshaft_core::bike::Job;
 use layshaft_core::changes::edits;
 use layshaft_core::coating::{
-    Coat, Process, ProcessAsk, ProcessSheet, ProcessState, ProcessStep, Stay, StayPlace, process_sheet, went_on,
+    Coat, Process, ProcessAsk, ProcessSheet, ProcessState, ProcessStep, Product, Stay, StayPlace, against_it,
+    process_sheet, went_on,
 };
 use layshaft_core::error::{Refusal, Refused};
 use layshaft_core::plan::Moment;
@@ -46,9 +47,13 @@ impl Act for LayCoat {
             return Ok(Writing::of(change(bench, &self.process, |process| decal_on(process, number, applied_ms))?));
         }
         let (below, stays) = topmost(bench, &self.process).unzip();
+        let product = self.product.clone().or(planned).unwrap_or_default();
+        if !self.anyway.unwrap_or_default() {
+            check_air(bench, &product, stays.as_deref().unwrap_or_default(), applied_ms, call.moment)?;
+        }
         let coat = Coat {
             title: process.title.clone(),
-            product: self.product.clone().or(planned).unwrap_or_default(),
+            product,
             applied_ms,
             job: process.job.clone(),
             process: Some(self.process.clone()),
@@ -103,6 +108,23 @@ fn check_order(bench: &Bench, process: &str, sheet: &ProcessSheet, applied_ms: i
         Some(last_ms) if applied_ms < last_ms => conflict("appliedMs", "It cannot go on before what lies below it"),
         _ => Ok(()),
     }
+}
+
+/// Refuses a coat in air that is too cold or too damp for it.
+fn check_air(
+    bench: &Bench,
+    product: &Product,
+    stays: &[Stay],
+    applied_ms: i64,
+    moment: &Moment,
+) -> Result<(), Refusal> {
+    let then = Moment { now_ms: applied_ms, zone: moment.zone.clone() };
+    let against = against_it(&bench.bike, product, stays, &then);
+    if against.is_empty() {
+        return Ok(());
+    }
+    let reasons: Vec<String> = against.into_iter().map(|finding| finding.text).collect();
+    conflict("process", &reasons.join(" "))
 }
 
 fn decal_on(mut process: Process, number: usize, on_ms: i64) -> Process {

@@ -24333,7 +24333,7 @@ class ProcessSheet:
     """
     A process.
 """
-    def __init__(self, *, id:typing.Optional[str] = None, process:Process, state:ProcessState, sentence:str, steps:typing.List[StepSheet] = _DEFAULT, cured_ms:typing.Optional[int] = None, on_hold:typing.List[OnHold] = _DEFAULT, jobs_waiting:typing.List[str] = _DEFAULT, before:typing.List[Finding] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, square_metres:typing.Optional[float] = None, paint:typing.List[PaintNeed] = _DEFAULT):
+    def __init__(self, *, id:typing.Optional[str] = None, process:Process, state:ProcessState, sentence:str, steps:typing.List[StepSheet] = _DEFAULT, cured_ms:typing.Optional[int] = None, on_hold:typing.List[OnHold] = _DEFAULT, jobs_waiting:typing.List[str] = _DEFAULT, against:typing.List[Finding] = _DEFAULT, before:typing.List[Finding] = _DEFAULT, findings:typing.List[Finding] = _DEFAULT, square_metres:typing.Optional[float] = None, paint:typing.List[PaintNeed] = _DEFAULT):
         self.id = id
         self.process = process
         self.state = state
@@ -24351,6 +24351,10 @@ class ProcessSheet:
             self.jobs_waiting = []
         else:
             self.jobs_waiting = jobs_waiting
+        if against is _DEFAULT:
+            self.against = []
+        else:
+            self.against = against
         if before is _DEFAULT:
             self.before = []
         else:
@@ -24369,7 +24373,7 @@ class ProcessSheet:
 
     
     def __str__(self):
-        return "ProcessSheet(id={}, process={}, state={}, sentence={}, steps={}, cured_ms={}, on_hold={}, jobs_waiting={}, before={}, findings={}, square_metres={}, paint={})".format(self.id, self.process, self.state, self.sentence, self.steps, self.cured_ms, self.on_hold, self.jobs_waiting, self.before, self.findings, self.square_metres, self.paint)
+        return "ProcessSheet(id={}, process={}, state={}, sentence={}, steps={}, cured_ms={}, on_hold={}, jobs_waiting={}, against={}, before={}, findings={}, square_metres={}, paint={})".format(self.id, self.process, self.state, self.sentence, self.steps, self.cured_ms, self.on_hold, self.jobs_waiting, self.against, self.before, self.findings, self.square_metres, self.paint)
     def __eq__(self, other):
         if self.id != other.id:
             return False
@@ -24386,6 +24390,8 @@ class ProcessSheet:
         if self.on_hold != other.on_hold:
             return False
         if self.jobs_waiting != other.jobs_waiting:
+            return False
+        if self.against != other.against:
             return False
         if self.before != other.before:
             return False
@@ -24409,6 +24415,7 @@ class _UniffiFfiConverterTypeProcessSheet(_UniffiConverterRustBuffer):
             cured_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             on_hold=_UniffiFfiConverterSequenceTypeOnHold.read(buf),
             jobs_waiting=_UniffiFfiConverterSequenceString.read(buf),
+            against=_UniffiFfiConverterSequenceTypeFinding.read(buf),
             before=_UniffiFfiConverterSequenceTypeFinding.read(buf),
             findings=_UniffiFfiConverterSequenceTypeFinding.read(buf),
             square_metres=_UniffiFfiConverterOptionalFloat64.read(buf),
@@ -24425,6 +24432,7 @@ class _UniffiFfiConverterTypeProcessSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.check_lower(value.cured_ms)
         _UniffiFfiConverterSequenceTypeOnHold.check_lower(value.on_hold)
         _UniffiFfiConverterSequenceString.check_lower(value.jobs_waiting)
+        _UniffiFfiConverterSequenceTypeFinding.check_lower(value.against)
         _UniffiFfiConverterSequenceTypeFinding.check_lower(value.before)
         _UniffiFfiConverterSequenceTypeFinding.check_lower(value.findings)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.square_metres)
@@ -24440,6 +24448,7 @@ class _UniffiFfiConverterTypeProcessSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalInt64.write(value.cured_ms, buf)
         _UniffiFfiConverterSequenceTypeOnHold.write(value.on_hold, buf)
         _UniffiFfiConverterSequenceString.write(value.jobs_waiting, buf)
+        _UniffiFfiConverterSequenceTypeFinding.write(value.against, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.before, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.square_metres, buf)
@@ -24602,6 +24611,111 @@ class _UniffiFfiConverterTypeReading(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.by, buf)
         _UniffiFfiConverterOptionalString.write(value.how, buf)
 
+
+
+
+
+
+class WorkKind(enum.Enum):
+    """
+    Kinds of work that other jobs have to heed, whatever the job is called.
+"""
+    
+    FIRST_TURN = 0
+    """
+    The first turning over of an engine that stood.
+"""
+    
+    TURNS_ENGINE = 1
+    """
+    Turns the engine, by hand, kick-start or starter.
+"""
+    
+    RUNS_ENGINE = 2
+    """
+    Runs the engine.
+"""
+    
+    BRAKE = 3
+    """
+    Opens, moves or adjusts a brake, or takes out the wheel that it stops.
+"""
+    
+    FUEL = 4
+    """
+    Brings fuel into the tank or the carburettor on the bike.
+"""
+    
+
+
+class _UniffiFfiConverterTypeWorkKind(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return WorkKind.FIRST_TURN
+        if variant == 2:
+            return WorkKind.TURNS_ENGINE
+        if variant == 3:
+            return WorkKind.RUNS_ENGINE
+        if variant == 4:
+            return WorkKind.BRAKE
+        if variant == 5:
+            return WorkKind.FUEL
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == WorkKind.FIRST_TURN:
+            return
+        if value == WorkKind.TURNS_ENGINE:
+            return
+        if value == WorkKind.RUNS_ENGINE:
+            return
+        if value == WorkKind.BRAKE:
+            return
+        if value == WorkKind.FUEL:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == WorkKind.FIRST_TURN:
+            buf.write_i32(1)
+        if value == WorkKind.TURNS_ENGINE:
+            buf.write_i32(2)
+        if value == WorkKind.RUNS_ENGINE:
+            buf.write_i32(3)
+        if value == WorkKind.BRAKE:
+            buf.write_i32(4)
+        if value == WorkKind.FUEL:
+            buf.write_i32(5)
+
+
+
+class _UniffiFfiConverterSequenceTypeWorkKind(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeWorkKind.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeWorkKind.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeWorkKind.read(buf) for i in range(count)
+        ]
+
 class _UniffiFfiConverterOptionalTypeSource(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -24632,7 +24746,7 @@ class ReadyMade:
     """
     A job that can be added as it is.
 """
-    def __init__(self, *, id:str, job:Job, tools:typing.List[str] = _DEFAULT, supplies:typing.List[str] = _DEFAULT, follows:typing.List[str] = _DEFAULT, wait_source:typing.Optional[Source] = None):
+    def __init__(self, *, id:str, job:Job, tools:typing.List[str] = _DEFAULT, supplies:typing.List[str] = _DEFAULT, follows:typing.List[str] = _DEFAULT, work:typing.List[WorkKind] = _DEFAULT, lays:typing.List[str] = _DEFAULT, wait_source:typing.Optional[Source] = None):
         self.id = id
         self.job = job
         if tools is _DEFAULT:
@@ -24647,13 +24761,21 @@ class ReadyMade:
             self.follows = []
         else:
             self.follows = follows
+        if work is _DEFAULT:
+            self.work = []
+        else:
+            self.work = work
+        if lays is _DEFAULT:
+            self.lays = []
+        else:
+            self.lays = lays
         self.wait_source = wait_source
         
         
 
     
     def __str__(self):
-        return "ReadyMade(id={}, job={}, tools={}, supplies={}, follows={}, wait_source={})".format(self.id, self.job, self.tools, self.supplies, self.follows, self.wait_source)
+        return "ReadyMade(id={}, job={}, tools={}, supplies={}, follows={}, work={}, lays={}, wait_source={})".format(self.id, self.job, self.tools, self.supplies, self.follows, self.work, self.lays, self.wait_source)
     def __eq__(self, other):
         if self.id != other.id:
             return False
@@ -24664,6 +24786,10 @@ class ReadyMade:
         if self.supplies != other.supplies:
             return False
         if self.follows != other.follows:
+            return False
+        if self.work != other.work:
+            return False
+        if self.lays != other.lays:
             return False
         if self.wait_source != other.wait_source:
             return False
@@ -24678,6 +24804,8 @@ class _UniffiFfiConverterTypeReadyMade(_UniffiConverterRustBuffer):
             tools=_UniffiFfiConverterSequenceString.read(buf),
             supplies=_UniffiFfiConverterSequenceString.read(buf),
             follows=_UniffiFfiConverterSequenceString.read(buf),
+            work=_UniffiFfiConverterSequenceTypeWorkKind.read(buf),
+            lays=_UniffiFfiConverterSequenceString.read(buf),
             wait_source=_UniffiFfiConverterOptionalTypeSource.read(buf),
         )
 
@@ -24688,6 +24816,8 @@ class _UniffiFfiConverterTypeReadyMade(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.check_lower(value.tools)
         _UniffiFfiConverterSequenceString.check_lower(value.supplies)
         _UniffiFfiConverterSequenceString.check_lower(value.follows)
+        _UniffiFfiConverterSequenceTypeWorkKind.check_lower(value.work)
+        _UniffiFfiConverterSequenceString.check_lower(value.lays)
         _UniffiFfiConverterOptionalTypeSource.check_lower(value.wait_source)
 
     @staticmethod
@@ -24697,6 +24827,8 @@ class _UniffiFfiConverterTypeReadyMade(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.tools, buf)
         _UniffiFfiConverterSequenceString.write(value.supplies, buf)
         _UniffiFfiConverterSequenceString.write(value.follows, buf)
+        _UniffiFfiConverterSequenceTypeWorkKind.write(value.work, buf)
+        _UniffiFfiConverterSequenceString.write(value.lays, buf)
         _UniffiFfiConverterOptionalTypeSource.write(value.wait_source, buf)
 
 
@@ -35213,6 +35345,7 @@ __all__ = [
     "PaintedPart",
     "Layer",
     "ProcessState",
+    "WorkKind",
     "Code",
     "Proposal",
     "SprocketGoal",

@@ -1,7 +1,7 @@
 //! A paint job goes through its coats.
 
 use super::*;
-use crate::bike::{Job, Place};
+use crate::bike::{Climate, Job, Place};
 use crate::coating::{Coat, Hold, ProcessStep, StayPlace, process_plans, typical_product};
 use crate::error::{Code, Refusal};
 use crate::fluids::{PaintedPart, PutOn, Surface};
@@ -190,15 +190,65 @@ fn too_cold_the_next_coat_has_no_date_and_is_warned_of_before_it_goes_on() {
     let cold = sheet(&bike, 30.0);
     assert_eq!((cold.state, cold.cured_ms), (ProcessState::TooSoon, None));
     assert!(cold.sentence.contains("stands still"), "{}", cold.sentence);
-    let codes: Vec<&str> = cold.before.iter().map(|finding| finding.code.as_str()).collect();
-    for code in ["dew.too-close", "humidity.too-high", "cold.stands-still", "product.caution"] {
-        assert!(codes.contains(&code), "{code} is not in {codes:?}");
-    }
+    assert_eq!(codes(&cold.against), ["cold.stands-still", "dew.too-close", "humidity.too-high"]);
+    assert_eq!(codes(&cold.before), ["product.caution"]);
     // In the house it goes on.
     let coat = bike.coats.get_mut("coat-0").unwrap();
     coat.stays = vec![Stay { from_ms: at(30.0).now_ms, place: StayPlace::House, celsius: None }];
     assert_eq!(hours_of(sheet(&bike, 30.5).steps[1].from_ms), Some(31.0));
-    assert_eq!(sheet(&bike, 31.0).state, ProcessState::Open);
+    let in_the_house = sheet(&bike, 31.0);
+    assert_eq!((in_the_house.state, codes(&in_the_house.against)), (ProcessState::Open, vec![]));
+}
+
+fn codes(findings: &[Finding]) -> Vec<&str> {
+    let mut codes: Vec<&str> = findings.iter().map(|finding| finding.code.as_str()).collect();
+    codes.sort_unstable();
+    codes
+}
+
+#[test]
+fn what_speaks_against_the_air_stands_apart_and_the_sentence_does_not_say_now() {
+    let mut bike = bike();
+    let mut in_air = |celsius: f64, humidity: Option<f64>| {
+        bike.place = Place { night_celsius: Some(celsius), day_celsius: Some(celsius), humidity };
+        sheet(&bike, 0.0)
+    };
+    // The sheet of the colour asks for 10 °C and at most 80 %; 3 K above the dew point are asked of every coat.
+    for (celsius, humidity, against) in [
+        (20.0, Some(50.0), vec![]),
+        (10.0, Some(50.0), vec![]),
+        (9.9, Some(50.0), vec!["cold.stands-still"]),
+        (8.0, Some(50.0), vec!["cold.stands-still"]),
+        (20.0, Some(81.0), vec!["humidity.too-high"]),
+        (20.0, Some(90.0), vec!["dew.too-close", "humidity.too-high"]),
+        // Humidity that is not known is said, and does not stop anybody.
+        (20.0, None, vec![]),
+    ] {
+        let sheet = in_air(celsius, humidity);
+        assert_eq!(codes(&sheet.against), against, "{celsius} °C, {humidity:?} %");
+        assert!(sheet.before.iter().any(|finding| finding.code == "product.caution"));
+        let begins = if against.is_empty() {
+            "Begin with “Colour”."
+        } else {
+            "“Colour” comes first, but not in this air."
+        };
+        assert_eq!(sheet.sentence, begins);
+    }
+    let cold = in_air(8.0, Some(50.0));
+    assert!(cold.against[0].text.contains("8 °C here, and the can asks for 10 °C or more. Warm it, or wait"));
+}
+
+#[test]
+fn a_window_that_is_open_in_cold_air_is_not_now_and_an_unknown_limit_is_no_pass() {
+    let mut bike = bike();
+    lay(&mut bike, 0, 0.0);
+    bike.climate = vec![Climate { from_ms: at(2.0).now_ms, celsius: 8.0, humidity: Some(50.0) }];
+    let open = sheet(&bike, 2.5);
+    assert_eq!((open.state, codes(&open.against)), (ProcessState::Open, vec!["cold.stands-still"]));
+    assert!(open.sentence.ends_with("but not in this air."), "{}", open.sentence);
+    assert!(!open.sentence.contains("now"), "{}", open.sentence);
+    bike.processes.get_mut("tank").unwrap().steps[1].product.as_mut().unwrap().lowest_celsius = None;
+    assert_eq!(codes(&sheet(&bike, 2.5).against), ["cold.limit-unknown"]);
 }
 
 #[test]

@@ -36,6 +36,17 @@ export const coats = {
     area: 'Area',
 
     now: 'now',
+    notInThisAir: 'not in this air',
+    air: {
+      'cold.stands-still': 'Too cold.',
+      'cold.limit-unknown': 'Perhaps too cold.',
+      'humidity.too-high': 'Too damp.',
+      'dew.too-close': 'Too near the dew point.',
+    } as Record<string, string>,
+    airTitle: 'Not in this air',
+    airMore: 'Nothing is noted yet. If the air is better by now, note its temperature first.',
+    airAnyway: 'It goes on all the same',
+    airWait: 'Wait with it',
     lay: (name: string) => `“${name}” goes on now`,
     layTitle: 'It is on already',
     layEarlier: 'It went on earlier',

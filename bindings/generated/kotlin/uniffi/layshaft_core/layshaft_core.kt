@@ -12376,7 +12376,13 @@ data class ProcessSheet (
     var `jobsWaiting`: List<kotlin.String> = listOf() 
     , 
     /**
-     * What to look at before the next coat goes on: dew point, humidity, cold, the caution of the product.
+     * What speaks against putting the next coat on here and now: too cold to cure, too damp, too near the dew point. It
+     * is asked about before the coat is noted.
+     */
+    var `against`: List<Finding> = listOf() 
+    , 
+    /**
+     * What else to look at before the next coat goes on: what is not known of the air, the caution of the product.
      */
     var `before`: List<Finding> = listOf() 
     , 
@@ -12420,6 +12426,7 @@ public object FfiConverterTypeProcessSheet: FfiConverterRustBuffer<ProcessSheet>
             FfiConverterSequenceString.read(buf),
             FfiConverterSequenceTypeFinding.read(buf),
             FfiConverterSequenceTypeFinding.read(buf),
+            FfiConverterSequenceTypeFinding.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterSequenceTypePaintNeed.read(buf),
         )
@@ -12434,6 +12441,7 @@ public object FfiConverterTypeProcessSheet: FfiConverterRustBuffer<ProcessSheet>
             FfiConverterOptionalLong.allocationSize(value.`curedMs`) +
             FfiConverterSequenceTypeOnHold.allocationSize(value.`onHold`) +
             FfiConverterSequenceString.allocationSize(value.`jobsWaiting`) +
+            FfiConverterSequenceTypeFinding.allocationSize(value.`against`) +
             FfiConverterSequenceTypeFinding.allocationSize(value.`before`) +
             FfiConverterSequenceTypeFinding.allocationSize(value.`findings`) +
             FfiConverterOptionalDouble.allocationSize(value.`squareMetres`) +
@@ -12449,6 +12457,7 @@ public object FfiConverterTypeProcessSheet: FfiConverterRustBuffer<ProcessSheet>
             FfiConverterOptionalLong.write(value.`curedMs`, buf)
             FfiConverterSequenceTypeOnHold.write(value.`onHold`, buf)
             FfiConverterSequenceString.write(value.`jobsWaiting`, buf)
+            FfiConverterSequenceTypeFinding.write(value.`against`, buf)
             FfiConverterSequenceTypeFinding.write(value.`before`, buf)
             FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
             FfiConverterOptionalDouble.write(value.`squareMetres`, buf)
@@ -13146,6 +13155,16 @@ data class ReadyMade (
     var `follows`: List<kotlin.String> = listOf() 
     , 
     /**
+     * Kinds of work in it that other jobs have to heed.
+     */
+    var `work`: List<WorkKind> = listOf() 
+    , 
+    /**
+     * Coating products, by their names, that it lays on a part.
+     */
+    var `lays`: List<kotlin.String> = listOf() 
+    , 
+    /**
      * Where the length of its wait comes from.
      */
     var `waitSource`: Source? = null 
@@ -13170,6 +13189,8 @@ public object FfiConverterTypeReadyMade: FfiConverterRustBuffer<ReadyMade> {
             FfiConverterSequenceString.read(buf),
             FfiConverterSequenceString.read(buf),
             FfiConverterSequenceString.read(buf),
+            FfiConverterSequenceTypeWorkKind.read(buf),
+            FfiConverterSequenceString.read(buf),
             FfiConverterOptionalTypeSource.read(buf),
         )
     }
@@ -13180,6 +13201,8 @@ public object FfiConverterTypeReadyMade: FfiConverterRustBuffer<ReadyMade> {
             FfiConverterSequenceString.allocationSize(value.`tools`) +
             FfiConverterSequenceString.allocationSize(value.`supplies`) +
             FfiConverterSequenceString.allocationSize(value.`follows`) +
+            FfiConverterSequenceTypeWorkKind.allocationSize(value.`work`) +
+            FfiConverterSequenceString.allocationSize(value.`lays`) +
             FfiConverterOptionalTypeSource.allocationSize(value.`waitSource`)
     )
 
@@ -13189,6 +13212,8 @@ public object FfiConverterTypeReadyMade: FfiConverterRustBuffer<ReadyMade> {
             FfiConverterSequenceString.write(value.`tools`, buf)
             FfiConverterSequenceString.write(value.`supplies`, buf)
             FfiConverterSequenceString.write(value.`follows`, buf)
+            FfiConverterSequenceTypeWorkKind.write(value.`work`, buf)
+            FfiConverterSequenceString.write(value.`lays`, buf)
             FfiConverterOptionalTypeSource.write(value.`waitSource`, buf)
     }
 }
@@ -29000,6 +29025,61 @@ public object FfiConverterTypeWeight: FfiConverterRustBuffer<Weight> {
 
 
 /**
+ * Kinds of work that other jobs have to heed, whatever the job is called.
+ */
+
+enum class WorkKind {
+    
+    /**
+     * The first turning over of an engine that stood.
+     */
+    FIRST_TURN,
+    /**
+     * Turns the engine, by hand, kick-start or starter.
+     */
+    TURNS_ENGINE,
+    /**
+     * Runs the engine.
+     */
+    RUNS_ENGINE,
+    /**
+     * Opens, moves or adjusts a brake, or takes out the wheel that it stops.
+     */
+    BRAKE,
+    /**
+     * Brings fuel into the tank or the carburettor on the bike.
+     */
+    FUEL;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWorkKind: FfiConverterRustBuffer<WorkKind> {
+    override fun read(buf: ByteBuffer) = try {
+        WorkKind.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: WorkKind) = 4UL
+
+    override fun write(value: WorkKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
  * What there is only one of.
  */
 
@@ -34976,6 +35056,34 @@ public object FfiConverterSequenceTypeSurface: FfiConverterRustBuffer<List<Surfa
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeSurface.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeWorkKind: FfiConverterRustBuffer<List<WorkKind>> {
+    override fun read(buf: ByteBuffer): List<WorkKind> {
+        val len = buf.getInt()
+        return List<WorkKind>(len) {
+            FfiConverterTypeWorkKind.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<WorkKind>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeWorkKind.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<WorkKind>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeWorkKind.write(it, buf)
         }
     }
 }

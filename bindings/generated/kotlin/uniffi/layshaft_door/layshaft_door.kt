@@ -3100,7 +3100,8 @@ data class LayCoat (
     var `product`: Product? = null 
     , 
     /**
-     * It went on although it was too soon, or without sanding; left out: then it is refused.
+     * It went on although it was too soon, without sanding, or in air that was too cold or too damp for it; left out:
+     * then it is refused.
      */
     var `anyway`: kotlin.Boolean? = null 
     

@@ -1,7 +1,7 @@
 // How the windows of a paint job are said, coat by coat.
 import { day, moment } from '../../show/date.ts';
 import { amount } from '../../show/number.ts';
-import type { OnHold, PaintNeed, ProcessSheet, ProcessState, StepSheet } from '../../app/wire.ts';
+import type { OnHold, PaintNeed, ProcessSheet, StepSheet } from '../../app/wire.ts';
 import type { Row } from '../../parts/Rows.svelte';
 import { words } from '../../words.ts';
 
@@ -13,16 +13,16 @@ export interface TimeLine {
 }
 
 /** When a coat went on, or its window on the clock. */
-export function timesOf(step: StepSheet, state: ProcessState): TimeLine[] {
+export function timesOf(step: StepSheet, { state, against }: ProcessSheet): TimeLine[] {
   if (step.laidMs) return [{ text: say.on(moment(step.laidMs)) }];
   const from = step.fromMs ? moment(step.fromMs) : null;
   const until = step.untilMs ? moment(step.untilMs) : null;
   if (!step.next) return from ? [{ text: say.foreseenFrom(from) }] : [];
   if (state === 'sandFirst') return [{ text: until ? say.missedAt(until) : say.missed, bad: true }];
-  if (state === 'ready') return [{ text: say.now }];
-  if (state === 'sanded') return [{ text: say.now }];
-  const begins = state === 'open' ? say.now : from ? say.from(from) : say.notInSight;
-  return [{ text: begins }, ...(until ? [{ text: say.until(until) }] : [])];
+  const now = against.length > 0 ? { text: say.notInThisAir, bad: true } : { text: say.now };
+  if (state === 'ready' || state === 'sanded') return [now];
+  const begins = state === 'open' ? now : { text: from ? say.from(from) : say.notInSight };
+  return [begins, ...(until ? [{ text: say.until(until) }] : [])];
 }
 
 /** The cell of the title block: the day on which all of it is cured. */
