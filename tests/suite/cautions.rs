@@ -22,7 +22,7 @@ const RUNS: [&str; 10] = [
     "exhaust gas",
 ];
 /// Words by which a sentence would let it run under a roof.
-const UNDER_A_ROOF: [&str; 9] = [
+const UNDER_A_ROOF: [&str; 10] = [
     "door open",
     "doors open",
     "open door",
@@ -32,6 +32,7 @@ const UNDER_A_ROOF: [&str; 9] = [
     "ventilat",
     "draught",
     "moving air",
+    "fresh air",
 ];
 
 fn speaks_of(text: &str, words: &[&str]) -> bool {
