@@ -110,12 +110,12 @@ def check_refusals(folder):
 
     window = {"recoat_from_hours": 10.0, "recoat_to_hours": 2.0, "full_cure_hours": 48.0, "at_celsius": 20.0}
     cases = [
-        (Code.OUT_OF_RANGE, "frontTeeth", lambda: bench.fit_sprockets(FitSprockets(front_teeth=0, rear_teeth=38))),
+        (Code.OUT_OF_RANGE, "frontTeeth", lambda: bench.fit_sprockets(FitSprockets(front_teeth=0, rear_teeth=38), SATURDAY)),
         (Code.NOT_A_NUMBER, "celsius", lambda: reckon("DEW_POINT", celsius=float("nan"), humidity=50.0)),
         (Code.BAD_TEXT, "name", lambda: start_bike(bench, "  ")),
         (Code.MISSING, "fullCureHours", start_cure),
         (Code.CONFLICT, "recoatToHours", lambda: start_cure(**window)),
-        (Code.UNKNOWN, None, lambda: bench.open_bike(OpenBike(bike="no such mark"))),
+        (Code.UNKNOWN, None, lambda: bench.open_bike(OpenBike(bike="no such mark"), SATURDAY)),
         (Code.UNREADABLE, "tyre", lambda: reckon("TYRE_SIZE", tyre="round")),
         (Code.NOT_A_BUNDLE, None, lambda: receive(b"this is a shopping list")),
         (Code.DAMAGED_BUNDLE, None, lambda: receive(bundle[: len(bundle) // 2])),

@@ -1,5 +1,6 @@
 // Bad input gets a sentence beside its field, with the range and the unit, and nothing is stored.
 import type { Page } from '@playwright/test';
+import { openDevice, phone } from './lib/browser.mjs';
 import { cutShort, fromTheFuture, receive, saveBundle } from './lib/bundles.ts';
 import { goTo, press, settled, typeOnPad } from './lib/steps.mjs';
 import { expect, openDemo, test } from './lib/watch.ts';
@@ -136,7 +137,7 @@ test('bundles that are no bundle, cut short, or from a newer program are refused
 });
 
 test('a bundle of another bike is offered as a second one', async ({ page, browser, watch }) => {
-  const elsewhere = await browser.newContext({ baseURL: test.info().project.use.baseURL, acceptDownloads: true });
+  const elsewhere = await openDevice(browser, phone);
   watch.on(elsewhere);
   const other = await elsewhere.newPage();
   await other.goto('./#/start/own');

@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { brotliCompressSync } from 'node:zlib';
-import { chromium } from '@playwright/test';
-import { address, args, executablePath, phone } from './lib/browser.mjs';
+import { address, switchOn } from './lib/browser.mjs';
+import { startDate } from './lib/clock.mjs';
 import { buildEmptyPage } from './lib/empty.mjs';
 import { serve } from './lib/serve.mjs';
 import { goTo, loadDemo, settled } from './lib/steps.mjs';
@@ -18,9 +18,9 @@ const ROUNDS = 7;
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN;
 
 async function withBrowser(profile, work) {
-  const context = await chromium.launchPersistentContext(profile, { ...phone, executablePath, args });
+  const { context, page } = await switchOn(profile, startDate);
   try {
-    return await work(context, context.pages()[0] ?? (await context.newPage()));
+    return await work(context, page);
   } finally {
     await context.close();
   }

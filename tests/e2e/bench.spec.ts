@@ -1,4 +1,6 @@
 // At the bench: one step at a time, with a knuckle.
+import { START_MS } from '../moment.mjs';
+import { stopClockAt } from './lib/clock.mjs';
 import { press, settled, typeOnPad } from './lib/steps.mjs';
 import { expect, openDemo, test } from './lib/watch.ts';
 
@@ -68,7 +70,7 @@ test('a clock starts from its step, survives a reload, and says when the time is
   await page.reload();
   await settled(page);
   await expect(page.getByRole('timer')).toHaveText(/\d+:\d\d/);
-  await page.clock.setFixedTime(Date.now() + 12 * 3_600_000);
+  await stopClockAt(page, START_MS + 12 * 3_600_000);
   await expect(page.getByText('Time is up.')).toBeVisible();
   await page.getByRole('button', { name: 'Stop the clock' }).click();
   await expect(page.getByRole('timer')).toHaveCount(0);

@@ -1,6 +1,7 @@
 // A paint job with a moved clock: three coats, a missed window, the alarms as a file, and what came about while nobody looked.
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from '@playwright/test';
+import { stopClockAt } from './lib/clock.mjs';
 import { goTo, press, settled, typeOnPad } from './lib/steps.mjs';
 import { wrongTargets } from './lib/targets.ts';
 import { expect, openDemo, test } from './lib/watch.ts';
@@ -30,14 +31,14 @@ const state = (page: Page) => page.locator('p.state');
 const coat = (page: Page, name: string) => page.locator('ol li').filter({ has: page.getByText(name, { exact: true }) });
 
 async function lookAt(page: Page, now: Date, hash: string) {
-  await page.clock.setFixedTime(now);
+  await stopClockAt(page, now);
   await goTo(page, hash);
 }
 
 /** Closes the app at one moment and opens it at another. */
 async function away(page: Page, until: Date) {
   await page.goto('about:blank');
-  await page.clock.setFixedTime(until);
+  await stopClockAt(page, until);
   await page.goto('./#/today');
   await settled(page);
 }
@@ -63,7 +64,7 @@ async function begin(page: Page): Promise<string> {
 }
 
 test.beforeEach(async ({ page }) => {
-  await page.clock.setFixedTime(START);
+  await stopClockAt(page, START);
   await openDemo(page);
 });
 

@@ -1,5 +1,6 @@
 // Every page, in both themes: nothing that a screen reader, a keyboard or a knuckle would stumble over.
 import AxeBuilder from '@axe-core/playwright';
+import { laptop, openDevice } from './lib/browser.mjs';
 import { PAGES, show } from './lib/pages.mjs';
 import { wrongTargets } from './lib/targets.ts';
 import { expect, openDemo, test } from './lib/watch.ts';
@@ -51,7 +52,7 @@ test('every page has one title, one main region and a name in the tab', async ({
 });
 
 test('on a laptop no page is wider than the window, and the places stand at the edge', async ({ browser, watch }) => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, baseURL: test.info().project.use.baseURL });
+  const context = await openDevice(browser, laptop);
   watch.on(context);
   const page = await context.newPage();
   test.setTimeout(180_000);

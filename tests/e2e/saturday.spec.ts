@@ -2,9 +2,10 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, type BrowserContext, type Page } from '@playwright/test';
-import { address, args, executablePath, phone } from './lib/browser.mjs';
+import type { BrowserContext, Page } from '@playwright/test';
+import { address, switchOn } from './lib/browser.mjs';
 import { receive, saveBundle } from './lib/bundles.ts';
+import { stopClockAt } from './lib/clock.mjs';
 import { goTo, loadDemo, press, settled, typeOnPad } from './lib/steps.mjs';
 import { expect, test, Watch } from './lib/watch.ts';
 
@@ -15,10 +16,8 @@ const COAT = 'Side cover, outside';
 
 /** Opens the browser with its own profile, as a phone is switched on: what it kept is still there. */
 async function open(profile: string, now: Date, watch: Watch): Promise<{ context: BrowserContext; page: Page }> {
-  const context = await chromium.launchPersistentContext(profile, { ...phone, baseURL: address, executablePath, args, acceptDownloads: true });
+  const { context, page } = await switchOn(profile, (context) => stopClockAt(context, now));
   watch.on(context);
-  await context.clock.setFixedTime(now);
-  const page = context.pages()[0] ?? (await context.newPage());
   await page.goto('./');
   return { context, page };
 }
@@ -105,7 +104,7 @@ test('the Saturday: cure, close, reopen, fit, inspect, save, wipe, take in', asy
     // The next afternoon, still without a network.
     ({ context, page } = await open(profile, MORNING, watch));
     await context.setOffline(true);
-    await context.clock.setFixedTime(NEXT_AFTERNOON);
+    await stopClockAt(context, NEXT_AFTERNOON);
     await page.reload();
     await settled(page);
     await page.getByRole('region', { name: 'Curing' }).getByRole('link', { name: COAT }).click();

@@ -1,6 +1,7 @@
 // Writes a PNG of every page in both themes, as a phone shows it. `--whole` takes whole pages instead of the first screen.
 import { mkdir } from 'node:fs/promises';
-import { address, launch, phone } from './lib/browser.mjs';
+import { laptop, launch, openDevice, phone } from './lib/browser.mjs';
+import { stopClockAt } from './lib/clock.mjs';
 import { PAGES, readingItem, show } from './lib/pages.mjs';
 import { goTo, loadDemo } from './lib/steps.mjs';
 
@@ -11,10 +12,11 @@ const MANIFEST = [
   ['today-day', '#/today', phone, 'light'],
   ['gearing-day', '#/numbers/gearing?front=16&rear=38', phone, 'light'],
   ['inspect-night', readingItem, phone, 'dark'],
-  ['plan-wide', '#/plan?view=calendar&days=28', { viewport: { width: 1280, height: 800 }, locale: 'en-GB' }, 'light'],
+  ['plan-wide', '#/plan?view=calendar&days=28', laptop, 'light'],
 ];
 /** A Thursday evening in March: what the demo bike waits for falls into the days that are drawn. */
 const WHEN = new Date('2026-03-19T18:00:00+01:00');
+const atThatTime = (context) => stopClockAt(context, WHEN);
 const whole = process.argv.includes('--whole');
 const only = process.argv.slice(2).filter((word) => !word.startsWith('--'));
 
@@ -26,8 +28,7 @@ await browser.close();
 async function forInstaller() {
   const folder = new URL('../../mobile-shell/ui/public/screens/', import.meta.url).pathname;
   for (const [name, hash, device, colorScheme] of MANIFEST) {
-    const context = await browser.newContext({ ...device, colorScheme, baseURL: address });
-    await context.clock.setFixedTime(WHEN);
+    const context = await openDevice(browser, { ...device, colorScheme }, atThatTime);
     const page = await context.newPage();
     await page.goto('./');
     await loadDemo(page);
@@ -45,8 +46,7 @@ async function everyPage() {
     ['night', 'dark'],
   ]) {
     await mkdir(out + theme, { recursive: true });
-    const context = await browser.newContext({ ...phone, colorScheme, baseURL: address });
-    await context.clock.setFixedTime(WHEN);
+    const context = await openDevice(browser, { ...phone, colorScheme }, atThatTime);
     const page = await context.newPage();
     await page.goto('./');
     await page.getByRole('button', { name: /demo bike/ }).waitFor();

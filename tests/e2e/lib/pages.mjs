@@ -1,7 +1,9 @@
 // Every page of the app on the demo bike: a name, its address (or how to find it), and what is opened on it first.
+import { clockOf } from './clock.mjs';
 import { damage } from './damage.mjs';
 import { firstLink, goTo, press, settled, typeOnPad } from './steps.mjs';
 
+const HOUR_MS = 3_600_000;
 const GEARING = '#/numbers/gearing?front=16&rear=38';
 const GOAL = '#/numbers/sprockets?goal=speedAtRpm&roadSpeedKmh=90&engineRpm=6500';
 const WORN = '#/numbers/chain?pitches=20&measuredMm=262.5';
@@ -244,15 +246,15 @@ export async function pickWire(page) {
 
 /** Begins a paint job on a side panel, with its coats put on so many hours ago, and gives the address of its page. */
 export async function startCoats(page, hoursAgo) {
-  return page.evaluate(async (hoursAgo) => {
+  const nowMs = await clockOf(page);
+  const laidMs = hoursAgo.map((hours) => nowMs - hours * HOUR_MS);
+  return page.evaluate(async (laidMs) => {
     const { processes } = await window.layshaft.ask({ kind: 'products' });
     const process = processes.find((each) => each.part === 'sidePanel');
     const { made } = await window.layshaft.act({ kind: 'startProcess', process });
-    for (const hours of hoursAgo) {
-      await window.layshaft.act({ kind: 'layCoat', process: made, appliedMs: Date.now() - hours * 3_600_000, anyway: true });
-    }
+    for (const appliedMs of laidMs) await window.layshaft.act({ kind: 'layCoat', process: made, appliedMs, anyway: true });
     return `#/numbers/coats/${made}`;
-  }, hoursAgo);
+  }, laidMs);
 }
 
 /** Opens the app as after some hours in which nobody looked at it. */
@@ -263,7 +265,8 @@ export async function comeBackAfter(page, hours) {
     if (seen) localStorage.setItem('layshaft.seen', seen);
     sessionStorage.removeItem('seen-before');
   });
-  await page.evaluate((hours) => sessionStorage.setItem('seen-before', String(Date.now() - hours * 3_600_000)), hours);
+  const seenMs = (await clockOf(page)) - hours * HOUR_MS;
+  await page.evaluate((seen) => sessionStorage.setItem('seen-before', seen), String(seenMs));
   await page.reload();
   await settled(page);
 }

@@ -1,6 +1,7 @@
 // What no page may ever do: ask another origin, break its own content security policy, or fail without a word.
 import { test as base, expect, type BrowserContext, type Page } from '@playwright/test';
 import { address } from './browser.mjs';
+import { startClock } from './clock.mjs';
 
 const ORIGIN = new URL(address).origin;
 
@@ -27,8 +28,12 @@ export class Watch {
   }
 }
 
-/** Every test watches its pages, and fails when one of them did what none may do. */
+/** Every test begins at the same moment, watches its pages, and fails when one of them did what none may do. */
 export const test = base.extend<{ watch: Watch }>({
+  context: async ({ context }, use) => {
+    await startClock(context);
+    await use(context);
+  },
   watch: [
     async ({ context }, use) => {
       const watch = new Watch();
