@@ -17220,7 +17220,7 @@ public struct ReadyMade: Equatable, Hashable {
      */
     public var work: [WorkKind]
     /**
-     * Coating products, by their names, that it lays on a part.
+     * Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
      */
     public var lays: [String]
     /**
@@ -17250,7 +17250,7 @@ public struct ReadyMade: Equatable, Hashable {
          * Kinds of work in it that other jobs have to heed.
          */work: [WorkKind] = [], 
         /**
-         * Coating products, by their names, that it lays on a part.
+         * Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
          */lays: [String] = [], 
         /**
          * Where the length of its wait comes from.

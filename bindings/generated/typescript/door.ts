@@ -5692,7 +5692,7 @@ follows: Array<string>,
  */
 work: Array<WorkKind>, 
 /**
- * Coating products, by their names, that it lays on a part.
+ * Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
  */
 lays: Array<string>, 
 /**

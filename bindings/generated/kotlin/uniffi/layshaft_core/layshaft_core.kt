@@ -13160,7 +13160,7 @@ data class ReadyMade (
     var `work`: List<WorkKind> = listOf() 
     , 
     /**
-     * Coating products, by their names, that it lays on a part.
+     * Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
      */
     var `lays`: List<kotlin.String> = listOf() 
     , 
