@@ -54,9 +54,17 @@ fn nothing_runs_an_engine_before_its_first_start() {
 #[test]
 fn no_first_start_before_throttle_oil_and_fuel_line_and_none_before_the_first_turning_over() {
     let start = ready_made_job("first-start").unwrap();
-    for before in
-        ["first-turn", "cables", "control-levers", "oil-filter", "gasket-reseal", "fuel-tap-lines", "carburettor-clean"]
-    {
+    for before in [
+        "first-turn",
+        "cables",
+        "control-levers",
+        "grips",
+        "battery-fit",
+        "oil-filter",
+        "gasket-reseal",
+        "fuel-tap-lines",
+        "carburettor-clean",
+    ] {
         follows(&start, before);
     }
 }
@@ -305,7 +313,7 @@ fn the_demo_bike_keeps_the_same_order() {
         }
     }
     let start = all_before(&jobs, "first-start");
-    for needed in ["cables", "levers", "oil", "reseal", "tap", "carburettor", "refit-tank"] {
+    for needed in ["cables", "levers", "grips", "battery-fit", "oil", "reseal", "tap", "carburettor", "refit-tank"] {
         assert!(start.iter().any(|each| each == needed), "the first start does not come after {needed}");
     }
     let ending = last_steps(&[WorkKind::Brake]);

@@ -34,7 +34,7 @@ fn begins(sheet: &PlanSheet, job: &str) -> i64 {
 fn what_follows_a_wet_coat_waits_for_its_cure_and_a_cold_week_moves_both() {
     let mut bench = demo();
     let sheet = plan(&bench, SATURDAY);
-    assert_eq!(sheet.rows.len(), 62);
+    assert_eq!(sheet.rows.len(), 64);
     let cured_ms = row(&sheet, "tank-reline").wait_until_ms.unwrap();
     // 96 h of full cure at 20 °C, of which 26 h have passed in a garage at about 12 °C: later than by the wall clock.
     assert!(cured_ms > SATURDAY + (96 - 26) * HOUR, "{}", (cured_ms - SATURDAY) / HOUR);

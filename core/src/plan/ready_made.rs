@@ -71,7 +71,7 @@ macro_rules! files {
 }
 
 /// Marks and texts of the jobs, in the order of a rebuild.
-const FILES: [(&str, &str); 53] = files! {
+const FILES: [(&str, &str); 55] = files! {
     "tank-drain"
     "bore-oil"
     "soak-fasteners"
@@ -105,6 +105,7 @@ const FILES: [(&str, &str); 53] = files! {
     "brake-bleed"
     "cables"
     "control-levers"
+    "grips"
     "gasket-reseal"
     "valve-clearance"
     "oil-filter"
@@ -112,6 +113,7 @@ const FILES: [(&str, &str); 53] = files! {
     "exhaust-fit"
     "battery-charge"
     "wiring-repair"
+    "battery-fit"
     "lamp-swap"
     "indicators"
     "horn-switches"
