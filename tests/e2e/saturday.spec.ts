@@ -89,7 +89,6 @@ async function counts(page: Page): Promise<Record<string, number>> {
 }
 
 test('the Saturday: cure, close, reopen, fit, inspect, save, wipe, take in', async ({ watch }) => {
-  test.setTimeout(240_000);
   const profile = await mkdtemp(join(tmpdir(), 'layshaft-saturday-'));
   let { context, page } = await open(profile, MORNING, watch);
   try {
