@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use crate::root;
 
 /// Where tests are, with what they share and what takes the pictures.
-const FOLDERS: [&str; 9] = [
+const FOLDERS: [&str; 10] = [
     "core",
     "bindings/door",
     "bindings/wasm",
@@ -15,13 +15,15 @@ const FOLDERS: [&str; 9] = [
     "tests/outside",
     "tests/bindings",
     "tests/e2e",
+    "tests/window",
 ];
 
 /// One place sets the clock of the pages and opens their browser, one that of the window; the moment stands in
 /// `tests/moment.mjs`. The last two name the words that they look for.
-const ALLOWED: [&str; 4] = [
+const ALLOWED: [&str; 5] = [
     "tests/e2e/lib/clock.mjs",
     "tests/e2e/lib/browser.mjs",
+    "tests/window/clock.mjs",
     "tests/suite/one_clock.rs",
     "tests/suite/architecture.rs",
 ];

@@ -3,12 +3,14 @@ import assert from 'node:assert/strict';
 import { randomUUID } from 'node:crypto';
 import { after, afterEach, before, beforeEach } from 'node:test';
 
+import { START_MS } from '../moment.mjs';
+import { clockOf } from './clock.mjs';
 import { freshHome, openWindow, startScreen } from './webdriver.mjs';
 
 const app = process.env.LAYSHAFT_APP;
-/** A Saturday in the life of the demo bike. */
-const NOW_MS = Date.UTC(2026, 0, 10, 9, 0, 0);
-const SATURDAY = { nowMs: NOW_MS, zone: { name: 'UTC', shifts: [] } };
+const HOUR_MS = 3_600_000;
+/** The moment at which the program's own clock begins too. */
+const SATURDAY = { nowMs: START_MS, zone: { name: 'UTC', shifts: [] } };
 
 /** A screen for all tests of a file, and a home for each. */
 export function stage() {
@@ -30,6 +32,8 @@ export async function inWindow({ screen, home, bus }, use) {
   const window = await openWindow({ app, display: screen.display, home: home.home, bus: bus?.address });
   try {
     await window.waitFor(`document.readyState === 'complete'`);
+    const sinceStart = (await clockOf(window)) - START_MS;
+    assert.ok(sinceStart >= 0 && sinceStart < HOUR_MS, `the clock of the window is ${sinceStart} ms from its start`);
     return await use(window);
   } finally {
     await window.quit();

@@ -9,8 +9,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 
+import { fixedClock, forgetClock } from './clock.mjs';
+
 /** How long anything may take before the test gives up, in milliseconds. */
-const PATIENCE = 30_000;
+const PATIENCE = 60_000;
 
 /** A screen that is not there. Xvfb picks a free number and writes it to the pipe when it is ready. */
 export async function startScreen() {
@@ -48,7 +50,6 @@ export async function startBus() {
   await until('the ear is on the bus', () => heard.includes('NameAcquired'));
   return {
     address,
-    heard: () => heard,
     hears: (wanted) => until(String(wanted), () => wanted.test(heard)),
     stop: async () => {
       await end(ear);
@@ -66,15 +67,22 @@ export async function freshHome() {
 
 /** Opens the program under test and gives a session in its window. */
 export async function openWindow({ app, display, home, bus = 'disabled:' }) {
-  const port = await freePort();
+  const [port, clock] = await Promise.all([freePort(), fixedClock()]);
   // The program inherits the driver's output: a file, because an orphan would hold a pipe open.
   const log = openSync(join(home, 'window.log'), 'a');
   const driver = spawn('WebKitWebDriver', [`--port=${port}`, '--host=127.0.0.1'], {
     // A file dialog opens in the folder that the program was started in.
     cwd: home,
     stdio: ['ignore', log, log],
-    // The variable lets the driver into the window's web view.
-    env: { PATH: process.env.PATH, HOME: home, DISPLAY: display, DBUS_SESSION_BUS_ADDRESS: bus, TAURI_WEBVIEW_AUTOMATION: 'true' },
+    env: {
+      PATH: process.env.PATH,
+      HOME: home,
+      DISPLAY: display,
+      DBUS_SESSION_BUS_ADDRESS: bus,
+      // Lets the driver into the window's web view.
+      TAURI_WEBVIEW_AUTOMATION: 'true',
+      ...clock,
+    },
   });
   try {
     const address = `http://127.0.0.1:${port}`;
@@ -84,6 +92,7 @@ export async function openWindow({ app, display, home, bus = 'disabled:' }) {
     return new Session(`${address}/session/${sessionId}`, driver);
   } catch (error) {
     await end(driver);
+    await forgetClock(driver);
     throw error;
   }
 }
@@ -127,6 +136,7 @@ class Session {
       await call(this.#address, 'DELETE');
     } finally {
       await end(this.#driver);
+      await forgetClock(this.#driver);
     }
   }
 }
@@ -136,6 +146,8 @@ async function call(address, method, body) {
     method,
     body: body === undefined ? undefined : JSON.stringify(body),
     signal: AbortSignal.timeout(PATIENCE),
+  }).catch((error) => {
+    throw new Error(`${method} ${address}: ${error.message}`, { cause: error });
   });
   const { value } = await answer.json();
   if (!answer.ok) throw new Error(`${method} ${address}: ${value.error}: ${value.message}`);
@@ -144,9 +156,9 @@ async function call(address, method, body) {
 
 /** Asks again and again until the answer is yes. */
 async function until(what, ask) {
-  const deadline = Date.now() + PATIENCE;
+  const begun = performance.now();
   while (!(await ask())) {
-    if (Date.now() > deadline) throw new Error(`waited in vain: ${what}`);
+    if (performance.now() > begun + PATIENCE) throw new Error(`waited in vain: ${what}`);
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
 }

@@ -2,6 +2,7 @@
 //!
 //! Each command first sees to what it needs (`needs`), then does its work, and says plainly which program failed.
 
+mod clock;
 mod command;
 mod generate;
 mod kotlin;

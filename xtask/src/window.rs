@@ -30,6 +30,7 @@ pub fn build_release() -> Outcome {
 pub fn test() -> Outcome {
     needs::web_view()?;
     needs::window_driver()?;
+    needs::fake_clock()?;
     needs::node()?;
     web::build()?;
     run(cargo().arg("build").args(SHELL))?;

@@ -52,6 +52,17 @@ pub fn window_driver() -> Outcome {
     })
 }
 
+/// A clock that can be set for one program: the window is tested at a fixed moment.
+pub fn fake_clock() -> Outcome {
+    apt::ensure(&Need {
+        what: "faketime",
+        why: "the window is tested at a fixed moment, whatever the day is",
+        packages: &["faketime"],
+        there: || succeeds(program("faketime").args(["-f", "+0", "printenv", "LD_PRELOAD"])),
+        otherwise: "install libfaketime with its command `faketime`",
+    })
+}
+
 /// Chromium and a font to fall back on: for the browser tests, the screenshots and the measurements.
 pub fn chromium() -> Outcome<&'static str> {
     const CANDIDATES: [&str; 2] = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
