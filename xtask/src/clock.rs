@@ -8,13 +8,17 @@ const PRELOAD: &str = "LD_PRELOAD";
 /// Programs of Rust's toolchain: their allocator and the library of `faketime` wait for each other for ever.
 const COMPILERS: [&str; 3] = ["rustc", "cargo", "rustup"];
 
+/// Programs whose waits end by the machine's clock alone: under another one Java may wait for ever. Chromium wants it otherwise.
+const WAIT_BY_THE_MACHINE: [&str; 2] = ["java", "bash"];
+
 /// Lets all that is started go by one clock that runs on, where a clock is set; the compilers keep the machine's.
 pub fn share(command: &mut Command) {
     let Some(library) = std::env::var(PRELOAD).ok().filter(|library| library.contains("faketime")) else { return };
     command.env("FAKETIME_DONT_RESET", "1");
-    // What waits goes by the machine's clock: else Java may wait for ever.
-    command.env("FAKETIME_DONT_FAKE_MONOTONIC", "1");
     let name = Path::new(command.get_program()).file_name().unwrap_or_default().to_string_lossy().into_owned();
+    if WAIT_BY_THE_MACHINE.contains(&name.as_str()) {
+        command.env("FAKETIME_DONT_FAKE_MONOTONIC", "1");
+    }
     if COMPILERS.contains(&name.as_str()) {
         command.env_remove(PRELOAD);
         // Cargo hands what it has compiled to this, so that the tests go by the clock that is set.
