@@ -202,12 +202,16 @@ proptest! {
     #[test]
     fn a_begun_job_that_can_go_on_is_not_moved_behind_others(bike in any_bike(1..14), moment in any_moment()) {
         let plan = schedule(&bike, &moment);
+        // What became free during the day goes on first from the next midnight, so that no plan turns over in mid-day.
+        let midnight_ms = moment.zone.instant_of(moment.zone.day_at(moment.now_ms), 0);
+        let this_morning = schedule(&bike, &Moment { now_ms: midnight_ms, ..moment.clone() });
         let goes_on = |row: &&PlanRow| {
             let job = &bike.jobs[&row.job];
             let any_time = job.place.is_none_or(|place| place == JobPlace::Bench) && job.noisy != Some(true) && job.helper != Some(true);
             let any_time = any_time && job.spots.is_none() && job.air.is_none();
             let whole = job.splittable == Some(false) || job.wait.as_ref().is_some_and(|wait| wait.at_most_hours.is_some());
-            row.state == JobState::Begun && any_time && !whole && row.blocked_by.is_empty()
+            let free = row.blocked_by.is_empty() && find(&this_morning, &row.job).blocked_by.is_empty();
+            row.state == JobState::Begun && any_time && !whole && free
         };
         let begun: Vec<&PlanRow> = plan.rows.iter().filter(goes_on).collect();
         let ends = begun.iter().flat_map(|row| &row.work).map(|span| span.to_ms).max();
