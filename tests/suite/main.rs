@@ -8,6 +8,7 @@ mod cautions;
 mod merge;
 mod needs;
 mod one_clock;
+mod one_transaction;
 mod paint;
 mod ripple;
 mod safety;

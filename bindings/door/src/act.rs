@@ -1,40 +1,11 @@
-//! `act`: one command, one transaction, one batch of facts.
+//! `act`: one command, one transaction, one batch of facts. What a command wants written it says here; `write` keeps it.
 
-use layshaft_core::changes::Edit;
 use layshaft_core::error::{Code, Refusal};
 use layshaft_core::plan::Moment;
 
-use crate::command::{Command, Outcome, Received};
+use crate::command::{Command, Outcome};
+use crate::write::{Writing, Written};
 use crate::{Bench, commands};
-
-/// What a command wants written.
-#[derive(Default)]
-pub(crate) struct Writing {
-    /// Facts, of the open bike unless `project` says another.
-    pub edits: Vec<Edit>,
-    /// Another bike than the open one.
-    pub project: Option<String>,
-    /// Open that bike afterwards.
-    pub open: bool,
-    /// A setting of this device, by its name.
-    pub setting: Option<(String, String)>,
-    /// A file to keep, with its media type.
-    pub attachment: Option<(String, Vec<u8>)>,
-    /// Mark of what is made.
-    pub made: Option<String>,
-}
-
-impl Writing {
-    /// Facts of the open bike.
-    pub fn of(edits: Vec<Edit>) -> Self {
-        Self { edits, ..Self::default() }
-    }
-
-    /// Facts of the open bike that make something new.
-    pub fn making(mark: &str, edits: Vec<Edit>) -> Self {
-        Self { edits, made: Some(mark.to_owned()), ..Self::default() }
-    }
-}
 
 /// What one command is told besides its payload.
 pub(crate) struct Call<'a> {
@@ -70,26 +41,10 @@ impl Bench {
         if self.batches.contains(id) {
             return Ok(self.outcome(id, 0, self.made_by(id)));
         }
-        if let Command::ReceiveBundle(payload) = command {
-            let received = self.receive(payload)?;
-            return Ok(Outcome { received: Some(received.clone()), ..self.outcome(id, received.changes, None) });
-        }
-        let Writing { edits, project, open, made, attachment, setting } = writing(self, command, &Call { id, moment })?;
-        let project = match project {
-            Some(project) => project,
-            None => self.open_bike_mark()?.to_owned(),
-        };
-        if let Some((media, bytes)) = attachment {
-            self.store.put_attachment(&media, &bytes)?;
-        }
-        if let Some((name, value)) = setting {
-            self.store.set_setting(&name, &value)?;
-        }
-        let written = self.write(&project, id, edits, moment.now_ms)?;
-        if open {
-            self.open(&project)?;
-        }
-        Ok(self.outcome(id, written, made))
+        let writing = writing(self, command, &Call { id, moment })?;
+        let made = writing.made.clone();
+        let Written { changes, received } = self.write(id, writing, moment.now_ms)?;
+        Ok(Outcome { received, ..self.outcome(id, changes, made) })
     }
 
     /// What an earlier call with this mark made: a record or a bike that carries it.
@@ -101,11 +56,6 @@ impl Bench {
     /// Every page looks across the whole bike, so every answer may have changed. What can be kept are the tables.
     fn outcome(&self, id: &str, changes: u32, made: Option<String>) -> Outcome {
         Outcome { batch: id.to_owned(), changes, stale: stale(), made, received: None }
-    }
-
-    /// Takes a bundle in: all or nothing.
-    fn receive(&mut self, payload: &crate::command::ReceiveBundle) -> Result<Received, Refusal> {
-        commands::bundle::receive(self, payload)
     }
 }
 

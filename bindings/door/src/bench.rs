@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use layshaft_core::bike::{Bike, Identity, assemble, key_of};
-use layshaft_core::changes::{Change, Device, Edit, Key, Ledger, Record, Stamp, read};
+use layshaft_core::changes::{Change, Device, Ledger, Record, read};
 use layshaft_core::error::{Code, Refusal};
 use layshaft_storage::{Opened, Store};
 
@@ -102,51 +102,13 @@ impl Bench {
         }
     }
 
-    /// Writes edits of one command: stamped together, in one transaction.
-    pub(crate) fn write(&mut self, project: &str, batch: &str, edits: Vec<Edit>, now_ms: i64) -> Result<u32, Refusal> {
-        let stamp = Stamp::next(self.ledger.latest(), now_ms, self.device);
-        let changes: Vec<Change> = edits
-            .into_iter()
-            .map(|edit| {
-                let key = Key { project: project.to_owned(), kind: edit.kind, record: edit.record };
-                let seen = self.ledger.fields(&key).and_then(|fields| fields.stamp(&edit.field));
-                Change { key, field: edit.field, value: edit.value, stamp, seen, batch: batch.to_owned() }
-            })
-            .collect();
-        let written = self.store.append(&changes)?;
-        self.take(changes);
-        Ok(written)
-    }
-
-    /// Adds stored changes to the fold.
-    pub(crate) fn take(&mut self, changes: Vec<Change>) {
-        for change in changes {
-            self.batches.insert(change.batch.clone());
-            self.ledger.add(change);
-        }
-        self.reassemble();
-        if let (Some(order), Some(project)) = (self.planned.has_changed(), &self.open) {
-            // Without it the plan is as good; it may only move what it need not.
-            self.store.set_setting(&format!("{STOOD}{project}"), &order).ok();
-        }
-    }
-
-    /// Opens a bike on this device.
-    pub(crate) fn open(&mut self, project: &str) -> Result<(), Refusal> {
-        self.store.set_setting(OPEN, project)?;
-        self.open = Some(project.to_owned());
-        self.reassemble();
-        self.plan_as_it_stood();
-        Ok(())
-    }
-
     /// Lets the plan of the open bike go on from the order in which it stood.
-    fn plan_as_it_stood(&mut self) {
+    pub(crate) fn plan_as_it_stood(&mut self) {
         let stored = self.open.as_ref().and_then(|project| self.store.setting(&format!("{STOOD}{project}")).ok()?);
         self.planned = Planned::after(stored.as_deref());
     }
 
-    fn reassemble(&mut self) {
+    pub(crate) fn reassemble(&mut self) {
         self.bike = match &self.open {
             Some(project) => assemble(&self.ledger, project),
             None => Bike::default(),

@@ -19,6 +19,7 @@ mod json;
 mod keep;
 mod planned;
 mod undo;
+mod write;
 
 pub use bench::Bench;
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]

@@ -45,14 +45,22 @@ impl Planned {
         scheduled
     }
 
-    /// A fact is new: what was worked out no longer holds. The order in which it stood is handed out, to be stored.
-    pub fn has_changed(&mut self) -> Option<String> {
-        let (plain, with_odds) = (self.plain.take(), self.with_odds.take());
-        let last = plain.or(with_odds)?;
-        let standing = last.scheduled.standing.clone();
-        let text = serde_json::to_string(&standing).ok();
-        let moved = standing != self.before;
-        self.before = standing;
-        text.filter(|_| moved)
+    /// The order of the last plan, to be stored, where it is another than before.
+    pub fn order_that_moved(&self) -> Option<String> {
+        let standing = self.last_order().filter(|standing| *standing != self.before)?;
+        serde_json::to_string(&standing).ok()
+    }
+
+    /// A fact is new: what was worked out no longer holds, and the next plan goes on from the order of the last one.
+    pub fn go_on(&mut self) {
+        if let Some(standing) = self.last_order() {
+            self.before = standing;
+        }
+        (self.plain, self.with_odds) = Default::default();
+    }
+
+    fn last_order(&self) -> Option<Standing> {
+        let order = |slot: &RefCell<Option<Kept>>| Some(slot.borrow().as_ref()?.scheduled.standing.clone());
+        order(&self.plain).or_else(|| order(&self.with_odds))
     }
 }

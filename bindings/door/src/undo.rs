@@ -8,8 +8,9 @@ use layshaft_core::error::{Code, Refusal};
 use serde_json::Value;
 
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::Undo;
+use crate::write::Writing;
 
 impl Act for Undo {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {

@@ -6,11 +6,12 @@
 use std::sync::atomic::{AtomicU32, Ordering};
 
 use layshaft_core::changes::Change;
-use rusqlite::{Connection, MAIN_DB, TransactionBehavior, params};
+use rusqlite::{Connection, MAIN_DB};
 
+use crate::commit::add_attachment;
 use crate::layout::upgrade;
-use crate::rows::{self, Added, COLUMNS};
-use crate::store::memory;
+use crate::rows::COLUMNS;
+use crate::store::{content_hash, memory};
 use crate::{Store, StoreError};
 
 /// A file that belongs to the records: a photograph, a scanned page.
@@ -22,6 +23,13 @@ pub struct Attachment {
     pub media: String,
     /// The file itself.
     pub bytes: Vec<u8>,
+}
+
+impl Attachment {
+    /// A file under the hash of its bytes.
+    pub fn of(media: &str, bytes: Vec<u8>) -> Attachment {
+        Attachment { hash: content_hash(&bytes), media: media.to_owned(), bytes }
+    }
 }
 
 /// A bundle that was read and found whole.
@@ -75,39 +83,6 @@ impl Store {
         writing.commit()?;
         Ok(bundle.serialize(MAIN_DB)?.to_vec())
     }
-
-    /// Takes a bundle in: all of it or, after an error, nothing.
-    pub fn receive(&mut self, bundle: &Bundle) -> Result<Received, StoreError> {
-        self.may_write()?;
-        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let mut received = Received::default();
-        for change in &bundle.changes {
-            match rows::add(&transaction, change)? {
-                Added::New => received.changes += 1,
-                Added::Known => received.known += 1,
-                Added::Clash => received.clashes += 1,
-            }
-        }
-        for Attachment { hash, media, bytes } in &bundle.attachments {
-            let new = add_attachment(&transaction, hash, media, bytes)?;
-            received.attachments += u32::from(new);
-        }
-        transaction.commit()?;
-        Ok(received)
-    }
-}
-
-/// Keeps a file unless it is there; says whether it was new.
-pub(crate) fn add_attachment(
-    connection: &Connection,
-    hash: &str,
-    media: &str,
-    bytes: &[u8],
-) -> Result<bool, StoreError> {
-    let new = connection
-        .prepare_cached("INSERT INTO attachment (hash, media, bytes) VALUES (?1, ?2, ?3)")?
-        .execute(params![hash, media, bytes])?;
-    Ok(new > 0)
 }
 
 fn copy_changes(from: &Connection, to: &Connection, project: Option<&str>) -> Result<(), StoreError> {

@@ -11,6 +11,8 @@ mod file;
 mod pool;
 mod store;
 
+mod commit;
+
 mod bundle;
 mod bundle_check;
 
@@ -22,6 +24,7 @@ mod views;
 mod error;
 
 pub use bundle::{Attachment, Bundle, Received};
+pub use commit::Settings;
 pub use error::StoreError;
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
 pub use file::set_aside_files;

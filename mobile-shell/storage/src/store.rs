@@ -3,13 +3,12 @@
 use std::cell::Cell;
 
 use layshaft_core::changes::{Change, Device};
-use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
+use rusqlite::{Connection, OptionalExtension};
 use sha2::{Digest, Sha256};
 
 use crate::StoreError;
-use crate::bundle::add_attachment;
 use crate::layout::{self, APPLICATION, NEWEST};
-use crate::rows::{self, Added};
+use crate::rows;
 
 /// One SQLite connection to the changes, attachments and settings of this device.
 #[derive(Debug)]
@@ -116,22 +115,6 @@ impl Store {
         rows::all(&self.connection, |reason| StoreError::Damaged { reason })
     }
 
-    /// Adds changes in one transaction. Those already there are passed over; returns how many were new.
-    pub fn append(&mut self, changes: &[Change]) -> Result<u32, StoreError> {
-        self.may_write()?;
-        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let mut new = 0;
-        for change in changes {
-            match rows::add(&transaction, change)? {
-                Added::New => new += 1,
-                Added::Known => (),
-                Added::Clash => return Err(StoreError::Clash { stamp: change.stamp.to_string() }),
-            }
-        }
-        transaction.commit()?;
-        Ok(new)
-    }
-
     /// Whether another program wrote to the same file since this was last asked: then read [`Store::changes`] again.
     pub fn changed_elsewhere(&self) -> Result<bool, StoreError> {
         let version = self.version()?;
@@ -149,21 +132,6 @@ impl Store {
             .connection
             .query_row("SELECT value FROM setting WHERE name = ?1", [name], |row| row.get(0))
             .optional()?)
-    }
-
-    /// Keeps a setting of this device.
-    pub fn set_setting(&self, name: &str, value: &str) -> Result<(), StoreError> {
-        self.may_write()?;
-        self.connection.execute("INSERT OR REPLACE INTO setting (name, value) VALUES (?1, ?2)", [name, value])?;
-        Ok(())
-    }
-
-    /// Keeps a file; returns its SHA-256, by which records name it. The same bytes are kept once.
-    pub fn put_attachment(&mut self, media: &str, bytes: &[u8]) -> Result<String, StoreError> {
-        self.may_write()?;
-        let hash = content_hash(bytes);
-        add_attachment(&self.connection, &hash, media, bytes)?;
-        Ok(hash)
     }
 
     /// A file by its hash: media type and bytes.
@@ -215,6 +183,7 @@ pub fn content_hash(bytes: &[u8]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::Attachment;
     use layshaft_core::changes::{Key, Stamp};
 
     fn change(value: i32, millis: u64) -> Change {
@@ -229,27 +198,9 @@ mod tests {
     }
 
     #[test]
-    fn adding_the_same_change_again_adds_nothing() {
-        let mut store = Store::in_memory().unwrap();
-        assert_eq!(store.append(&[change(15, 1), change(16, 2)]).unwrap(), 2);
-        assert_eq!(store.append(&[change(16, 2), change(17, 3), change(17, 3)]).unwrap(), 1);
-        assert_eq!(store.changes().unwrap(), [change(15, 1), change(16, 2), change(17, 3)]);
-    }
-
-    #[test]
-    fn another_fact_under_the_same_stamp_is_refused_and_the_whole_command_with_it() {
-        let mut store = Store::in_memory().unwrap();
-        store.append(&[change(15, 1)]).unwrap();
-        let refused = store.append(&[change(16, 2), change(99, 1)]).unwrap_err();
-        assert_eq!(refused, StoreError::Clash { stamp: change(15, 1).stamp.to_string() });
-        assert_eq!(store.changes().unwrap(), [change(15, 1)]);
-    }
-
-    #[test]
     fn no_statement_rewrites_replaces_or_deletes_a_fact() {
         let mut store = Store::in_memory().unwrap();
-        store.append(&[change(15, 1)]).unwrap();
-        store.put_attachment("a/b", b"c").unwrap();
+        store.commit(&[change(15, 1)], &[Attachment::of("a/b", b"c".to_vec())], &[]).unwrap();
         for sql in [
             "UPDATE change SET value = '9'",
             "DELETE FROM change",
@@ -289,17 +240,6 @@ mod tests {
             assert!(add(value, stamp).is_err(), "{value} {stamp}");
         }
         assert!(add("1", good).is_ok());
-    }
-
-    #[test]
-    fn a_full_device_is_named_and_nothing_is_stored() {
-        let mut store = Store::in_memory().unwrap();
-        let pages: u32 = store.connection.pragma_query_value(None, "page_count", |row| row.get(0)).unwrap();
-        store.connection.pragma_update_and_check(None, "max_page_count", pages, |_| Ok(())).unwrap();
-        assert_eq!(store.put_attachment("a/b", &[1; 100_000]).unwrap_err(), StoreError::Full);
-        let many: Vec<_> = (0..1000).map(|at| change(1, at)).collect();
-        assert_eq!(store.append(&many).unwrap_err(), StoreError::Full);
-        assert_eq!(store.changes().unwrap(), []);
     }
 
     #[test]

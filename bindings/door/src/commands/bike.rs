@@ -6,10 +6,11 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_core::plan::BenchTime;
 
 use super::changed;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{
     BringBikeBack, DescribeBike, DescribePlace, LoadDemo, OpenBike, PutBikeAway, SetBenchTime, StartBike,
 };
+use crate::write::Writing;
 use crate::{Bench, demo};
 
 impl Act for StartBike {

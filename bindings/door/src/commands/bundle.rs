@@ -5,49 +5,32 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_storage::Store;
 
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::bench::EXPORTED;
-use crate::command::{NoteExport, ReceiveBundle, Received, Settle};
-
-/// Reads the bundle, checks that it belongs here, and merges it.
-pub fn receive(bench: &mut Bench, payload: &ReceiveBundle) -> Result<Received, Refusal> {
-    let bundle = Store::read_bundle(&payload.bundle)?;
-    let here: Vec<String> = bench.bikes().into_iter().map(|(mark, _, _)| mark).collect();
-    let all_new = bundle.projects.iter().all(|project| !here.contains(project));
-    if all_new && !here.is_empty() && !payload.as_second_bike {
-        let name = Ledger::fold(bundle.changes.clone());
-        let name = bundle.projects.first().map(|project| layshaft_core::bike::assemble(&name, project).identity.name);
-        return Err(Refusal::new(
-            Code::OtherBike,
-            format!("this bundle holds another bike, “{}”: add it as a second bike?", name.unwrap_or_default()),
-        ));
-    }
-    let before = rivals(&bench.ledger);
-    let received = bench.store.receive(&bundle)?;
-    let total = u32::try_from(bundle.changes.len()).unwrap_or(u32::MAX);
-    bench.take(bundle.changes);
-    let first = bundle.projects.first().cloned();
-    if let Some(project) = first.filter(|_| all_new || bench.open.is_none()) {
-        bench.open(&project)?;
-    }
-    Ok(Received {
-        changes: received.changes,
-        known: total.saturating_sub(received.changes),
-        attachments: received.attachments,
-        bikes: u32::try_from(bundle.projects.len()).unwrap_or(u32::MAX),
-        rivals: rivals(&bench.ledger).saturating_sub(before),
-    })
-}
-
-fn rivals(ledger: &Ledger) -> u32 {
-    let count: usize = ledger.records().map(|(_, fields)| fields.rivals().len()).sum();
-    u32::try_from(count).unwrap_or(u32::MAX)
-}
+use crate::command::{NoteExport, ReceiveBundle, Settle};
+use crate::write::Writing;
 
 impl Act for ReceiveBundle {
-    /// A bundle writes its own facts, with their own stamps; nothing is written in this command's name.
-    fn write(&self, _: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        Ok(Writing::default())
+    /// Reads the bundle and checks that it belongs here.
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let bundle = Store::read_bundle(&self.bundle)?;
+        let here: Vec<String> = bench.bikes().into_iter().map(|(mark, _, _)| mark).collect();
+        let all_new = bundle.projects.iter().all(|project| !here.contains(project));
+        let first = bundle.projects.first();
+        if all_new && !here.is_empty() && !self.as_second_bike {
+            let ledger = Ledger::fold(bundle.changes.clone());
+            let name = first.map(|project| layshaft_core::bike::assemble(&ledger, project).identity.name);
+            return Err(Refusal::new(
+                Code::OtherBike,
+                format!("this bundle holds another bike, “{}”: add it as a second bike?", name.unwrap_or_default()),
+            ));
+        }
+        Ok(Writing {
+            project: Some(first.cloned().unwrap_or_default()),
+            open: first.is_some() && (all_new || bench.open.is_none()),
+            bundle: Some(bundle),
+            ..Writing::default()
+        })
     }
 }
 

@@ -6,8 +6,9 @@ use layshaft_core::harness::{change_mark, check_harness, circuit_of};
 
 use super::changed;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::AdaptCircuit;
+use crate::write::Writing;
 
 impl Act for AdaptCircuit {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {

@@ -7,8 +7,9 @@ use layshaft_core::error::Refusal;
 
 use super::change;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{EndCure, MoveCoat, StartCure};
+use crate::write::Writing;
 
 impl Act for StartCure {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {

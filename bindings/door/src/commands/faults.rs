@@ -6,8 +6,9 @@ use layshaft_core::faults::{FaultSearch, answered, closed, started, taken_back};
 
 use super::changed;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{AnswerFault, CloseFault, StartFault, UndoFaultStep};
+use crate::write::Writing;
 
 impl Act for StartFault {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {

@@ -6,8 +6,9 @@ use layshaft_core::ripple::{Proposal, propose};
 
 use super::spec::{end_slot, recorded};
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{FitBrake, FitConsumer, FitFlasher, FitSprockets, FitTyre};
+use crate::write::Writing;
 
 impl Act for FitSprockets {
     fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {

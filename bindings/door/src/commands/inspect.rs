@@ -5,8 +5,9 @@ use layshaft_core::inspection::{ItemAnswer, packs};
 
 use super::changed;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::AnswerItem;
+use crate::write::Writing;
 
 impl Act for AnswerItem {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {

@@ -7,11 +7,12 @@ use layshaft_core::plan::{ready_made, ready_made_job};
 
 use super::change;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{
     AddJob, AddReadyMade, BeginJob, BringJobBack, ChangeJob, FinishJob, LackTool, PutJobAway, ReopenJob, TickStep,
 };
 use crate::query::JobTool;
+use crate::write::Writing;
 
 /// The job when what it follows exists and it does not come to follow itself.
 fn placed(bench: &Bench, id: &str, job: &Job) -> Result<Job, Refusal> {

@@ -1,8 +1,7 @@
 //! What each command writes, by area.
 
-pub mod bundle;
-
 mod bike;
+mod bundle;
 mod circuits;
 mod cure;
 mod faults;

@@ -6,8 +6,9 @@ use layshaft_core::error::Refusal;
 
 use super::changed;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{NoteClimate, PutPartAway, PutTighteningAway, RecordPart, RecordTightening, TakeReading};
+use crate::write::Writing;
 
 impl Act for RecordPart {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {

@@ -3,25 +3,26 @@
 use layshaft_core::bike::Photo;
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::Refusal;
-use layshaft_storage::content_hash;
+use layshaft_storage::Attachment;
 
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{AttachPhoto, PutPhotoAway};
+use crate::write::Writing;
 
 impl Act for AttachPhoto {
     fn write(&self, _: &Bench, call: &Call) -> Result<Writing, Refusal> {
+        let file = Attachment::of(&self.media, self.bytes.clone());
         let photo = Photo {
             of_kind: self.of_kind.clone(),
             of: self.of.clone(),
-            hash: content_hash(&self.bytes),
+            hash: file.hash.clone(),
             media: self.media.clone(),
             caption: self.caption.clone(),
             taken_ms: call.moment.now_ms,
         };
         let photo = photo.checked(self.bytes.len())?;
-        let attachment = Some((self.media.clone(), self.bytes.clone()));
-        Ok(Writing { attachment, ..Writing::making(call.id, edits(call.id, &photo, None)) })
+        Ok(Writing { attachment: Some(file), ..Writing::making(call.id, edits(call.id, &photo, None)) })
     }
 }
 

@@ -11,8 +11,9 @@ use layshaft_core::plan::Moment;
 
 use super::change;
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{EndProcess, LayCoat, SandCoat, StartProcess};
+use crate::write::Writing;
 
 impl Act for StartProcess {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {

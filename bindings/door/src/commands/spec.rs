@@ -5,10 +5,11 @@ use layshaft_core::changes::{Edit, Record, edits, read};
 use layshaft_core::error::Refusal;
 
 use crate::Bench;
-use crate::act::{Act, Call, Writing};
+use crate::act::{Act, Call};
 use crate::command::{
     RecordBrake, RecordConsumer, RecordDrive, RecordFluid, RecordIndication, RecordSupply, RecordWheel, RemoveConsumer,
 };
+use crate::write::Writing;
 
 /// The record's mark: side and slot.
 fn mark(side: Side, slot: &str) -> String {

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use layshaft_core::changes::{Change, Device, Key, Stamp};
-use layshaft_storage::Store;
+use layshaft_storage::{Attachment, Store, StoreError};
 use serde_json::Value;
 
 /// A change of the first device.
@@ -70,4 +70,11 @@ impl Drop for Folder {
     fn drop(&mut self) {
         let _ = fs::remove_dir_all(&self.0);
     }
+}
+
+/// Keeps a file; returns the hash by which records name it.
+pub fn attach(store: &mut Store, media: &str, bytes: &[u8]) -> Result<String, StoreError> {
+    let file = Attachment::of(media, bytes.to_vec());
+    store.commit(&[], std::slice::from_ref(&file), &[])?;
+    Ok(file.hash)
 }

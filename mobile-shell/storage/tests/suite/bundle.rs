@@ -6,7 +6,7 @@ use layshaft_core::changes::Device;
 use layshaft_storage::{Received, Store};
 use rusqlite::Connection;
 
-use crate::bench::{Folder, change, store, two_bikes};
+use crate::bench::{Folder, attach, change, store, two_bikes};
 
 fn holds(bytes: &[u8], text: &str) -> bool {
     bytes.windows(text.len()).any(|window| window == text.as_bytes())
@@ -15,15 +15,15 @@ fn holds(bytes: &[u8], text: &str) -> bool {
 #[test]
 fn a_bundle_of_everything_brings_everything_to_an_empty_store() {
     let mut from = store(&two_bikes());
-    let hash = from.put_attachment("image/jpeg", b"a photograph").unwrap();
+    let hash = attach(&mut from, "image/jpeg", b"a photograph").unwrap();
     let bundle = Store::read_bundle(&from.bundle(None).unwrap()).unwrap();
     assert_eq!((bundle.projects.clone(), bundle.schema), (vec!["other-bike".to_owned(), "tern".to_owned()], 1));
 
     let mut to = Store::in_memory().unwrap();
-    assert_eq!(to.receive(&bundle).unwrap(), Received { changes: 4, known: 0, clashes: 0, attachments: 1 });
+    assert_eq!(to.receive(&bundle, &[]).unwrap(), Received { changes: 4, known: 0, clashes: 0, attachments: 1 });
     assert_eq!(to.changes().unwrap(), two_bikes());
     assert_eq!(to.attachment(&hash).unwrap().unwrap().1, b"a photograph");
-    assert_eq!(to.receive(&bundle).unwrap(), Received { changes: 0, known: 4, clashes: 0, attachments: 0 });
+    assert_eq!(to.receive(&bundle, &[]).unwrap(), Received { changes: 0, known: 4, clashes: 0, attachments: 0 });
 }
 
 #[test]
@@ -31,9 +31,9 @@ fn a_bundle_of_one_bike_holds_nothing_of_another_nor_of_the_device() {
     let mut from = store(&two_bikes());
     from.set_device_if_new(Device(0xfeed_beef)).unwrap();
     from.set_setting("openBike", "kept to this device").unwrap();
-    let mine = from.put_attachment("image/jpeg", b"my own photograph").unwrap();
-    let listed = from.put_attachment("image/jpeg", b"one of several photographs").unwrap();
-    from.put_attachment("image/jpeg", b"a photograph of the other bike").unwrap();
+    let mine = attach(&mut from, "image/jpeg", b"my own photograph").unwrap();
+    let listed = attach(&mut from, "image/jpeg", b"one of several photographs").unwrap();
+    attach(&mut from, "image/jpeg", b"a photograph of the other bike").unwrap();
     from.append(&[
         change("tern", "reading", "r1", "photo", mine.as_str(), 10),
         change("tern", "part", "p9", "photos", serde_json::json!([{ "of": "front", "hash": listed }]), 11),
@@ -79,7 +79,7 @@ fn a_bundle_that_fails_half_way_leaves_nothing_behind() {
     let mut bundle = Store::read_bundle(&store(&two_bikes()).bundle(None).unwrap()).unwrap();
     bundle.attachments.push(layshaft_storage::Attachment { hash: "short".into(), media: "a/b".into(), bytes: vec![1] });
     let mut to = Store::in_memory().unwrap();
-    assert!(to.receive(&bundle).is_err());
+    assert!(to.receive(&bundle, &[]).is_err());
     assert_eq!(to.changes().unwrap(), []);
 }
 

@@ -4,12 +4,12 @@ use layshaft_core::error::{Code, Refusal};
 use layshaft_storage::{Store, StoreError};
 use rusqlite::{Connection, MAIN_DB};
 
-use crate::bench::{change, store, two_bikes};
+use crate::bench::{attach, change, store, two_bikes};
 
 fn bundle() -> Vec<u8> {
     let mut store =
         store(&(0..400).map(|at| change("tern", "job", &format!("j{at}"), "title", "Grease", at)).collect::<Vec<_>>());
-    store.put_attachment("image/png", &[7; 20_000]).unwrap();
+    attach(&mut store, "image/png", &[7; 20_000]).unwrap();
     store.bundle(None).unwrap()
 }
 

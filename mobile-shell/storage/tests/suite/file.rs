@@ -6,7 +6,7 @@ use layshaft_core::changes::Device;
 use layshaft_storage::{Store, StoreError, set_aside_files};
 use rusqlite::Connection;
 
-use crate::bench::{Folder, change, two_bikes};
+use crate::bench::{Folder, attach, change, two_bikes};
 
 #[test]
 fn what_was_appended_is_in_the_files_before_the_store_is_closed() {
@@ -32,8 +32,8 @@ fn the_mark_settings_and_attachments_of_a_device_are_there_after_reopening() {
     assert_eq!(store.set_device_if_new(Device(0xfeed)).unwrap(), Device(0xfeed));
     store.set_setting("openBike", "tern").unwrap();
     store.set_setting("openBike", "other-bike").unwrap();
-    let hash = store.put_attachment("image/jpeg", b"a photograph").unwrap();
-    assert_eq!(store.put_attachment("image/jpeg", b"a photograph").unwrap(), hash);
+    let hash = attach(&mut store, "image/jpeg", b"a photograph").unwrap();
+    assert_eq!(attach(&mut store, "image/jpeg", b"a photograph").unwrap(), hash);
     drop(store);
 
     let mut store = Store::open(&path).unwrap().store;
@@ -162,7 +162,7 @@ fn a_database_of_a_newer_program_is_read_and_exported_but_never_written() {
     assert_eq!(opened.store.append(&[change("tern", "job", "j2", "title", "x", 9)]).unwrap_err(), refused);
     assert_eq!(opened.store.set_setting("a", "b").unwrap_err(), refused);
     assert_eq!(opened.store.set_device_if_new(Device(1)), Ok(Device(0xfeed)), "the mark is known and needs no writing");
-    assert_eq!(opened.store.put_attachment("a/b", b"c").unwrap_err(), refused);
+    assert_eq!(attach(&mut opened.store, "a/b", b"c").unwrap_err(), refused);
 
     // The bundle is complete for the newer program, down to the table that this one does not know.
     let bundle = opened.store.bundle(None).unwrap();

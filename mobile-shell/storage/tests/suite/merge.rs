@@ -9,7 +9,7 @@ use crate::bench::{change, on, store};
 
 fn exchange(from: &Store, to: &mut Store) {
     let bundle = Store::read_bundle(&from.bundle(None).unwrap()).unwrap();
-    to.receive(&bundle).unwrap();
+    to.receive(&bundle, &[]).unwrap();
 }
 
 #[test]
@@ -35,7 +35,7 @@ fn two_devices_under_one_mark_are_told_of_a_clash_and_neither_fact_is_overwritte
     let mut here = store(&[change("tern", "job", "j1", "title", "Here", 1)]);
     let there = store(&[change("tern", "job", "j1", "title", "There", 1)]);
     let bundle = Store::read_bundle(&there.bundle(None).unwrap()).unwrap();
-    let received = here.receive(&bundle).unwrap();
+    let received = here.receive(&bundle, &[]).unwrap();
     assert_eq!((received.changes, received.known, received.clashes), (0, 0, 1));
     assert_eq!(here.changes().unwrap()[0].value, Value::from("Here"));
 }
@@ -73,7 +73,7 @@ proptest! {
         let bundle = Store::read_bundle(&bytes).unwrap();
         prop_assert_eq!(Ledger::fold(bundle.changes.clone()), Ledger::fold(changes));
         let mut other = Store::in_memory().unwrap();
-        other.receive(&bundle).unwrap();
+        other.receive(&bundle, &[]).unwrap();
         prop_assert_eq!(other.changes().unwrap(), forward.changes().unwrap());
     }
 }

@@ -1,0 +1,135 @@
+//! What a command says is kept: in the store first, in one transaction, and in memory once that is done. What fails in the
+//! store therefore leaves the bench as it was, and nothing after it can fail.
+
+use layshaft_core::changes::{Change, Edit, Key, Ledger, Stamp};
+use layshaft_core::error::Refusal;
+use layshaft_storage::{Attachment, Bundle};
+
+use crate::Bench;
+use crate::bench::OPEN;
+use crate::command::Received;
+use crate::planned::STOOD;
+
+/// What a command wants written.
+#[derive(Default)]
+pub(crate) struct Writing {
+    /// Facts, of the open bike unless `project` says another.
+    pub edits: Vec<Edit>,
+    /// Another bike than the open one.
+    pub project: Option<String>,
+    /// Open that bike afterwards.
+    pub open: bool,
+    /// A setting of this device, by its name.
+    pub setting: Option<(String, String)>,
+    /// A file to keep.
+    pub attachment: Option<Attachment>,
+    /// Facts and files of a bundle, under the stamps that they have.
+    pub bundle: Option<Bundle>,
+    /// Mark of what is made.
+    pub made: Option<String>,
+}
+
+impl Writing {
+    /// Facts of the open bike.
+    pub fn of(edits: Vec<Edit>) -> Self {
+        Self { edits, ..Self::default() }
+    }
+
+    /// Facts of the open bike that make something new.
+    pub fn making(mark: &str, edits: Vec<Edit>) -> Self {
+        Self { edits, made: Some(mark.to_owned()), ..Self::default() }
+    }
+}
+
+/// What was written.
+pub(crate) struct Written {
+    /// Facts that are new.
+    pub changes: u32,
+    /// What came with a bundle.
+    pub received: Option<Received>,
+}
+
+impl Bench {
+    /// Keeps what one command says, all of it or nothing.
+    pub(crate) fn write(&mut self, batch: &str, writing: Writing, now_ms: i64) -> Result<Written, Refusal> {
+        let Writing { edits, project, open, setting, attachment, bundle, made: _ } = writing;
+        let project = match project {
+            Some(project) => project,
+            None => self.open_bike_mark()?.to_owned(),
+        };
+        let settings = self.settings(setting, open.then_some(&project));
+        let written = match bundle {
+            None => {
+                let changes = self.stamped(&project, batch, edits, now_ms);
+                let new = self.store.commit(&changes, attachment.as_slice(), &settings)?;
+                self.take(changes);
+                Written { changes: new, received: None }
+            }
+            Some(bundle) => {
+                let came = self.store.receive(&bundle, &settings)?;
+                let (before, all, bikes) = (rivals(&self.ledger), count(bundle.changes.len()), bundle.projects.len());
+                self.take(bundle.changes);
+                let received = Received {
+                    changes: came.changes,
+                    known: all.saturating_sub(came.changes),
+                    attachments: came.attachments,
+                    bikes: count(bikes),
+                    rivals: rivals(&self.ledger).saturating_sub(before),
+                };
+                Written { changes: came.changes, received: Some(received) }
+            }
+        };
+        if open {
+            self.show(project);
+        }
+        Ok(written)
+    }
+
+    /// Every setting that moves with a command: its own, the bike that it opens, and the order in which the plan stood,
+    /// since the plan of the next call starts from it.
+    fn settings(&self, own: Option<(String, String)>, opens: Option<&String>) -> Vec<(String, String)> {
+        let opens = opens.map(|project| (OPEN.to_owned(), project.clone()));
+        let order = self.planned.order_that_moved().zip(self.open.as_ref());
+        let stood = order.map(|(order, project)| (format!("{STOOD}{project}"), order));
+        own.into_iter().chain(opens).chain(stood).collect()
+    }
+
+    /// Edits as facts of one bike: stamped together, each with the stamp of the value that it replaces.
+    fn stamped(&self, project: &str, batch: &str, edits: Vec<Edit>, now_ms: i64) -> Vec<Change> {
+        let stamp = Stamp::next(self.ledger.latest(), now_ms, self.device);
+        let change = |edit: Edit| {
+            let key = Key { project: project.to_owned(), kind: edit.kind, record: edit.record };
+            let seen = self.ledger.fields(&key).and_then(|fields| fields.stamp(&edit.field));
+            Change { key, field: edit.field, value: edit.value, stamp, seen, batch: batch.to_owned() }
+        };
+        edits.into_iter().map(change).collect()
+    }
+
+    /// Adds stored changes to the fold.
+    fn take(&mut self, changes: Vec<Change>) {
+        if changes.is_empty() {
+            return;
+        }
+        for change in changes {
+            self.batches.insert(change.batch.clone());
+            self.ledger.add(change);
+        }
+        self.reassemble();
+        self.planned.go_on();
+    }
+
+    /// Shows a bike that the store says is open.
+    fn show(&mut self, project: String) {
+        self.open = Some(project);
+        self.reassemble();
+        self.plan_as_it_stood();
+    }
+}
+
+fn rivals(ledger: &Ledger) -> u32 {
+    count(ledger.records().map(|(_, fields)| fields.rivals().len()).sum())
+}
+
+fn count(many: usize) -> u32 {
+    u32::try_from(many).unwrap_or(u32::MAX)
+}
