@@ -1,7 +1,7 @@
 // Bad input gets a sentence beside its field, with the range and the unit, and nothing is stored.
 import type { Page } from '@playwright/test';
 import { openDevice, phone } from './lib/browser.mjs';
-import { cutShort, fromTheFuture, receive, saveBundle } from './lib/bundles.ts';
+import { cutShort, fromTheFuture, receive, saveBundle, withOtherText } from './lib/bundles.ts';
 import { goTo, press, settled, typeOnPad } from './lib/steps.mjs';
 import { expect, openDemo, test } from './lib/watch.ts';
 
@@ -162,4 +162,19 @@ test('a bundle of another bike is offered as a second one', async ({ page, brows
   await goTo(page, '#/bike/shelf');
   await expect(page.getByRole('heading', { name: /Grandfather’s/ })).toBeVisible();
   await expect(page.getByRole('heading', { name: /Orrin Tern 175/ })).toBeVisible();
+});
+
+test('what a bundle could not bring is named with both values, and what was here stays', async ({ page }) => {
+  const bundle = await saveBundle(page);
+  const before = await facts(page);
+  await goTo(page, '#/bike/bundle');
+  await receive(page, 'copied.layshaft', withOtherText(bundle, 'Fork seals and fork oil', 'Fork seals, no fork oil'));
+  const told = page.getByRole('status').filter({ hasText: 'Taken in.' });
+  // The part and the job that fits it have the same title.
+  await expect(told).toContainText('2 facts could not be taken in.');
+  const named = (kind: string) => new RegExp(`${kind}: title.*Stays here.*Fork seals and fork oil.*In the bundle.*Fork seals, no fork oil`, 's');
+  await expect(told.getByRole('listitem')).toHaveText([named('Job'), named('Part')]);
+  expect(await facts(page)).toBe(before);
+  await goTo(page, '#/bike/parts');
+  await expect(page.getByText('Fork seals and fork oil')).toBeVisible();
 });

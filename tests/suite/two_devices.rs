@@ -83,3 +83,35 @@ fn another_bike_is_refused_until_it_is_wanted_as_a_second_one() {
     assert_eq!(shelf.bikes.len(), 2);
     assert_eq!(facts(&laptop).len(), before.len() + facts(&phone).len());
 }
+
+#[test]
+fn what_a_bundle_could_not_bring_is_named_with_both_values_and_nothing_here_is_overwritten() {
+    // One database, copied: both go on under one mark, and one moment gives both the same stamp.
+    let (mut phone, mut copy) = (device(1), device(1));
+    for bench in [&mut phone, &mut copy] {
+        bench.act("the-demo", &LoadDemo {}.into(), &at(SATURDAY)).unwrap();
+    }
+    let fit = |front_teeth, rear_teeth| FitSprockets { front_teeth, rear_teeth, chain_links: None };
+    act(&mut phone, fit(16, 38), SATURDAY + HOUR).unwrap();
+    let lost = act(&mut copy, fit(14, 38), SATURDAY + HOUR).unwrap();
+    let part = Part { title: "Split pins".into(), ..Part::default() };
+    act(&mut copy, RecordPart { id: None, part }, SATURDAY + 2 * HOUR).unwrap();
+
+    let before = facts(&phone);
+    let received = send(&copy, &mut phone, SATURDAY + 3 * HOUR);
+    let named: Vec<_> =
+        received.not_taken.iter().map(|each| (each.field.as_str(), each.here.as_str(), each.came.as_str())).collect();
+    assert!(named.contains(&("frontTeeth", "16", "14")), "{named:?}");
+    assert!(received.not_taken.iter().all(|each| each.bike == "Orrin Tern 175" && each.record_kind == "drive"));
+    let told = received.changes + received.known + u32::try_from(named.len()).unwrap();
+    assert_eq!(told as usize, facts(&copy).len(), "every fact of the bundle is new, known or named");
+
+    let after = facts(&phone);
+    assert!(before.iter().all(|fact| after.contains(fact)), "what was here is here");
+    assert_eq!(after.len() - before.len(), received.changes as usize, "what could come came");
+    let drive = phone.bike(&BareAsk {}, &at(SATURDAY + 4 * HOUR)).unwrap().fitted.drive;
+    assert_eq!(drive.front_teeth, Some(16));
+    // The command whose facts did not come is none of this bench: its mark is free.
+    let outcome = phone.act(&lost.batch, &fit(15, 39).into(), &at(SATURDAY + 4 * HOUR)).unwrap();
+    assert!(outcome.changes > 0, "a command under that mark is done");
+}

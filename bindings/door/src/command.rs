@@ -294,4 +294,26 @@ pub struct Received {
     pub bikes: u32,
     /// Values that now stand against another device's value.
     pub rivals: u32,
+    /// Facts that could not be taken in; all others of the bundle are here now.
+    pub not_taken: Vec<NotTaken>,
+}
+
+/// A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+/// does. The value that was here stays, and this one is nowhere but in the bundle.
+#[wire]
+pub struct NotTaken {
+    /// Name of the bike.
+    pub bike: String,
+    /// Kind of the record.
+    pub record_kind: String,
+    /// Mark of the record.
+    pub record: String,
+    /// The field.
+    pub field: String,
+    /// The value here, as JSON.
+    pub here: String,
+    /// The value in the bundle, as JSON.
+    pub came: String,
+    /// The stamp of both.
+    pub stamp: String,
 }

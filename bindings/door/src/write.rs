@@ -1,13 +1,15 @@
 //! What a command says is kept: in the store first, in one transaction, and in memory once that is done. What fails in the
 //! store therefore leaves the bench as it was, and nothing after it can fail.
 
+use std::collections::BTreeSet;
+
 use layshaft_core::changes::{Change, Edit, Key, Ledger, Stamp};
 use layshaft_core::error::Refusal;
-use layshaft_storage::{Attachment, Bundle};
+use layshaft_storage::{Attachment, Bundle, Clash};
 
 use crate::Bench;
 use crate::bench::OPEN;
-use crate::command::Received;
+use crate::command::{NotTaken, Received};
 use crate::planned::STOOD;
 
 /// What a command wants written.
@@ -67,14 +69,15 @@ impl Bench {
             }
             Some(bundle) => {
                 let came = self.store.receive(&bundle, &settings)?;
-                let (before, all, bikes) = (rivals(&self.ledger), count(bundle.changes.len()), bundle.projects.len());
-                self.take(bundle.changes);
+                let (before, bikes) = (rivals(&self.ledger), count(bundle.projects.len()));
+                self.take(without(bundle.changes, &came.clashes));
                 let received = Received {
                     changes: came.changes,
-                    known: all.saturating_sub(came.changes),
+                    known: came.known,
                     attachments: came.attachments,
-                    bikes: count(bikes),
+                    bikes,
                     rivals: rivals(&self.ledger).saturating_sub(before),
+                    not_taken: came.clashes.into_iter().map(|clash| self.not_taken(clash)).collect(),
                 };
                 Written { changes: came.changes, received: Some(received) }
             }
@@ -105,6 +108,20 @@ impl Bench {
         edits.into_iter().map(change).collect()
     }
 
+    fn not_taken(&self, Clash { came, here }: Clash) -> NotTaken {
+        let Change { key, field, value, stamp, .. } = came;
+        let bike = self.bikes().into_iter().find(|(project, _, _)| *project == key.project);
+        NotTaken {
+            bike: bike.map(|(_, identity, _)| identity.name).unwrap_or_default(),
+            record_kind: key.kind,
+            record: key.record,
+            field,
+            here,
+            came: value.to_string(),
+            stamp: stamp.to_string(),
+        }
+    }
+
     /// Adds stored changes to the fold.
     fn take(&mut self, changes: Vec<Change>) {
         if changes.is_empty() {
@@ -123,6 +140,16 @@ impl Bench {
         self.open = Some(project);
         self.reassemble();
         self.plan_as_it_stood();
+    }
+}
+
+/// The changes that the store took in: the fold shall hold what the file holds.
+fn without(changes: Vec<Change>, clashes: &[Clash]) -> Vec<Change> {
+    let place = |change: &Change| (change.key.clone(), change.field.clone(), change.stamp);
+    let refused: BTreeSet<_> = clashes.iter().map(|clash| place(&clash.came)).collect();
+    match refused.is_empty() {
+        true => changes,
+        false => changes.into_iter().filter(|change| !refused.contains(&place(change))).collect(),
     }
 }
 

@@ -3521,6 +3521,126 @@ public func FfiConverterTypeMoveCoat_lower(_ value: MoveCoat) -> RustBuffer {
 
 
 /**
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * does. The value that was here stays, and this one is nowhere but in the bundle.
+ */
+public struct NotTaken: Equatable, Hashable {
+    /**
+     * Name of the bike.
+     */
+    public var bike: String
+    /**
+     * Kind of the record.
+     */
+    public var recordKind: String
+    /**
+     * Mark of the record.
+     */
+    public var record: String
+    /**
+     * The field.
+     */
+    public var field: String
+    /**
+     * The value here, as JSON.
+     */
+    public var here: String
+    /**
+     * The value in the bundle, as JSON.
+     */
+    public var came: String
+    /**
+     * The stamp of both.
+     */
+    public var stamp: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Name of the bike.
+         */bike: String, 
+        /**
+         * Kind of the record.
+         */recordKind: String, 
+        /**
+         * Mark of the record.
+         */record: String, 
+        /**
+         * The field.
+         */field: String, 
+        /**
+         * The value here, as JSON.
+         */here: String, 
+        /**
+         * The value in the bundle, as JSON.
+         */came: String, 
+        /**
+         * The stamp of both.
+         */stamp: String) {
+        self.bike = bike
+        self.recordKind = recordKind
+        self.record = record
+        self.field = field
+        self.here = here
+        self.came = came
+        self.stamp = stamp
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NotTaken: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNotTaken: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NotTaken {
+        return
+            try NotTaken(
+                bike: FfiConverterString.read(from: &buf), 
+                recordKind: FfiConverterString.read(from: &buf), 
+                record: FfiConverterString.read(from: &buf), 
+                field: FfiConverterString.read(from: &buf), 
+                here: FfiConverterString.read(from: &buf), 
+                came: FfiConverterString.read(from: &buf), 
+                stamp: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NotTaken, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.bike, into: &buf)
+        FfiConverterString.write(value.recordKind, into: &buf)
+        FfiConverterString.write(value.record, into: &buf)
+        FfiConverterString.write(value.field, into: &buf)
+        FfiConverterString.write(value.here, into: &buf)
+        FfiConverterString.write(value.came, into: &buf)
+        FfiConverterString.write(value.stamp, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNotTaken_lift(_ buf: RustBuffer) throws -> NotTaken {
+    return try FfiConverterTypeNotTaken.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNotTaken_lower(_ value: NotTaken) -> RustBuffer {
+    return FfiConverterTypeNotTaken.lower(value)
+}
+
+
+/**
  * Notes temperature and humidity. A moment of 0 means now.
  */
 public struct NoteClimate: Equatable, Hashable {
@@ -4577,6 +4697,10 @@ public struct Received: Equatable, Hashable {
      * Values that now stand against another device's value.
      */
     public var rivals: UInt32
+    /**
+     * Facts that could not be taken in; all others of the bundle are here now.
+     */
+    public var notTaken: [NotTaken]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -4595,12 +4719,16 @@ public struct Received: Equatable, Hashable {
          */bikes: UInt32, 
         /**
          * Values that now stand against another device's value.
-         */rivals: UInt32) {
+         */rivals: UInt32, 
+        /**
+         * Facts that could not be taken in; all others of the bundle are here now.
+         */notTaken: [NotTaken] = []) {
         self.changes = changes
         self.known = known
         self.attachments = attachments
         self.bikes = bikes
         self.rivals = rivals
+        self.notTaken = notTaken
     }
 
     
@@ -4623,7 +4751,8 @@ public struct FfiConverterTypeReceived: FfiConverterRustBuffer {
                 known: FfiConverterUInt32.read(from: &buf), 
                 attachments: FfiConverterUInt32.read(from: &buf), 
                 bikes: FfiConverterUInt32.read(from: &buf), 
-                rivals: FfiConverterUInt32.read(from: &buf)
+                rivals: FfiConverterUInt32.read(from: &buf), 
+                notTaken: FfiConverterSequenceTypeNotTaken.read(from: &buf)
         )
     }
 
@@ -4633,6 +4762,7 @@ public struct FfiConverterTypeReceived: FfiConverterRustBuffer {
         FfiConverterUInt32.write(value.attachments, into: &buf)
         FfiConverterUInt32.write(value.bikes, into: &buf)
         FfiConverterUInt32.write(value.rivals, into: &buf)
+        FfiConverterSequenceTypeNotTaken.write(value.notTaken, into: &buf)
     }
 }
 
@@ -8440,6 +8570,31 @@ fileprivate struct FfiConverterSequenceTypeKept: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeKept.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeNotTaken: FfiConverterRustBuffer {
+    typealias SwiftType = [NotTaken]
+
+    public static func write(_ value: [NotTaken], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeNotTaken.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [NotTaken] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [NotTaken]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeNotTaken.read(from: &buf))
         }
         return seq
     }

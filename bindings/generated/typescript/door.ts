@@ -4490,6 +4490,40 @@ node: string,
 volts: number, };
 
 /**
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * does. The value that was here stays, and this one is nowhere but in the bundle.
+ */
+export type NotTaken = { 
+/**
+ * Name of the bike.
+ */
+bike: string, 
+/**
+ * Kind of the record.
+ */
+recordKind: string, 
+/**
+ * Mark of the record.
+ */
+record: string, 
+/**
+ * The field.
+ */
+field: string, 
+/**
+ * The value here, as JSON.
+ */
+here: string, 
+/**
+ * The value in the bundle, as JSON.
+ */
+came: string, 
+/**
+ * The stamp of both.
+ */
+stamp: string, };
+
+/**
  * An element that the owner marked as not there.
  */
 export type NotThere = { 
@@ -5745,7 +5779,11 @@ bikes: number,
 /**
  * Values that now stand against another device's value.
  */
-rivals: number, };
+rivals: number, 
+/**
+ * Facts that could not be taken in; all others of the bundle are here now.
+ */
+notTaken: Array<NotTaken>, };
 
 /**
  * Asks for one formula.

@@ -46,17 +46,26 @@ pub struct Bundle {
 }
 
 /// What a bundle brought.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Received {
     /// Changes that were new here.
     pub changes: u32,
     /// Changes that were known already.
     pub known: u32,
-    /// Changes under a stamp that means something else here, which only happens when two devices work under one mark. The
-    /// fact that was here stays.
-    pub clashes: u32,
+    /// Changes that could not be taken in; every other change of the bundle stands here now.
+    pub clashes: Vec<Clash>,
     /// Attachments that were new here.
     pub attachments: u32,
+}
+
+/// A change under a stamp that means something else here, which only happens when two devices work under one mark. The
+/// fact that was here stays.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Clash {
+    /// The change that was not taken in.
+    pub came: Change,
+    /// The value that stands here under its stamp, as JSON text.
+    pub here: String,
 }
 
 impl Store {

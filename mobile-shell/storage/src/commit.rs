@@ -3,7 +3,7 @@
 use layshaft_core::changes::Change;
 use rusqlite::{Connection, Transaction, TransactionBehavior, params};
 
-use crate::bundle::{Attachment, Bundle, Received};
+use crate::bundle::{Attachment, Bundle, Clash, Received};
 use crate::rows::{self, Added};
 use crate::{Store, StoreError};
 
@@ -26,7 +26,7 @@ impl Store {
                 Added::New => new += 1,
                 Added::Known => (),
                 // Dropped without a commit, the transaction takes back what it wrote.
-                Added::Clash => return Err(StoreError::Clash { stamp: change.stamp.to_string() }),
+                Added::Clash(_) => return Err(StoreError::Clash { stamp: change.stamp.to_string() }),
             }
         }
         add_attachments(&transaction, attachments)?;
@@ -48,7 +48,7 @@ impl Store {
             match rows::add(&transaction, change)? {
                 Added::New => received.changes += 1,
                 Added::Known => received.known += 1,
-                Added::Clash => received.clashes += 1,
+                Added::Clash(here) => received.clashes.push(Clash { came: change.clone(), here }),
             }
         }
         received.attachments = add_attachments(&transaction, &bundle.attachments)?;

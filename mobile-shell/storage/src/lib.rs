@@ -23,7 +23,7 @@ mod views;
 
 mod error;
 
-pub use bundle::{Attachment, Bundle, Received};
+pub use bundle::{Attachment, Bundle, Clash, Received};
 pub use commit::Settings;
 pub use error::StoreError;
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]

@@ -1,7 +1,7 @@
 //! A change as a row of the table, and back.
 
 use layshaft_core::changes::{Change, Key, Stamp};
-use rusqlite::{Connection, OptionalExtension, Row, params};
+use rusqlite::{Connection, Row, params};
 
 use crate::StoreError;
 
@@ -12,14 +12,14 @@ pub const COLUMNS: &str = "project, kind, record, field, value, stamp, seen, bat
 const LAST_MILLIS: u64 = 253_402_300_799_999;
 
 /// How a row met what was there.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Added {
     /// It was not there.
     New,
     /// The same fact was there.
     Known,
-    /// Another fact was there under the same stamp; that one stays.
-    Clash,
+    /// Another fact was there under the same stamp; that one stays. This is its value, as JSON text.
+    Clash(String),
 }
 
 /// Adds a change unless it is there.
@@ -35,14 +35,15 @@ pub fn add(connection: &Connection, change: &Change) -> Result<Added, StoreError
     if new > 0 {
         return Ok(Added::New);
     }
-    let same: Option<bool> = connection
+    let (same, here): (bool, String) = connection
         .prepare_cached(
-            "SELECT value = ?1 AND seen IS ?2 AND batch = ?3 FROM change
+            "SELECT value = ?1 AND seen IS ?2 AND batch = ?3, value FROM change
             WHERE (project, kind, record, field, stamp) = (?4, ?5, ?6, ?7, ?8)",
         )?
-        .query_row(params![value, seen, batch, key.project, key.kind, key.record, field, stamp], |row| row.get(0))
-        .optional()?;
-    Ok(if same == Some(true) { Added::Known } else { Added::Clash })
+        .query_row(params![value, seen, batch, key.project, key.kind, key.record, field, stamp], |row| {
+            Ok((row.get(0)?, row.get(1)?))
+        })?;
+    Ok(if same { Added::Known } else { Added::Clash(here) })
 }
 
 /// Every change of a database, in the order of its key. `damage` says what an unreadable row means there.

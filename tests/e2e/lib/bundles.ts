@@ -24,3 +24,11 @@ export function fromTheFuture(bundle: Buffer): Buffer {
   changed.writeUInt32BE(9999, 60);
   return changed;
 }
+
+/** The same facts under the same stamps with another text in them, as long as the old one: a copied database that went its own way. */
+export function withOtherText(bundle: Buffer, here: string, came: string): Buffer {
+  if (Buffer.byteLength(here) !== Buffer.byteLength(came)) throw new Error(`“${came}” is not as long as “${here}”`);
+  const changed = Buffer.from(bundle.toString('latin1').replaceAll(Buffer.from(here).toString('latin1'), Buffer.from(came).toString('latin1')), 'latin1');
+  if (changed.equals(bundle)) throw new Error(`“${here}” is not in the bundle`);
+  return changed;
+}

@@ -8218,22 +8218,119 @@ class _UniffiFfiConverterTypeJobSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.supplies, buf)
 
 @dataclass
-class Received:
+class NotTaken:
     """
-    What came in with a bundle.
+    A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+    does. The value that was here stays, and this one is nowhere but in the bundle.
 """
-    def __init__(self, *, changes:int, known:int, attachments:int, bikes:int, rivals:int):
-        self.changes = changes
-        self.known = known
-        self.attachments = attachments
-        self.bikes = bikes
-        self.rivals = rivals
+    def __init__(self, *, bike:str, record_kind:str, record:str, field:str, here:str, came:str, stamp:str):
+        self.bike = bike
+        self.record_kind = record_kind
+        self.record = record
+        self.field = field
+        self.here = here
+        self.came = came
+        self.stamp = stamp
         
         
 
     
     def __str__(self):
-        return "Received(changes={}, known={}, attachments={}, bikes={}, rivals={})".format(self.changes, self.known, self.attachments, self.bikes, self.rivals)
+        return "NotTaken(bike={}, record_kind={}, record={}, field={}, here={}, came={}, stamp={})".format(self.bike, self.record_kind, self.record, self.field, self.here, self.came, self.stamp)
+    def __eq__(self, other):
+        if self.bike != other.bike:
+            return False
+        if self.record_kind != other.record_kind:
+            return False
+        if self.record != other.record:
+            return False
+        if self.field != other.field:
+            return False
+        if self.here != other.here:
+            return False
+        if self.came != other.came:
+            return False
+        if self.stamp != other.stamp:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNotTaken(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NotTaken(
+            bike=_UniffiFfiConverterString.read(buf),
+            record_kind=_UniffiFfiConverterString.read(buf),
+            record=_UniffiFfiConverterString.read(buf),
+            field=_UniffiFfiConverterString.read(buf),
+            here=_UniffiFfiConverterString.read(buf),
+            came=_UniffiFfiConverterString.read(buf),
+            stamp=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.bike)
+        _UniffiFfiConverterString.check_lower(value.record_kind)
+        _UniffiFfiConverterString.check_lower(value.record)
+        _UniffiFfiConverterString.check_lower(value.field)
+        _UniffiFfiConverterString.check_lower(value.here)
+        _UniffiFfiConverterString.check_lower(value.came)
+        _UniffiFfiConverterString.check_lower(value.stamp)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.bike, buf)
+        _UniffiFfiConverterString.write(value.record_kind, buf)
+        _UniffiFfiConverterString.write(value.record, buf)
+        _UniffiFfiConverterString.write(value.field, buf)
+        _UniffiFfiConverterString.write(value.here, buf)
+        _UniffiFfiConverterString.write(value.came, buf)
+        _UniffiFfiConverterString.write(value.stamp, buf)
+
+class _UniffiFfiConverterSequenceTypeNotTaken(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeNotTaken.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeNotTaken.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeNotTaken.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class Received:
+    """
+    What came in with a bundle.
+"""
+    def __init__(self, *, changes:int, known:int, attachments:int, bikes:int, rivals:int, not_taken:typing.List[NotTaken] = _DEFAULT):
+        self.changes = changes
+        self.known = known
+        self.attachments = attachments
+        self.bikes = bikes
+        self.rivals = rivals
+        if not_taken is _DEFAULT:
+            self.not_taken = []
+        else:
+            self.not_taken = not_taken
+        
+        
+
+    
+    def __str__(self):
+        return "Received(changes={}, known={}, attachments={}, bikes={}, rivals={}, not_taken={})".format(self.changes, self.known, self.attachments, self.bikes, self.rivals, self.not_taken)
     def __eq__(self, other):
         if self.changes != other.changes:
             return False
@@ -8244,6 +8341,8 @@ class Received:
         if self.bikes != other.bikes:
             return False
         if self.rivals != other.rivals:
+            return False
+        if self.not_taken != other.not_taken:
             return False
         return True
 
@@ -8256,6 +8355,7 @@ class _UniffiFfiConverterTypeReceived(_UniffiConverterRustBuffer):
             attachments=_UniffiFfiConverterUInt32.read(buf),
             bikes=_UniffiFfiConverterUInt32.read(buf),
             rivals=_UniffiFfiConverterUInt32.read(buf),
+            not_taken=_UniffiFfiConverterSequenceTypeNotTaken.read(buf),
         )
 
     @staticmethod
@@ -8265,6 +8365,7 @@ class _UniffiFfiConverterTypeReceived(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.check_lower(value.attachments)
         _UniffiFfiConverterUInt32.check_lower(value.bikes)
         _UniffiFfiConverterUInt32.check_lower(value.rivals)
+        _UniffiFfiConverterSequenceTypeNotTaken.check_lower(value.not_taken)
 
     @staticmethod
     def write(value, buf):
@@ -8273,6 +8374,7 @@ class _UniffiFfiConverterTypeReceived(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.attachments, buf)
         _UniffiFfiConverterUInt32.write(value.bikes, buf)
         _UniffiFfiConverterUInt32.write(value.rivals, buf)
+        _UniffiFfiConverterSequenceTypeNotTaken.write(value.not_taken, buf)
 
 class _UniffiFfiConverterOptionalTypeReceived(_UniffiConverterRustBuffer):
     @classmethod
@@ -8912,6 +9014,7 @@ __all__ = [
     "HistorySheet",
     "JobTool",
     "JobSheet",
+    "NotTaken",
     "Received",
     "Outcome",
     "PhotoSheet",

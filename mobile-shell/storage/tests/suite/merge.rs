@@ -1,7 +1,7 @@
 //! Bundles exchanged both ways end in the same facts, in whatever order they went.
 
 use layshaft_core::changes::{Change, Device, Ledger, Stamp};
-use layshaft_storage::Store;
+use layshaft_storage::{Clash, Store};
 use proptest::prelude::*;
 use serde_json::Value;
 
@@ -36,7 +36,9 @@ fn two_devices_under_one_mark_are_told_of_a_clash_and_neither_fact_is_overwritte
     let there = store(&[change("tern", "job", "j1", "title", "There", 1)]);
     let bundle = Store::read_bundle(&there.bundle(None).unwrap()).unwrap();
     let received = here.receive(&bundle, &[]).unwrap();
-    assert_eq!((received.changes, received.known, received.clashes), (0, 0, 1));
+    assert_eq!((received.changes, received.known), (0, 0));
+    let clash = Clash { came: there.changes().unwrap()[0].clone(), here: "\"Here\"".to_owned() };
+    assert_eq!(received.clashes, [clash]);
     assert_eq!(here.changes().unwrap()[0].value, Value::from("Here"));
 }
 
@@ -75,5 +77,37 @@ proptest! {
         let mut other = Store::in_memory().unwrap();
         other.receive(&bundle, &[]).unwrap();
         prop_assert_eq!(other.changes().unwrap(), forward.changes().unwrap());
+    }
+
+    /// Two devices under one mark, whose clocks gave many a stamp twice.
+    #[test]
+    fn every_change_of_a_bundle_is_here_afterwards_or_named_as_not_taken(
+        here in prop::collection::btree_map((0..4_u64, 0..2_usize), 0..3_i32, 0..8),
+        there in prop::collection::btree_map((0..4_u64, 0..2_usize), 0..3_i32, 0..8),
+    ) {
+        let stored = |facts: std::collections::BTreeMap<(u64, usize), i32>| {
+            let changes: Vec<Change> = facts
+                .into_iter()
+                .map(|((at, field), value)| change("tern", "drive", "fitted/drive", ["front", "rear"][field], value, at))
+                .collect();
+            store(&changes)
+        };
+        let (mut here, there) = (stored(here), stored(there));
+        let before = here.changes().unwrap();
+        let bundle = Store::read_bundle(&there.bundle(None).unwrap()).unwrap();
+        let received = here.receive(&bundle, &[]).unwrap();
+        let after = here.changes().unwrap();
+        prop_assert!(before.iter().all(|change| after.contains(change)), "what was here is here");
+        for change in &bundle.changes {
+            let named = received.clashes.iter().filter(|clash| clash.came == *change).count();
+            prop_assert_eq!(named, usize::from(!after.contains(change)), "{:?}", change);
+        }
+        for Clash { came, here } in &received.clashes {
+            let stands = after.iter().find(|change| (&change.field, change.stamp) == (&came.field, came.stamp)).unwrap();
+            prop_assert_eq!(&stands.value.to_string(), here);
+        }
+        let counted = (received.changes + received.known) as usize + received.clashes.len();
+        prop_assert_eq!(counted, bundle.changes.len());
+        prop_assert_eq!(after.len() - before.len(), received.changes as usize);
     }
 }

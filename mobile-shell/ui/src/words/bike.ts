@@ -310,6 +310,11 @@ export const bike = {
     asSecond: 'Add it as a second bike',
     notTaken: 'Nothing was taken in.',
     rivals: 'Some values were changed on both devices. The newer one holds; you can let the other one hold.',
+    notTakenSome: (count: number) => `${plural(count, 'fact', 'facts')} could not be taken in.`,
+    notTakenMore:
+      'Both devices wrote something else at the same moment under the same device mark, as happens after a database was copied. What was here stays. Enter the other value again where it is the right one.',
+    here: 'Stays here',
+    came: 'In the bundle',
   },
 
   device: {

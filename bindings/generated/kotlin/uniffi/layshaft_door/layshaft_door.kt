@@ -3262,6 +3262,94 @@ public object FfiConverterTypeMoveCoat: FfiConverterRustBuffer<MoveCoat> {
 
 
 /**
+ * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
+ * does. The value that was here stays, and this one is nowhere but in the bundle.
+ */
+data class NotTaken (
+    /**
+     * Name of the bike.
+     */
+    var `bike`: kotlin.String
+    , 
+    /**
+     * Kind of the record.
+     */
+    var `recordKind`: kotlin.String
+    , 
+    /**
+     * Mark of the record.
+     */
+    var `record`: kotlin.String
+    , 
+    /**
+     * The field.
+     */
+    var `field`: kotlin.String
+    , 
+    /**
+     * The value here, as JSON.
+     */
+    var `here`: kotlin.String
+    , 
+    /**
+     * The value in the bundle, as JSON.
+     */
+    var `came`: kotlin.String
+    , 
+    /**
+     * The stamp of both.
+     */
+    var `stamp`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNotTaken: FfiConverterRustBuffer<NotTaken> {
+    override fun read(buf: ByteBuffer): NotTaken {
+        return NotTaken(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NotTaken) = (
+            FfiConverterString.allocationSize(value.`bike`) +
+            FfiConverterString.allocationSize(value.`recordKind`) +
+            FfiConverterString.allocationSize(value.`record`) +
+            FfiConverterString.allocationSize(value.`field`) +
+            FfiConverterString.allocationSize(value.`here`) +
+            FfiConverterString.allocationSize(value.`came`) +
+            FfiConverterString.allocationSize(value.`stamp`)
+    )
+
+    override fun write(value: NotTaken, buf: ByteBuffer) {
+            FfiConverterString.write(value.`bike`, buf)
+            FfiConverterString.write(value.`recordKind`, buf)
+            FfiConverterString.write(value.`record`, buf)
+            FfiConverterString.write(value.`field`, buf)
+            FfiConverterString.write(value.`here`, buf)
+            FfiConverterString.write(value.`came`, buf)
+            FfiConverterString.write(value.`stamp`, buf)
+    }
+}
+
+
+
+/**
  * Notes temperature and humidity. A moment of 0 means now.
  */
 data class NoteClimate (
@@ -3985,6 +4073,11 @@ data class Received (
      * Values that now stand against another device's value.
      */
     var `rivals`: kotlin.UInt
+    , 
+    /**
+     * Facts that could not be taken in; all others of the bundle are here now.
+     */
+    var `notTaken`: List<NotTaken> = listOf() 
     
 ){
     
@@ -4006,6 +4099,7 @@ public object FfiConverterTypeReceived: FfiConverterRustBuffer<Received> {
             FfiConverterUInt.read(buf),
             FfiConverterUInt.read(buf),
             FfiConverterUInt.read(buf),
+            FfiConverterSequenceTypeNotTaken.read(buf),
         )
     }
 
@@ -4014,7 +4108,8 @@ public object FfiConverterTypeReceived: FfiConverterRustBuffer<Received> {
             FfiConverterUInt.allocationSize(value.`known`) +
             FfiConverterUInt.allocationSize(value.`attachments`) +
             FfiConverterUInt.allocationSize(value.`bikes`) +
-            FfiConverterUInt.allocationSize(value.`rivals`)
+            FfiConverterUInt.allocationSize(value.`rivals`) +
+            FfiConverterSequenceTypeNotTaken.allocationSize(value.`notTaken`)
     )
 
     override fun write(value: Received, buf: ByteBuffer) {
@@ -4023,6 +4118,7 @@ public object FfiConverterTypeReceived: FfiConverterRustBuffer<Received> {
             FfiConverterUInt.write(value.`attachments`, buf)
             FfiConverterUInt.write(value.`bikes`, buf)
             FfiConverterUInt.write(value.`rivals`, buf)
+            FfiConverterSequenceTypeNotTaken.write(value.`notTaken`, buf)
     }
 }
 
@@ -8496,6 +8592,34 @@ public object FfiConverterSequenceTypeKept: FfiConverterRustBuffer<List<Kept>> {
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeKept.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeNotTaken: FfiConverterRustBuffer<List<NotTaken>> {
+    override fun read(buf: ByteBuffer): List<NotTaken> {
+        val len = buf.getInt()
+        return List<NotTaken>(len) {
+            FfiConverterTypeNotTaken.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<NotTaken>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeNotTaken.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<NotTaken>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeNotTaken.write(it, buf)
         }
     }
 }
