@@ -4,9 +4,10 @@ use layshaft_core::bike::{Consumer, Drive, Identity, Job, Side, Tightening};
 use layshaft_core::coating::Product;
 use layshaft_core::error::Code;
 use layshaft_door::command::{
-    AddJob, FitSprockets, LoadDemo, ReceiveBundle, RecordConsumer, RecordDrive, RecordTightening, StartBike, StartCure,
+    AddJob, BringJobBack, FitSprockets, LoadDemo, PutJobAway, ReceiveBundle, RecordConsumer, RecordDrive,
+    RecordTightening, RemoveConsumer, StartBike, StartCure,
 };
-use layshaft_door::query::BareAsk;
+use layshaft_door::query::{BareAsk, MarkAsk};
 use layshaft_door::{Bench, Command};
 
 use crate::{SATURDAY, act, at};
@@ -85,6 +86,24 @@ fn a_product_without_data_and_a_window_that_closes_before_it_opens_are_refused()
     let paint = Product { name: "Any paint".into(), full_cure_hours: Some(48.0), ..Product::default() };
     let ahead = StartCure { applied_ms: Some(4_000_000_000_000), ..start(paint) };
     refused(ahead, Code::Unreadable, Some("appliedMs"), "lies ahead");
+}
+
+#[test]
+fn what_never_was_there_can_neither_be_brought_back_nor_taken_off() {
+    let unknown = || "no-such-mark".to_owned();
+    refused(BringJobBack { id: unknown() }, Code::Unknown, None, "no job with the mark no-such-mark");
+    let off = |side| RemoveConsumer { side, id: unknown() };
+    refused(off(Side::Standard), Code::Unknown, None, "no consumer with the mark no-such-mark");
+    refused(off(Side::Fitted), Code::Unknown, None, "no consumer with the mark no-such-mark");
+
+    // A job that is there is left as it is; one that was put away comes back.
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    let back = || BringJobBack { id: "wiring".into() };
+    assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 0);
+    act(&mut bench, PutJobAway { id: "wiring".into() }, SATURDAY).unwrap();
+    assert_eq!(act(&mut bench, back(), SATURDAY).unwrap().changes, 1);
+    assert!(bench.job(&MarkAsk { id: "wiring".into() }, &at(SATURDAY)).is_ok());
 }
 
 #[test]

@@ -14,6 +14,7 @@ mod ripple;
 mod safety;
 mod saturday;
 mod season;
+mod stale;
 mod two_devices;
 mod tyres;
 mod vectors;

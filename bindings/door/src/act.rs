@@ -5,7 +5,7 @@ use layshaft_core::plan::Moment;
 
 use crate::command::{Command, Outcome};
 use crate::write::{Writing, Written};
-use crate::{Bench, commands};
+use crate::{Bench, commands, stale};
 
 /// What one command is told besides its payload.
 pub(crate) struct Call<'a> {
@@ -39,12 +39,14 @@ impl Bench {
             return Err(Refusal::new(Code::BadRequest, "a call needs a mark of 1 to 64 letters, digits and dashes"));
         }
         if self.batches.contains(id) {
-            return Ok(self.outcome(id, 0, self.made_by(id)));
+            // The answer to the first call may never have arrived, so nobody knows what the caller has seen.
+            let (made, stale) = (self.made_by(id), stale::every_query());
+            return Ok(Outcome { batch: id.to_owned(), changes: 0, stale, made, received: None });
         }
         let writing = writing(self, command, &Call { id, moment })?;
         let made = writing.made.clone();
-        let Written { changes, received } = self.write(id, writing, moment.now_ms)?;
-        Ok(Outcome { received, ..self.outcome(id, changes, made) })
+        let Written { changes, stale, received } = self.write(id, writing, moment.now_ms)?;
+        Ok(Outcome { batch: id.to_owned(), changes, stale, made, received })
     }
 
     /// What an earlier call with this mark made: a record or a bike that carries it.
@@ -52,26 +54,4 @@ impl Bench {
         let made = self.ledger.records().any(|(key, _)| key.record == id || key.project == id);
         made.then(|| id.to_owned())
     }
-
-    /// Every page looks across the whole bike, so every answer may have changed. What can be kept are the tables.
-    fn outcome(&self, id: &str, changes: u32, made: Option<String>) -> Outcome {
-        Outcome { batch: id.to_owned(), changes, stale: stale(), made, received: None }
-    }
-}
-
-/// Makes the list of queries that read the bike.
-macro_rules! make_stale {
-    ($($(#[$doc:meta])* $method:ident $name:ident($ask:ident) -> $answer:ident;)*) => {
-        fn stale() -> Vec<String> {
-            const UNMOVED: [&str; 4] = ["Tables", "ReadyMade", "Products", "Reckon"];
-            [$(stringify!($name),)*].into_iter().filter(|name| !UNMOVED.contains(name)).map(camel).collect()
-        }
-    };
-}
-crate::queries!(make_stale);
-
-/// A variant's name as it stands in JSON.
-fn camel(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map(|first| first.to_ascii_lowercase().to_string() + letters.as_str()).unwrap_or_default()
 }

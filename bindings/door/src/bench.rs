@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use layshaft_core::bike::{Bike, Identity, assemble, key_of};
-use layshaft_core::changes::{Change, Device, Ledger, Record, read};
+use layshaft_core::changes::{Change, Device, Fields, Ledger, Record, read};
 use layshaft_core::error::{Code, Refusal};
 use layshaft_storage::{Opened, Store};
 
@@ -95,11 +95,17 @@ impl Bench {
 
     /// The present record with a mark, or a refusal that names what is missing.
     pub(crate) fn record<R: Record>(&self, mark: &str) -> Result<R, Refusal> {
-        let key = key_of::<R>(self.open_bike_mark()?, mark);
-        match self.ledger.fields(&key) {
-            Some(fields) if !fields.gone() => Ok(read(fields)),
-            _ => Err(Refusal::new(Code::Unknown, format!("there is no {} with the mark {mark}", R::KIND))),
-        }
+        let present = self.fields::<R>(mark)?.filter(|fields| !fields.gone());
+        present.map(read).ok_or_else(|| no_such::<R>(mark))
+    }
+
+    /// Whether the record with a mark was put away, or a refusal where it never was.
+    pub(crate) fn is_away<R: Record>(&self, mark: &str) -> Result<bool, Refusal> {
+        self.fields::<R>(mark)?.map(Fields::gone).ok_or_else(|| no_such::<R>(mark))
+    }
+
+    fn fields<R: Record>(&self, mark: &str) -> Result<Option<&Fields>, Refusal> {
+        Ok(self.ledger.fields(&key_of::<R>(self.open_bike_mark()?, mark)))
     }
 
     /// Lets the plan of the open bike go on from the order in which it stood.
@@ -114,6 +120,11 @@ impl Bench {
             None => Bike::default(),
         };
     }
+}
+
+/// What says that there is no record with a mark.
+pub(crate) fn no_such<R: Record>(mark: &str) -> Refusal {
+    Refusal::new(Code::Unknown, format!("there is no {} with the mark {mark}", R::KIND))
 }
 
 /// A random number from the hash seeds of the standard library: unique enough to mark a device, and no dependency.

@@ -18,6 +18,7 @@ mod demo;
 mod json;
 mod keep;
 mod planned;
+mod stale;
 mod undo;
 mod write;
 

@@ -1,16 +1,17 @@
 //! What a command says is kept: in the store first, in one transaction, and in memory once that is done. What fails in the
 //! store therefore leaves the bench as it was, and nothing after it can fail.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use layshaft_core::changes::{Change, Edit, Key, Ledger, Stamp};
+use layshaft_core::changes::{Change, Edit, Fields, Key, Ledger, Rival, Stamp};
 use layshaft_core::error::Refusal;
 use layshaft_storage::{Attachment, Bundle, Clash};
 
-use crate::Bench;
 use crate::bench::OPEN;
 use crate::command::{NotTaken, Received};
 use crate::planned::STOOD;
+use crate::stale::{Moved, Source};
+use crate::{Bench, stale};
 
 /// What a command wants written.
 #[derive(Default)]
@@ -47,6 +48,8 @@ impl Writing {
 pub(crate) struct Written {
     /// Facts that are new.
     pub changes: u32,
+    /// Queries whose answers may be others now.
+    pub stale: Vec<String>,
     /// What came with a bundle.
     pub received: Option<Received>,
 }
@@ -59,18 +62,21 @@ impl Bench {
             Some(project) => project,
             None => self.open_bike_mark()?.to_owned(),
         };
+        let mut moved: Moved = setting.iter().map(|_| Source::Shelf).collect();
         let settings = self.settings(setting, open.then_some(&project));
-        let written = match bundle {
+        let (changes, received) = match bundle {
             None => {
                 let changes = self.stamped(&project, batch, edits, now_ms);
                 let new = self.store.commit(&changes, attachment.as_slice(), &settings)?;
-                self.take(changes);
-                Written { changes: new, received: None }
+                moved.extend(attachment.map(|_| Source::Files));
+                moved.extend(self.take(changes));
+                (new, None)
             }
             Some(bundle) => {
                 let came = self.store.receive(&bundle, &settings)?;
                 let (before, bikes) = (rivals(&self.ledger), count(bundle.projects.len()));
-                self.take(without(bundle.changes, &came.clashes));
+                moved.extend((came.attachments > 0).then_some(Source::Files));
+                moved.extend(self.take(without(bundle.changes, &came.clashes)));
                 let received = Received {
                     changes: came.changes,
                     known: came.known,
@@ -79,13 +85,16 @@ impl Bench {
                     rivals: rivals(&self.ledger).saturating_sub(before),
                     not_taken: came.clashes.into_iter().map(|clash| self.not_taken(clash)).collect(),
                 };
-                Written { changes: came.changes, received: Some(received) }
+                (came.changes, Some(received))
             }
         };
+        // A bundle of which everything was here may be the second try of a call whose answer was lost.
+        let unsure = received.is_some() && moved.is_empty();
+        let stale = if open || unsure { stale::every_query() } else { stale::queries(&moved) };
         if open {
             self.show(project);
         }
-        Ok(written)
+        Ok(Written { changes, stale, received })
     }
 
     /// Every setting that moves with a command: its own, the bike that it opens, and the order in which the plan stood,
@@ -122,17 +131,36 @@ impl Bench {
         }
     }
 
-    /// Adds stored changes to the fold.
-    fn take(&mut self, changes: Vec<Change>) {
-        if changes.is_empty() {
-            return;
-        }
+    /// Adds stored changes to the fold; says what moved with those that are new in it.
+    fn take(&mut self, changes: Vec<Change>) -> Moved {
+        let mut moved = Moved::new();
+        let mut touched: BTreeMap<Key, Vec<Rival>> = BTreeMap::new();
         for change in changes {
+            let fields = self.ledger.fields(&change.key);
+            if fields.and_then(|fields| fields.0.get(&change.field)?.get(&change.stamp)).is_some() {
+                continue;
+            }
+            moved.insert(Source::Shelf);
+            if self.open.as_ref() == Some(&change.key.project) {
+                let before = || fields.map(Fields::rivals).unwrap_or_default();
+                touched.entry(change.key.clone()).or_insert_with(before);
+            }
             self.batches.insert(change.batch.clone());
             self.ledger.add(change);
         }
+        if touched.is_empty() {
+            return moved;
+        }
+        moved.insert(Source::Facts);
+        let rivals = |key| self.ledger.fields(key).map(Fields::rivals).unwrap_or_default();
+        moved.extend(touched.iter().any(|(key, before)| rivals(key) != *before).then_some(Source::Rivals));
+        let before = std::mem::take(&mut self.bike);
         self.reassemble();
-        self.planned.go_on();
+        moved.extend(stale::moved(&before, &self.bike));
+        if stale::moves_the_plan(&moved) {
+            self.planned.go_on();
+        }
+        moved
     }
 
     /// Shows a bike that the store says is open.

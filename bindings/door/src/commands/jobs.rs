@@ -100,8 +100,10 @@ impl Act for PutJobAway {
 }
 
 impl Act for BringJobBack {
-    fn write(&self, _: &Bench, _: &Call) -> Result<Writing, Refusal> {
-        Ok(Writing::of(vec![Edit::gone::<Job>(&self.id, false)]))
+    /// A job that was never there cannot come back; one that is there stays as it is.
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        let away = bench.is_away::<Job>(&self.id)?;
+        Ok(Writing::of(away.then(|| Edit::gone::<Job>(&self.id, false)).into_iter().collect()))
     }
 }
 

@@ -1,11 +1,12 @@
 //! Recording the standard and the fitted spec.
 
 use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
-use layshaft_core::changes::{Edit, Record, edits, read};
+use layshaft_core::changes::{Edit, Fields, Record, edits, read};
 use layshaft_core::error::Refusal;
 
 use crate::Bench;
 use crate::act::{Act, Call};
+use crate::bench::no_such;
 use crate::command::{
     RecordBrake, RecordConsumer, RecordDrive, RecordFluid, RecordIndication, RecordSupply, RecordWheel, RemoveConsumer,
 };
@@ -26,16 +27,19 @@ pub(super) fn end_slot(end: End) -> &'static str {
     }
 }
 
-/// The edits that record `new` at a slot. On the fitted side, only what differs from what shows there now is written,
-/// so that the rest goes on following the standard.
-pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R) -> Result<Vec<Edit>, Refusal> {
-    let project = bench.open_bike_mark()?;
+/// What shows at a slot of one side; the fitted side lies over the standard one.
+fn shown<R: Record>(bench: &Bench, side: Side, slot: &str) -> Result<Option<Fields>, Refusal> {
     let layers: &[&str] = match side {
         Side::Standard => &["standard"],
         Side::Fitted => &["standard", "fitted"],
     };
-    let now: Option<R> =
-        layshaft_core::bike::slot(&bench.ledger, project, R::KIND, layers, slot).map(|fields| read(&fields));
+    Ok(layshaft_core::bike::slot(&bench.ledger, bench.open_bike_mark()?, R::KIND, layers, slot))
+}
+
+/// The edits that record `new` at a slot. On the fitted side, only what differs from what shows there now is written,
+/// so that the rest goes on following the standard.
+pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R) -> Result<Vec<Edit>, Refusal> {
+    let now: Option<R> = shown::<R>(bench, side, slot)?.map(|fields| read(&fields));
     let record = mark(side, slot);
     let mut edits = edits(&record, new, now.as_ref());
     if now.is_none() {
@@ -70,7 +74,8 @@ impl Act for RecordConsumer {
 }
 
 impl Act for RemoveConsumer {
-    fn write(&self, _: &Bench, _: &Call) -> Result<Writing, Refusal> {
+    fn write(&self, bench: &Bench, _: &Call) -> Result<Writing, Refusal> {
+        shown::<Consumer>(bench, self.side, &self.id)?.ok_or_else(|| no_such::<Consumer>(&self.id))?;
         Ok(Writing::of(vec![Edit::gone::<Consumer>(&mark(self.side, &self.id), true)]))
     }
 }
