@@ -33,7 +33,7 @@ test('the end of a cure is announced when it comes, and not before', async () =>
       moment,
     );
     assert.equal(started.refused, undefined);
-    await place.bus.hears(/Left side panel[\s\S]*Fully cured/);
+    await place.bus.hears(/Left side panel[\s\S]*fully cured/);
     assert.ok((await clockOf(window)) >= nowMs + SOON_MS, 'it was announced too early');
   });
 });

@@ -33,6 +33,7 @@ pub fn test() -> Outcome {
     needs::fake_clock()?;
     needs::node()?;
     web::build()?;
+    run(cargo().arg("test").args(SHELL).arg("--lib"))?;
     run(cargo().arg("build").args(SHELL))?;
     let mut tests = program("node");
     // One at a time: two windows on two cores would wait for each other.

@@ -77,6 +77,11 @@ impl Bench {
         self.ledger.changes()
     }
 
+    /// How often the plan of the open bike was worked out since it was opened, for whoever measures that.
+    pub fn plans_worked_out(&self) -> u32 {
+        self.planned.worked_out.get()
+    }
+
     /// The open bike, or a refusal that says that there is none.
     pub(crate) fn open_bike_mark(&self) -> Result<&str, Refusal> {
         self.open

@@ -28,6 +28,15 @@ pub struct AskCall {
     pub query: Query,
 }
 
+/// When and where a call in JSON was made, whichever of the two it is; none where it cannot be read.
+pub fn moment_of(call: &str) -> Option<Moment> {
+    #[derive(serde::Deserialize)]
+    struct Made {
+        moment: Moment,
+    }
+    serde_json::from_str::<Made>(call).ok().map(|made| made.moment)
+}
+
 impl Bench {
     /// `act` as JSON: an [`ActCall`] in, an `Outcome` out, or a `Refusal` as the error.
     pub fn act_json(&mut self, call: &str) -> Result<String, String> {

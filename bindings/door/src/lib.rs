@@ -26,7 +26,7 @@ pub use bench::Bench;
 #[cfg(not(all(target_family = "wasm", target_os = "unknown")))]
 pub use bench::fresh_mark;
 pub use command::Command;
-pub use json::{ActCall, AskCall};
+pub use json::{ActCall, AskCall, moment_of};
 pub use query::Query;
 
 #[cfg(feature = "uniffi")]

@@ -3,7 +3,7 @@
 //! The order is a setting of this device: it decides between plans that are ready together, nothing else, so that a new
 //! fact moves only what it has to. A bench without it plans just as well.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 
 use layshaft_core::bike::Bike;
@@ -19,6 +19,8 @@ pub(crate) struct Planned {
     before: Standing,
     plain: RefCell<Option<Kept>>,
     with_odds: RefCell<Option<Kept>>,
+    /// How often one was worked out.
+    pub worked_out: Cell<u32>,
 }
 
 struct Kept {
@@ -40,6 +42,7 @@ impl Planned {
         if let Some(kept) = slot.borrow().as_ref().filter(|kept| kept.moment == minute) {
             return Arc::clone(&kept.scheduled);
         }
+        self.worked_out.set(self.worked_out.get().saturating_add(1));
         let scheduled = Arc::new(schedule_keeping(bike, &minute, &self.before, with_odds));
         *slot.borrow_mut() = Some(Kept { moment: minute, scheduled: Arc::clone(&scheduled) });
         scheduled

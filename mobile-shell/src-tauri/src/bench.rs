@@ -1,68 +1,101 @@
-//! The open bench behind the two commands of the pages.
+//! The open bench behind the two commands of the pages, and what is told of it beside the pages.
 
 use std::path::Path;
-use std::sync::{Mutex, MutexGuard, PoisonError};
+use std::sync::mpsc::{Receiver, Sender, channel};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_door::Bench;
+use layshaft_core::plan::{Moment, Zone};
+use layshaft_door::command::Outcome;
+use layshaft_door::{Bench, moment_of};
 use tauri::State;
 
-use crate::notices::{self, Announcer};
+use crate::notices::{self, Notice};
 
 /// Name of the database in the app-data folder.
 const DATABASE: &str = "layshaft.sqlite";
 
-/// The open bench, and who says when a cure has come to its end.
+/// The bench, or the refusal that says why it could not be opened: the pages then show that.
+type Opened = Result<Bench, String>;
+
+/// The open bench, and the thread that sees to its notices.
 pub struct Desk {
-    /// The bench, or the refusal that says why it could not be opened: the pages then show that.
-    bench: Mutex<Result<Bench, String>>,
-    announcer: Announcer,
+    bench: Arc<Mutex<Opened>>,
+    /// The local clock of the last call; only the pages know it.
+    zone: Mutex<Option<Zone>>,
+    changed: Sender<Moment>,
 }
 
 impl Desk {
-    /// Opens the database in `folder`, which is made if it is not there.
-    pub fn open(folder: &Path, announcer: Announcer) -> Self {
+    /// Opens the database in `folder`, which is made if it is not there. `expect` is given all notices that are ahead, each
+    /// time they may be others.
+    pub fn open(folder: &Path, expect: impl Fn(Vec<Notice>) + Send + 'static) -> Self {
         let made = std::fs::create_dir_all(folder)
             .map_err(|error| Refusal::new(Code::Storage, format!("{} cannot be made: {error}", folder.display())));
         let bench = made.and_then(|()| Bench::open_native(&folder.join(DATABASE)));
-        let desk = Self {
-            bench: Mutex::new(bench.map_err(|refusal| serde_json::to_string(&refusal).unwrap_or_default())),
-            announcer,
-        };
-        if let Ok(bench) = &*desk.bench() {
-            desk.announce(bench);
+        let bench = Arc::new(Mutex::new(bench.map_err(|refusal| serde_json::to_string(&refusal).unwrap_or_default())));
+        let (changed, moments) = channel();
+        let watched = Arc::clone(&bench);
+        std::thread::spawn(move || watch(&watched, &moments, expect));
+        Self { bench, zone: Mutex::default(), changed }
+    }
+
+    /// Does what the mechanic did: JSON of a call in, JSON of its outcome out, or of the refusal.
+    pub fn act(&self, call: &str) -> Result<String, String> {
+        let outcome = lock(&self.bench).as_mut().map_err(|refusal| refusal.clone())?.act_json(call)?;
+        let moved = serde_json::from_str(&outcome).is_ok_and(|outcome: Outcome| notices::stale(&outcome.stale));
+        self.heard(call, moved);
+        Ok(outcome)
+    }
+
+    /// Answers a question: JSON of a call in, JSON of its answer out, or of the refusal.
+    pub fn ask(&self, call: &str) -> Result<String, String> {
+        let answer = lock(&self.bench).as_ref().map_err(|refusal| refusal.clone())?.ask_json(call);
+        self.heard(call, false);
+        answer
+    }
+
+    /// The notices may be others after a command that says so, with the first call, and when the local clock is another.
+    fn heard(&self, call: &str, moved: bool) {
+        let Some(moment) = moment_of(call) else { return };
+        let mut zone = lock(&self.zone);
+        if moved || zone.as_ref() != Some(&moment.zone) {
+            *zone = Some(moment.zone.clone());
+            // The thread ends with the program only; a moment that is lost then has nobody to be told.
+            let _ = self.changed.send(moment);
         }
-        desk
-    }
-
-    fn announce(&self, bench: &Bench) {
-        self.announcer.expect(notices::ahead(bench, notices::now_ms()));
-    }
-
-    /// A panic in an earlier call leaves the bench as the last finished transaction left it, so it stays usable.
-    fn bench(&self) -> MutexGuard<'_, Result<Bench, String>> {
-        self.bench.lock().unwrap_or_else(PoisonError::into_inner)
     }
 }
 
-/// Does what the mechanic did: JSON of a call in, JSON of its outcome out, or of the refusal.
+/// Makes the notices anew after each change, once for all changes that wait. It is done beside the calls, so that none
+/// waits for it, and at the moment of the call, so that the plan it rests on is the one that the pages ask for.
+fn watch(bench: &Mutex<Opened>, moments: &Receiver<Moment>, expect: impl Fn(Vec<Notice>)) {
+    while let Ok(first) = moments.recv() {
+        let moment = moments.try_iter().last().unwrap_or(first);
+        let notices = lock(bench).as_ref().ok().map(|bench| notices::ahead(bench, &moment));
+        if let Some(notices) = notices {
+            expect(notices);
+        }
+    }
+}
+
+/// A panic in an earlier call leaves the bench as the last finished transaction left it, so it stays usable.
+fn lock<T>(held: &Mutex<T>) -> MutexGuard<'_, T> {
+    held.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+/// [`Desk::act`] for the pages.
 #[tauri::command(async)]
 pub fn act(desk: State<'_, Desk>, envelope: String) -> Result<String, String> {
-    match &mut *desk.bench() {
-        Ok(bench) => {
-            let outcome = bench.act_json(&envelope)?;
-            desk.announce(bench);
-            Ok(outcome)
-        }
-        Err(refusal) => Err(refusal.clone()),
-    }
+    desk.act(&envelope)
 }
 
-/// Answers a question: JSON of a call in, JSON of its answer out, or of the refusal.
+/// [`Desk::ask`] for the pages.
 #[tauri::command(async)]
 pub fn ask(desk: State<'_, Desk>, envelope: String) -> Result<String, String> {
-    match &*desk.bench() {
-        Ok(bench) => bench.ask_json(&envelope),
-        Err(refusal) => Err(refusal.clone()),
-    }
+    desk.ask(&envelope)
 }
+
+#[cfg(test)]
+#[path = "bench_tests.rs"]
+mod tests;

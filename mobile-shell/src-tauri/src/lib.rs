@@ -5,6 +5,7 @@
 
 // On a phone the entry point's macro writes a public function without documentation.
 #![cfg_attr(mobile, allow(missing_docs))]
+#![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 mod bench;
 mod notices;
@@ -22,7 +23,8 @@ pub fn run() -> ExitCode {
         .plugin(tauri_plugin_notification::init())
         .setup(|app| {
             let folder = app.path().app_data_dir()?;
-            app.manage(bench::Desk::open(&folder, notices::Announcer::start(app.handle().clone())));
+            let announcer = notices::Announcer::start(app.handle().clone());
+            app.manage(bench::Desk::open(&folder, move |notices| announcer.expect(notices)));
             Ok(())
         })
         .invoke_handler(tauri::generate_handler![bench::act, bench::ask])

@@ -32,13 +32,16 @@ impl Announcer {
 
 fn wait(app: &AppHandle, fresh: &Receiver<Vec<Notice>>) {
     let mut waiting: VecDeque<Notice> = VecDeque::new();
+    let mut said_to_ms = i64::MIN;
     loop {
         match fresh.recv_timeout(until_next(&waiting)) {
-            Ok(notices) => waiting = notices.into(),
+            // What was said while the new list was made is not said again.
+            Ok(notices) => waiting = notices.into_iter().filter(|notice| notice.due_ms > said_to_ms).collect(),
             Err(RecvTimeoutError::Timeout) => {}
             Err(RecvTimeoutError::Disconnected) => return,
         }
         while let Some(notice) = waiting.pop_front_if(|notice| notice.due_ms <= now_ms()) {
+            said_to_ms = notice.due_ms;
             let shown = app.notification().builder().title(notice.title).body(notice.body).show();
             if let Err(error) = shown {
                 eprintln!("A notice could not be shown: {error}");
