@@ -18638,6 +18638,11 @@ public struct SpeedometerShift: Equatable, Hashable {
      * Whether the reading lies in that band; unknown where the error as made was never measured.
      */
     public var inBand: Bool?
+    /**
+     * Whether it reads so far off that it wants a second look: outside the band or, whatever it was as made, shifted by
+     * more than [`MOST_SHIFT_PERCENT`].
+     */
+    public var farOff: Bool
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -18662,7 +18667,11 @@ public struct SpeedometerShift: Equatable, Hashable {
          */allowedToAt80Kmh: Double, 
         /**
          * Whether the reading lies in that band; unknown where the error as made was never measured.
-         */inBand: Bool? = nil) {
+         */inBand: Bool? = nil, 
+        /**
+         * Whether it reads so far off that it wants a second look: outside the band or, whatever it was as made, shifted by
+         * more than [`MOST_SHIFT_PERCENT`].
+         */farOff: Bool) {
         self.factor = factor
         self.shiftPercent = shiftPercent
         self.shownAt50Kmh = shownAt50Kmh
@@ -18670,6 +18679,7 @@ public struct SpeedometerShift: Equatable, Hashable {
         self.allowedFromAt80Kmh = allowedFromAt80Kmh
         self.allowedToAt80Kmh = allowedToAt80Kmh
         self.inBand = inBand
+        self.farOff = farOff
     }
 
     
@@ -18694,7 +18704,8 @@ public struct FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer {
                 shownAt80Kmh: FfiConverterDouble.read(from: &buf), 
                 allowedFromAt80Kmh: FfiConverterDouble.read(from: &buf), 
                 allowedToAt80Kmh: FfiConverterDouble.read(from: &buf), 
-                inBand: FfiConverterOptionBool.read(from: &buf)
+                inBand: FfiConverterOptionBool.read(from: &buf), 
+                farOff: FfiConverterBool.read(from: &buf)
         )
     }
 
@@ -18706,6 +18717,7 @@ public struct FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer {
         FfiConverterDouble.write(value.allowedFromAt80Kmh, into: &buf)
         FfiConverterDouble.write(value.allowedToAt80Kmh, into: &buf)
         FfiConverterOptionBool.write(value.inBand, into: &buf)
+        FfiConverterBool.write(value.farOff, into: &buf)
     }
 }
 

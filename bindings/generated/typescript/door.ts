@@ -6418,7 +6418,12 @@ allowedToAt80Kmh: number,
 /**
  * Whether the reading lies in that band; unknown where the error as made was never measured.
  */
-inBand?: boolean | null, };
+inBand?: boolean | null, 
+/**
+ * Whether it reads so far off that it wants a second look: outside the band or, whatever it was as made, shifted by
+ * more than [`MOST_SHIFT_PERCENT`].
+ */
+farOff: boolean, };
 
 /**
  * Money spent in one currency.

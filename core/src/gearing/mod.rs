@@ -41,7 +41,8 @@ pub use mesh::{Mesh, chain_on_sprocket, same_size};
 pub use ratio::{engine_speed, engine_speed_change, final_ratio, overall_ratio, road_speed};
 pub use sheet::{GearingAsk, GearingSheet, gearing_sheet};
 pub use speedometer::{
-    SpeedometerShift, allowed_reading, reading_factor, speedometer_factor, speedometer_shift, speedometer_source,
+    MOST_SHIFT_PERCENT, SpeedometerShift, allowed_reading, reading_factor, speedometer_factor, speedometer_shift,
+    speedometer_source,
 };
 pub use thrust::{
     Cruise, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy, PowerSource,

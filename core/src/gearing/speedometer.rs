@@ -27,7 +27,14 @@ pub struct SpeedometerShift {
     pub allowed_to_at_80_kmh: f64,
     /// Whether the reading lies in that band; unknown where the error as made was never measured.
     pub in_band: Option<bool>,
+    /// Whether it reads so far off that it wants a second look: outside the band or, whatever it was as made, shifted by
+    /// more than [`MOST_SHIFT_PERCENT`].
+    pub far_off: bool,
 }
+
+/// Shift of the reading, either way, from which it wants a second look even where the error as made is not known, per
+/// cent: as much as the band of type approval is wide beside its 4 km/h. Our judgement.
+pub const MOST_SHIFT_PERCENT: f64 = 10.0;
 
 /// New speedometer reading over the old one at the same road speed.
 ///
@@ -133,14 +140,17 @@ pub fn speedometer_shift(factor: f64, over_percent: Option<f64>) -> SpeedometerS
     let at_80 = shown(80.0);
     // A reading on the limit is allowed; the last bits of the sum must not decide it.
     let inside = at_80 >= least - 1e-9 && at_80 <= most + 1e-9;
+    let in_band = over_percent.map(|_| inside);
+    let shift_percent = (factor - 1.0) * 100.0;
     SpeedometerShift {
         factor,
-        shift_percent: (factor - 1.0) * 100.0,
+        shift_percent,
         shown_at_50_kmh: shown(50.0),
         shown_at_80_kmh: at_80,
         allowed_from_at_80_kmh: least,
         allowed_to_at_80_kmh: most,
-        in_band: over_percent.map(|_| inside),
+        in_band,
+        far_off: in_band == Some(false) || shift_percent.abs() > MOST_SHIFT_PERCENT + 1e-9,
     }
 }
 
@@ -186,6 +196,19 @@ mod tests {
             assert_eq!(least, true_kmh);
             assert!((highest - most).abs() < 1e-9);
         }
+    }
+
+    #[test]
+    fn a_reading_is_far_off_outside_the_band_or_from_a_shift_of_more_than_a_tenth() {
+        let far_off = |factor, over| speedometer_shift(factor, over).far_off;
+        for factor in [0.9, 1.0, 1.1] {
+            assert!(!far_off(factor, None), "{factor}");
+        }
+        for factor in [0.899, 1.101] {
+            assert!(far_off(factor, None) && far_off(factor, Some(4.0)), "{factor}");
+        }
+        // Exact as made: one per cent less reads low, which no approval allows.
+        assert!(far_off(0.99, Some(0.0)) && !far_off(0.99, Some(4.0)));
     }
 
     #[test]

@@ -16934,7 +16934,7 @@ class SpeedometerShift:
     """
     How the reading shifts against standard.
 """
-    def __init__(self, *, factor:float, shift_percent:float, shown_at_50_kmh:float, shown_at_80_kmh:float, allowed_from_at_80_kmh:float, allowed_to_at_80_kmh:float, in_band:typing.Optional[bool] = None):
+    def __init__(self, *, factor:float, shift_percent:float, shown_at_50_kmh:float, shown_at_80_kmh:float, allowed_from_at_80_kmh:float, allowed_to_at_80_kmh:float, in_band:typing.Optional[bool] = None, far_off:bool):
         self.factor = factor
         self.shift_percent = shift_percent
         self.shown_at_50_kmh = shown_at_50_kmh
@@ -16942,12 +16942,13 @@ class SpeedometerShift:
         self.allowed_from_at_80_kmh = allowed_from_at_80_kmh
         self.allowed_to_at_80_kmh = allowed_to_at_80_kmh
         self.in_band = in_band
+        self.far_off = far_off
         
         
 
     
     def __str__(self):
-        return "SpeedometerShift(factor={}, shift_percent={}, shown_at_50_kmh={}, shown_at_80_kmh={}, allowed_from_at_80_kmh={}, allowed_to_at_80_kmh={}, in_band={})".format(self.factor, self.shift_percent, self.shown_at_50_kmh, self.shown_at_80_kmh, self.allowed_from_at_80_kmh, self.allowed_to_at_80_kmh, self.in_band)
+        return "SpeedometerShift(factor={}, shift_percent={}, shown_at_50_kmh={}, shown_at_80_kmh={}, allowed_from_at_80_kmh={}, allowed_to_at_80_kmh={}, in_band={}, far_off={})".format(self.factor, self.shift_percent, self.shown_at_50_kmh, self.shown_at_80_kmh, self.allowed_from_at_80_kmh, self.allowed_to_at_80_kmh, self.in_band, self.far_off)
     def __eq__(self, other):
         if self.factor != other.factor:
             return False
@@ -16963,6 +16964,8 @@ class SpeedometerShift:
             return False
         if self.in_band != other.in_band:
             return False
+        if self.far_off != other.far_off:
+            return False
         return True
 
 class _UniffiFfiConverterTypeSpeedometerShift(_UniffiConverterRustBuffer):
@@ -16976,6 +16979,7 @@ class _UniffiFfiConverterTypeSpeedometerShift(_UniffiConverterRustBuffer):
             allowed_from_at_80_kmh=_UniffiFfiConverterFloat64.read(buf),
             allowed_to_at_80_kmh=_UniffiFfiConverterFloat64.read(buf),
             in_band=_UniffiFfiConverterOptionalBoolean.read(buf),
+            far_off=_UniffiFfiConverterBoolean.read(buf),
         )
 
     @staticmethod
@@ -16987,6 +16991,7 @@ class _UniffiFfiConverterTypeSpeedometerShift(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.check_lower(value.allowed_from_at_80_kmh)
         _UniffiFfiConverterFloat64.check_lower(value.allowed_to_at_80_kmh)
         _UniffiFfiConverterOptionalBoolean.check_lower(value.in_band)
+        _UniffiFfiConverterBoolean.check_lower(value.far_off)
 
     @staticmethod
     def write(value, buf):
@@ -16997,6 +17002,7 @@ class _UniffiFfiConverterTypeSpeedometerShift(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.allowed_from_at_80_kmh, buf)
         _UniffiFfiConverterFloat64.write(value.allowed_to_at_80_kmh, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.in_band, buf)
+        _UniffiFfiConverterBoolean.write(value.far_off, buf)
 
 class _UniffiFfiConverterOptionalTypeSpeedometerShift(_UniffiConverterRustBuffer):
     @classmethod

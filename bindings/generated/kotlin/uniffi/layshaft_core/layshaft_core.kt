@@ -14172,6 +14172,12 @@ data class SpeedometerShift (
      * Whether the reading lies in that band; unknown where the error as made was never measured.
      */
     var `inBand`: kotlin.Boolean? = null 
+    , 
+    /**
+     * Whether it reads so far off that it wants a second look: outside the band or, whatever it was as made, shifted by
+     * more than [`MOST_SHIFT_PERCENT`].
+     */
+    var `farOff`: kotlin.Boolean
     
 ){
     
@@ -14195,6 +14201,7 @@ public object FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer<Speedomet
             FfiConverterDouble.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterOptionalBoolean.read(buf),
+            FfiConverterBoolean.read(buf),
         )
     }
 
@@ -14205,7 +14212,8 @@ public object FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer<Speedomet
             FfiConverterDouble.allocationSize(value.`shownAt80Kmh`) +
             FfiConverterDouble.allocationSize(value.`allowedFromAt80Kmh`) +
             FfiConverterDouble.allocationSize(value.`allowedToAt80Kmh`) +
-            FfiConverterOptionalBoolean.allocationSize(value.`inBand`)
+            FfiConverterOptionalBoolean.allocationSize(value.`inBand`) +
+            FfiConverterBoolean.allocationSize(value.`farOff`)
     )
 
     override fun write(value: SpeedometerShift, buf: ByteBuffer) {
@@ -14216,6 +14224,7 @@ public object FfiConverterTypeSpeedometerShift: FfiConverterRustBuffer<Speedomet
             FfiConverterDouble.write(value.`allowedFromAt80Kmh`, buf)
             FfiConverterDouble.write(value.`allowedToAt80Kmh`, buf)
             FfiConverterOptionalBoolean.write(value.`inBand`, buf)
+            FfiConverterBoolean.write(value.`farOff`, buf)
     }
 }
 

@@ -77,7 +77,7 @@ export function lines(sheet: GearingSheet): Row[] {
     }
   }
   if (sheet.speedometer) {
-    rows.push({ label: words.gearing.speedometer, value: reads(sheet.speedometer), mark: sheet.speedometer.inBand === false || Math.abs(sheet.speedometer.shiftPercent) > 10 });
+    rows.push({ label: words.gearing.speedometer, value: reads(sheet.speedometer), mark: sheet.speedometer.farOff });
     rows.push({
       label: words.gearing.showsAt(amount(80, 'kilometreHour')),
       value: amount(sheet.speedometer.shownAt80Kmh, 'kilometreHour'),
