@@ -3,17 +3,20 @@
 //! No I/O, no clock, no randomness, no threads, no SQL. `now`, marks and seeds come in as values. Everything that
 //! crosses the door is the domain type itself, marked `#[wire]`.
 //!
-//! Reading order: [`units`], [`bounds`], [`error`], [`finding`], [`bike`], then the areas of the trade, then what
-//! looks across them: [`ripple`], [`inspection`], [`plan`], [`today`], [`dues`], [`alarms`]. [`changes`] is how facts are kept.
+//! The modules stand on floors, the lowest first; each knows only what stands below it. Read them in this order.
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod bounds;
 pub mod error;
-pub mod finding;
+pub mod quantity;
+pub mod time;
 pub mod units;
 
-pub mod bike;
+pub mod changes;
+
+pub mod record;
+
 pub mod brakes;
 pub mod coating;
 pub mod electrical;
@@ -24,18 +27,14 @@ pub mod harness;
 pub mod tyres;
 
 pub mod faults;
-
-pub mod reckon;
-
 pub mod inspection;
 pub mod plan;
 pub mod ripple;
+
+pub mod events;
 pub mod today;
 
-pub mod alarms;
-pub mod dues;
-
-pub mod changes;
+pub mod reckon;
 
 #[cfg(feature = "uniffi")]
 uniffi::setup_scaffolding!();

@@ -4,13 +4,14 @@ use std::cmp::Reverse;
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Job, JobPlace, JobState, Part, PartState};
 use crate::bounds;
 use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
-use crate::dues::{Due, since};
 use crate::error::Refused;
+use crate::events::{Due, since};
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_sheet};
-use crate::plan::{Moment, PlanRow, Scheduled, air_words};
+use crate::plan::{PlanRow, Scheduled, air_words};
+use crate::record::{Bike, Job, JobPlace, JobState, Part, PartState};
+use crate::time::Moment;
 
 /// What to answer for.
 #[wire(lenient)]
@@ -199,7 +200,7 @@ fn readiness_today(bike: &Bike) -> Readiness {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::Step;
+    use crate::record::Step;
 
     #[test]
     fn what_a_job_asks_of_the_hour_is_said_beside_it() {
@@ -270,7 +271,7 @@ mod tests {
     #[test]
     fn a_begun_job_counts_with_what_is_left_of_it() {
         let steps = vec![Step { text: "One step".to_owned(), ..Step::default() }; 4];
-        let begun = crate::bike::Job { steps, steps_done: 3, state: JobState::Begun, ..job("Strip", 2.0, &[]) };
+        let begun = crate::record::Job { steps, steps_done: 3, state: JobState::Begun, ..job("Strip", 2.0, &[]) };
         let sheet = today(&bike(vec![begun]), 30.0);
         assert_eq!((sheet.next[0].minutes_left, sheet.next[0].fits), (30.0, true));
     }

@@ -8,7 +8,7 @@ use layshaft_core::faults::{
     Check, CheckOutcome, FaultAsk, Probe, Suspect, Trouble, TroubleCase, WiringAsk, next_check, wiring_case,
 };
 use layshaft_core::harness::{Element, Harness, Law, Netlist, Setting, netlist, solve, template};
-use layshaft_core::plan::Moment;
+use layshaft_core::time::Moment;
 use layshaft_door::command::StartFault;
 use layshaft_door::{Bench, Command, fresh_mark};
 

@@ -16,7 +16,7 @@ mod vectors;
 mod wiring;
 
 use layshaft_core::error::Refusal;
-use layshaft_core::plan::{Moment, Zone, ZoneShift};
+use layshaft_core::time::{Moment, Zone, ZoneShift};
 use layshaft_door::command::Outcome;
 use layshaft_door::{Bench, Command, fresh_mark};
 

@@ -13,9 +13,10 @@ use crate::{HOUR, SATURDAY, act, at};
 fn bench() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
     let identity =
-        layshaft_core::bike::Identity { name: "Orrin Tern 175".into(), invented: true, ..Default::default() };
+        layshaft_core::record::Identity { name: "Orrin Tern 175".into(), invented: true, ..Default::default() };
     act(&mut bench, StartBike { identity }, SATURDAY).unwrap();
-    let place = layshaft_core::bike::Place { night_celsius: Some(20.0), day_celsius: Some(20.0), humidity: Some(50.0) };
+    let place =
+        layshaft_core::record::Place { night_celsius: Some(20.0), day_celsius: Some(20.0), humidity: Some(50.0) };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     bench
 }
@@ -95,7 +96,7 @@ fn a_window_that_closed_unused_is_sanded_before_the_next_coat_and_undo_gives_it_
 #[test]
 fn a_coat_that_is_carried_into_the_house_cures_there_and_the_next_one_begins_there() {
     let mut bench = bench();
-    let place = layshaft_core::bike::Place { night_celsius: Some(5.0), day_celsius: Some(5.0), humidity: None };
+    let place = layshaft_core::record::Place { night_celsius: Some(5.0), day_celsius: Some(5.0), humidity: None };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     let panel = start(&mut bench, "Side panel");
     let coat = act(&mut bench, lay(&panel), SATURDAY).unwrap().made.unwrap();

@@ -2,7 +2,7 @@
 
 use layshaft_core::changes::Edit;
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::Moment;
+use layshaft_core::time::Moment;
 
 use crate::command::{Command, Outcome, Received};
 use crate::{Bench, commands};

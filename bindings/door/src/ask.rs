@@ -1,9 +1,10 @@
 //! `ask`: one method for each query. The areas of the trade answer; this file only hands them the open bike.
 
 use layshaft_core::error::Refusal;
-use layshaft_core::plan::{Moment, plan_sheet};
+use layshaft_core::plan::{self, plan_sheet};
+use layshaft_core::time::Moment;
 use layshaft_core::{
-    alarms, bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon,
+    bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, harness, inspection, reckon,
     ripple, today, tyres, units,
 };
 
@@ -34,7 +35,7 @@ impl Bench {
 
     /// One job at the bench.
     pub fn job(&self, ask: &MarkAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
-        let job: layshaft_core::bike::Job = self.record(&ask.id)?;
+        let job: layshaft_core::record::Job = self.record(&ask.id)?;
         let scheduled = self.planned.schedule(&self.bike, moment, false);
         let row = scheduled.rows.iter().find(|row| row.job == ask.id).cloned();
         let coats =
@@ -51,7 +52,7 @@ impl Bench {
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.
-    pub(crate) fn tools_of(&self, job: &layshaft_core::bike::Job) -> Vec<JobTool> {
+    pub(crate) fn tools_of(&self, job: &layshaft_core::record::Job) -> Vec<JobTool> {
         let ready = || job.ready_made.as_deref().and_then(plan::ready_made_job);
         let names = job.tools.clone().or_else(|| Some(ready()?.tools)).unwrap_or_default();
         let stands_for = |name: &str| {
@@ -158,7 +159,7 @@ impl Bench {
     /// A calendar file with alarms.
     pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsSheet, Refusal> {
         self.open_bike_mark()?;
-        Ok(alarms::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
+        Ok(events::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
     }
 
     /// Coating products to start from.

@@ -6,8 +6,9 @@
 use std::cell::RefCell;
 use std::sync::Arc;
 
-use layshaft_core::bike::Bike;
-use layshaft_core::plan::{Moment, Scheduled, Standing, schedule_keeping};
+use layshaft_core::plan::{Scheduled, Standing, schedule_keeping};
+use layshaft_core::record::Bike;
+use layshaft_core::time::Moment;
 
 /// Name of the device-local setting with the order of a bike's plan; the bike's mark follows.
 pub(crate) const STOOD: &str = "stood.";

@@ -7,7 +7,7 @@ use std::f64::consts::PI;
 use layshaft_wire::wire;
 
 use super::hydraulic::piston_area;
-use crate::bike::Brake;
+use crate::record::Brake;
 
 /// Bore of a usual brake hose, mm: an eighth of an inch. Common practice, no source.
 pub const USUAL_HOSE_BORE_MM: f64 = 3.175;

@@ -6,8 +6,7 @@
 use layshaft_wire::wire;
 
 use super::line::BrakeLine;
-use crate::finding::{Source, Standing};
-use crate::ripple::Judgement;
+use crate::quantity::{Judgement, Source, Standing};
 
 /// Hydraulic ratios of single-disc hand brakes that are commonly met, pistons counted on one side.
 /// Common practice, no source.

@@ -7,10 +7,9 @@ use super::line::{BrakeLine, Effort, brake_line};
 use super::sheet::{USUAL_LOAD_KG, wheel_radius};
 use super::stopping::DIRECTIVE_LINES;
 use super::working::hydraulics;
-use crate::bike::{Bike, Brake, BrakeKind, End, Spec};
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Finding, Judgement, Quantity, Source, Standing, Weight};
+use crate::record::{Bike, Brake, BrakeKind, End, Spec};
 use crate::units::Unit;
 
 /// Force at the lever that lines are worked out with; no quantity here depends on it.

@@ -4,11 +4,10 @@ use layshaft_wire::wire;
 
 use super::drum::{cam_angle, cam_torque, shoe_range};
 use super::findings::{care, note};
-use crate::bike::Brake;
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::Finding;
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement};
+use crate::record::Brake;
 
 /// Angle with the brake on beyond which a cam lever is taken to stand wrong, degrees. Common practice, no source.
 pub const MOST_APPLIED_DEGREES: f64 = 100.0;
@@ -108,7 +107,7 @@ pub(super) fn findings(drum: &DrumState) -> Vec<Finding> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::BrakeKind;
+    use crate::record::BrakeKind;
 
     fn drum() -> Brake {
         Brake {

@@ -3,9 +3,8 @@
 use super::compare::{BrakeChange, judge_ratio};
 use super::line::{BrakeLine, USUAL_CLEARANCE_MM, USUAL_PAD_FRICTION};
 use super::stopping::StoppingLine;
-use crate::bike::{Brake, End};
-use crate::finding::{Finding, Weight};
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Weight};
+use crate::record::{Brake, End};
 
 /// Lever travel beyond which little is left before the bar, mm. Common practice, no source.
 const LONG_LEVER_MM: f64 = 30.0;

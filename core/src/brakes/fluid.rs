@@ -5,7 +5,7 @@
 use layshaft_wire::wire;
 
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight};
+use crate::quantity::{Finding, Source, Standing, Weight};
 
 /// Grades of brake fluid.
 #[wire]

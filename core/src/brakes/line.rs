@@ -6,8 +6,8 @@ use super::hydraulic::{
     brake_torque, clamp_force, deceleration, hydraulic_ratio, line_pressure, piston_area, tyre_force,
 };
 use super::travel::{clearance_volume, hose_volume, lever_travel, master_travel};
-use crate::bike::{Brake, BrakeKind};
 use crate::error::Refused;
+use crate::record::{Brake, BrakeKind};
 
 /// Friction of usual pads, cold and glazed to warm and bedded in. Common practice, no source.
 pub const USUAL_PAD_FRICTION: (f64, f64) = (0.3, 0.5);

@@ -11,10 +11,10 @@ use super::stopping::{
     StoppingLine, braking_distance, deceleration_from_distance, efficiency, reaction_distance, stopping_lines,
 };
 use super::{findings, working};
-use crate::bike::{Bike, Brake, BrakeKind, End};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Working};
+use crate::quantity::{Finding, Working};
+use crate::record::{Bike, Brake, BrakeKind, End};
 use crate::tyres::rolling_pair;
 
 /// What to work out. What is left out is taken from the fitted bike, or is as said.
@@ -237,7 +237,7 @@ fn fluid_advice(now: Option<FluidGrade>, pour_in: Option<FluidGrade>) -> FluidAd
 mod tests {
     use super::*;
     use crate::brakes::sample::{demo_bike, proposed_disc};
-    use crate::ripple::Judgement;
+    use crate::quantity::Judgement;
 
     fn codes(sheet: &BrakeSheet) -> Vec<&str> {
         sheet.findings.iter().map(|finding| finding.code.as_str()).collect()

@@ -6,9 +6,9 @@
 use layshaft_wire::wire;
 
 use super::hydraulic::GRAVITY;
-use crate::bike::End;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::End;
 
 /// Distance covered before the brake works, m: `s_r = v / 3.6 · t_r`, `v` in km/h, `t_r` in s.
 ///

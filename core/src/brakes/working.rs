@@ -5,7 +5,7 @@ use super::drum_state::DrumState;
 use super::fluid::fluid_source;
 use super::line::BrakeLine;
 use super::sheet::StoppingSheet;
-use crate::finding::{Source, Standing, WorkLine, Working};
+use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::units::Unit;
 
 /// Source of the hydraulic chain.

@@ -6,8 +6,8 @@
 use std::f64::consts::TAU;
 
 use super::Stay;
-use crate::bike::{Bike, Climate, Place};
-use crate::plan::{Moment, ZoneShift};
+use crate::record::{Bike, Climate, Place};
+use crate::time::{Moment, ZoneShift};
 
 /// Temperature when nothing at all is known, °C. An assumption that is said wherever it serves.
 pub(super) const UNKNOWN_PLACE: f64 = 15.0;
@@ -277,7 +277,7 @@ fn wave(night: f64, day: f64) -> [f64; 24] {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::Zone;
+    use crate::time::Zone;
 
     /// Thursday 1 January 2026, 00:00 UTC.
     const NEW_YEAR: i64 = 1_767_225_600_000;

@@ -6,7 +6,7 @@ use super::{ClimateLog, Product, Stay, cure_end_ms};
 use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
-use crate::plan::Moment;
+use crate::time::Moment;
 
 /// So far may the clocks of two devices differ, milliseconds.
 const CLOCKS_DIFFER_MS: i64 = 60_000;
@@ -83,7 +83,7 @@ impl Coat {
 ///
 /// ```
 /// use layshaft_core::coating::went_on;
-/// use layshaft_core::plan::Moment;
+/// use layshaft_core::time::Moment;
 /// let now = Moment { now_ms: 1_775_000_000_000, ..Moment::default() };
 /// assert_eq!(went_on(None, &now).unwrap(), now.now_ms);
 /// assert!(went_on(Some(now.now_ms + 3_600_000), &now).unwrap_err().to_string().contains("Wed 1 Apr, 00:33"));

@@ -192,8 +192,8 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
-    use crate::bike::{Climate, Place};
-    use crate::plan::Moment;
+    use crate::record::{Climate, Place};
+    use crate::time::Moment;
 
     const START: i64 = 1_775_000_000_000;
     const HOUR: i64 = 3_600_000;

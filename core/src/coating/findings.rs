@@ -4,8 +4,8 @@ use super::cure::Pace;
 use super::sheet::{Air, CureSheet, Subject};
 use super::stay::IN_THE_HOUSE;
 use super::{ClimateLog, CureState, ProductKind, StayPlace, surface_margin, words};
-use crate::finding::{Finding, Weight};
-use crate::plan::Zone;
+use crate::quantity::{Finding, Weight};
+use crate::time::Zone;
 
 /// A surface this much above the dew point is dry enough, kelvin (ISO 8502-4 guidance, ISO 12944-7; second-hand).
 const DRY_ENOUGH: f64 = 3.0;

@@ -9,11 +9,11 @@ use super::process::laid;
 use super::process_words::{self, Next, Window};
 use super::sheet::mean_celsius;
 use super::{ClimateLog, Layer, OnHold, PaintNeed, Process, Product, Stay, cure_end_ms};
-use crate::bike::Bike;
 use crate::error::Refused;
-use crate::finding::Finding;
 use crate::fluids::area_of;
-use crate::plan::Moment;
+use crate::quantity::Finding;
+use crate::record::Bike;
+use crate::time::Moment;
 
 /// A process of the bike by its mark, or a plan to try.
 #[wire(lenient)]
@@ -232,7 +232,7 @@ fn lay_out(bike: &Bike, mark: Option<&String>, process: Process, moment: &Moment
         cured_ms,
     };
     let next_step = walked.iter().position(|step| step.sheet.next).and_then(|number| process.steps.get(number));
-    let waits_for = |job: &crate::bike::Job| process.job.as_ref().is_some_and(|mark| job.after.contains(mark));
+    let waits_for = |job: &crate::record::Job| process.job.as_ref().is_some_and(|mark| job.after.contains(mark));
     ProcessSheet {
         id: mark.cloned(),
         state,

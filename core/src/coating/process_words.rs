@@ -1,8 +1,8 @@
 //! How a process is said: the next coat with its window, and what happens when the window closes unused.
 
 use super::{Layer, Process, ProcessState, StepSheet, words};
-use crate::finding::{Finding, Weight};
-use crate::plan::Zone;
+use crate::quantity::{Finding, Weight};
+use crate::time::Zone;
 
 /// What there is to say.
 pub(super) struct Next<'a> {

@@ -8,12 +8,12 @@ use super::{
     ActivationFrom, ClimateLog, Coat, CureState, Milestone, OnHold, Product, Stay, activation_of, dew_point, findings,
     words,
 };
-use crate::bike::Bike;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Working};
 use crate::fluids::PaintedPart;
-use crate::plan::Moment;
+use crate::quantity::{Finding, Working};
+use crate::record::Bike;
+use crate::time::Moment;
 
 /// Points of the curve beside the first.
 const CURVE_STEPS: i64 = 40;

@@ -5,7 +5,7 @@ use std::sync::OnceLock;
 use serde::Deserialize;
 
 use super::Product;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// A product sheet of the starter set.
 struct Card {

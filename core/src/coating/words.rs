@@ -3,7 +3,7 @@
 use super::cure::{Pace, USUAL_ACTIVATION, USUAL_REFERENCE};
 use super::sheet::{Air, CureSheet};
 use super::{ActivationFrom, ClimateLog, surface_margin, typical};
-use crate::finding::{Source, Standing, WorkLine, Working};
+use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::units::Unit;
 
 /// Why it takes as long as it takes: “31 h on the can at 20 °C; 53 h here at 13 °C”.

@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// Declares the caps once: name, as it is written, what it looks like.
 macro_rules! caps {

@@ -4,7 +4,7 @@
 
 use layshaft_wire::wire;
 
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// Least rested voltage of a good battery, for every 12 V: three quarters full in the table of rested voltages.
 const RESTED_FROM: f64 = 12.4;

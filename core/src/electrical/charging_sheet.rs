@@ -9,10 +9,10 @@ use super::charge_state::{
 use super::charging::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
-use crate::bike::Bike;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::record::Bike;
 use crate::units::Unit;
 
 /// Mark of the reading that holds the rested voltage.
@@ -278,7 +278,7 @@ fn sources() -> Vec<Source> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::{Reading, Supply};
+    use crate::record::{Reading, Supply};
 
     fn bike() -> Bike {
         let mut bike = Bike::default();

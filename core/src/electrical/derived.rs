@@ -4,9 +4,8 @@ use super::flashing::with_resistors;
 use super::load::RidingState;
 use super::sheet::{COMPARED_AT_RPM, StateLoad, balance, stationary};
 use super::{Volts, findings, indicating_watts, indication, indicators, load_watts, sources};
-use crate::bike::{Bike, FlasherKind, Slot, Spec};
-use crate::finding::{Finding, Source};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Finding, Judgement, Quantity, Source};
+use crate::record::{Bike, FlasherKind, Slot, Spec};
 use crate::units::Unit;
 
 /// Share of the load as made within which a thermal flasher is expected to keep its rate. Common practice, no source.

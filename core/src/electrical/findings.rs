@@ -3,8 +3,8 @@
 use super::load::RidingState;
 use super::sheet::{Balance, StateLoad, Stationary};
 use super::{Volts, output_at};
-use crate::bike::{Slot, Supply};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Slot, Supply};
 
 /// Everything worth saying on the load page, the heaviest first.
 pub(super) fn of_load(

@@ -6,9 +6,9 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::FlasherKind;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::FlasherKind;
 
 /// Flashes a minute that the rules allow: 90 ± 30.
 pub const FLASH_RULE: (f64, f64) = (60.0, 120.0);
@@ -89,7 +89,7 @@ pub fn thermal_rate(load_share: f64, contacts: f64, rated_rate: f64) -> f64 {
 /// fast below half to nine tenths of its load. With three terminals: the same at any load.
 ///
 /// ```
-/// use layshaft_core::bike::FlasherKind;
+/// use layshaft_core::record::FlasherKind;
 /// use layshaft_core::electrical::{Flashing, flash_band};
 /// assert_eq!(flash_band(FlasherKind::Thermal, 0.17, None).flashing(), Flashing::Stops);
 /// assert_eq!(flash_band(FlasherKind::ElectronicTwo, 0.17, Some(85.0)).flashing(), Flashing::TooFast);

@@ -5,8 +5,8 @@ use layshaft_wire::wire;
 use super::flasher::{FlashBand, Flashing, flash_band};
 use super::pilot::{PilotBehaviour, pilot_behaviour};
 use super::{Volts, consumer_watts, indicating_watts};
-use crate::bike::{Bike, Consumer, FlasherKind, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::harness::LampLook;
+use crate::record::{Bike, Consumer, FlasherKind, LightSource, PilotFitting, Slot, Spec, Use};
 
 /// The indicators of a spec.
 #[wire]

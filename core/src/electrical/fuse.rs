@@ -8,7 +8,7 @@ use layshaft_wire::wire;
 use super::wire::{Conductor, CurrentList, ampacity, voltage_drop, wire_resistance, wire_sources};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, Source, Standing, Weight, WorkLine, Working};
 use crate::units::Unit;
 
 /// Ratings of blade fuses and their colours, amperes. Second hand, from published test data that cite ISO 8820-3.

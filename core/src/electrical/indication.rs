@@ -4,9 +4,8 @@ use super::derived::quantity;
 use super::flasher::{self, FLASH_RULE, Flashing};
 use super::flashing::Indicators;
 use super::pilot::pilot_source;
-use crate::finding::{Finding, Weight};
 use crate::harness::LampLook;
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Finding, Judgement, Quantity, Weight};
 use crate::units::Unit;
 
 /// Flash rate, its band, pilot and the other side. What does not follow with certainty is not there, so that it stays

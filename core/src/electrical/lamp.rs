@@ -7,8 +7,8 @@ use layshaft_wire::wire;
 
 use super::cap::LampCap;
 use super::{consumer_watts, lamp_watts};
-use crate::bike::{Consumer, LightSource};
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::{Consumer, LightSource};
 
 /// Light of a filament goes with this power of its voltage.
 const LIGHT: f64 = 3.4;
@@ -116,7 +116,7 @@ const LUMENS_A_WATT_OF_LIGHT: f64 = 300.0;
 /// One lamp of a consumer at a voltage; `test_volts` serves where the consumer does not say at which its watts hold.
 ///
 /// ```
-/// use layshaft_core::bike::{Consumer, LightSource};
+/// use layshaft_core::record::{Consumer, LightSource};
 /// use layshaft_core::electrical::lamp_at_work;
 /// let lamp = Consumer { watts: 25.0, count: 2, source: Some(LightSource::Filament), ..Consumer::default() };
 /// let at = lamp_at_work(&lamp, 13.5, 12.6);

@@ -8,10 +8,10 @@ use super::flashing::{Indicators, indicators};
 use super::lamp::{LampAtWork, LampCard, lamp_at_work, lamp_cards, light_source};
 use super::resistor::{LoadResistor, load_resistor, resistor_source};
 use super::{Volts, consumer_watts, pilot, sources};
-use crate::bike::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Weight, WorkLine, Working};
+use crate::quantity::{Finding, Weight, WorkLine, Working};
+use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
 
 /// Flashes counted over a time.

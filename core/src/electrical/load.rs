@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use super::Volts;
-use crate::bike::{Consumer, LightSource, Slot, Use};
+use crate::record::{Consumer, LightSource, Slot, Use};
 
 /// What the rider is doing, as far as the electrics care.
 #[wire]
@@ -61,7 +61,7 @@ pub fn lamp_watts(watts: f64, test_volts: f64, volts: f64) -> f64 {
 /// consumer does not say at which voltage its watts hold.
 ///
 /// ```
-/// use layshaft_core::bike::{Consumer, LightSource};
+/// use layshaft_core::record::{Consumer, LightSource};
 /// use layshaft_core::electrical::consumer_watts;
 /// let lamp = Consumer { watts: 10.0, count: 2, source: Some(LightSource::Filament), ..Consumer::default() };
 /// assert!((consumer_watts(&lamp, 13.5, 12.6) - 17.97).abs() < 0.005);
@@ -82,7 +82,7 @@ pub fn consumer_watts(consumer: &Consumer, test_volts: f64, volts: f64) -> f64 {
 /// balance, and so is what does not say when it is used.
 ///
 /// ```
-/// use layshaft_core::bike::Use;
+/// use layshaft_core::record::Use;
 /// use layshaft_core::electrical::{RidingState, share_of_time};
 /// assert_eq!(share_of_time(Some(Use::Lights), RidingState::Day), 0.0);
 /// assert_eq!(share_of_time(Some(Use::Indicating), RidingState::Busy), 0.5);
@@ -103,7 +103,7 @@ pub fn share_of_time(used: Option<Use>, state: RidingState) -> f64 {
 /// consumer stands for the lamps that flash together, on one side.
 ///
 /// ```
-/// use layshaft_core::bike::{Consumer, LightSource, Slot, Supply, Use};
+/// use layshaft_core::record::{Consumer, LightSource, Slot, Supply, Use};
 /// use layshaft_core::electrical::{RidingState, Volts, load_watts};
 /// let lamp = |id: &str, watts, used| Slot {
 ///     id: id.to_owned(),
@@ -122,7 +122,7 @@ pub fn load_watts(consumers: &[Slot], state: RidingState, volts: &Volts) -> f64 
 /// Watts that flash together on one side while they are lit, at the regulated voltage; none without indicators.
 ///
 /// ```
-/// use layshaft_core::bike::{Consumer, Slot, Supply, Use};
+/// use layshaft_core::record::{Consumer, Slot, Supply, Use};
 /// use layshaft_core::electrical::{Volts, indicating_watts};
 /// let pair = Consumer { watts: 2.0, count: 2, used: Some(Use::Indicating), ..Consumer::default() };
 /// let slots = [Slot { id: "indicators".to_owned(), consumer: pair }];
@@ -139,7 +139,7 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
-    use crate::bike::Supply;
+    use crate::record::Supply;
 
     #[test]
     fn the_lamp_law_gives_the_handbook_values_of_a_25_watt_lamp() {

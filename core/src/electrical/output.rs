@@ -3,7 +3,7 @@
 //! Method: straight lines between points; with one point only, the shape of a fixed-magnet alternator that feeds a
 //! battery through its own reactance (circuit theory, from memory), which is an assumption and is shown as one.
 
-use crate::bike::OutputPoint;
+use crate::record::OutputPoint;
 
 /// Share of the rated speed at which a nominal alternator begins to give current. Common practice, no source: an
 /// alternator rated at 5,000 rpm begins to charge a little below idle.
@@ -18,7 +18,7 @@ const CUT_IN: f64 = 0.25;
 /// less at low speed.
 ///
 /// ```
-/// use layshaft_core::bike::OutputPoint;
+/// use layshaft_core::record::OutputPoint;
 /// use layshaft_core::electrical::nominal_output;
 /// let plate = OutputPoint { rpm: 5000.0, watts: 126.0 };
 /// assert_eq!(nominal_output(&plate, 1250.0), 0.0);
@@ -43,7 +43,7 @@ fn share_above_cut_in(speed: f64) -> f64 {
 /// beyond it. One point: [`nominal_output`].
 ///
 /// ```
-/// use layshaft_core::bike::OutputPoint;
+/// use layshaft_core::record::OutputPoint;
 /// use layshaft_core::electrical::output_at;
 /// let curve = [OutputPoint { rpm: 2000.0, watts: 60.0 }, OutputPoint { rpm: 5000.0, watts: 120.0 }];
 /// assert_eq!(output_at(&curve, 3000.0), Some(80.0));
@@ -68,7 +68,7 @@ pub fn output_at(curve: &[OutputPoint], rpm: f64) -> Option<f64> {
 /// The inverse of [`output_at`]; for one point `n = n0 / sqrt(1 - s^2)` with `s = P/P_r sqrt(1 - (n0/n_r)^2)`.
 ///
 /// ```
-/// use layshaft_core::bike::OutputPoint;
+/// use layshaft_core::record::OutputPoint;
 /// use layshaft_core::electrical::{balance_speed, output_at};
 /// let plate = [OutputPoint { rpm: 5000.0, watts: 126.0 }];
 /// let speed = balance_speed(&plate, 60.0).unwrap();
@@ -93,7 +93,7 @@ pub fn balance_speed(curve: &[OutputPoint], watts: f64) -> Option<f64> {
 /// The output as a line to draw, from standstill to `to_rpm`, lowest speed first; empty when no point is known.
 ///
 /// ```
-/// use layshaft_core::bike::OutputPoint;
+/// use layshaft_core::record::OutputPoint;
 /// use layshaft_core::electrical::drawn_output;
 /// let curve = [OutputPoint { rpm: 2000.0, watts: 60.0 }, OutputPoint { rpm: 5000.0, watts: 120.0 }];
 /// let line: Vec<f64> = drawn_output(&curve, 9000.0).iter().map(|point| point.rpm).collect();

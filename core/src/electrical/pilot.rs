@@ -6,9 +6,9 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::Spec;
-use crate::finding::{Source, Standing};
 use crate::harness::{Harness, LampLook, OperatingPoint, Setting, bike_circuit, solve};
+use crate::quantity::{Source, Standing};
+use crate::record::Spec;
 
 /// What is seen while one side is lit; of the two sides the worse.
 #[wire]
@@ -31,7 +31,7 @@ pub struct PilotBehaviour {
 /// the sides lights for one of them only); none where the circuit does not settle.
 ///
 /// ```
-/// use layshaft_core::bike::Spec;
+/// use layshaft_core::record::Spec;
 /// use layshaft_core::electrical::pilot_behaviour;
 /// use layshaft_core::harness::LampLook;
 /// let filament = pilot_behaviour(&Spec::default(), &Spec::default()).unwrap();
@@ -87,7 +87,7 @@ pub(super) fn pilot_source() -> Source {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::{Consumer, Indication, LightSource, PilotFitting, Slot, Use};
+    use crate::record::{Consumer, Indication, LightSource, PilotFitting, Slot, Use};
 
     fn spec(source: LightSource, watts: f64, indication: Indication) -> Spec {
         let lamp = |watts, count, source| Consumer {
@@ -147,7 +147,7 @@ mod tests {
     #[test]
     fn six_volts_behave_alike() {
         let six = |spec: Spec| Spec {
-            supply: crate::bike::Supply { system_volts: Some(6.0), ..crate::bike::Supply::default() },
+            supply: crate::record::Supply { system_volts: Some(6.0), ..crate::record::Supply::default() },
             ..spec
         };
         let filament = behaviour(&six(spec(LightSource::Filament, 10.0, Indication::default())));

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// Ohms that can be bought, E12 series (IEC 60063, from memory).
 const E12: [f64; 12] = [1.0, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2];

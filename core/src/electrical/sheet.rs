@@ -6,10 +6,10 @@ use super::load::RidingState;
 use super::{
     Volts, balance_speed, battery_hours, consumer_watts, drawn_output, load_watts, output_at, share_of_time, sources,
 };
-use crate::bike::{Bike, OutputPoint, Slot, Supply};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, WorkLine, Working};
+use crate::quantity::{Finding, WorkLine, Working};
+use crate::record::{Bike, OutputPoint, Slot, Supply};
 use crate::units::Unit;
 
 /// Engine speed of the comparison when none is asked for, revolutions a minute: a small single in town.
@@ -201,7 +201,7 @@ fn working(
 fn consumer_line(slot: &Slot, volts: &Volts) -> WorkLine {
     let consumer = &slot.consumer;
     let watts = consumer_watts(consumer, volts.test, volts.charging);
-    let equation = if consumer.source == Some(crate::bike::LightSource::Filament) {
+    let equation = if consumer.source == Some(crate::record::LightSource::Filament) {
         let test = consumer.test_volts.unwrap_or(volts.test);
         format!("{} x {:.1} W x ({:.1} V / {test:.1} V)^1.55", consumer.count, consumer.watts, volts.charging)
     } else {

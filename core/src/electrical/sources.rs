@@ -1,6 +1,6 @@
 //! Where the electrical figures come from, each with its standing.
 
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// The lamp law.
 pub(super) fn filament_law() -> Source {

@@ -3,7 +3,7 @@
 //! Six lead cells make a 12 V system, three a 6 V one; every figure here is given for six cells and scales with them.
 
 use super::RidingState;
-use crate::bike::Supply;
+use crate::record::Supply;
 
 /// Nominal voltage that the figures below belong to, volts.
 pub(super) const SIX_CELLS: f64 = 12.0;
@@ -33,7 +33,8 @@ impl Volts {
     /// (UN R37). A 6 V machine has half of each.
     ///
     /// ```
-    /// use layshaft_core::{bike::Supply, electrical::Volts};
+    /// use layshaft_core::record::Supply;
+    /// use layshaft_core::electrical::Volts;
     /// let volts = Volts::of(&Supply { system_volts: Some(6.0), ..Supply::default() });
     /// assert_eq!((volts.standing, volts.charging, volts.test), (6.3, 7.0, 6.75));
     /// ```
@@ -61,7 +62,8 @@ impl Volts {
     /// Whether the regulated voltage lies inside the window of service manuals, 14.0 to 15.5 V for every 12 V.
     ///
     /// ```
-    /// use layshaft_core::{bike::Supply, electrical::Volts};
+    /// use layshaft_core::record::Supply;
+    /// use layshaft_core::electrical::Volts;
     /// let at = |charging| Volts::of(&Supply { charging_volts: Some(charging), ..Supply::default() });
     /// assert!(at(14.4).charging_in_window() && !at(13.2).charging_in_window() && !at(16.0).charging_in_window());
     /// ```

@@ -8,7 +8,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// Resistivity of annealed copper at 20 °C, ohm square millimetres a metre (IEC 60028, second hand).
 const COPPER: f64 = 1.0 / 58.0;

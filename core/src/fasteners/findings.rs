@@ -3,7 +3,7 @@
 use super::engagement::ScrewPlace;
 use super::identify::ThreadMatch;
 use super::sheet::{EngagementAdvice, FastenerAsk, TorqueBand};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
 
 /// A length to a tenth of a millimetre, halves up, as the pages write it.
 fn tenth(mm: f64) -> String {

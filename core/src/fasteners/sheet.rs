@@ -11,7 +11,7 @@ use super::torque::{Seat, preload_from_torque, tighten};
 use super::words;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Working};
+use crate::quantity::{Finding, Working};
 
 /// How thread and head are lubricated.
 #[wire]

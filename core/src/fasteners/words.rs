@@ -2,7 +2,7 @@
 
 use super::sheet::{EngagementAdvice, ScrewStrength, TorqueBand};
 use super::{ThreadMatch, core_diameter, flank_diameter};
-use crate::finding::{Source, Standing, WorkLine, Working};
+use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::units::Unit;
 
 /// How the page was worked out.

@@ -7,11 +7,11 @@ use super::circuit::wiring_case;
 use super::knowledge::{KNOWLEDGE, knowledge_case};
 use super::reach::{circuit_checks, searchable};
 use super::sheet::{SearchState, standing};
-use crate::bike::Bike;
 use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
 use crate::harness::{TEMPLATES, circuit_of};
+use crate::record::Bike;
 
 /// Milliseconds in a mean year.
 const YEAR_MS: f64 = 31_556_952_000.0;

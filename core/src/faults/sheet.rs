@@ -8,7 +8,7 @@ use super::next::{ENOUGH, NextCheck, next_check, settled_share};
 use super::order::{TryOut, try_order};
 use super::trouble::{covers_off, trouble_minutes};
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight};
+use crate::quantity::{Finding, Source, Standing, Weight};
 
 /// What an answer to the next check would mean.
 #[wire]

@@ -7,7 +7,7 @@ use super::mix_sheet::{MixSheet, by_volume, working};
 use super::surface::{Surface, area_of};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Finding, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
 /// An area to be painted.

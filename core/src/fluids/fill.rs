@@ -3,10 +3,10 @@
 use layshaft_wire::wire;
 
 use super::pour::{Pour, in_words, split_pours, volume};
-use crate::bike::{Bike, FillKind};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::record::{Bike, FillKind};
 use crate::units::Unit;
 
 /// What to fill. What is left out is taken from the bike.
@@ -199,7 +199,7 @@ fn working(pours: &[Pour], volume_ml: u32, of_bike: bool) -> Working {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::{Filling, Fluid};
+    use crate::record::{Filling, Fluid};
 
     fn demo_bike() -> Bike {
         let oil = |id: &str, name: &str, litres, fill| Filling {

@@ -6,7 +6,7 @@ use super::cover_sheet::{CoverAsk, CoverNeed, cover_sheet};
 use super::mix::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, Source, Standing, Weight, WorkLine, Working};
 use crate::units::Unit;
 
 /// A two-part product.

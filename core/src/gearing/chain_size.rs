@@ -4,9 +4,9 @@
 //! each other; ISO 10190 is the standard behind them (not read). Where the two differ the larger inner width is named in
 //! the note. The first digit of a size is its pitch in eighths of an inch, which the table confirms for every row.
 
-use crate::bike::ChainSize;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::ChainSize;
 
 /// The dimensions of a chain size.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,7 +38,8 @@ pub(super) const ALL: [ChainSize; 8] = [
 /// The dimensions of a chain size.
 ///
 /// ```
-/// use layshaft_core::{bike::ChainSize, gearing::chain_dimensions};
+/// use layshaft_core::record::ChainSize;
+/// use layshaft_core::gearing::chain_dimensions;
 /// // Same pitch and width, another roller: a 532 chain does not run on a 530 sprocket.
 /// let (slim, thick) = (chain_dimensions(ChainSize::C530), chain_dimensions(ChainSize::C532));
 /// assert_eq!(slim.pitch_mm, thick.pitch_mm);
@@ -66,7 +67,8 @@ pub const fn chain_dimensions(size: ChainSize) -> ChainDimensions {
 /// Pitch of a chain size, mm.
 ///
 /// ```
-/// use layshaft_core::{bike::ChainSize, gearing::pitch};
+/// use layshaft_core::record::ChainSize;
+/// use layshaft_core::gearing::pitch;
 /// assert_eq!(pitch(ChainSize::C428), 12.7);
 /// ```
 pub const fn pitch(size: ChainSize) -> f64 {
@@ -76,7 +78,8 @@ pub const fn pitch(size: ChainSize) -> f64 {
 /// The size of a name as written on the chain.
 ///
 /// ```
-/// use layshaft_core::{bike::ChainSize, gearing::chain_size_named};
+/// use layshaft_core::record::ChainSize;
+/// use layshaft_core::gearing::chain_size_named;
 /// assert_eq!(chain_size_named("chainSize", "520"), Ok(ChainSize::C520));
 /// assert!(chain_size_named("chainSize", "999").is_err());
 /// ```

@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use super::speedometer::{SpeedometerShift, allowed_reading};
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// A reading at a test speed, now and with the corrector.
 #[wire]

@@ -14,11 +14,10 @@ use super::{
     ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
     speedometer_source, turns_until_same_link,
 };
-use crate::bike::{Bike, Drive, Spec};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Weight};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Finding, Judgement, Quantity, Source, Weight};
+use crate::record::{Bike, Drive, Spec};
 use crate::tyres::{Rolling, rolling_pair, tyre_source};
 use crate::units::Unit;
 
@@ -240,8 +239,8 @@ fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::Reading;
     use crate::gearing::sample::demo_bike;
+    use crate::record::Reading;
 
     fn value<'a>(quantities: &'a [Quantity], id: &str) -> &'a Quantity {
         quantities.iter().find(|quantity| quantity.id == id).unwrap_or_else(|| panic!("{id}"))

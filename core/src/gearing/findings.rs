@@ -4,8 +4,8 @@ use super::chain_size::pitch;
 use super::fit::{Axle, counts_that_fit, ends_swapped, teeth};
 use super::mesh::on_mesh;
 use super::{ChainFit, GearTrain, SpeedometerShift, centre_distance};
-use crate::bike::{Bike, ChainJoint, Drive, Wheel};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, ChainJoint, Drive, Wheel};
 use crate::tyres::{Section, TyreSize};
 
 /// Findings on gears and speeds.

@@ -5,9 +5,9 @@ use layshaft_wire::wire;
 use super::chain::{centre_distance, chain_length, next_even, worn_centre_distance};
 use super::chain_size::{chain_dimensions, pitch};
 use super::wear::{WearLimit, WearRule};
-use crate::bike::{ChainSize, Drive};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::record::{ChainSize, Drive};
 
 /// How a chain fits.
 #[wire]

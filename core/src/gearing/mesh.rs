@@ -3,9 +3,9 @@
 //! Geometry of the sizes in `chain_size`; that nothing but the same size is fitted is common practice.
 
 use super::chain_size::chain_dimensions;
-use crate::bike::{ChainSize, Drive};
 use crate::error::Refused;
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{ChainSize, Drive};
 
 /// How a chain meets a sprocket that is cut for a certain size.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -24,7 +24,8 @@ pub enum Mesh {
 /// between the inner plates (the tooth must go between them). Source: geometry of the sizes; common practice.
 ///
 /// ```
-/// use layshaft_core::{bike::ChainSize, gearing::{Mesh, chain_on_sprocket}};
+/// use layshaft_core::record::ChainSize;
+/// use layshaft_core::gearing::{Mesh, chain_on_sprocket};
 /// assert_eq!(chain_on_sprocket(ChainSize::C520, ChainSize::C520), Mesh::Runs);
 /// assert!(matches!(chain_on_sprocket(ChainSize::C520, ChainSize::C525), Mesh::Never(_)));
 /// assert!(matches!(chain_on_sprocket(ChainSize::C532, ChainSize::C530), Mesh::Never(_)));

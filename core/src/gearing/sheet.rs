@@ -11,10 +11,10 @@ use super::{
     ChainFit, Corrector, GearTrain, SpeedometerShift, engine_speed_change, findings, pitch, speedometer_factor,
     speedometer_shift, working,
 };
-use crate::bike::{Bike, Spec};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, WorkLine, Working};
+use crate::quantity::{Finding, WorkLine, Working};
+use crate::record::{Bike, Spec};
 use crate::tyres::rolling_pair;
 
 /// What to work out. What is left out is taken from the fitted bike.
@@ -147,8 +147,8 @@ pub(super) fn speedometer(bike: &Bike, spec: &Spec) -> Result<Option<Speedometer
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::SpeedometerDrive;
     use crate::gearing::sample::demo_bike;
+    use crate::record::SpeedometerDrive;
 
     fn ask(front_teeth: u32, rear_teeth: u32) -> GearingAsk {
         GearingAsk { front_teeth: Some(front_teeth), rear_teeth: Some(rear_teeth), ..GearingAsk::default() }

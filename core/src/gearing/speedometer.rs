@@ -6,8 +6,8 @@
 use layshaft_wire::wire;
 
 use super::final_ratio;
-use crate::bike::{Drive, Spec, SpeedometerDrive};
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::{Drive, Spec, SpeedometerDrive};
 use crate::tyres::rolling_pair;
 
 /// How the reading shifts against standard.
@@ -156,7 +156,7 @@ pub fn speedometer_source() -> Source {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::Wheel;
+    use crate::record::Wheel;
 
     fn spec(front_teeth: u32, rear_teeth: u32, front_tyre: &str, rear_tyre: &str) -> Spec {
         let wheel = |tyre: &str| Wheel { tyre: Some(tyre.to_owned()), ..Wheel::default() };

@@ -2,11 +2,10 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::Drive;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Weight};
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Weight};
+use crate::record::Drive;
 
 /// Slack round the whole chain.
 #[wire]

@@ -4,9 +4,9 @@ use layshaft_wire::wire;
 
 use super::fit::teeth;
 use super::{engine_speed, final_ratio, overall_ratio, road_speed};
-use crate::bike::Drive;
 use crate::bounds;
 use crate::error::Refused;
+use crate::record::Drive;
 use crate::tyres::Rolling;
 
 /// One gear.

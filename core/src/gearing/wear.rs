@@ -5,11 +5,10 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Drive};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
-use crate::ripple::Judgement;
+use crate::quantity::{Judgement, Source, Standing};
+use crate::record::{Bike, Drive};
 use crate::units::Unit;
 
 /// Whose limit it is.

@@ -7,11 +7,10 @@ use super::fit::{Axle, WornPosition, links_of, teeth, worn_position, worn_positi
 use super::tight_spot::{TightSpot, on_tight_spot, tight_spot};
 use super::wear::{WearLimit, WearRule, elongation, judge_wear, noted_elongation, wear_limits, worn_length};
 use super::working::{geometry, wear_source};
-use crate::bike::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Weight, WorkLine, Working};
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Weight, WorkLine, Working};
+use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::units::Unit;
 
 /// What was measured. What is left out is taken from the fitted bike, or stays unknown.

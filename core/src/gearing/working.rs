@@ -5,8 +5,8 @@ use super::corrector::production_source;
 use super::fit::Axle;
 use super::speedometer::{Sender, speedometer_source};
 use super::{ChainFit, Corrector, GearTrain, SpeedometerShift};
-use crate::bike::{ChainSize, Drive, Wheel};
-use crate::finding::{Source, Standing, WorkLine, Working};
+use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::record::{ChainSize, Drive, Wheel};
 use crate::tyres::{TyreSize, tyre_source};
 use crate::units::Unit;
 

@@ -7,7 +7,7 @@ use super::element::{Component, Condition, Element, Harness};
 use crate::bounds::{self, Bound};
 use crate::electrical::check_wire;
 use crate::error::Refused;
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
 
 /// Difference of two sources on the same two points above which they work against each other, volts.
 const IN_CONFLICT_VOLTS: f64 = 0.3;

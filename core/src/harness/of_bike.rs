@@ -2,8 +2,8 @@
 
 use super::element::{Component, Element, Harness};
 use super::templates::template;
-use crate::bike::{Consumer, FlasherKind, LightSource, PilotFitting, Spec};
 use crate::electrical::{Volts, indicating_watts};
+use crate::record::{Consumer, FlasherKind, LightSource, PilotFitting, Spec};
 
 /// Which elements of the templates stand for which consumer of the bike.
 const STANDS_FOR: [(&str, &[&str]); 9] = [
@@ -25,7 +25,7 @@ const RECTIFIER: (f64, f64, f64) = (2.52e-9, 1.752, 0.05);
 /// A template as it is on this bike; none when there is no such template. What the bike does not say stays as in the template.
 ///
 /// ```
-/// use layshaft_core::bike::Spec;
+/// use layshaft_core::record::Spec;
 /// use layshaft_core::harness::{bike_circuit, template};
 /// assert_eq!(bike_circuit(&Spec::default(), &Spec::default(), "horn"), template("horn", 12.0));
 /// ```

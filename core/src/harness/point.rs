@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::element::{Component, Element};
 use super::solve::Settled;
 use crate::electrical::{BLOWS_FROM, CurrentList, ampacity};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
 
 /// Light of a filament goes with this power of its voltage (handbook value, second hand).
 const LIGHT: f64 = 3.4;

@@ -15,9 +15,9 @@ use super::solve::{Unsolved, solve};
 use super::sources::harness_sources;
 use super::symptom::{Symptom, difference};
 use super::templates::TEMPLATES;
-use crate::bike::Bike;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight};
+use crate::quantity::{Finding, Source, Standing, Weight};
+use crate::record::Bike;
 
 /// Which circuit, in which position.
 #[wire(lenient)]

@@ -1,6 +1,6 @@
 //! Where the figures of the harness come from, each with its standing.
 
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// What the harness is computed with.
 pub fn harness_sources() -> Vec<Source> {

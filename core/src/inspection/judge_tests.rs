@@ -1,9 +1,8 @@
 //! Every way to a verdict.
 
 use super::*;
-use crate::finding::Standing;
 use crate::inspection::{AnswerWord, Limit, Measure};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Judgement, Quantity, Standing};
 use crate::units::Unit;
 
 use AnswerWord::{DoesNotApply as WordDoesNotApply, Good, NotChecked, NotGood};

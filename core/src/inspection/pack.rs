@@ -9,7 +9,7 @@ use layshaft_wire::wire;
 
 use super::written;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 use crate::units::Unit;
 
 /// The packs that are built in, in the order in which they are offered.

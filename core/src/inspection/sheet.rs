@@ -4,9 +4,9 @@ use layshaft_wire::wire;
 
 use super::pack::built_in;
 use super::{ItemVerdict, Pack, PackCard, Verdict, judge_item};
-use crate::bike::Bike;
 use crate::error::Refused;
-use crate::finding::Weight;
+use crate::quantity::Weight;
+use crate::record::Bike;
 use crate::ripple::derive;
 
 /// Which pack.

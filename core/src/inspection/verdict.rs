@@ -2,7 +2,7 @@
 
 use super::answer::plausible;
 use super::{AnswerWord, Item, ItemAnswer, Limit, Measure, Verdict, wording};
-use crate::ripple::{Derived, Judgement, Quantity};
+use crate::quantity::{Derived, Judgement, Quantity};
 use crate::units::Unit;
 
 /// A verdict with its reason.

@@ -10,7 +10,7 @@ use serde::Deserialize;
 use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 use crate::units::Unit;
 
 #[derive(Deserialize)]

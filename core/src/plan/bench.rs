@@ -5,7 +5,7 @@
 //! own and needs no source.
 
 use super::WorkSpan;
-use super::calendar::MINUTE_MS;
+use crate::time::MINUTE_MS;
 
 /// Bench time from now on: all of it, or that in which a kind of job can be done.
 #[derive(Debug)]
@@ -137,9 +137,9 @@ impl Bench {
 
 #[cfg(test)]
 mod tests {
-    use super::super::calendar::HOUR_MS;
-    use super::super::{BenchTime, Span, Zone};
     use super::*;
+    use crate::plan::bench_time::{BenchTime, Span};
+    use crate::time::{HOUR_MS, Zone};
 
     /// Thursday, 1 January 1970, midnight: bench time each Thursday 10:00 to 12:00 and Friday 10:00 to 11:00.
     fn bench() -> Bench {

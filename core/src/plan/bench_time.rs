@@ -4,11 +4,11 @@ use std::collections::BTreeSet;
 
 use layshaft_wire::wire;
 
-use super::calendar::{DAY_MS, Day};
-use super::{Moment, WorkSpan, Zone, check_day};
+use super::sheet::WorkSpan;
 use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
+use crate::time::{DAY_MS, Day, Moment, Zone, check_day};
 
 /// A stretch of bench time on one day of the week.
 #[wire]
@@ -235,9 +235,8 @@ pub(crate) fn clock(minute: u32) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::calendar::{HOUR_MS, MINUTE_MS};
-    use super::super::{Span, ZoneShift};
-    use super::*;
+    use super::{Span, *};
+    use crate::time::{HOUR_MS, MINUTE_MS, ZoneShift};
 
     fn at(text: &str, minute: u32, zone: &Zone) -> i64 {
         zone.instant_of(Day::read(text).unwrap(), minute)

@@ -1,12 +1,12 @@
 //! Blocks: tasks that time limits bind together. A block that finds no place by itself, with nothing else to do, never
 //! finds one.
 
-use super::calendar::DAY_MS;
 use super::lay::Ground;
 use super::needs::Task;
 use super::orders::{Outline, orders, tries_all};
 use super::own_time::Benches;
 use super::waits::Clockwork;
+use crate::time::DAY_MS;
 
 /// How far ahead a block is tried, days: a week repeats itself, and a year has every season's exceptions.
 const TRIED_DAYS: i64 = 366;

@@ -1,9 +1,11 @@
 //! The plan on small bikes, each date reckoned by hand.
 
+use super::bench_time::{DayOff, Span};
 use super::example::*;
-use super::{DayOff, Moment, Span, Zone, ZoneShift, schedule};
-use crate::bike::{Bike, Job, JobState, PartState, Step, Wait};
+use super::schedule::schedule;
 use crate::coating::{Coat, Product};
+use crate::record::{Bike, Job, JobState, PartState, Step, Wait};
+use crate::time::{Moment, Zone, ZoneShift};
 
 #[test]
 fn jobs_come_in_dependency_order_then_by_rank_then_by_mark() {

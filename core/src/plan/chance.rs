@@ -10,15 +10,14 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use layshaft_wire::wire;
 
-use super::Moment;
-use super::calendar::{Day, MINUTE_MS};
 use super::chain::Ended;
 use super::dates::Dates;
 use super::holders::{Holder, holders};
 use super::lay::{Ground, Plan, by_begin, misses};
 use super::needs::{MORNING_MINUTE, Needs, Task, missing};
 use super::spread::{Draws, Spread};
-use crate::bike::{Bike, Delivery};
+use crate::record::{Bike, Delivery};
+use crate::time::{Day, MINUTE_MS, Moment};
 
 /// Runs through the plan. From seed to seed the date in nine of ten moves by less than half a day.
 const RUNS: usize = 3_000;
@@ -220,15 +219,14 @@ fn arrival_ms(delivery: &Delivery, moment: &Moment, share: f64) -> i64 {
 
 #[cfg(test)]
 mod tests {
-    use super::super::Span;
-    use super::super::calendar::DAY_MS;
     use super::super::example::{bike, job, needing, part, tuesday_noon, waiting};
     use super::super::holders::HolderKind;
     use super::super::own_time::Benches;
     use super::super::waits::Clockwork;
-    use super::super::{Scheduled, Standing, schedule_keeping};
+    use super::super::{Scheduled, Span, Standing, schedule_keeping};
     use super::*;
-    use crate::bike::{Job, Part, PartState};
+    use crate::record::{Job, Part, PartState};
+    use crate::time::DAY_MS;
 
     fn every_day() -> Vec<Span> {
         (1..=7).map(|weekday| Span { weekday, from_minute: 540, to_minute: 600 }).collect()

@@ -1,10 +1,12 @@
 //! The checker of a plan: whether it keeps the calendars, the waits, the time limits, the parcels and the one mechanic.
 //! It shares no code with what makes plans: it reads the rows and the records, and looks at the work minute by minute.
 
-use super::calendar::{HOUR_MS, MINUTE_MS};
-use super::{DayHours, Moment, PlanRow, Scheduled, Span};
-use crate::bike::{Air, Bike, Job, JobPlace, JobState, WorkSpot};
+use super::bench_time::{DayHours, Span};
+use super::schedule::Scheduled;
+use super::sheet::PlanRow;
 use crate::coating::ClimateLog;
+use crate::record::{Air, Bike, Job, JobPlace, JobState, WorkSpot};
+use crate::time::{HOUR_MS, MINUTE_MS, Moment};
 
 /// When a row lets those that follow it begin.
 pub(super) fn over_ms(row: &PlanRow) -> Option<i64> {
@@ -202,9 +204,8 @@ fn daily(hours: &DayHours, moment: &Moment, at_ms: i64) -> bool {
 
 #[test]
 fn the_checker_sees_each_rule_that_is_broken() {
-    use super::WorkSpan;
     use super::example::{bike, job, tuesday_noon, waiting};
-    use super::schedule;
+    use super::{WorkSpan, schedule};
     let mut coat = waiting(job("coat", 1.0, &[]), "flash off", 1.0);
     coat.wait.as_mut().unwrap().at_most_hours = Some(3.0);
     let clear = Job { place: Some(JobPlace::Daylight), ..job("clear", 1.0, &["coat"]) };
@@ -241,7 +242,7 @@ fn the_checker_sees_each_rule_that_is_broken() {
     assert!(moved("tyre", &move |work| *work = on_top.clone()).contains("are done at once"));
     let mut crowded = bike.clone();
     for title in ["coat", "tyre"] {
-        let taken = crate::bike::SpotTaken { spot: WorkSpot::Oven, hours_after: Some(2000.0) };
+        let taken = crate::record::SpotTaken { spot: WorkSpot::Oven, hours_after: Some(2000.0) };
         crowded.jobs.get_mut(title).unwrap().spots = Some(vec![taken]);
     }
     assert!(broken(&crowded, &tuesday_noon(), &plan).join("; ").contains("in one spot at once"));

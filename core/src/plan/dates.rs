@@ -8,7 +8,7 @@
 //! sample quantiles of discrete distributions”, Annals of the Institute of Statistical Mathematics 63, 2011, standing:
 //! from memory.
 
-use super::Zone;
+use crate::time::Zone;
 
 /// The days on which runs are ready.
 #[derive(Debug, Default)]
@@ -64,8 +64,8 @@ impl Dates {
 
 #[cfg(test)]
 mod tests {
-    use super::super::calendar::{DAY_MS, HOUR_MS};
     use super::*;
+    use crate::time::{DAY_MS, HOUR_MS};
 
     /// So many runs that are ready on each of some days, at an hour.
     fn runs(heaps: &[(i64, i64, usize)]) -> Vec<Option<i64>> {

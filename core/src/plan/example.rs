@@ -1,8 +1,10 @@
 //! Invented bikes for the tests of the plan.
 
-use super::calendar::Day;
-use super::{BenchTime, Moment, PlanRow, Scheduled, Span, Zone};
-use crate::bike::{Bike, Job, JobState, Part, PartState, Wait};
+use super::bench_time::{BenchTime, Span};
+use super::schedule::Scheduled;
+use super::sheet::PlanRow;
+use crate::record::{Bike, Job, JobState, Part, PartState, Wait};
+use crate::time::{Day, Moment, Zone};
 
 /// Tuesday, 24 March 2026, noon, UTC.
 pub(crate) fn tuesday_noon() -> Moment {

@@ -1,13 +1,12 @@
 //! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
 
-use super::calendar::{HOUR_MS, MINUTE_MS};
 use super::chain::Ended;
 use super::lay::{Ground, Laid, Plan, last_over};
 use super::needs::{Holder, Needs, Task, missing};
 use super::own_time::Kind;
 use super::running::Running;
-use super::{Moment, Zone};
-use crate::bike::{Bike, JobState, WorkSpot};
+use crate::record::{Bike, JobState, WorkSpot};
+use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
 
 /// A stretch of the way from now to the ready date.
 #[derive(Clone, Debug, PartialEq)]

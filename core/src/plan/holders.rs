@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use layshaft_wire::wire;
 
-use crate::bike::Bike;
+use crate::record::Bike;
 
 /// So many are told.
 const MOST: usize = 6;
@@ -53,7 +53,7 @@ pub(crate) fn holders(bike: &Bike, jobs: &BTreeMap<&str, f64>, parcels: &BTreeMa
 mod tests {
     use super::super::example::{bike, job, part};
     use super::*;
-    use crate::bike::PartState;
+    use crate::record::PartState;
 
     fn made() -> Bike {
         let titles = ["seals", "engine", "tank", "chain", "lamps", "tyre", "ride"];

@@ -2,7 +2,7 @@
 
 use super::example::*;
 use super::{DayHours, Scheduled, Span, schedule};
-use crate::bike::{Bike, Job, JobPlace, JobState, Wait};
+use crate::record::{Bike, Job, JobPlace, JobState, Wait};
 
 /// The job, after which what follows must begin within so many hours.
 fn limiting(job: Job, wait_hours: f64, at_most_hours: f64) -> Job {
@@ -148,7 +148,7 @@ fn a_limit_that_no_bench_time_keeps_is_said_with_the_stretch_that_would() {
 fn a_coat_is_not_planned_before_what_must_follow_can_be() {
     let mut bike =
         bike(vec![limiting(job("base", 1.0, &[]), 0.0, 6.0), needing(job("clear", 1.0, &["base"]), &["can"])]);
-    bike.parts.insert("can".to_owned(), part("Can", crate::bike::PartState::Wanted, None));
+    bike.parts.insert("can".to_owned(), part("Can", crate::record::PartState::Wanted, None));
     let scheduled = plan(&bike);
     assert_eq!(codes(&scheduled), ["plan.part-without-day", "plan.limit-waits"]);
     assert!(row(&scheduled, "base").work.is_empty());

@@ -7,11 +7,11 @@
 //! Mathematics 5, 1955, standing: from memory). More bench time only takes rules away, so no task of an order can end
 //! later by it.
 
-use super::calendar::{DAY_MS, MINUTE_MS};
 use super::needs::Task;
 use super::own_time::Benches;
 use super::spots::Freed;
 use super::waits::Clockwork;
+use crate::time::{DAY_MS, MINUTE_MS};
 
 /// Where a task lies.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,10 +3,10 @@
 
 use super::needs::Task;
 use super::waits::hours_ms;
-use super::{Moment, Zone};
-use crate::bike::{Job, JobState};
 use crate::bounds;
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Job, JobState};
+use crate::time::{Moment, Zone};
 
 /// Within how long after the work of a job what follows must begin, milliseconds; none without a limit.
 pub(crate) fn at_most_ms(job: &Job) -> Option<i64> {

@@ -1,7 +1,6 @@
 //! The plan: jobs in the order they need, on the calendar of the mechanic's hours, through every cure and wait.
 
 mod bench_time;
-mod calendar;
 
 pub mod project;
 
@@ -43,7 +42,6 @@ mod sheet;
 mod suppose;
 
 pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
-pub use calendar::{Moment, Zone, ZoneShift, check_day};
 pub use chance::{Odds, OddsPoint};
 pub use holders::{Holder, HolderKind};
 pub use offers::Offer;

@@ -3,8 +3,6 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::Moment;
-use super::calendar::{Day, MINUTE_MS};
 use super::circles::loops;
 use super::limits::{at_most_ms, limit_passed, link_limits};
 use super::notes::{assumed_bench_time, assumed_helper, note_part_day, unknown_wait};
@@ -14,8 +12,9 @@ use super::running::{Running, running_waits};
 use super::spots::{Takes, left_taken};
 use super::waits::{Clockwork, WaitRule};
 use super::weather::unknown_air;
-use crate::bike::{Bike, Job, JobState, Part, PartState, WorkSpot};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, Job, JobState, Part, PartState, WorkSpot};
+use crate::time::{Day, MINUTE_MS, Moment};
 
 /// A parcel counts as here from this minute of its day on.
 pub(crate) const MORNING_MINUTE: u32 = 8 * 60;

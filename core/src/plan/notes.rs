@@ -1,11 +1,11 @@
 //! What is worth saying of the needs of jobs: what is assumed, what is late, what is not known.
 
-use super::calendar::Day;
+use super::bench_time::BenchTime;
 use super::needs::Task;
 use super::waits::WaitRule;
-use super::{BenchTime, Moment};
-use crate::bike::{Bike, Job, JobState, Part, PartState};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, Job, JobState, Part, PartState};
+use crate::time::{Day, Moment};
 
 pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &mut Vec<Finding>) {
     let today = moment.zone.day_at(moment.at_ms());

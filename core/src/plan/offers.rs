@@ -2,13 +2,13 @@
 
 use layshaft_wire::wire;
 
-use super::calendar::Day;
+use super::bench_time::ExtraTime;
 use super::needs::missing;
 use super::schedule::Scheduled;
 use super::suppose::{Supposed, Supposition, suppose};
 use super::waits::{Clockwork, WaitRule};
-use super::{ExtraTime, Moment};
-use crate::bike::{Bike, JobState, Part};
+use crate::record::{Bike, JobState, Part};
+use crate::time::{Day, Moment};
 
 /// Parcels that are offered: those that come last.
 const PARCELS: usize = 3;
@@ -97,12 +97,12 @@ fn colder(bike: &Bike, moment: &Moment) -> Option<Supposition> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::calendar::DAY_MS;
     use super::super::example::{at, bike, done, job, needing, part, tuesday_noon};
     use super::super::schedule;
     use super::*;
-    use crate::bike::{Job, PartState, Wait};
     use crate::coating::{Coat, typical_product};
+    use crate::record::{Job, PartState, Wait};
+    use crate::time::DAY_MS;
 
     fn offered(bike: &Bike) -> Vec<Offer> {
         offers(bike, &tuesday_noon(), &schedule(bike, &tuesday_noon()))

@@ -2,9 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::calendar::{Day, HOUR_MS};
-use super::{Moment, PlanRow};
-use crate::bike::{Bike, JobState, Part, PartState};
+use super::sheet::PlanRow;
+use crate::record::{Bike, JobState, Part, PartState};
+use crate::time::{Day, HOUR_MS, Moment};
 
 /// A part to order.
 #[wire]
@@ -85,7 +85,7 @@ mod tests {
     use super::super::example::{bike, job, needing as job_needing, part, tuesday_noon};
     use super::super::schedule;
     use super::*;
-    use crate::bike::Delivery;
+    use crate::record::Delivery;
 
     fn with(parts: &[(&str, Option<f64>)]) -> Bike {
         let mut made = bike(vec![

@@ -2,11 +2,12 @@
 //! may not be heard in quiet hours, some want warm and dry air; each kind has a calendar of its own, cut from the bench time.
 
 use super::bench::Bench;
-use super::calendar::Day;
+use super::bench_time::{BenchTime, DayHours};
+use super::sheet::WorkSpan;
 use super::weather::Weather;
-use super::{BenchTime, DayHours, Moment, WorkSpan, Zone};
-use crate::bike::{Job, JobPlace};
 use crate::coating::ClimateLog;
+use crate::record::{Job, JobPlace};
+use crate::time::{Day, Moment, Zone};
 
 /// How far ahead bench time is laid out, days: five years. Work that does not fit in there is not planned.
 const FARTHEST_DAYS: i64 = 1_826;
@@ -181,9 +182,9 @@ fn without(some: &[WorkSpan], others: &[WorkSpan]) -> Vec<WorkSpan> {
 #[cfg(test)]
 mod tests {
     use super::super::Span;
-    use super::super::calendar::{DAY_MS, HOUR_MS};
     use super::super::example::{at, tuesday_noon};
     use super::*;
+    use crate::time::{DAY_MS, HOUR_MS};
 
     /// Bench time every day from 16 to 23, a helper on Saturday 18 to 20, daylight 7 to 19, quiet from 21 to 8.
     fn bench_time() -> BenchTime {

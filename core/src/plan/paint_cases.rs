@@ -1,11 +1,11 @@
 //! Paint jobs in several coats within the plan, each date reckoned by hand. The garage has 20 °C, at which the times of
 //! the cans hold, so that hours on the can are hours on the clock.
 
-use super::calendar::HOUR_MS;
 use super::example::*;
-use super::{Moment, Scheduled, schedule};
-use crate::bike::{Bike, Job, JobState};
+use super::schedule::{Scheduled, schedule};
 use crate::coating::{Coat, Layer, Process, ProcessStep, Product};
+use crate::record::{Bike, Job, JobState};
+use crate::time::{HOUR_MS, Moment};
 
 /// Touch dry after one hour, the next coat from 2 h to `until` hours, cured after 48 h.
 fn paint(until: f64) -> Product {

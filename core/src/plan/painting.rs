@@ -1,14 +1,13 @@
 //! Paint jobs that run coat by coat, as the plan sees them: the next coat has its window, the coats after it need their
 //! time, and what follows waits for the last of them. Where the window closes unused, the plan sands first.
 
-use super::Moment;
-use super::calendar::MINUTE_MS;
 use super::needs::{Holder, Task};
 use super::running::{Running, endless};
 use super::waits::WaitRule;
-use crate::bike::{Bike, JobState};
 use crate::coating::{ProcessSheet, ProcessState, Product, running_processes};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, JobState};
+use crate::time::{MINUTE_MS, Moment};
 
 /// Sanding a coat whose window has closed takes so long: an assumption of ours, which is said where it counts.
 pub(crate) const SANDING_MS: i64 = 30 * MINUTE_MS;

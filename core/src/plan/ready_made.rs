@@ -6,9 +6,9 @@ use std::sync::LazyLock;
 use layshaft_wire::wire;
 use serde::Deserialize;
 
-use crate::bike::Job;
 use crate::coating::{source_of, typical_product};
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::Job;
 
 /// A job that can be added as it is.
 #[wire]
@@ -132,8 +132,8 @@ fn read(mark: &str, text: &str) -> Option<ReadyMade> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::JobState;
     use crate::coating::typical_product;
+    use crate::record::JobState;
 
     #[test]
     fn every_file_is_read_and_every_job_can_be_stored_as_it_is() {

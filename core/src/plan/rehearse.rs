@@ -5,11 +5,12 @@
 //! from a calendar. The made-up weeks are always the same, whatever bench time the bike has, so that more bench time
 //! still never makes the ready date later (see `orders`). Method and weeks are our own choice.
 
+use super::bench_time::{BenchTime, DayHours, Span};
 use super::lay::{Ground, by_begin};
 use super::needs::Task;
 use super::orders::{SLOWEST_PACE, tries_all};
 use super::own_time::Benches;
-use super::{BenchTime, DayHours, Moment, Span};
+use crate::time::Moment;
 
 /// So many of the orders are rehearsed on each week, spread over all.
 const REHEARSED: usize = 6;
@@ -82,7 +83,7 @@ fn made_up(week: &[(u32, u32, u32)]) -> BenchTime {
 mod tests {
     use super::super::example::{at, bike, job, tuesday_noon};
     use super::super::schedule;
-    use crate::bike::{Bike, Job, JobPlace};
+    use crate::record::{Bike, Job, JobPlace};
 
     #[test]
     fn evenings_before_a_job_for_daylight_go_to_others_also_where_there_are_many() {

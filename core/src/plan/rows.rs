@@ -2,14 +2,14 @@
 
 use std::cmp::Ordering;
 
-use super::calendar::HOUR_MS;
 use super::lay::{Ground, Laid, Plan};
 use super::needs::{Needs, minutes_left, missing};
 use super::running::Running;
 use super::slack::{Latest, latest};
 use super::spots::Takes;
 use super::{PlanRow, WorkSpan};
-use crate::bike::{Bike, Job, JobState};
+use crate::record::{Bike, Job, JobState};
+use crate::time::HOUR_MS;
 
 /// What a job waits for whose next coat may not go on yet.
 const COAT_BELOW: &str = "the coat below dries";

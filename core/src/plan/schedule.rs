@@ -3,7 +3,6 @@
 //! Jobs go onto the bench time of their kind in dependency order, by rank and then by mark; where another order is ready
 //! earlier, that one is taken. How the orders come about, and why none of them looks at the calendar, stands in `orders.rs`.
 
-use super::calendar::{DAY_MS, HOUR_MS};
 use super::chance::{Odds, chances};
 use super::fits::mark_what_never_fits;
 use super::held_by::held_by;
@@ -15,10 +14,12 @@ use super::own_time::Benches;
 use super::painting::give_up_windows;
 use super::rehearse::rehearsed;
 use super::rows::rows;
+use super::sheet::PlanRow;
+use super::standing::Standing;
 use super::waits::{Clockwork, WaitRule};
-use super::{Moment, PlanRow, Standing};
-use crate::bike::{Bike, JobState};
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, JobState};
+use crate::time::{DAY_MS, HOUR_MS, Moment};
 
 /// A run through the plan is followed up to so many days after its ready date: two years.
 const LIVED_DAYS: i64 = 731;

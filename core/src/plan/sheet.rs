@@ -2,17 +2,16 @@
 
 use layshaft_wire::wire;
 
-use super::Moment;
-use super::calendar::Day;
 use super::chance::Odds;
 use super::offers::{Offer, offers};
 use super::order_first::{ToOrder, order_first};
 use super::schedule::Scheduled;
 use super::suppose::{Supposed, Supposition, suppose};
-use crate::bike::{Bike, JobState, Stage};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::Finding;
+use crate::quantity::Finding;
+use crate::record::{Bike, JobState, Stage};
+use crate::time::{Day, Moment};
 
 /// Days shown when nothing is asked for: four weeks.
 const USUAL_DAYS: u32 = 28;
@@ -155,10 +154,10 @@ pub fn plan_sheet(bike: &Bike, ask: &PlanAsk, moment: &Moment, scheduled: &Sched
 
 #[cfg(test)]
 mod tests {
-    use super::super::calendar::HOUR_MS;
     use super::super::example::{at, bike, done, job, tuesday_noon};
-    use super::super::{Zone, ZoneShift, schedule};
     use super::*;
+    use crate::plan::schedule::schedule;
+    use crate::time::{HOUR_MS, Zone, ZoneShift};
 
     fn asked(bike: &Bike, days: Option<u32>, moment: &Moment) -> Result<PlanSheet, Refused> {
         plan_sheet(bike, &PlanAsk { days, ..PlanAsk::default() }, moment, &schedule(bike, moment))

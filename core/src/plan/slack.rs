@@ -6,11 +6,11 @@
 //! that lies idle even when all others are as late as they may be: that it comes before another is no reason to call it
 //! urgent. A task that must begin within a time limit is not put off beyond it.
 
-use super::calendar::{HOUR_MS, MINUTE_MS};
 use super::fill::Taken;
 use super::lay::{Ground, Laid, Plan, by_begin};
 use super::needs::Task;
 use super::waits::WaitRule;
+use crate::time::{HOUR_MS, MINUTE_MS};
 
 /// How late a task may be.
 #[derive(Clone, Copy, Debug, PartialEq)]

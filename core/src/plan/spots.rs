@@ -5,8 +5,8 @@
 
 use super::lay::{Ground, Plan};
 use super::waits::hours_ms;
-use crate::bike::{Job, JobPlace, JobState, WorkSpot};
 use crate::bounds;
+use crate::record::{Job, JobPlace, JobState, WorkSpot};
 
 /// The spots.
 pub(crate) const SPOTS: [WorkSpot; 3] = [WorkSpot::Stand, WorkSpot::SprayPlace, WorkSpot::Oven];
@@ -147,8 +147,9 @@ impl Ground<'_> {
 #[cfg(test)]
 mod tests {
     use super::super::example::*;
-    use super::super::{Moment, schedule};
-    use crate::bike::{Job, JobPlace, JobState, SpotTaken, WorkSpot};
+    use crate::plan::schedule::schedule;
+    use crate::record::{Job, JobPlace, JobState, SpotTaken, WorkSpot};
+    use crate::time::Moment;
 
     fn taking(job: Job, spot: WorkSpot, hours_after: Option<f64>) -> Job {
         Job { spots: Some(vec![SpotTaken { spot, hours_after }]), ..job }

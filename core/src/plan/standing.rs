@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::lay::{Plan, by_begin};
 use super::needs::Task;
-use crate::bike::Bike;
+use crate::record::Bike;
 
 /// Jobs, by their marks, in the order in which they were planned, each with its place in the list at that time.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -38,8 +38,9 @@ impl Standing {
 #[cfg(test)]
 mod tests {
     use super::super::example::*;
-    use super::super::{Moment, Scheduled, schedule, schedule_keeping};
-    use crate::bike::{Bike, PartState};
+    use crate::plan::schedule::{Scheduled, schedule, schedule_keeping};
+    use crate::record::{Bike, PartState};
+    use crate::time::Moment;
 
     fn again(bike: &Bike, before: &Scheduled, moment: &Moment) -> Scheduled {
         schedule_keeping(bike, moment, &before.standing, false)

@@ -2,13 +2,13 @@
 
 use layshaft_wire::wire;
 
-use super::calendar::{Day, HOUR_MS};
+use super::bench_time::{BenchTime, ExtraTime};
 use super::schedule::{Scheduled, schedule_keeping};
-use super::{BenchTime, ExtraTime, Moment};
-use crate::bike::{Bike, Climate};
 use crate::bounds;
 use crate::coating::ClimateLog;
 use crate::error::Refused;
+use crate::record::{Bike, Climate};
+use crate::time::{Day, HOUR_MS, Moment};
 
 /// What to suppose. What is left out stays as it is.
 #[wire(lenient)]
@@ -125,7 +125,7 @@ mod tests {
     use super::super::example::{at, bike, job, needing, part, tuesday_noon, waiting};
     use super::super::schedule;
     use super::*;
-    use crate::bike::{Job, PartState, Place, Wait};
+    use crate::record::{Job, PartState, Place, Wait};
 
     fn with_parcel() -> Bike {
         let mut made = bike(vec![job("strip", 1.0, &[]), needing(job("seals", 1.0, &["strip"]), &["kit"])]);

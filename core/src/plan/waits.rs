@@ -4,11 +4,10 @@
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 
-use super::Moment;
-use super::calendar::HOUR_MS;
-use crate::bike::{Bike, Wait};
 use crate::bounds;
 use crate::coating::{ClimateLog, Coat, Product, cure_end_ms, typical_product};
+use crate::record::{Bike, Wait};
+use crate::time::{HOUR_MS, Moment};
 
 /// How long a wait lasts.
 #[derive(Clone, Debug, PartialEq)]

@@ -2,9 +2,9 @@
 //! the log of the place and its usual days; where nothing is known of them, that is said and nothing is barred.
 
 use super::WorkSpan;
-use crate::bike::{Air, Bike, JobState};
 use crate::coating::ClimateLog;
-use crate::finding::{Finding, Weight};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Air, Bike, JobState};
 
 /// What the air has to be like, in tenths, so that it can be compared and sorted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -100,7 +100,7 @@ pub(crate) fn unknown_air(bike: &Bike, climate: &ClimateLog, now_ms: i64, findin
 mod tests {
     use super::super::example::*;
     use super::super::schedule;
-    use crate::bike::{Air, Bike, Climate, Job, Place};
+    use crate::record::{Air, Bike, Climate, Job, Place};
 
     /// Paint that wants so many degrees and air no damper than so much, in a garage of 6 to 14 °C and 80 %.
     fn painting(lowest: f64, dampest: Option<f64>) -> Bike {

@@ -18,12 +18,11 @@ pub use sum::Sum;
 
 use layshaft_wire::wire;
 
-use crate::bike::OutputPoint;
-use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::Surface;
+use crate::record::OutputPoint;
 use crate::units::Unit;
-use crate::{coating, electrical, gearing, tyres};
+use crate::{bounds, coating, electrical, gearing, tyres};
 
 /// A result of a sum.
 #[wire]

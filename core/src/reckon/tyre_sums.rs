@@ -1,9 +1,9 @@
 //! Sums of the tyres beyond the size itself: every input against its range, then the formula.
 
 use super::{Figure, figure};
-use crate::bike::{End, SpeedometerDrive, Wheel};
 use crate::error::Refused;
-use crate::plan::check_day;
+use crate::record::{End, SpeedometerDrive, Wheel};
+use crate::time::check_day;
 use crate::tyres::{SpeedSymbol, TyreSize, compare_tyres, load_kg, tyre_age};
 use crate::units::Unit;
 

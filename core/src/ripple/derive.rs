@@ -2,8 +2,8 @@
 //!
 //! A new area takes part in ripple and readiness by adding its line here.
 
-use super::Derived;
-use crate::bike::{Bike, Spec};
+use crate::quantity::Derived;
+use crate::record::{Bike, Spec};
 use crate::{brakes, electrical, gearing, tyres};
 
 /// Everything that can be computed from a spec of this bike. What lacks a value is absent, never guessed.
@@ -21,11 +21,4 @@ pub fn derive(bike: &Bike, spec: &Spec) -> Derived {
         derived.findings.extend(findings);
     }
     derived
-}
-
-impl Derived {
-    /// The quantity with a mark, where it could be derived.
-    pub fn quantity(&self, id: &str) -> Option<&super::Quantity> {
-        self.quantities.iter().find(|quantity| quantity.id == id)
-    }
 }

@@ -2,11 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use super::{Derived, ItemShift, Judgement, Proposal, Quantity, RippleAsk, RippleSheet, Shift, derive, propose};
-use crate::bike::{Bike, Brake, End, FlasherKind, Indication, PilotFitting, Spec, Wheel};
+use super::{ItemShift, Proposal, RippleAsk, RippleSheet, Shift, derive, propose};
 use crate::error::Refused;
-use crate::finding::Finding;
 use crate::inspection::{judge_item, packs};
+use crate::quantity::{Derived, Finding, Judgement, Quantity};
+use crate::record::{Bike, Brake, End, FlasherKind, Indication, PilotFitting, Spec, Wheel};
 
 /// Relative change below which a quantity counts as unchanged: rounding, not a ripple.
 const SAME: f64 = 1e-9;

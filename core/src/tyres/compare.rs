@@ -3,8 +3,8 @@
 use layshaft_wire::wire;
 
 use super::{TyreSize, rolling_pair};
-use crate::bike::{End, SpeedometerDrive, Wheel};
 use crate::gearing::reading_factor;
+use crate::record::{End, SpeedometerDrive, Wheel};
 
 /// Turns of the wheel in one kilometre.
 ///

@@ -11,7 +11,7 @@ use chrono::{Datelike, Duration, NaiveDate, Weekday};
 
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// Field of the code as it crosses the door.
 pub(super) const FIELD: &str = "dateCode";

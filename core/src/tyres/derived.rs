@@ -7,9 +7,8 @@ use super::date_code::{date_source, decade_source};
 use super::findings::{self, name};
 use super::judge::{TyreCheck, load_check, speed_check, tube_check};
 use super::{DateCode, TyreSize, tyre_source};
-use crate::bike::{Bike, End, Spec, Wheel};
-use crate::finding::{Finding, Source};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Finding, Judgement, Quantity, Source};
+use crate::record::{Bike, End, Spec, Wheel};
 use crate::units::Unit;
 
 /// Outer diameter, load and speed margin and year of making of both tyres, with what is worth saying about them.

@@ -3,9 +3,8 @@
 use super::judge::TyreCheck;
 use super::reading::carcass;
 use super::{Construction, SpeedSymbol, Tube, TyreSize};
-use crate::bike::{End, Wheel};
-use crate::finding::{Finding, Weight};
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Weight};
+use crate::record::{End, Wheel};
 
 /// The end as a mark and in words.
 pub(super) fn name(end: End) -> (&'static str, &'static str) {

@@ -3,9 +3,8 @@
 use layshaft_wire::wire;
 
 use super::{Section, SpeedSymbol, Tube, TyreSize, load_kg};
-use crate::bike::Wheel;
-use crate::finding::{Source, Standing};
-use crate::ripple::Judgement;
+use crate::quantity::{Judgement, Source, Standing};
+use crate::record::Wheel;
 use crate::units::Unit;
 
 /// Rim widths that are fitted, as a share of the nominal width of the tyre, least and most. Wide on purpose: from memory,

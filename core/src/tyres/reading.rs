@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use super::size::{AlphaLetter, is_low_section};
 use super::{Construction, Rolling, Section, SpeedSymbol, Tube, TyreSize, load_kg, turns_per_km};
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 
 /// Another code that stands near an open one.
 #[wire]

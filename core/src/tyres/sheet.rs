@@ -9,13 +9,12 @@ use super::findings::{self, note};
 use super::judge::{TyreCheck, tyre_checks};
 use super::reading::{TyreReading, tyre_reading};
 use super::{TyreSize, rolling_pair, working};
-use crate::bike::{Bike, End, Spec, Wheel};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Working};
 use crate::gearing::derive_gearing;
-use crate::plan::Moment;
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Working};
+use crate::record::{Bike, End, Spec, Wheel};
+use crate::time::Moment;
 
 /// What to work out. What is left out is taken from the fitted bike, or is as said.
 #[wire(lenient)]

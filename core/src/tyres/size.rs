@@ -9,8 +9,7 @@ use std::fmt;
 
 use layshaft_wire::wire;
 
-use super::reader;
-use super::{Service, SpeedSymbol};
+use super::{Service, SpeedSymbol, reader};
 use crate::error::Refused;
 
 /// Width and height of the section, in the system that the sidewall uses.

@@ -5,7 +5,7 @@ use super::compare::TyreChange;
 use super::date_code::{date_source, decade_source};
 use super::judge::TyreCheck;
 use super::{TyreReading, TyreSize, tyre_source};
-use crate::finding::{Source, Standing, WorkLine, Working};
+use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::units::Unit;
 
 /// The lines on one tyre.

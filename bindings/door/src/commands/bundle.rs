@@ -16,7 +16,7 @@ pub fn receive(bench: &mut Bench, payload: &ReceiveBundle) -> Result<Received, R
     let all_new = bundle.projects.iter().all(|project| !here.contains(project));
     if all_new && !here.is_empty() && !payload.as_second_bike {
         let name = Ledger::fold(bundle.changes.clone());
-        let name = bundle.projects.first().map(|project| layshaft_core::bike::assemble(&name, project).identity.name);
+        let name = bundle.projects.first().map(|project| layshaft_core::record::assemble(&name, project).identity.name);
         return Err(Refusal::new(
             Code::OtherBike,
             format!("this bundle holds another bike, “{}”: add it as a second bike?", name.unwrap_or_default()),

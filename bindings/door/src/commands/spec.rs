@@ -1,8 +1,8 @@
 //! Recording the standard and the fitted spec.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
 use layshaft_core::changes::{Edit, Record, edits, read};
 use layshaft_core::error::Refusal;
+use layshaft_core::record::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
 
 use crate::Bench;
 use crate::act::{Act, Call, Writing};
@@ -34,7 +34,7 @@ pub(super) fn recorded<R: Record>(bench: &Bench, side: Side, slot: &str, new: &R
         Side::Fitted => &["standard", "fitted"],
     };
     let now: Option<R> =
-        layshaft_core::bike::slot(&bench.ledger, project, R::KIND, layers, slot).map(|fields| read(&fields));
+        layshaft_core::record::slot(&bench.ledger, project, R::KIND, layers, slot).map(|fields| read(&fields));
     let record = mark(side, slot);
     let mut edits = edits(&record, new, now.as_ref());
     if now.is_none() {

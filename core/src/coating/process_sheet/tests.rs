@@ -1,11 +1,11 @@
 //! A paint job goes through its coats.
 
 use super::*;
-use crate::bike::{Job, Place};
 use crate::coating::{Coat, Hold, ProcessStep, StayPlace, process_plans, typical_product};
 use crate::error::{Code, Refusal};
 use crate::fluids::{PaintedPart, PutOn, Surface};
-use crate::plan::Zone;
+use crate::record::{Job, Place};
+use crate::time::Zone;
 
 /// Saturday 4 April 2026, 10:00 UTC.
 const NOW: i64 = 1_775_296_800_000;

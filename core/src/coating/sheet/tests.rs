@@ -1,10 +1,10 @@
 //! The cure page, as a coat goes through its days.
 
 use super::*;
-use crate::bike::{Climate, Place};
 use crate::coating::typical_product;
 use crate::error::{Code, Refusal};
-use crate::plan::Zone;
+use crate::record::{Climate, Place};
+use crate::time::Zone;
 
 /// Saturday 4 April 2026, 10:00 UTC.
 const NOW: i64 = 1_775_296_800_000;

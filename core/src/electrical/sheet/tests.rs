@@ -1,11 +1,10 @@
 //! The load page and the derived quantities on a small single with invented lamps.
 
 use super::*;
-use crate::bike::{Consumer, Drive, LightSource, Spec, Use};
 use crate::electrical::derive_electrical;
 use crate::error::{Code, Refusal};
-use crate::finding::Weight;
-use crate::ripple::Judgement;
+use crate::quantity::{Judgement, Weight};
+use crate::record::{Consumer, Drive, LightSource, Spec, Use};
 
 fn slot(id: &str, watts: f64, count: u32, used: Use, source: LightSource) -> Slot {
     let consumer =

@@ -7,15 +7,14 @@ use super::limits::check_sizes;
 use super::order::{better_first, in_words};
 use super::pair::Ground;
 use super::{SprocketGoal, SprocketPair, TeethLimits};
-use crate::bike::{Bike, SpeedometerDrive};
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Standing, Weight, WorkLine, Working};
 use crate::gearing::fit::{Axle, teeth};
 use crate::gearing::mesh::on_mesh;
 use crate::gearing::working::{geometry, kinematics};
 use crate::gearing::{chain_size_source, final_ratio, speedometer_source};
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Source, Standing, Weight, WorkLine, Working};
+use crate::record::{Bike, SpeedometerDrive};
 use crate::tyres::rolling_pair;
 use crate::units::Unit;
 

@@ -10,10 +10,10 @@ use super::power::Shape;
 use super::road_load::{Resistance, RollingLaw};
 use super::top_speed::TopSpeed;
 use super::working::working;
-use crate::bike::{Bike, PowerPoint};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::finding::{Finding, Working};
+use crate::quantity::{Finding, Working};
+use crate::record::{Bike, PowerPoint};
 
 /// Where the engine's power comes from.
 #[wire]

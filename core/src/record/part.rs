@@ -68,7 +68,7 @@ impl Part {
         self.title = bounds::check_title("title", "Part", &self.title)?;
         bounds::MONEY.check_known(self.price_minor.map(f64::from))?;
         if let Some(day) = &self.expected {
-            crate::plan::check_day("expected", "Expected day", day)?;
+            crate::time::check_day("expected", "Expected day", day)?;
         }
         if let Some(delivery) = &self.delivery {
             delivery.check()?;
@@ -88,7 +88,7 @@ impl Delivery {
 
     fn check(&self) -> Result<(), Refused> {
         if let Some(day) = &self.ordered {
-            crate::plan::check_day("ordered", "Day of the order", day)?;
+            crate::time::check_day("ordered", "Day of the order", day)?;
         }
         let least = bounds::LEAST_DAYS.check(self.least_days)?;
         let likely = bounds::LIKELY_DAYS.check(self.likely_days)?;

@@ -6,9 +6,10 @@
 use chrono::{DateTime, Datelike, Timelike};
 use layshaft_wire::wire;
 
-use crate::bike::Bike;
-use crate::dues::{Due, DueKind, dues};
-use crate::plan::{Moment, PlanRow};
+use super::due::{Due, DueKind, dues};
+use crate::plan::PlanRow;
+use crate::record::Bike;
+use crate::time::Moment;
 
 /// The alarms, as a list and as a file.
 #[wire]
@@ -128,7 +129,7 @@ mod tests {
     use super::*;
 
     /// The file as it stands in `fixtures/calendar`, so that a change of it is seen.
-    const SAMPLE: &str = include_str!("../../fixtures/calendar/sample.ics");
+    const SAMPLE: &str = include_str!("../../../fixtures/calendar/sample.ics");
 
     fn due(at_ms: i64, due: DueKind, title: &str, text: &str) -> Due {
         let (title, text) = (title.to_owned(), text.to_owned());

@@ -57,33 +57,8 @@ impl Identity {
         bounds::PEAK_TORQUE.check_known(self.peak_torque_nm)?;
         bounds::PEAK_TORQUE_RPM.check_known(self.peak_torque_rpm)?;
         if let Some(day) = &self.hoped_for {
-            crate::plan::check_day("hopedFor", "Day hoped for", day)?;
+            crate::time::check_day("hopedFor", "Day hoped for", day)?;
         }
-        Ok(self)
-    }
-}
-
-/// Where the bike stands: temperature and dryness that cures run on when no reading is at hand.
-#[wire(lenient)]
-pub struct Place {
-    /// Usual temperature of the garage by night, °C.
-    pub night_celsius: Option<f64>,
-    /// Usual temperature of the garage by day, °C.
-    pub day_celsius: Option<f64>,
-    /// Usual relative humidity, per cent.
-    pub humidity: Option<f64>,
-}
-
-impl Record for Place {
-    const KIND: &'static str = "place";
-}
-
-impl Place {
-    /// The place, or the first field that cannot be accepted.
-    pub fn checked(self) -> Result<Self, Refused> {
-        bounds::Bound { field: "nightCelsius", ..bounds::TEMPERATURE }.check_known(self.night_celsius)?;
-        bounds::Bound { field: "dayCelsius", ..bounds::TEMPERATURE }.check_known(self.day_celsius)?;
-        bounds::HUMIDITY.check_known(self.humidity)?;
         Ok(self)
     }
 }

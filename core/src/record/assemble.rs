@@ -2,10 +2,22 @@
 
 use std::collections::BTreeMap;
 
-use super::{
-    Brake, Climate, Consumer, Drive, Filling, Fluid, Identity, Indication, Job, Part, Photo, Place, Reading, Slot,
-    Spec, Supply, Tightening, Wheel,
-};
+use super::brake::Brake;
+use super::climate::Climate;
+use super::consumer::Consumer;
+use super::drive::Drive;
+use super::fluid::Fluid;
+use super::identity::Identity;
+use super::indication::Indication;
+use super::job::Job;
+use super::part::Part;
+use super::photo::Photo;
+use super::place::Place;
+use super::reading::Reading;
+use super::spec::{Filling, Slot, Spec};
+use super::supply::Supply;
+use super::tightening::Tightening;
+use super::wheel::Wheel;
 use crate::changes::{Fields, Key, Ledger, Record, read};
 use crate::coating::{Coat, Process};
 use crate::faults::FaultSearch;

@@ -3,10 +3,8 @@
 //! The calendar is the proleptic Gregorian one (crate `chrono`); the rules for days on which the clock is put forward
 //! or back are our own and stand at [`Zone::instant_of`].
 
-use chrono::{Datelike, NaiveDate};
+use crate::time::Day;
 use layshaft_wire::wire;
-
-use crate::error::Refused;
 
 /// Milliseconds in a minute.
 pub(crate) const MINUTE_MS: i64 = 60_000;
@@ -48,7 +46,7 @@ impl Zone {
     /// How far the local clock is from UTC at an instant, minutes.
     ///
     /// ```
-    /// use layshaft_core::plan::{Zone, ZoneShift};
+    /// use layshaft_core::time::{Zone, ZoneShift};
     /// let shifts = vec![
     ///     ZoneShift { from_ms: 0, offset_minutes: 60 },
     ///     ZoneShift { from_ms: 1_000, offset_minutes: 120 },
@@ -65,7 +63,7 @@ impl Zone {
     /// The local day at an instant, `YYYY-MM-DD`.
     ///
     /// ```
-    /// use layshaft_core::plan::Zone;
+    /// use layshaft_core::time::Zone;
     /// assert_eq!(Zone::default().day_text_at(1_775_260_800_000), "2026-04-04");
     /// ```
     pub fn day_text_at(&self, at_ms: i64) -> String {
@@ -125,67 +123,10 @@ impl Moment {
     }
 }
 
-/// A civil day, counted from 1 January 1970.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(crate) struct Day(pub(crate) i64);
-
-impl Day {
-    /// Reads `YYYY-MM-DD`; none when there is no such day between 1970 and 2100.
-    pub(crate) fn read(text: &str) -> Option<Day> {
-        let written_out = text.len() == 10 && text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'-');
-        let date = NaiveDate::parse_from_str(text, "%Y-%m-%d").ok().filter(|_| written_out)?;
-        (1970..=2100).contains(&date.year()).then(|| Day(i64::from(date.num_days_from_ce()) - CE_TO_1970))
-    }
-
-    /// The day so many days later.
-    pub(crate) fn plus(self, days: i64) -> Day {
-        Day(self.0.saturating_add(days))
-    }
-
-    /// Day of the week, Monday is 1. The first of January 1970 was a Thursday.
-    pub(crate) fn weekday(self) -> u32 {
-        u32::try_from((self.0 + 3).rem_euclid(7) + 1).unwrap_or(1)
-    }
-
-    /// The day as `YYYY-MM-DD`.
-    pub(crate) fn text(self) -> String {
-        self.date().format("%Y-%m-%d").to_string()
-    }
-
-    /// The day as one says it: “Sat 4 Apr”.
-    pub(crate) fn spoken(self) -> String {
-        self.date().format("%a %-d %b").to_string()
-    }
-
-    fn date(self) -> NaiveDate {
-        i32::try_from(self.0 + CE_TO_1970).ok().and_then(NaiveDate::from_num_days_from_ce_opt).unwrap_or_default()
-    }
-}
-
-/// Days from 1 January of the year 1 to 1 January 1970, both counted.
-const CE_TO_1970: i64 = 719_163;
-
-/// Accepts a day written `YYYY-MM-DD` that the calendar has, from 1970 to 2100.
-///
-/// ```
-/// use layshaft_core::plan::check_day;
-/// assert!(check_day("expected", "Expected day", "2028-02-29").is_ok());
-/// assert!(check_day("expected", "Expected day", "2026-02-29").is_err());
-/// ```
-pub fn check_day(field: &str, label: &str, day: &str) -> Result<(), Refused> {
-    match Day::read(day) {
-        Some(_) => Ok(()),
-        None => Err(Refused::Unreadable {
-            field: field.to_owned(),
-            label: label.to_owned(),
-            reason: format!("'{day}' is no day; write year-month-day, as in 2026-04-02, from 1970 to 2100"),
-        }),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::time::{Day, check_day};
 
     /// Central European time of 2026: forward on 29 March 01:00 UTC, back on 25 October 01:00 UTC.
     fn central_europe() -> Zone {

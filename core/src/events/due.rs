@@ -4,9 +4,10 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, JobState, PartState};
 use crate::coating::{CureAsk, CureSheet, CureState, cure_sheet};
-use crate::plan::{Moment, PlanRow};
+use crate::plan::PlanRow;
+use crate::record::{Bike, JobState, PartState};
+use crate::time::Moment;
 
 /// What comes about.
 #[wire]
@@ -145,10 +146,10 @@ fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::Place;
     use crate::coating::{Coat, typical_product};
     use crate::plan::example::{bike, done, job, part, tuesday_noon, waiting};
     use crate::plan::schedule;
+    use crate::record::Place;
 
     const HOUR: i64 = 3_600_000;
 
