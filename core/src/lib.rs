@@ -15,6 +15,7 @@ pub mod units;
 
 pub mod changes;
 
+pub mod ready_made;
 pub mod record;
 
 pub mod brakes;
@@ -26,6 +27,7 @@ pub mod gearing;
 pub mod harness;
 pub mod tyres;
 
+pub mod derive;
 pub mod faults;
 pub mod inspection;
 pub mod plan;

@@ -211,9 +211,10 @@ mod tests {
         assert!(why("ride").starts_with("needs daylight and a helper"), "{}", why("ride"));
         assert!(!why("tyre").contains("needs"), "{}", why("tyre"));
     }
-    use crate::coating::{Coat, typical_product};
     use crate::plan::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
     use crate::plan::schedule;
+    use crate::ready_made::typical_product;
+    use crate::record::Coat;
 
     fn asked(bike: &Bike, ask: &TodayAsk) -> Result<TodaySheet, Refused> {
         today_sheet(bike, ask, &tuesday_noon(), &schedule(bike, &tuesday_noon()))

@@ -1,8 +1,7 @@
 //! Bad input: each gets a refusal that names the field and the range, and nothing is stored.
 
-use layshaft_core::coating::Product;
 use layshaft_core::error::Code;
-use layshaft_core::record::{Consumer, Drive, Identity, Job, Side, Tightening};
+use layshaft_core::record::{Consumer, Drive, Identity, Job, Product, Side, Tightening};
 use layshaft_door::command::{
     AddJob, FitSprockets, LoadDemo, ReceiveBundle, RecordConsumer, RecordDrive, RecordTightening, StartBike, StartCure,
 };

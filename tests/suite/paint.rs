@@ -1,7 +1,8 @@
 //! A paint job through the door: laid coat by coat, refused too soon, sanded when the window closed, taken back.
 
-use layshaft_core::coating::{Hold, ProcessAsk, ProcessSheet, ProcessState, Stay, StayPlace};
+use layshaft_core::coating::{Hold, ProcessAsk, ProcessSheet, ProcessState};
 use layshaft_core::error::Code;
+use layshaft_core::record::{Stay, StayPlace};
 use layshaft_door::Bench;
 use layshaft_door::command::{
     AddReadyMade, DescribePlace, EndProcess, LayCoat, MoveCoat, SandCoat, StartBike, StartProcess, Undo,

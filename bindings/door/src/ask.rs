@@ -1,11 +1,11 @@
 //! `ask`: one method for each query. The areas of the trade answer; this file only hands them the open bike.
 
 use layshaft_core::error::Refusal;
-use layshaft_core::plan::{self, plan_sheet};
+use layshaft_core::plan::plan_sheet;
 use layshaft_core::time::Moment;
 use layshaft_core::{
-    bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, harness, inspection, reckon,
-    ripple, today, tyres, units,
+    bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, harness, inspection, ready_made,
+    reckon, ripple, today, tyres, units,
 };
 
 use crate::Bench;
@@ -46,14 +46,14 @@ impl Bench {
                 coating::cure_sheet(&self.bike, &ask, moment)
             })
             .collect::<Result<_, _>>()?;
-        let ready = job.ready_made.as_deref().and_then(plan::ready_made_job);
+        let ready = job.ready_made.as_deref().and_then(ready_made::ready_made_job);
         let supplies = ready.map(|ready| ready.supplies).unwrap_or_default();
         Ok(JobSheet { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, supplies })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.
     pub(crate) fn tools_of(&self, job: &layshaft_core::record::Job) -> Vec<JobTool> {
-        let ready = || job.ready_made.as_deref().and_then(plan::ready_made_job);
+        let ready = || job.ready_made.as_deref().and_then(ready_made::ready_made_job);
         let names = job.tools.clone().or_else(|| Some(ready()?.tools)).unwrap_or_default();
         let stands_for = |name: &str| {
             let parts = job.parts.iter().filter_map(|mark| self.bike.parts.get_key_value(mark));
@@ -68,7 +68,7 @@ impl Bench {
 
     /// Jobs that can be added as they are.
     pub fn ready_made(&self, _: &BareAsk, _: &Moment) -> Result<ReadyMadeSheet, Refusal> {
-        Ok(ReadyMadeSheet { jobs: plan::ready_made() })
+        Ok(ReadyMadeSheet { jobs: ready_made::ready_made() })
     }
 
     /// Ratios, speeds, chain and speedometer.
@@ -103,7 +103,7 @@ impl Bench {
 
     /// A tyre: its sidewall in words, load, speed, age, and what another one changes.
     pub fn tyres(&self, ask: &TyreAsk, moment: &Moment) -> Result<TyreSheet, Refusal> {
-        Ok(tyres::tyre_sheet(&self.bike, ask, moment)?)
+        Ok(tyres::tyre_sheet(&self.bike, ask, moment, |spec| gearing::derived_top_speed(&self.bike, spec))?)
     }
 
     /// A thread: which one, what torque, how deep.
@@ -128,7 +128,7 @@ impl Bench {
 
     /// A lamp, flasher and pilot: standard, fitted, proposed and the cures.
     pub fn lamps(&self, ask: &LampsAsk, _: &Moment) -> Result<LampSheet, Refusal> {
-        Ok(electrical::lamp_sheet(&self.bike, ask)?)
+        Ok(harness::lamp_sheet(&self.bike, ask)?)
     }
 
     /// The charging tests.
@@ -164,7 +164,7 @@ impl Bench {
 
     /// Coating products to start from.
     pub fn products(&self, _: &BareAsk, _: &Moment) -> Result<ProductsSheet, Refusal> {
-        Ok(ProductsSheet { products: coating::products(), processes: coating::process_plans() })
+        Ok(ProductsSheet { products: ready_made::products(), processes: coating::process_plans() })
     }
 
     /// The walk-through and its summary.

@@ -4,12 +4,12 @@ use super::compare::{compare, judge_ratio, ratio_source};
 use super::findings::{self, FOOT_NEWTONS, HAND_NEWTONS};
 use super::hydraulic::lever_force;
 use super::line::{BrakeLine, Effort, brake_line};
-use super::sheet::{USUAL_LOAD_KG, wheel_radius};
+use super::sheet::wheel_radius;
 use super::stopping::DIRECTIVE_LINES;
 use super::working::hydraulics;
 use crate::error::Refused;
 use crate::quantity::{Finding, Judgement, Quantity, Source, Standing, Weight};
-use crate::record::{Bike, Brake, BrakeKind, End, Spec};
+use crate::record::{Bike, Brake, BrakeKind, End, Spec, USUAL_LOAD_KG};
 use crate::units::Unit;
 
 /// Force at the lever that lines are worked out with; no quantity here depends on it.

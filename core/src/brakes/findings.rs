@@ -53,7 +53,7 @@ pub(super) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Ve
         ));
     }
     if let Some(most) = line.deceleration_most
-        && most > road_friction * super::GRAVITY
+        && most > road_friction * crate::units::GRAVITY
     {
         found.push(note(
             "brake.beyond-grip",
@@ -61,7 +61,7 @@ pub(super) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Ve
                 "{:.0} N at the lever would slow the machine by up to {most:.1} m/s²; a grip of {road_friction} allows {:.1}. The \
                  wheel locks before that.",
                 line.lever_newtons,
-                road_friction * super::GRAVITY
+                road_friction * crate::units::GRAVITY
             ),
         ));
     }

@@ -4,23 +4,8 @@
 
 use layshaft_wire::wire;
 
-use crate::error::Refused;
 use crate::quantity::{Finding, Source, Standing, Weight};
-
-/// Grades of brake fluid.
-#[wire]
-pub enum FluidGrade {
-    /// DOT 3, glycol.
-    Dot3,
-    /// DOT 4, glycol with borate.
-    Dot4,
-    /// DOT 5, silicone.
-    Dot5,
-    /// DOT 5.1, glycol with borate.
-    Dot51,
-    /// Mineral oil, for systems that are made for it alone.
-    Mineral,
-}
+use crate::record::FluidGrade;
 
 /// Whether two fluids may meet.
 #[wire]
@@ -51,43 +36,13 @@ pub struct FluidCard {
 }
 
 impl FluidGrade {
-    /// Every grade.
-    pub const ALL: [Self; 5] = [Self::Dot3, Self::Dot4, Self::Dot5, Self::Dot51, Self::Mineral];
-
-    /// As it is printed on the cap.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Dot3 => "DOT 3",
-            Self::Dot4 => "DOT 4",
-            Self::Dot5 => "DOT 5",
-            Self::Dot51 => "DOT 5.1",
-            Self::Mineral => "Mineral",
-        }
-    }
-
-    /// Reads what is printed on a cap.
-    ///
-    /// ```
-    /// use layshaft_core::brakes::FluidGrade;
-    /// assert_eq!(FluidGrade::read("dot 5.1"), Ok(FluidGrade::Dot51));
-    /// assert!(FluidGrade::read("DOT 6").is_err());
-    /// ```
-    pub fn read(text: &str) -> Result<Self, Refused> {
-        let plain = |text: &str| text.to_lowercase().replace([' ', '-'], "");
-        Self::ALL.into_iter().find(|grade| plain(grade.name()) == plain(text)).ok_or_else(|| Refused::Unreadable {
-            field: "fluid".to_owned(),
-            label: "Brake fluid".to_owned(),
-            reason: format!("“{text}” is none of {}", Self::ALL.map(Self::name).join(", ")),
-        })
-    }
-
     /// Least boiling points new and with 3.7 % water, °C.
     ///
     /// Source: FMVSS 116, in restatement (adelaideoil.com “brake fluid DOT 3 DOT 4 explained”; standing: second hand). The
     /// often quoted 270 °C for DOT 5.1 is not in it. Range: none for mineral oil.
     ///
     /// ```
-    /// use layshaft_core::brakes::FluidGrade;
+    /// use layshaft_core::record::FluidGrade;
     /// assert_eq!(FluidGrade::Dot4.boiling_celsius(), Some((230.0, 155.0)));
     /// ```
     pub fn boiling_celsius(self) -> Option<(f64, f64)> {
@@ -109,7 +64,8 @@ impl FluidGrade {
     /// them: glycol swells the seals of the one, mineral oil those of the other.
     ///
     /// ```
-    /// use layshaft_core::brakes::{FluidGrade, Meeting};
+    /// use layshaft_core::record::FluidGrade;
+    /// use layshaft_core::brakes::Meeting;
     /// assert_eq!(FluidGrade::Dot4.meets(FluidGrade::Dot51), Meeting::AsTheLower);
     /// assert_eq!(FluidGrade::Dot4.meets(FluidGrade::Dot5), Meeting::Never);
     /// ```
@@ -205,6 +161,7 @@ pub(super) fn findings(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::record::FluidGrade;
     use crate::units::Unit;
 
     #[test]

@@ -6,9 +6,6 @@ use std::f64::consts::PI;
 
 use crate::error::Refused;
 
-/// Standard gravity, m/s² (exact by convention).
-pub const GRAVITY: f64 = 9.806_65;
-
 /// Area of one piston, mm².
 ///
 /// `A = π · d² / 4`, `d` diameter in mm. Source: geometry; computed. Range: any round piston.

@@ -20,6 +20,11 @@ mod stopping;
 mod travel;
 mod working;
 
+pub use hydraulic::{
+    brake_torque, clamp_force, deceleration, hydraulic_ratio, lever_force, line_pressure, piston_area,
+    pistons_one_side, tyre_force,
+};
+
 pub use bleeding::{
     BleedStep, BleedVolume, Bleeding, USUAL_DEPTH_MM, USUAL_STROKE_MM, bleed_volume, bleeding, hose_contents,
 };
@@ -27,13 +32,8 @@ pub use compare::{BrakeChange, compare, effort_change, judge_ratio, ratio_source
 pub use derived::derive_brakes;
 pub use drum::{ShoeFactors, cam_angle, cam_torque, shoe_factors, shoe_range};
 pub use drum_state::{DrumState, drum_state};
-pub use fluid::{FluidCard, FluidGrade, Meeting, fluid_source};
-pub use hydraulic::{
-    GRAVITY, brake_torque, clamp_force, deceleration, hydraulic_ratio, lever_force, line_pressure, piston_area,
-    pistons_one_side, tyre_force,
-};
+pub use fluid::{FluidCard, Meeting, fluid_source};
 pub use line::{BrakeLine, Effort, brake_line};
-pub(crate) use sheet::USUAL_LOAD_KG;
 pub use sheet::{BrakeAsk, BrakeSheet, FluidAdvice, StoppingSheet, brake_sheet};
 pub use stopping::{
     DIRECTIVE_LINES, DirectiveLine, StoppingLine, braking_distance, deceleration_from_distance,

@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::bleeding::{Bleeding, bleeding};
 use super::compare::{BrakeChange, compare};
 use super::drum_state::{self, DrumState, drum_state};
-use super::fluid::{self, FluidCard, FluidGrade, Meeting};
+use super::fluid::{self, FluidCard, Meeting};
 use super::line::{BrakeLine, Effort, brake_line};
 use super::stopping::{
     StoppingLine, braking_distance, deceleration_from_distance, efficiency, reaction_distance, stopping_lines,
@@ -14,7 +14,7 @@ use super::{findings, working};
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Finding, Working};
-use crate::record::{Bike, Brake, BrakeKind, End};
+use crate::record::{Bike, Brake, BrakeKind, End, FluidGrade, USUAL_LOAD_KG};
 use crate::tyres::rolling_pair;
 
 /// What to work out. What is left out is taken from the fitted bike, or is as said.
@@ -111,8 +111,6 @@ pub struct BrakeSheet {
     pub working: Working,
 }
 
-/// Rider, luggage and fluids where none are said, kg: 75 kg of rider as in type approval, and what he wears and fills in.
-pub(crate) const USUAL_LOAD_KG: f64 = 90.0;
 const USUAL_LEVER_NEWTONS: f64 = 100.0;
 const USUAL_SPEED_KMH: f64 = 60.0;
 const USUAL_REACTION_SECONDS: f64 = 1.0;
@@ -206,7 +204,7 @@ fn stopping(end: End, ask: &BrakeAsk, line: Option<&BrakeLine>, friction: f64) -
         None => None,
     };
     let reaction_metres = reaction_distance(speed, reaction);
-    let grip = friction * super::GRAVITY;
+    let grip = friction * crate::units::GRAVITY;
     let least = line.and_then(|line| line.deceleration_least).map(|slows| slows.min(grip));
     let most = line.and_then(|line| line.deceleration_most).map(|slows| slows.min(grip));
     // Without a force at the lever nothing stops.
@@ -290,7 +288,7 @@ mod tests {
         let strong = BrakeAsk { lever_newtons: Some(400.0), ..weak };
         let sheet = brake_sheet(&demo_bike(), &strong).unwrap();
         assert!(codes(&sheet).contains(&"brake.beyond-grip") && !codes(&sheet).contains(&"brake.below-line"));
-        assert!((sheet.stopping.deceleration_most.unwrap() - 0.8 * super::super::GRAVITY).abs() < 1e-12);
+        assert!((sheet.stopping.deceleration_most.unwrap() - 0.8 * crate::units::GRAVITY).abs() < 1e-12);
     }
 
     fn sheet_radius() -> f64 {

@@ -5,10 +5,10 @@
 
 use layshaft_wire::wire;
 
-use super::hydraulic::GRAVITY;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 use crate::record::End;
+use crate::units::GRAVITY;
 
 /// Distance covered before the brake works, m: `s_r = v / 3.6 · t_r`, `v` in km/h, `t_r` in s.
 ///

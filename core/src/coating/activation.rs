@@ -2,13 +2,8 @@
 
 use layshaft_wire::wire;
 
-use super::Product;
-use super::cure::{USUAL_ACTIVATION, activation};
-use crate::bounds::{self, Bound};
-use crate::error::Refused;
-
-/// Two temperatures of a sheet closer than this say nothing about how it depends on temperature, kelvin.
-const APART: f64 = 3.0;
+use super::cure::USUAL_ACTIVATION;
+use crate::record::{Product, from_two};
 
 /// Where an activation temperature comes from.
 #[wire]
@@ -24,7 +19,8 @@ pub enum ActivationFrom {
 /// The activation temperature of a product, kelvin, and where it comes from.
 ///
 /// ```
-/// use layshaft_core::coating::{ActivationFrom, Product, activation_of};
+/// use layshaft_core::coating::{ActivationFrom, activation_of};
+/// use layshaft_core::record::Product;
 /// let bare = Product { name: "Liner".to_owned(), full_cure_hours: Some(24.0), at_celsius: Some(20.0), ..Product::default() };
 /// assert_eq!(activation_of(&bare), (5000.0, ActivationFrom::Assumed));
 /// let sheet = Product { second_celsius: Some(10.0), second_hours: Some(48.0), ..bare };
@@ -41,71 +37,14 @@ pub fn activation_of(product: &Product) -> (f64, ActivationFrom) {
     }
 }
 
-fn from_two(product: &Product) -> Option<f64> {
-    let second = (product.second_hours?, product.second_celsius?);
-    activation((first_hours(product)?, product.at_celsius?), second)
-}
-
-/// The time at the reference temperature that the second one is compared with, hours.
-fn first_hours(product: &Product) -> Option<f64> {
-    match product.second_of {
-        Some(state) => product.hours_to(state),
-        None => product.end_hours(),
-    }
-}
-
-/// Refuses a second temperature that says nothing or that no paint can have.
-pub(super) fn check(product: &Product) -> Result<(), Refused> {
-    let second = |field, label, bound: Bound, value| Bound { field, label, ..bound }.check_known(value);
-    let celsius = second("secondCelsius", "Second temperature", bounds::TEMPERATURE, product.second_celsius)?;
-    let hours = second("secondHours", "Time at the second temperature", bounds::CURE_HOURS, product.second_hours)?;
-    let missing = |field: &str, label: &str, help: &str| {
-        Err(Refused::Missing { field: field.to_owned(), label: label.to_owned(), help: help.to_owned() })
-    };
-    let (celsius, hours) = match (celsius, hours) {
-        (None, None) => return Ok(()),
-        (Some(_), None) => return missing("secondHours", "Time at the second temperature", "enter it from the sheet"),
-        (None, Some(_)) => return missing("secondCelsius", "Second temperature", "enter it from the sheet"),
-        (Some(celsius), Some(hours)) => (celsius, hours),
-    };
-    let Some(at) = product.at_celsius else {
-        return missing("atCelsius", "Temperature of the times", "enter it, to compare the second temperature with");
-    };
-    let Some(first) = first_hours(product) else {
-        return missing("secondHours", "The same time at the first temperature", "enter it, to compare the two");
-    };
-    let conflict = |field: &str, reason: String| Err(Refused::Conflict { field: field.to_owned(), reason });
-    if (celsius - at).abs() < APART {
-        return conflict(
-            "secondCelsius",
-            format!("{celsius} °C is too close to {at} °C: two temperatures at least {APART} K apart are needed"),
-        );
-    }
-    match activation((first, at), (hours, celsius)) {
-        None => conflict(
-            "secondHours",
-            format!("Warm is quicker: {hours} h at {celsius} °C does not go with {first} h at {at} °C"),
-        ),
-        Some(kelvin) if bounds::ACTIVATION.check(kelvin).is_err() => conflict(
-            "secondHours",
-            format!(
-                "{hours} h at {celsius} °C against {first} h at {at} °C gives an activation temperature of {kelvin:.0} K, \
-                 outside {:.0} to {:.0} K: look at both times again",
-                bounds::ACTIVATION.min,
-                bounds::ACTIVATION.max
-            ),
-        ),
-        Some(_) => Ok(()),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use proptest::prelude::*;
 
     use super::*;
-    use crate::coating::{CureState, rate_factor};
+    use crate::coating::cure::rate_factor;
     use crate::error::{Code, Refusal};
+    use crate::record::CureState;
 
     fn liner() -> Product {
         Product {

@@ -5,8 +5,7 @@
 
 use std::f64::consts::TAU;
 
-use super::Stay;
-use crate::record::{Bike, Climate, Place};
+use crate::record::{Bike, Climate, Place, Stay};
 use crate::time::{Moment, ZoneShift};
 
 /// Temperature when nothing at all is known, °C. An assumption that is said wherever it serves.

@@ -6,25 +6,9 @@
 
 use layshaft_wire::wire;
 
-use super::{ClimateLog, Product};
+use super::climate::ClimateLog;
+use crate::record::{Coat, CureState, Product};
 use crate::units::HOUR_MS;
-
-/// How far a coat is.
-#[wire]
-pub enum CureState {
-    /// Just put on.
-    Wet,
-    /// Dry to the touch.
-    TouchDry,
-    /// May be recoated.
-    RecoatOpen,
-    /// Must be sanded before it is recoated.
-    RecoatShut,
-    /// May be handled.
-    Handle,
-    /// Fully cured.
-    Cured,
-}
 
 /// A state with the moment at which it is or was reached.
 #[wire]
@@ -76,23 +60,6 @@ pub fn rate_factor(celsius: f64, at_celsius: f64, activation_kelvin: f64) -> f64
 /// ```
 pub fn equivalent_age(spells: &[(f64, f64)], at_celsius: f64, activation_kelvin: f64) -> f64 {
     spells.iter().map(|(hours, celsius)| hours * rate_factor(*celsius, at_celsius, activation_kelvin)).sum()
-}
-
-/// Activation temperature from two times of one sheet at two temperatures, kelvin.
-///
-/// `Q = ln(t1/t2) / (1/T1 - 1/T2)`, t in hours, T in kelvin (given in °C): the inverse of [`rate_factor`]. None unless
-/// the warmer time is the shorter one.
-///
-/// ```
-/// use layshaft_core::coating::{activation, rate_factor};
-/// let found = activation((48.0, 10.0), (24.0, 20.0)).unwrap();
-/// assert!((rate_factor(10.0, 20.0, found) - 0.5).abs() < 1e-12);
-/// assert_eq!(activation((24.0, 10.0), (24.0, 20.0)), None);
-/// ```
-pub fn activation((hours, celsius): (f64, f64), (other_hours, other_celsius): (f64, f64)) -> Option<f64> {
-    let inverse = 1.0 / (celsius + ZERO_CELSIUS) - 1.0 / (other_celsius + ZERO_CELSIUS);
-    let found = (hours / other_hours).ln() / inverse;
-    (found.is_finite() && found > 0.0).then_some(found)
 }
 
 /// How fast a product cures at a temperature, with its limits.
@@ -187,8 +154,19 @@ pub(super) fn hours_between(from_ms: i64, to_ms: i64) -> f64 {
     to_ms.saturating_sub(from_ms) as f64 / HOUR_MS
 }
 
+impl Coat {
+    /// When it is fully cured where it stands, milliseconds since 1970 (UTC); none as for [`cure_end_ms`].
+    pub fn cured_ms(&self, climate: &ClimateLog) -> Option<i64> {
+        if self.stays.is_empty() {
+            return cure_end_ms(&self.product, self.applied_ms, climate);
+        }
+        cure_end_ms(&self.product, self.applied_ms, &climate.with_stays(&self.stays))
+    }
+}
+
 #[cfg(test)]
 mod tests {
+    use crate::record::activation;
     use proptest::prelude::*;
 
     use super::*;
@@ -212,7 +190,7 @@ mod tests {
     }
 
     fn liner() -> Product {
-        crate::coating::typical_product("tank-liner").unwrap()
+        crate::ready_made::typical_product("tank-liner").unwrap()
     }
 
     #[test]

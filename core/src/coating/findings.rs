@@ -1,10 +1,12 @@
 //! What is worth saying about a coat: before it goes on, while it cures, and about what was taken for granted.
 
+use super::climate::ClimateLog;
 use super::cure::Pace;
+use super::dew::surface_margin;
 use super::sheet::{Air, CureSheet, Subject};
-use super::stay::IN_THE_HOUSE;
-use super::{ClimateLog, CureState, ProductKind, StayPlace, surface_margin, words};
+use super::words;
 use crate::quantity::{Finding, Weight};
+use crate::record::{CureState, IN_THE_HOUSE, ProductKind, StayPlace};
 use crate::time::Zone;
 
 /// A surface this much above the dew point is dry enough, kelvin (ISO 8502-4 guidance, ISO 12944-7; second-hand).

@@ -2,8 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::ProductKind;
-use crate::fluids::PaintedPart;
+use crate::record::{PaintedPart, ProductKind};
 
 /// Something that must not be done yet.
 #[wire]
@@ -59,8 +58,8 @@ impl Hold {
 /// What a product holds up until it is fully cured, on a part. Common practice, no source; the cautious side.
 ///
 /// ```
-/// use layshaft_core::coating::{Hold, ProductKind, holds_of};
-/// use layshaft_core::fluids::PaintedPart;
+/// use layshaft_core::coating::{Hold, holds_of};
+/// use layshaft_core::record::{ProductKind, PaintedPart};
 /// assert!(holds_of(ProductKind::TankLiner, PaintedPart::Tank).contains(&Hold::Fuel));
 /// assert!(!holds_of(ProductKind::Paint, PaintedPart::SidePanel).contains(&Hold::Fuel));
 /// ```

@@ -2,8 +2,8 @@
 
 use layshaft_wire::wire;
 
-use super::{Process, Product};
-use crate::fluids::{area_of, cans, paint_needed, spreading_rate};
+use crate::fluids::{cans, paint_needed, spreading_rate};
+use crate::record::{Process, Product, area_of};
 
 /// Paint of one product that a process takes. Unthinned: thinner comes on top.
 #[wire]

@@ -2,17 +2,15 @@
 
 use layshaft_wire::wire;
 
-use super::cure::{Pace, hours_between, when_reached};
-use super::hold::{on_hold, together};
-use super::need::paint_needs;
-use super::process::laid;
+use super::climate::ClimateLog;
+use super::cure::{Pace, cure_end_ms, hours_between, when_reached};
+use super::hold::{OnHold, on_hold, together};
+use super::need::{PaintNeed, paint_needs};
 use super::process_words::{self, Next, Window};
 use super::sheet::mean_celsius;
-use super::{ClimateLog, Layer, OnHold, PaintNeed, Process, Product, Stay, cure_end_ms};
 use crate::error::Refused;
-use crate::fluids::area_of;
 use crate::quantity::Finding;
-use crate::record::Bike;
+use crate::record::{Bike, Layer, Process, Product, Stay, area_of, laid};
 use crate::time::Moment;
 
 /// A process of the bike by its mark, or a plan to try.

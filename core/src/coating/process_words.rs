@@ -1,7 +1,9 @@
 //! How a process is said: the next coat with its window, and what happens when the window closes unused.
 
-use super::{Layer, Process, ProcessState, StepSheet, words};
+use super::process_sheet::{ProcessState, StepSheet};
+use super::words;
 use crate::quantity::{Finding, Weight};
+use crate::record::{Layer, Process};
 use crate::time::Zone;
 
 /// What there is to say.

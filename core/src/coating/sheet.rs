@@ -2,17 +2,16 @@
 
 use layshaft_wire::wire;
 
-use super::cure::{Pace, ages_at, horizon_ms, hours_between, when_reached};
-use super::hold::on_hold;
-use super::{
-    ActivationFrom, ClimateLog, Coat, CureState, Milestone, OnHold, Product, Stay, activation_of, dew_point, findings,
-    words,
-};
+use super::activation::{ActivationFrom, activation_of};
+use super::climate::ClimateLog;
+use super::cure::{Milestone, Pace, ages_at, horizon_ms, hours_between, when_reached};
+use super::dew::dew_point;
+use super::hold::{OnHold, on_hold};
+use super::{findings, words};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::fluids::PaintedPart;
 use crate::quantity::{Finding, Working};
-use crate::record::Bike;
+use crate::record::{Bike, Coat, CureState, PaintedPart, Product, Stay};
 use crate::time::Moment;
 
 /// Points of the curve beside the first.

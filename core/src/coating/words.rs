@@ -1,9 +1,12 @@
 //! How a cure is said: the reason in one sentence, moments and hours, and the working.
 
+use super::activation::ActivationFrom;
+use super::climate::ClimateLog;
 use super::cure::{Pace, USUAL_ACTIVATION, USUAL_REFERENCE};
+use super::dew::surface_margin;
 use super::sheet::{Air, CureSheet};
-use super::{ActivationFrom, ClimateLog, surface_margin, typical};
 use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::ready_made::source_of;
 use crate::units::Unit;
 
 /// Why it takes as long as it takes: “31 h on the can at 20 °C; 53 h here at 13 °C”.
@@ -72,7 +75,7 @@ pub(super) fn working(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog, air:
         lines.push(WorkLine::new("Activation temperature of the sheet", equation, q, Unit::Kelvin));
     }
     let mut sources = vec![
-        typical::source_of(&sheet.product),
+        source_of(&sheet.product),
         Source::new(
             "Equivalent age: ASTM C1074, written for concrete; that it holds for paint is an assumption",
             Standing::Memory,

@@ -6,48 +6,7 @@
 use layshaft_wire::wire;
 
 use crate::quantity::{Source, Standing};
-
-/// Declares the caps once: name, as it is written, what it looks like.
-macro_rules! caps {
-    ($($name:ident $written:literal $looks:literal;)*) => {
-        /// Cap of a lamp.
-        #[wire]
-        pub enum LampCap { $(#[doc = $looks] $name,)* }
-
-        impl LampCap {
-            /// Every cap.
-            pub const ALL: &[LampCap] = &[$(LampCap::$name,)*];
-
-            /// As it is written on box and holder.
-            pub fn written(self) -> &'static str {
-                match self { $(LampCap::$name => $written,)* }
-            }
-
-            /// What it looks like.
-            pub fn looks(self) -> &'static str {
-                match self { $(LampCap::$name => $looks,)* }
-            }
-        }
-    };
-}
-
-caps! {
-    Ba9s "BA9s" "9 mm bayonet, two pins opposite at the same height, one contact";
-    Ba15s "BA15s" "15 mm bayonet, two pins opposite at the same height, one contact";
-    Ba15d "BA15d" "15 mm bayonet, two pins opposite at the same height, two contacts";
-    Bau15s "BAU15s" "15 mm bayonet, pins 150 degrees apart, one contact";
-    Bay15d "BAY15d" "15 mm bayonet, pins opposite at different heights, two contacts";
-    Ba20d "BA20d" "20 mm bayonet, two contacts";
-    W2d "W2.1x9.5d" "glass wedge, 9.5 mm wide";
-    W3d "W3x16d" "glass wedge, 16 mm wide, one filament";
-    W3q "W3x16q" "glass wedge, 16 mm wide, two filaments";
-    Sv8 "SV8.5" "tubular lamp with a cone at each end";
-    P43t "P43t" "flange with three lugs, three blades";
-    Px43t "PX43t" "flange with three lugs set otherwise than P43t, three blades";
-    P45t "P45t" "large round flange, three blades";
-    Px13s "PX13.5s" "13.5 mm flange, one contact";
-    E10 "E10" "10 mm screw thread";
-}
+use crate::record::LampCap;
 
 /// Whether a lamp goes into the holder of another.
 #[wire]
@@ -63,7 +22,8 @@ pub enum CapFit {
 /// Whether a lamp fits a holder, and why.
 ///
 /// ```
-/// use layshaft_core::electrical::{CapFit, LampCap, cap_fits};
+/// use layshaft_core::electrical::{CapFit, cap_fits};
+/// use layshaft_core::record::LampCap;
 /// assert_eq!(cap_fits(Some(LampCap::Ba15s), Some(LampCap::Ba15s)).0, CapFit::Fits);
 /// assert_eq!(cap_fits(Some(LampCap::Ba15s), Some(LampCap::Bau15s)).0, CapFit::DoesNotFit);
 /// assert_eq!(cap_fits(None, Some(LampCap::Ba15s)).0, CapFit::Unknown);
@@ -93,7 +53,7 @@ pub fn cap_fits(holder: Option<LampCap>, lamp: Option<LampCap>) -> (CapFit, Stri
 }
 
 /// Where the caps come from.
-pub(super) fn cap_source() -> Source {
+pub(crate) fn cap_source() -> Source {
     Source::new(
         "Caps of lamps by type: UN R37 and IEC 60061 from memory; BAY15d and PX13.5s seen in Directive 97/24/EC, chapter 2",
         Standing::Memory,
@@ -103,6 +63,7 @@ pub(super) fn cap_source() -> Source {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::record::LampCap;
 
     #[test]
     fn every_cap_fits_itself_and_no_other() {

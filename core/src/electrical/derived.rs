@@ -1,10 +1,10 @@
 //! What the electrical area adds to everything that is derived about a bike.
 
-use super::flashing::with_resistors;
 use super::load::RidingState;
+use super::resistor::with_resistors;
 use super::sheet::{COMPARED_AT_RPM, StateLoad, balance, stationary};
-use super::{Volts, findings, indicating_watts, indication, indicators, load_watts, sources};
-use crate::quantity::{Finding, Judgement, Quantity, Source};
+use super::{Volts, findings, indicating_watts, load_watts, sources};
+use crate::quantity::{Finding, Judgement, Quantity};
 use crate::record::{Bike, FlasherKind, Slot, Spec};
 use crate::units::Unit;
 
@@ -16,15 +16,12 @@ const FLASHER_TO: f64 = 1.25;
 ///
 /// The indicator load is judged against the bike as made, because its flasher was made for that.
 pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>) {
-    let (Ok(supply), Some(consumers)) = (spec.supply.clone().checked(), checked(&spec.consumers)) else {
+    let Some(spec) = electrically_sound(spec) else {
         return (Vec::new(), Vec::new());
     };
-    if consumers.is_empty() {
-        return (Vec::new(), Vec::new());
-    }
+    let supply = spec.supply.clone();
     let volts = Volts::of(&supply);
-    let spec = &Spec { consumers: consumers.clone(), supply: supply.clone(), ..spec.clone() };
-    let consumers = with_resistors(spec, &volts);
+    let consumers = with_resistors(&spec, &volts);
     let loads = RidingState::ALL.map(|state| {
         let watts = load_watts(&consumers, state, &volts);
         StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts: watts }
@@ -47,13 +44,16 @@ pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Findin
     let minds_no_load = spec.indication.flasher == Some(FlasherKind::ElectronicThree);
     quantities
         .extend(indicating_watts(&consumers, &volts).map(|watts| indicator_quantity(watts, as_made, minds_no_load)));
-    let indicators = indicators(bike, spec);
-    quantities.extend(indicators.as_ref().map(indication::quantities).unwrap_or_default());
 
     let balance = [findings::balance_never(&supply, &loads, &balances), findings::balance_above_idle(&balances)];
-    let mut findings: Vec<Finding> = balance.into_iter().flatten().collect();
-    findings.extend(indicators.as_ref().map(indication::findings).unwrap_or_default());
-    (quantities, findings)
+    (quantities, balance.into_iter().flatten().collect())
+}
+
+/// The spec with its supply and consumers in order; none where there is no consumer, or one of them or the supply holds a number
+/// that cannot be.
+pub(crate) fn electrically_sound(spec: &Spec) -> Option<Spec> {
+    let (supply, consumers) = (spec.supply.clone().checked().ok()?, checked(&spec.consumers)?);
+    (!consumers.is_empty()).then(|| Spec { consumers, supply, ..spec.clone() })
 }
 
 /// The consumers, or none when one of them holds a number that cannot be.
@@ -76,7 +76,7 @@ fn load_quantity(load: &StateLoad, most: Option<f64>) -> Option<Quantity> {
         Some(most) => (Judgement::Fine, Some(format!("Within the {most:.0} W that the alternator gives at best."))),
         None => (Judgement::Open, None),
     };
-    Some(quantity(id, label, load.watts, Unit::Watt, (judgement, why), sources::filament_law()))
+    Some(Quantity::new(id, label, load.watts, Unit::Watt, (judgement, why), sources::filament_law()))
 }
 
 fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
@@ -92,7 +92,7 @@ fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
     } else {
         (Judgement::Outside, Some(format!("Above {COMPARED_AT_RPM:.0} rpm, as in town (common practice).")))
     };
-    Some(quantity(id, label, from_rpm, Unit::Rpm, judged, sources::balance_limit()))
+    Some(Quantity::new(id, label, from_rpm, Unit::Rpm, judged, sources::balance_limit()))
 }
 
 fn indicator_quantity(watts: f64, as_made: Option<f64>, minds_no_load: bool) -> Quantity {
@@ -111,16 +111,5 @@ fn indicator_quantity(watts: f64, as_made: Option<f64>, minds_no_load: bool) -> 
         }
     };
     let label = "Indicators of one side while lit";
-    quantity("indicator.load-per-side", label, watts, Unit::Watt, judged, sources::flasher_load())
-}
-
-pub(super) fn quantity(
-    id: &str,
-    label: &str,
-    value: f64,
-    unit: Unit,
-    (judgement, why): (Judgement, Option<String>),
-    source: Source,
-) -> Quantity {
-    Quantity { id: id.to_owned(), label: label.to_owned(), value, unit, judgement, why, source }
+    Quantity::new("indicator.load-per-side", label, watts, Unit::Watt, judged, sources::flasher_load())
 }

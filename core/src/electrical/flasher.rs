@@ -134,7 +134,7 @@ pub fn counted_rate(flashes: u32, seconds: f64) -> Result<f64, Refused> {
 }
 
 /// Where the rule comes from.
-pub(super) fn rule_source() -> Source {
+pub(crate) fn rule_source() -> Source {
     Source::new(
         "60 to 120 flashes a minute: RVLR 1989, Schedule 7 paragraph 12(a), and Swiss VTS article 79; UN R53 gives 90 ± 30 \
          (memory). In the United States 90 to 120 for a fixed-load flasher, counted after five flashes (NHTSA 01931ztv)",
@@ -143,7 +143,7 @@ pub(super) fn rule_source() -> Source {
 }
 
 /// Where the bands come from.
-pub(super) fn band_source() -> Source {
+pub(crate) fn band_source() -> Source {
     Source::new(
         "Rate of a flasher against its load: no law is published. Thermal: one thermal mass heated by the square of the \
          current, contacts 0.5 to 0.9 and 60 to 120 at the rated load assumed. Electronic with two terminals: about twice \

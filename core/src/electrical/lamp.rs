@@ -5,10 +5,9 @@
 
 use layshaft_wire::wire;
 
-use super::cap::LampCap;
 use super::{consumer_watts, lamp_watts};
 use crate::quantity::{Source, Standing};
-use crate::record::{Consumer, LightSource};
+use crate::record::{Consumer, LampCap, LightSource};
 
 /// Light of a filament goes with this power of its voltage.
 const LIGHT: f64 = 3.4;
@@ -143,7 +142,7 @@ pub fn lamp_at_work(consumer: &Consumer, test_volts: f64, volts: f64) -> LampAtW
 }
 
 /// Where the light and the life come from.
-pub(super) fn light_source() -> Source {
+pub(crate) fn light_source() -> Source {
     Source::new(
         "Light of a filament ~ V^3.4 and life ~ V^-13 (12 to 16 are given): Fink and Beaty, Standard Handbook for Electrical \
          Engineers, 11th edition, page 22-8, as restated elsewhere",

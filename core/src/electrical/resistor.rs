@@ -2,7 +2,9 @@
 
 use layshaft_wire::wire;
 
+use crate::electrical::Volts;
 use crate::quantity::{Source, Standing};
+use crate::record::{Consumer, LightSource, Slot, Spec, Use};
 
 /// Ohms that can be bought, E12 series (IEC 60063, from memory).
 const E12: [f64; 12] = [1.0, 1.2, 1.5, 1.8, 2.2, 2.7, 3.3, 3.9, 4.7, 5.6, 6.8, 8.2];
@@ -74,12 +76,30 @@ fn next_lower(ohms: f64) -> f64 {
 }
 
 /// Where it comes from.
-pub(super) fn resistor_source() -> Source {
+pub(crate) fn resistor_source() -> Source {
     Source::new(
         "Load resistor: Ohm's law; rated for at least twice the watts while lit, because a flasher may stick (common \
          practice); values of the E12 series, IEC 60063",
         Standing::CommonPractice,
     )
+}
+
+/// The consumers with the load resistors beside them, at the watts that they take at the regulated voltage.
+pub(crate) fn with_resistors(spec: &Spec, volts: &Volts) -> Vec<Slot> {
+    let mut slots = spec.consumers.clone();
+    let watts = spec.indication.resistor_watts(volts.charging);
+    if watts > 0.0 {
+        let consumer = Consumer {
+            name: "Load resistors, one side".to_owned(),
+            watts,
+            count: 1,
+            used: Some(Use::Indicating),
+            source: Some(LightSource::Electronics),
+            ..Consumer::default()
+        };
+        slots.push(Slot { id: "load-resistors".to_owned(), consumer });
+    }
+    slots
 }
 
 #[cfg(test)]

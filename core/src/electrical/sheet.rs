@@ -91,7 +91,7 @@ pub struct LoadSheet {
 pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
     let engine_rpm = bounds::ENGINE_SPEED.check(ask.engine_rpm.unwrap_or(COMPARED_AT_RPM))?;
     let supply = bike.fitted.supply.clone().checked()?;
-    let fitted = super::flashing::with_resistors(&bike.fitted, &Volts::of(&supply));
+    let fitted = super::resistor::with_resistors(&bike.fitted, &Volts::of(&supply));
     let tried = with_proposed(&fitted, &ask.proposed)?;
     if tried.is_empty() {
         return Err(Refused::Missing {

@@ -162,9 +162,10 @@ mod tests {
 
     #[test]
     fn the_same_bike_at_the_same_moment_gives_the_same_file_with_only_what_is_ahead() {
-        use crate::coating::{Coat, typical_product};
         use crate::plan::example::tuesday_noon;
         use crate::plan::schedule;
+        use crate::ready_made::typical_product;
+        use crate::record::Coat;
         let mut bike = Bike { id: "orrin".to_owned(), ..Bike::default() };
         let product = typical_product("tank-liner").unwrap();
         let applied_ms = tuesday_noon().now_ms - 20 * 3_600_000;

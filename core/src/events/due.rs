@@ -4,9 +4,9 @@
 
 use layshaft_wire::wire;
 
-use crate::coating::{CureAsk, CureSheet, CureState, cure_sheet};
+use crate::coating::{CureAsk, CureSheet, cure_sheet};
 use crate::plan::PlanRow;
-use crate::record::{Bike, JobState, PartState};
+use crate::record::{Bike, CureState, JobState, PartState};
 use crate::time::Moment;
 
 /// What comes about.
@@ -146,10 +146,10 @@ fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::coating::{Coat, typical_product};
     use crate::plan::example::{bike, done, job, part, tuesday_noon, waiting};
     use crate::plan::schedule;
-    use crate::record::Place;
+    use crate::ready_made::typical_product;
+    use crate::record::{Coat, Place};
 
     const HOUR: i64 = 3_600_000;
 

@@ -3,9 +3,9 @@
 //! Metric ISO 261/262, old JIS, UNC/UNF (ASME B1.1), BSW/BSF (BS 84), cycle thread (BS 811). Tables from memory unless said
 //! otherwise, so they are unconfirmed; the metric coarse pitches were also read in two published tables.
 
-use layshaft_wire::wire;
-
 use std::f64::consts::PI;
+
+use layshaft_wire::wire;
 
 /// Millimetres in an inch (exact by definition).
 pub const INCH_MM: f64 = 25.4;

@@ -23,15 +23,14 @@ mod sheet;
 mod trouble;
 
 pub use belief::{Belief, beliefs};
-pub use case::{Check, CheckOutcome, Cover, Evidence, Metering, Suspect, TroubleCase, check_case};
+pub use case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase, check_case};
 pub use circuit::{Probe, WiringAsk, wiring_case};
 pub use knowledge::{KNOWLEDGE, knowledge_case};
 pub use next::{NextCheck, next_check};
 pub use order::{TryOut, expected_minutes, try_order};
 pub use reach::{circuit_checks, searchable};
 pub use search::{
-    FaultAsk, FaultClosing, FaultSearch, FaultSheet, SearchCard, Trouble, TroubleOffer, answered, case_of, closed,
-    fault_sheet, started, taken_back,
+    FaultAsk, FaultSheet, SearchCard, TroubleOffer, answered, case_of, closed, fault_sheet, started, taken_back,
 };
 pub use sheet::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};
 pub use trouble::trouble_minutes;

@@ -2,69 +2,20 @@
 
 use layshaft_wire::wire;
 
-use super::case::{Evidence, TroubleCase};
+use super::case::TroubleCase;
 use super::circuit::wiring_case;
 use super::knowledge::{KNOWLEDGE, knowledge_case};
 use super::reach::{circuit_checks, searchable};
 use super::sheet::{SearchState, standing};
 use crate::bounds;
-use crate::changes::Record;
 use crate::error::Refused;
 use crate::harness::{TEMPLATES, circuit_of};
-use crate::record::Bike;
+use crate::record::{Bike, Evidence, FaultClosing, FaultSearch, Trouble};
 
 /// Milliseconds in a mean year.
 const YEAR_MS: f64 = 31_556_952_000.0;
 /// Age of a harness when the model year is not known, years: old enough that joints count. Our assumption.
 const OLD: f64 = 30.0;
-
-/// What is wrong.
-#[wire]
-pub enum Trouble {
-    /// Something in a circuit of the bike.
-    Wiring {
-        /// Mark of the circuit.
-        circuit: String,
-        /// Whether somebody has worked on the wiring lately.
-        reworked: Option<bool>,
-    },
-    /// Trouble that a table of experience describes.
-    Table {
-        /// Mark of the table.
-        table: String,
-    },
-}
-
-/// How a search ended.
-#[wire]
-pub enum FaultClosing {
-    /// This put it right.
-    Cured {
-        /// What put it right.
-        cure: String,
-    },
-    /// Left as it is.
-    GivenUp,
-}
-
-/// A search. What is left out is not known.
-#[wire(lenient)]
-pub struct FaultSearch {
-    /// What is wrong.
-    pub trouble: Option<Trouble>,
-    /// When it began, milliseconds since 1970 (UTC).
-    pub started_ms: i64,
-    /// The answers, oldest first.
-    pub evidence: Vec<Evidence>,
-    /// When it ended, milliseconds since 1970 (UTC).
-    pub closed_ms: Option<i64>,
-    /// How it ended.
-    pub closing: Option<FaultClosing>,
-}
-
-impl Record for FaultSearch {
-    const KIND: &'static str = "faultSearch";
-}
 
 /// Which search; left out: the newest that is open.
 #[wire(lenient)]
@@ -232,6 +183,7 @@ fn conflict(field: &str, reason: &str) -> Refused {
 mod tests {
     use super::super::SearchStop;
     use super::*;
+    use crate::record::{FaultClosing, FaultSearch, Trouble};
 
     fn table() -> Trouble {
         Trouble::Table { table: "turns-but-does-not-start".to_owned() }

@@ -3,12 +3,13 @@
 use layshaft_wire::wire;
 
 use super::belief::{Belief, after, weigh};
-use super::case::{Check, Evidence, TroubleCase, check_case};
+use super::case::{Check, TroubleCase, check_case};
 use super::next::{ENOUGH, NextCheck, next_check, settled_share};
 use super::order::{TryOut, try_order};
 use super::trouble::{covers_off, trouble_minutes};
 use crate::error::Refused;
 use crate::quantity::{Finding, Source, Standing, Weight};
+use crate::record::Evidence;
 
 /// What an answer to the next check would mean.
 #[wire]

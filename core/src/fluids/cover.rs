@@ -2,7 +2,7 @@
 //!
 //! Spreading rate from solids and film, or as printed on the can; loss by method is common practice.
 
-use layshaft_wire::wire;
+use crate::record::PutOn;
 
 /// Theoretical spreading rate, m²/L: `R = 10 · VS / DFT`, `VS` solids by volume in per cent, `DFT` dry film in µm.
 ///
@@ -64,26 +64,11 @@ pub fn cans(millilitres: f64, can_ml: f64) -> u32 {
     (millilitres / can_ml - 1e-6).ceil().max(0.0) as u32
 }
 
-/// How it is put on.
-#[wire]
-pub enum PutOn {
-    /// Brush.
-    Brush,
-    /// Roller.
-    Roller,
-    /// Aerosol can.
-    Aerosol,
-    /// Spray gun at high pressure.
-    Gun,
-    /// Spray gun at low pressure (HVLP).
-    LowPressureGun,
-}
-
 impl PutOn {
     /// Least and greatest loss on small parts, per cent. Common practice, no source.
     ///
     /// ```
-    /// assert_eq!(layshaft_core::fluids::PutOn::Brush.loss_percent(), (5.0, 15.0));
+    /// assert_eq!(layshaft_core::record::PutOn::Brush.loss_percent(), (5.0, 15.0));
     /// ```
     pub fn loss_percent(self) -> (f64, f64) {
         match self {

@@ -2,12 +2,12 @@
 
 use layshaft_wire::wire;
 
-use super::cover::{PutOn, cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+use super::cover::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
 use super::mix_sheet::{MixSheet, by_volume, working};
-use super::surface::{Surface, area_of};
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Finding, Source, Standing, Weight, WorkLine};
+use crate::record::{PutOn, Surface, area_of};
 use crate::units::Unit;
 
 /// An area to be painted.

@@ -1,7 +1,7 @@
 //! The mixing page on mixes of the handbook, and what it refuses.
 
 use super::*;
-use crate::fluids::PutOn;
+use crate::record::PutOn;
 
 fn product() -> TwoPartAsk {
     TwoPartAsk { ready: 500.0, parts_base: 4.0, parts_hardener: 1.0, thinner_percent: 10.0, ..TwoPartAsk::default() }

@@ -236,6 +236,12 @@ fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
     Quantity { judgement, why: Some(why), ..quantity }
 }
 
+/// Top speed of a spec on a level road, km/h; none where drag area, mass or power are not known.
+pub fn derived_top_speed(bike: &Bike, spec: &Spec) -> Option<f64> {
+    let (quantities, _) = derive_gearing(bike, spec);
+    quantities.iter().find(|quantity| quantity.id == "speed.top").map(|quantity| quantity.value)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

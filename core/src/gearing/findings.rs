@@ -5,8 +5,7 @@ use super::fit::{Axle, counts_that_fit, ends_swapped, teeth};
 use super::mesh::on_mesh;
 use super::{ChainFit, GearTrain, SpeedometerShift, centre_distance};
 use crate::quantity::{Finding, Weight};
-use crate::record::{Bike, ChainJoint, Drive, Wheel};
-use crate::tyres::{Section, TyreSize};
+use crate::record::{Bike, ChainJoint, Drive, Section, TyreSize, Wheel};
 
 /// Findings on gears and speeds.
 pub(super) fn on_gears(bike: &Bike, train: &GearTrain, has_standard: bool, road_speed_kmh: f64) -> Vec<Finding> {

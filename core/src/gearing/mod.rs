@@ -35,7 +35,7 @@ pub use choice::{
     sprocket_choice_sheet, wanted_ratio,
 };
 pub use corrector::{CorrectedReading, Corrector, TEST_SPEEDS_KMH, corrector_band, corrector_to_true, simplest_pair};
-pub use derived::derive_gearing;
+pub use derived::{derive_gearing, derived_top_speed};
 pub use fit::{ChainFit, WornPosition, links_for};
 pub use mesh::{Mesh, chain_on_sprocket, same_size};
 pub use ratio::{engine_speed, engine_speed_change, final_ratio, overall_ratio, road_speed};

@@ -6,8 +6,8 @@ use super::fit::Axle;
 use super::speedometer::{Sender, speedometer_source};
 use super::{ChainFit, Corrector, GearTrain, SpeedometerShift};
 use crate::quantity::{Source, Standing, WorkLine, Working};
-use crate::record::{ChainSize, Drive, Wheel};
-use crate::tyres::{TyreSize, tyre_source};
+use crate::record::{ChainSize, Drive, TyreSize, Wheel};
+use crate::tyres::tyre_source;
 use crate::units::Unit;
 
 /// The lines on gears and speeds; `wheel` is the rear one that is fitted.

@@ -6,41 +6,10 @@ use std::collections::BTreeMap;
 use layshaft_wire::wire;
 
 use super::colour::check_colour;
-use super::element::{Component, Element, Harness};
+use super::element::{Element, Harness};
 use crate::bounds;
-use crate::changes::Record;
 use crate::error::Refused;
-
-/// A change to one element of a circuit, or an element that is added (then ends and component are needed).
-#[wire(lenient)]
-pub struct ElementChange {
-    /// What it is called.
-    pub label: Option<String>,
-    /// The point it begins at.
-    pub from: Option<String>,
-    /// The point it ends at.
-    pub to: Option<String>,
-    /// What it is.
-    pub component: Option<Component>,
-    /// Colour code of a wire.
-    pub colour: Option<String>,
-    /// Section of a wire, mm².
-    pub section_mm2: Option<f64>,
-    /// Length of a wire, metres.
-    pub length_metres: Option<f64>,
-    /// Resistance of a joint, contact, strap, fuse or resistor, ohms.
-    pub ohms: Option<f64>,
-    /// Plug that a joint belongs to.
-    pub plug: Option<String>,
-    /// Rating of a fuse, amperes.
-    pub rated_amperes: Option<f64>,
-    /// Whether it is not there on this bike.
-    pub taken_off: Option<bool>,
-}
-
-impl Record for ElementChange {
-    const KIND: &'static str = "circuitElement";
-}
+use crate::record::{Component, ElementChange};
 
 /// An element that the owner marked as not there.
 #[wire]
@@ -191,6 +160,7 @@ mod tests {
     use super::super::{check_harness, solve};
     use super::*;
     use crate::harness::Setting;
+    use crate::record::ElementChange;
 
     fn horn() -> Harness {
         template("horn", 12.0).unwrap()

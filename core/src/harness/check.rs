@@ -3,11 +3,12 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::colour::check_colour;
-use super::element::{Component, Condition, Element, Harness};
+use super::element::{Condition, Element, Harness};
 use crate::bounds::{self, Bound};
 use crate::electrical::check_wire;
 use crate::error::Refused;
 use crate::quantity::{Finding, Weight};
+use crate::record::Component;
 
 /// Difference of two sources on the same two points above which they work against each other, volts.
 const IN_CONFLICT_VOLTS: f64 = 0.3;

@@ -2,8 +2,9 @@
 
 use layshaft_wire::wire;
 
-use super::element::{Component, Condition, Element, Harness};
+use super::element::{Condition, Element, Harness};
 use crate::error::Refused;
+use crate::record::Component;
 
 /// Resistance of a chafed wire on the frame, ohms: our assumption.
 const CHAFED_OHMS: f64 = 0.02;

@@ -8,8 +8,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::diagram::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot};
-use super::element::{Component, Element, Harness};
+use super::element::{Element, Harness};
 use super::nets::{Nets, is_line};
+use crate::record::Component;
 
 const WIDTH: f64 = 390.0;
 const LETTER: f64 = 12.0;

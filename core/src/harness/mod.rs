@@ -8,11 +8,14 @@
 mod adapt;
 mod check;
 mod colour;
+mod derived;
 mod diagram;
 mod element;
 mod fault;
 #[cfg(test)]
 mod fault_tests;
+mod indicators;
+mod lamp_sheet;
 mod law;
 mod layout;
 mod netlist;
@@ -20,6 +23,7 @@ mod nets;
 mod network;
 mod newton;
 mod of_bike;
+mod pilot;
 mod places;
 mod point;
 mod predict;
@@ -31,13 +35,16 @@ mod sources;
 mod symptom;
 mod templates;
 
-pub use adapt::{ElementChange, NotThere, adapted, apply, change_mark};
+pub use derived::derive_indicators;
+pub use indicators::{Indicators, indicators};
+pub use lamp_sheet::{FlashColumn, FlashCount, LampColumn, LampSheet, LampSide, LampsAsk, lamp_sheet};
+pub use pilot::{PilotBehaviour, pilot_behaviour};
+
+pub use adapt::{NotThere, adapted, apply, change_mark};
 pub use check::check_harness;
 pub use colour::{COLOUR_CODES, check_colour};
 pub use diagram::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot};
-pub use element::{
-    Component, Condition, Element, Harness, OutputAt, Setting, SwitchCard, SwitchPosition, every_setting,
-};
+pub use element::{Condition, Element, Harness, Setting, SwitchCard, SwitchPosition, every_setting};
 pub use fault::{Fault, with_fault};
 pub use law::Law;
 pub use layout::layout;

@@ -4,10 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::Serialize;
 
-use super::element::{Component, Condition, Element, Harness, Setting};
+use super::element::{Condition, Element, Harness, Setting};
 use super::law::Law;
 use super::newton::LEAK;
 use crate::electrical::{Conductor, wire_resistance};
+use crate::record::Component;
 
 /// Thermal voltage at 27 °C, volts: k T / q.
 pub(super) const THERMAL: f64 = 8.617_333e-5 * 300.15;

@@ -2,7 +2,8 @@
 
 use std::collections::{BTreeMap, VecDeque};
 
-use super::element::{Component, Element, Harness};
+use super::element::{Element, Harness};
+use crate::record::Component;
 
 /// Whether an element is drawn as a line and not as a part.
 pub(super) fn is_line(element: &Element) -> bool {

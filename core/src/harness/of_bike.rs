@@ -1,9 +1,9 @@
 //! A template with the lamps, flasher, pilots and resistors of a bike in it.
 
-use super::element::{Component, Element, Harness};
+use super::element::{Element, Harness};
 use super::templates::template;
 use crate::electrical::{Volts, indicating_watts};
-use crate::record::{Consumer, FlasherKind, LightSource, PilotFitting, Spec};
+use crate::record::{Component, Consumer, FlasherKind, LightSource, PilotFitting, Spec};
 
 /// Which elements of the templates stand for which consumer of the bike.
 const STANDS_FOR: [(&str, &[&str]); 9] = [

@@ -1,7 +1,8 @@
 //! Every place of a harness at which one of the faults can be.
 
-use super::element::{Component, Element, Harness};
+use super::element::{Element, Harness};
 use super::fault::{Fault, is_contact};
+use crate::record::Component;
 
 /// Resistance of a bad joint, ohms: enough to dim a headlamp and to stop a solenoid; our choice.
 const BAD_JOINT_OHMS: f64 = 2.0;

@@ -2,10 +2,11 @@
 
 use layshaft_wire::wire;
 
-use super::element::{Component, Element};
+use super::element::Element;
 use super::solve::Settled;
 use crate::electrical::{BLOWS_FROM, CurrentList, ampacity};
 use crate::quantity::{Finding, Weight};
+use crate::record::Component;
 
 /// Light of a filament goes with this power of its voltage (handbook value, second hand).
 const LIGHT: f64 = 3.4;

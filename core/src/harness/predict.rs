@@ -7,7 +7,7 @@
 use std::rc::Rc;
 
 use super::check::{refuse_unsound, refuse_unsound_element};
-use super::element::{Component, Element, Harness, Setting};
+use super::element::{Element, Harness, Setting};
 use super::fault::{Fault, touched};
 use super::netlist::{Branch, Circuit, States};
 use super::network::Network;
@@ -15,6 +15,7 @@ use super::newton::volt;
 use super::point::{LampLook, lamp_look};
 use super::solve::{network, settled};
 use crate::error::Refused;
+use crate::record::Component;
 
 /// What a fault shows in a setting.
 #[derive(Debug, PartialEq)]

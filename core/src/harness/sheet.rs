@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::adapt::{NotThere, adapted, change_mark, not_there};
 use super::check::check_harness;
 use super::diagram::Diagram;
-use super::element::{Component, Harness, Setting};
+use super::element::{Harness, Setting};
 use super::fault::{Fault, with_fault};
 use super::layout::layout;
 use super::of_bike::bike_circuit;
@@ -17,7 +17,7 @@ use super::symptom::{Symptom, difference};
 use super::templates::TEMPLATES;
 use crate::error::Refused;
 use crate::quantity::{Finding, Source, Standing, Weight};
-use crate::record::Bike;
+use crate::record::{Bike, Component};
 
 /// Which circuit, in which position.
 #[wire(lenient)]
@@ -229,7 +229,8 @@ mod tests {
     use std::collections::BTreeMap;
 
     use super::*;
-    use crate::harness::{ElementChange, LampLook};
+    use crate::harness::point::LampLook;
+    use crate::record::ElementChange;
 
     fn ask(circuit: &str, setting: &[(&str, &str)], fault: Option<Fault>) -> HarnessAsk {
         HarnessAsk { circuit: Some(circuit.to_owned()), setting: Setting::of(setting), fault }

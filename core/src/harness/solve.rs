@@ -9,13 +9,14 @@ use std::collections::BTreeSet;
 use thiserror::Error;
 
 use super::check::refuse_unsound;
-use super::element::{Component, Element, Harness, Setting};
+use super::element::{Element, Harness, Setting};
 use super::netlist::{Branch, Circuit, States};
 use super::network::Network;
 use super::newton::{LEAK, settle, volt};
 use super::point::{OperatingPoint, operating_point};
 use crate::electrical::BLOWS_FROM;
 use crate::error::Refused;
+use crate::record::Component;
 
 /// Why a harness has no answer.
 #[derive(Clone, Debug, Error, PartialEq)]

@@ -1,7 +1,8 @@
 //! The solver against the checked network and against what is known of single circuits.
 
-use super::element::{Component, Condition, Element, Harness, OutputAt, Setting, SwitchCard};
+use super::element::{Condition, Element, Harness, Setting, SwitchCard};
 use super::*;
+use crate::record::{Component, OutputAt};
 
 fn element(id: &str, from: &str, to: &str, component: Component) -> Element {
     Element {

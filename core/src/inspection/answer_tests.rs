@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::inspection::packs;
+use crate::record::{AnswerWord, ItemAnswer};
 
 fn gb(id: &str) -> Item {
     let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();

@@ -11,10 +11,10 @@
 
 use layshaft_wire::wire;
 
+use super::pack::Item;
 use super::verdict::{self, Said};
-use super::{Item, ItemAnswer};
 use crate::quantity::{Derived, Source};
-use crate::record::{Bike, Identity};
+use crate::record::{Bike, Identity, ItemAnswer};
 
 /// The verdict on an item.
 #[wire]
@@ -53,9 +53,9 @@ pub struct ItemVerdict {
 /// Judges an item of the pack with the mark `pack` from the bike's answers and its derived quantities.
 ///
 /// ```
-/// use layshaft_core::record::Bike;
-/// use layshaft_core::inspection::{ItemAnswer, Verdict, judge_item, packs};
-/// use layshaft_core::quantity::{Derived};
+/// use layshaft_core::record::{Bike, ItemAnswer};
+/// use layshaft_core::inspection::{Verdict, judge_item, packs};
+/// use layshaft_core::quantity::Derived;
 ///
 /// let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();
 /// let rate = pack.items.iter().find(|item| item.id == "indicator.rate").unwrap();

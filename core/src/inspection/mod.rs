@@ -11,7 +11,6 @@ mod verdict;
 mod wording;
 mod written;
 
-pub use answer::{AnswerWord, ItemAnswer};
 pub use judge::{ItemVerdict, Verdict, judge_item};
 pub use pack::{Item, Limit, Measure, Pack, PackCard, packs, read_pack};
 pub use sheet::{InspectionAsk, InspectionSheet, Readiness, inspection_sheet, readiness};

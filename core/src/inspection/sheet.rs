@@ -4,10 +4,10 @@ use layshaft_wire::wire;
 
 use super::pack::built_in;
 use super::{ItemVerdict, Pack, PackCard, Verdict, judge_item};
+use crate::derive::derive;
 use crate::error::Refused;
 use crate::quantity::Weight;
 use crate::record::Bike;
-use crate::ripple::derive;
 
 /// Which pack.
 #[wire(lenient)]

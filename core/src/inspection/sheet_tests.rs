@@ -4,7 +4,8 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 
 use super::*;
-use crate::inspection::{AnswerWord, ItemAnswer, Measure, packs};
+use crate::inspection::pack::{Measure, packs};
+use crate::record::{AnswerWord, ItemAnswer};
 use Verdict::{DoesNotApply, Fail, Pass, Unknown};
 
 fn verdict(verdict: Verdict, stopper: bool) -> ItemVerdict {

@@ -1,8 +1,11 @@
 //! The verdict on an item that is asked: from the answer, the limit and what follows from the bike.
 
 use super::answer::plausible;
-use super::{AnswerWord, Item, ItemAnswer, Limit, Measure, Verdict, wording};
+use super::judge::Verdict;
+use super::pack::{Item, Limit, Measure};
+use super::wording;
 use crate::quantity::{Derived, Judgement, Quantity};
+use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
 
 /// A verdict with its reason.

@@ -138,7 +138,7 @@ impl Bench {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::bench_time::{BenchTime, Span};
+    use crate::record::{BenchTime, Span};
     use crate::time::{HOUR_MS, Zone};
 
     /// Thursday, 1 January 1970, midnight: bench time each Thursday 10:00 to 12:00 and Friday 10:00 to 11:00.

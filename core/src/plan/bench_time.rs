@@ -2,127 +2,14 @@
 
 use std::collections::BTreeSet;
 
-use layshaft_wire::wire;
-
 use super::sheet::WorkSpan;
-use crate::bounds;
-use crate::changes::Record;
-use crate::error::Refused;
-use crate::time::{DAY_MS, Day, Moment, Zone, check_day};
-
-/// A stretch of bench time on one day of the week.
-#[wire]
-pub struct Span {
-    /// Day of the week, Monday is 1.
-    pub weekday: u32,
-    /// From, minutes after midnight, local time.
-    pub from_minute: u32,
-    /// To, minutes after midnight, local time.
-    pub to_minute: u32,
-}
-
-/// A day on which the pattern does not hold.
-#[wire]
-pub struct DayOff {
-    /// The day, `YYYY-MM-DD`.
-    pub day: String,
-}
-
-/// Bench time on one day beside the pattern.
-#[wire]
-pub struct ExtraTime {
-    /// The day, `YYYY-MM-DD`.
-    pub day: String,
-    /// From, minutes after midnight, local time.
-    pub from_minute: u32,
-    /// To, minutes after midnight, local time.
-    pub to_minute: u32,
-}
-
-/// Hours of every day.
-#[wire]
-pub struct DayHours {
-    /// From, minutes after midnight, local time.
-    pub from_minute: u32,
-    /// To, minutes after midnight, local time; before `from` where the hours run over midnight.
-    pub to_minute: u32,
-}
-
-/// Bench time.
-#[wire(lenient)]
-pub struct BenchTime {
-    /// The weekly pattern.
-    pub spans: Vec<Span>,
-    /// Days without bench time.
-    pub days_off: Vec<DayOff>,
-    /// Bench time on single days, beside the pattern and also on a day off.
-    pub extra: Option<Vec<ExtraTime>>,
-    /// When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
-    /// it assumes; empty: never.
-    pub helper: Option<Vec<Span>>,
-    /// When there is daylight; left out: 8:00 to 18:00.
-    pub daylight: Option<DayHours>,
-    /// When no noise may be made; left out: never.
-    pub quiet: Option<DayHours>,
-}
-
-impl Record for BenchTime {
-    const KIND: &'static str = "benchTime";
-}
-
-/// The pattern that stands in until the mechanic says what it is: two evenings and a Saturday. An assumption of ours.
-const ASSUMED: [(u32, u32, u32); 3] = [(2, 19 * 60, 21 * 60), (4, 19 * 60, 21 * 60), (6, 9 * 60, 16 * 60)];
+use crate::record::{BenchTime, Span, spans_in_order};
+use crate::time::{DAY_MS, Day, Moment, Zone};
 
 /// How far ahead the next bench time is looked for.
 const LOOKS_AHEAD_MS: i64 = 60 * DAY_MS;
 
-/// The assumed pattern in words.
-pub(crate) const ASSUMED_WORDS: &str = "Tuesday and Thursday 19:00 to 21:00, Saturday 9:00 to 16:00";
-
 impl BenchTime {
-    /// Bench time in the order of the week with spans that touch or overlap made one, or the first field that cannot
-    /// be accepted.
-    ///
-    /// ```
-    /// use layshaft_core::plan::{BenchTime, Span};
-    /// let span = |from_minute, to_minute| Span { weekday: 6, from_minute, to_minute };
-    /// let saturday = BenchTime { spans: vec![span(780, 960), span(540, 800)], days_off: Vec::new(), ..BenchTime::default() };
-    /// assert_eq!(saturday.checked().unwrap().spans, [span(540, 960)]);
-    /// ```
-    pub fn checked(mut self) -> Result<Self, Refused> {
-        for span in &self.spans {
-            span.check()?;
-        }
-        for off in &self.days_off {
-            check_day("daysOff", "Day without bench time", &off.day)?;
-        }
-        for extra in self.extra.iter().flatten() {
-            check_day("extra", "Day with more bench time", &extra.day)?;
-            extra.span().check()?;
-        }
-        for span in self.helper.iter().flatten() {
-            span.check()?;
-        }
-        for hours in [&self.daylight, &self.quiet].into_iter().flatten() {
-            bounds::BENCH_START.check(f64::from(hours.from_minute))?;
-            bounds::BENCH_END.check(f64::from(hours.to_minute))?;
-        }
-        self.days_off.sort_by(|a, b| a.day.cmp(&b.day));
-        self.days_off.dedup();
-        self.spans = in_order(self.spans);
-        Ok(self)
-    }
-
-    /// Whether the mechanic has said when there is bench time.
-    pub(crate) fn said(&self) -> bool {
-        !self.usable_spans().is_empty()
-    }
-
-    /// Hours of bench time in a week without exceptions.
-    pub(crate) fn weekly_hours(&self) -> f64 {
-        self.pattern().iter().map(|span| f64::from(span.to_minute - span.from_minute) / 60.0).sum()
-    }
-
     /// The bench time between two instants, in order, cut off at both.
     pub(crate) fn between(&self, zone: &Zone, from_ms: i64, to_ms: i64) -> Vec<WorkSpan> {
         let (pattern, days_off, extra) = (self.pattern(), self.read_days_off(), self.read_extra());
@@ -134,7 +21,7 @@ impl BenchTime {
             let of_day = if more.is_empty() {
                 usual.cloned().collect()
             } else {
-                in_order(usual.chain(more).map(|span| Span { weekday: day.weekday(), ..span.clone() }).collect())
+                spans_in_order(usual.chain(more).map(|span| Span { weekday: day.weekday(), ..span.clone() }).collect())
             };
             for span in &of_day {
                 let from = zone.instant_of(day, span.from_minute).max(from_ms);
@@ -163,19 +50,6 @@ impl BenchTime {
         self.between(&moment.zone, now_ms, now_ms.saturating_add(LOOKS_AHEAD_MS)).first().map(|span| span.to_ms)
     }
 
-    /// The weekly pattern in order: what the mechanic said, else the assumed one.
-    pub(crate) fn pattern(&self) -> Vec<Span> {
-        if self.said() {
-            return self.usable_spans();
-        }
-        ASSUMED.iter().map(|&(weekday, from_minute, to_minute)| Span { weekday, from_minute, to_minute }).collect()
-    }
-
-    /// Spans that can be reckoned with; a record of another program may hold others.
-    fn usable_spans(&self) -> Vec<Span> {
-        in_order(self.spans.iter().filter(|span| span.check().is_ok()).cloned().collect())
-    }
-
     /// Bench time on single days that can be reckoned with.
     fn read_extra(&self) -> Vec<(Day, Span)> {
         let extra = self.extra.iter().flatten().filter(|extra| extra.span().check().is_ok());
@@ -187,55 +61,10 @@ impl BenchTime {
     }
 }
 
-impl ExtraTime {
-    /// As a span of whatever weekday.
-    fn span(&self) -> Span {
-        Span { weekday: 1, from_minute: self.from_minute, to_minute: self.to_minute }
-    }
-}
-
-impl Span {
-    fn check(&self) -> Result<(), Refused> {
-        bounds::WEEKDAY.check(f64::from(self.weekday))?;
-        bounds::BENCH_START.check(f64::from(self.from_minute))?;
-        bounds::BENCH_END.check(f64::from(self.to_minute))?;
-        if self.from_minute >= self.to_minute {
-            return Err(Refused::Conflict {
-                field: bounds::BENCH_END.field.to_owned(),
-                reason: format!(
-                    "Bench time: it ends at {} and begins at {}; the end must come after the beginning, on the same day",
-                    clock(self.to_minute),
-                    clock(self.from_minute),
-                ),
-            });
-        }
-        Ok(())
-    }
-}
-
-/// Spans in the order of the week; those that touch or overlap become one.
-fn in_order(mut spans: Vec<Span>) -> Vec<Span> {
-    spans.sort_by_key(|span| (span.weekday, span.from_minute, span.to_minute));
-    let mut merged: Vec<Span> = Vec::new();
-    for span in spans {
-        match merged.last_mut() {
-            Some(last) if last.weekday == span.weekday && span.from_minute <= last.to_minute => {
-                last.to_minute = last.to_minute.max(span.to_minute);
-            }
-            _ => merged.push(span),
-        }
-    }
-    merged
-}
-
-/// Minutes after midnight as a clock shows them.
-pub(crate) fn clock(minute: u32) -> String {
-    format!("{}:{:02}", minute / 60, minute % 60)
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{Span, *};
+    use super::*;
+    use crate::record::{BenchTime, DayOff, Span};
     use crate::time::{HOUR_MS, MINUTE_MS, ZoneShift};
 
     fn at(text: &str, minute: u32, zone: &Zone) -> i64 {

@@ -2,12 +2,11 @@
 //! that knows nothing of the planner: every order, and every beginning of a job that can be put off on purpose, on a
 //! grid of quarters of an hour.
 
-use super::bench_time::{BenchTime, DayHours, Span};
 use super::checker::{broken, hours_in};
 use super::example::{bike, part, tuesday_noon};
 use super::project::Dice;
 use super::schedule::schedule;
-use crate::record::{Bike, Job, JobPlace, JobState, PartState, SpotTaken, Wait, WorkSpot};
+use crate::record::{BenchTime, Bike, DayHours, Job, JobPlace, JobState, PartState, Span, SpotTaken, Wait, WorkSpot};
 use crate::time::{DAY_MS, Day, HOUR_MS, MINUTE_MS, Zone};
 
 const GRAIN_MS: i64 = 15 * MINUTE_MS;

@@ -1,10 +1,8 @@
 //! The plan on small bikes, each date reckoned by hand.
 
-use super::bench_time::{DayOff, Span};
 use super::example::*;
 use super::schedule::schedule;
-use crate::coating::{Coat, Product};
-use crate::record::{Bike, Job, JobState, PartState, Step, Wait};
+use crate::record::{Bike, Coat, DayOff, Job, JobState, PartState, Product, Span, Step, Wait};
 use crate::time::{Moment, Zone, ZoneShift};
 
 #[test]

@@ -223,9 +223,10 @@ mod tests {
     use super::super::holders::HolderKind;
     use super::super::own_time::Benches;
     use super::super::waits::Clockwork;
-    use super::super::{Scheduled, Span, Standing, schedule_keeping};
     use super::*;
-    use crate::record::{Job, Part, PartState};
+    use crate::plan::schedule::{Scheduled, schedule_keeping};
+    use crate::plan::standing::Standing;
+    use crate::record::{Job, Part, PartState, Span};
     use crate::time::DAY_MS;
 
     fn every_day() -> Vec<Span> {

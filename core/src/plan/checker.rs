@@ -1,11 +1,10 @@
 //! The checker of a plan: whether it keeps the calendars, the waits, the time limits, the parcels and the one mechanic.
 //! It shares no code with what makes plans: it reads the rows and the records, and looks at the work minute by minute.
 
-use super::bench_time::{DayHours, Span};
 use super::schedule::Scheduled;
 use super::sheet::PlanRow;
 use crate::coating::ClimateLog;
-use crate::record::{Air, Bike, Job, JobPlace, JobState, WorkSpot};
+use crate::record::{Air, Bike, DayHours, Job, JobPlace, JobState, Span, WorkSpot};
 use crate::time::{HOUR_MS, MINUTE_MS, Moment};
 
 /// When a row lets those that follow it begin.

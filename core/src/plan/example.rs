@@ -1,9 +1,8 @@
 //! Invented bikes for the tests of the plan.
 
-use super::bench_time::{BenchTime, Span};
 use super::schedule::Scheduled;
 use super::sheet::PlanRow;
-use crate::record::{Bike, Job, JobState, Part, PartState, Wait};
+use crate::record::{BenchTime, Bike, Job, JobState, Part, PartState, Span, Wait};
 use crate::time::{Day, Moment, Zone};
 
 /// Tuesday, 24 March 2026, noon, UTC.

@@ -1,13 +1,12 @@
 //! What never fits, whatever the order: a job without any hours of its kind, a job in one go that is longer than every
 //! stretch, a time limit that no bench time keeps. Each is said with what would help, and is not planned.
 
-use super::bench_time::{ASSUMED_WORDS, BenchTime};
 use super::blocks::{block_of, fits_alone};
 use super::needs::Task;
 use super::own_time::Benches;
 use super::waits::{Clockwork, WaitRule};
 use crate::quantity::{Finding, Weight};
-use crate::record::{Bike, JobState};
+use crate::record::{ASSUMED_WORDS, BenchTime, Bike, JobState};
 use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
 
 /// Marks the tasks that can never be laid, and says why.

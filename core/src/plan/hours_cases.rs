@@ -1,8 +1,8 @@
 //! The plan of jobs that ask for daylight, a helper, quiet, one stretch or a time limit, each date reckoned by hand.
 
 use super::example::*;
-use super::{DayHours, Scheduled, Span, schedule};
-use crate::record::{Bike, Job, JobPlace, JobState, Wait};
+use super::schedule::{Scheduled, schedule};
+use crate::record::{Bike, DayHours, Job, JobPlace, JobState, Span, Wait};
 
 /// The job, after which what follows must begin within so many hours.
 fn limiting(job: Job, wait_hours: f64, at_most_hours: f64) -> Job {

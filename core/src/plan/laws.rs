@@ -3,11 +3,12 @@
 use proptest::prelude::*;
 
 use super::PlanRow;
-use super::bench_time::{BenchTime, DayHours, Span};
 use super::checker::{broken, over_ms};
 use super::example::{at, bike, job, part, row as find};
 use super::schedule::{schedule, schedule_keeping};
-use crate::record::{Air, Bike, Job, JobPlace, JobState, PartState, SpotTaken, Step, Wait, WorkSpot};
+use crate::record::{
+    Air, BenchTime, Bike, DayHours, Job, JobPlace, JobState, PartState, Span, SpotTaken, Step, Wait, WorkSpot,
+};
 use crate::time::{DAY_MS, MINUTE_MS, Moment, Zone, ZoneShift};
 
 /// The clock of central Europe in 2026, with both changes.

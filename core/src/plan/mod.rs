@@ -37,16 +37,13 @@ mod standing;
 mod waits;
 mod weather;
 
-mod ready_made;
 mod sheet;
 mod suppose;
 
-pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
 pub use chance::{Odds, OddsPoint};
 pub use holders::{Holder, HolderKind};
 pub use offers::Offer;
 pub use order_first::ToOrder;
-pub use ready_made::{ReadyMade, ready_made, ready_made_job};
 pub use schedule::{Scheduled, schedule, schedule_keeping};
 pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
 pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};

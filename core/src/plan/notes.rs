@@ -1,10 +1,9 @@
 //! What is worth saying of the needs of jobs: what is assumed, what is late, what is not known.
 
-use super::bench_time::BenchTime;
 use super::needs::Task;
 use super::waits::WaitRule;
 use crate::quantity::{Finding, Weight};
-use crate::record::{Bike, Job, JobState, Part, PartState};
+use crate::record::{BenchTime, Bike, Job, JobState, Part, PartState};
 use crate::time::{Day, Moment};
 
 pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &mut Vec<Finding>) {
@@ -38,7 +37,7 @@ pub(crate) fn assumed_bench_time(bench_time: &BenchTime, findings: &mut Vec<Find
         findings.push(Finding::new(
             "plan.assumed-bench-time",
             Weight::Note,
-            format!("No bench time is set. The plan assumes {}.", super::bench_time::ASSUMED_WORDS),
+            format!("No bench time is set. The plan assumes {}.", crate::record::ASSUMED_WORDS),
         ));
     }
 }

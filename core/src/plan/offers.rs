@@ -2,12 +2,11 @@
 
 use layshaft_wire::wire;
 
-use super::bench_time::ExtraTime;
 use super::needs::missing;
 use super::schedule::Scheduled;
 use super::suppose::{Supposed, Supposition, suppose};
 use super::waits::{Clockwork, WaitRule};
-use crate::record::{Bike, JobState, Part};
+use crate::record::{Bike, ExtraTime, JobState, Part};
 use crate::time::{Day, Moment};
 
 /// Parcels that are offered: those that come last.
@@ -100,8 +99,8 @@ mod tests {
     use super::super::example::{at, bike, done, job, needing, part, tuesday_noon};
     use super::super::schedule;
     use super::*;
-    use crate::coating::{Coat, typical_product};
-    use crate::record::{Job, PartState, Wait};
+    use crate::ready_made::typical_product;
+    use crate::record::{Coat, Job, PartState, Wait};
     use crate::time::DAY_MS;
 
     fn offered(bike: &Bike) -> Vec<Offer> {

@@ -2,11 +2,10 @@
 //! may not be heard in quiet hours, some want warm and dry air; each kind has a calendar of its own, cut from the bench time.
 
 use super::bench::Bench;
-use super::bench_time::{BenchTime, DayHours};
 use super::sheet::WorkSpan;
 use super::weather::Weather;
 use crate::coating::ClimateLog;
-use crate::record::{Job, JobPlace};
+use crate::record::{BenchTime, DayHours, Job, JobPlace};
 use crate::time::{Day, Moment, Zone};
 
 /// How far ahead bench time is laid out, days: five years. Work that does not fit in there is not planned.
@@ -181,9 +180,9 @@ fn without(some: &[WorkSpan], others: &[WorkSpan]) -> Vec<WorkSpan> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::Span;
     use super::super::example::{at, tuesday_noon};
     use super::*;
+    use crate::record::Span;
     use crate::time::{DAY_MS, HOUR_MS};
 
     /// Bench time every day from 16 to 23, a helper on Saturday 18 to 20, daylight 7 to 19, quiet from 21 to 8.

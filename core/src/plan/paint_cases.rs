@@ -3,8 +3,7 @@
 
 use super::example::*;
 use super::schedule::{Scheduled, schedule};
-use crate::coating::{Coat, Layer, Process, ProcessStep, Product};
-use crate::record::{Bike, Job, JobState};
+use crate::record::{Bike, Coat, Job, JobState, Layer, Process, ProcessStep, Product};
 use crate::time::{HOUR_MS, Moment};
 
 /// Touch dry after one hour, the next coat from 2 h to `until` hours, cured after 48 h.

@@ -4,9 +4,9 @@
 use super::needs::{Holder, Task};
 use super::running::{Running, endless};
 use super::waits::WaitRule;
-use crate::coating::{ProcessSheet, ProcessState, Product, running_processes};
+use crate::coating::{ProcessSheet, ProcessState, running_processes};
 use crate::quantity::{Finding, Weight};
-use crate::record::{Bike, JobState};
+use crate::record::{Bike, JobState, Product};
 use crate::time::{MINUTE_MS, Moment};
 
 /// Sanding a coat whose window has closed takes so long: an assumption of ours, which is said where it counts.

@@ -5,11 +5,11 @@
 //! from a calendar. The made-up weeks are always the same, whatever bench time the bike has, so that more bench time
 //! still never makes the ready date later (see `orders`). Method and weeks are our own choice.
 
-use super::bench_time::{BenchTime, DayHours, Span};
 use super::lay::{Ground, by_begin};
 use super::needs::Task;
 use super::orders::{SLOWEST_PACE, tries_all};
 use super::own_time::Benches;
+use crate::record::{BenchTime, DayHours, Span};
 use crate::time::Moment;
 
 /// So many of the orders are rehearsed on each week, spread over all.

@@ -3,9 +3,8 @@
 use super::limits::at_most_ms;
 use super::painting::{Painting, of_done};
 use super::waits::{Clockwork, WaitRule};
-use crate::coating::Coat;
 use crate::quantity::{Finding, Weight};
-use crate::record::{Bike, JobState};
+use crate::record::{Bike, Coat, JobState};
 
 /// A wait that runs from work that is done, or from a coat that belongs to no job.
 #[derive(Clone, Debug)]

@@ -7,6 +7,7 @@
 use statrs::function::erf::erfc_inv;
 
 use super::project::Dice;
+use crate::record::Delivery;
 
 /// Something that may turn out shorter or longer; any unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -125,6 +126,16 @@ pub fn latest_of(spreads: &[Spread], q: f64, runs: usize) -> f64 {
     let mut values: Vec<f64> = (0..runs).map(latest).collect();
     values.sort_by(f64::total_cmp);
     values.get((runs as f64 * q) as usize).or(values.last()).copied().unwrap_or(0.0)
+}
+
+impl Delivery {
+    /// How the days are spread.
+    pub(crate) fn spread(&self) -> Spread {
+        if self.long_tail == Some(true) {
+            return Spread::Lognormal { median: self.likely_days, p90: self.most_days };
+        }
+        Spread::Triangular { least: self.least_days, likely: self.likely_days, most: self.most_days }
+    }
 }
 
 #[cfg(test)]

@@ -2,12 +2,11 @@
 
 use layshaft_wire::wire;
 
-use super::bench_time::{BenchTime, ExtraTime};
 use super::schedule::{Scheduled, schedule_keeping};
 use crate::bounds;
 use crate::coating::ClimateLog;
 use crate::error::Refused;
-use crate::record::{Bike, Climate};
+use crate::record::{BenchTime, Bike, Climate, ExtraTime};
 use crate::time::{Day, HOUR_MS, Moment};
 
 /// What to suppose. What is left out stays as it is.

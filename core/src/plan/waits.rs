@@ -5,8 +5,9 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 use crate::bounds;
-use crate::coating::{ClimateLog, Coat, Product, cure_end_ms, typical_product};
-use crate::record::{Bike, Wait};
+use crate::coating::{ClimateLog, cure_end_ms};
+use crate::ready_made::typical_product;
+use crate::record::{Bike, Coat, Product, Wait};
 use crate::time::{HOUR_MS, Moment};
 
 /// How long a wait lasts.

@@ -51,3 +51,17 @@ impl Derived {
         self.quantities.iter().find(|quantity| quantity.id == id)
     }
 }
+
+impl Quantity {
+    /// A quantity from its parts.
+    pub(crate) fn new(
+        id: &str,
+        label: &str,
+        value: f64,
+        unit: Unit,
+        (judgement, why): (Judgement, Option<String>),
+        source: Source,
+    ) -> Self {
+        Self { id: id.to_owned(), label: label.to_owned(), value, unit, judgement, why, source }
+    }
+}

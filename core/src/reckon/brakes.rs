@@ -2,9 +2,10 @@
 
 use super::{Figure, figure};
 use crate::bounds::{self, Bound};
-use crate::brakes::{self, DirectiveLine, FluidGrade, GRAVITY};
+use crate::brakes::{self, DirectiveLine};
 use crate::error::Refused;
-use crate::units::Unit;
+use crate::record::FluidGrade;
+use crate::units::{GRAVITY, Unit};
 
 type Given = Result<Vec<Figure>, Refused>;
 

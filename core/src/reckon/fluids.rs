@@ -3,7 +3,8 @@
 use super::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::fluids::{self, Surface, ThinnerOf};
+use crate::fluids::{self, ThinnerOf};
+use crate::record::Surface;
 use crate::units::Unit;
 
 type Given = Result<Vec<Figure>, Refused>;

@@ -19,10 +19,9 @@ pub use sum::Sum;
 use layshaft_wire::wire;
 
 use crate::error::Refused;
-use crate::fluids::Surface;
-use crate::record::OutputPoint;
+use crate::record::{self, OutputPoint, Surface, TyreSize};
 use crate::units::Unit;
-use crate::{bounds, coating, electrical, gearing, tyres};
+use crate::{bounds, coating, electrical, gearing};
 
 /// A result of a sum.
 #[wire]
@@ -107,7 +106,7 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
             vec![figure("most", most, Unit::KilometreHour), figure("least", least, Unit::KilometreHour)]
         }
         Sum::TyreSize { tyre } => {
-            let size = tyres::TyreSize::read(tyre)?;
+            let size = TyreSize::read(tyre)?;
             let (least, most) = size.outer_diameter_range_mm();
             vec![
                 figure("outerDiameter", size.outer_diameter_mm(), Unit::Millimetre),
@@ -171,7 +170,7 @@ pub fn reckon(sum: &Sum) -> Result<Figures, Refused> {
             bounds::TEMPERATURE.check(*celsius)?;
             bounds::Bound { field: "otherHours", ..bounds::CURE_HOURS }.check(*other_hours)?;
             bounds::Bound { field: "otherCelsius", ..bounds::TEMPERATURE }.check(*other_celsius)?;
-            let found = coating::activation((*hours, *celsius), (*other_hours, *other_celsius));
+            let found = record::activation((*hours, *celsius), (*other_hours, *other_celsius));
             let kelvin = found.ok_or_else(|| Refused::Conflict {
                 field: "otherHours".to_owned(),
                 reason: "Give two temperatures, with the shorter time at the warmer one".to_owned(),

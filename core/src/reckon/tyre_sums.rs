@@ -2,9 +2,9 @@
 
 use super::{Figure, figure};
 use crate::error::Refused;
-use crate::record::{End, SpeedometerDrive, Wheel};
+use crate::record::{End, SpeedSymbol, SpeedometerDrive, TyreSize, Wheel, load_kg};
 use crate::time::check_day;
-use crate::tyres::{SpeedSymbol, TyreSize, compare_tyres, load_kg, tyre_age};
+use crate::tyres::{compare_tyres, tyre_age};
 use crate::units::Unit;
 
 type Given = Result<Vec<Figure>, Refused>;

@@ -2,28 +2,17 @@
 
 use std::collections::BTreeMap;
 
-use super::brake::Brake;
-use super::climate::Climate;
-use super::consumer::Consumer;
-use super::drive::Drive;
-use super::fluid::Fluid;
+use super::answer::ItemAnswer;
+use super::circuit::ElementChange;
+use super::fault_search::FaultSearch;
 use super::identity::Identity;
-use super::indication::Indication;
-use super::job::Job;
-use super::part::Part;
+use super::paint::{Climate, Coat, Process};
 use super::photo::Photo;
 use super::place::Place;
 use super::reading::Reading;
-use super::spec::{Filling, Slot, Spec};
-use super::supply::Supply;
-use super::tightening::Tightening;
-use super::wheel::Wheel;
+use super::spec::{Brake, Consumer, Drive, Filling, Fluid, Indication, Slot, Spec, Supply, Wheel};
+use super::work::{BenchTime, Job, Part, Tightening};
 use crate::changes::{Fields, Key, Ledger, Record, read};
-use crate::coating::{Coat, Process};
-use crate::faults::FaultSearch;
-use crate::harness::ElementChange;
-use crate::inspection::ItemAnswer;
-use crate::plan::BenchTime;
 
 /// Everything known about one bike, by the marks of the records.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -62,3 +62,6 @@ impl Identity {
         Ok(self)
     }
 }
+
+/// Rider, luggage and fluids where none are said, kg: 75 kg of rider as in type approval, and what he wears and fills in.
+pub(crate) const USUAL_LOAD_KG: f64 = 90.0;

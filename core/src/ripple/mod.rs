@@ -1,11 +1,9 @@
 //! Ripple: everything the trade can compute about a bike, and the difference that a proposal makes.
 
-mod derive;
 mod proposal;
 mod sheet;
 
 use crate::quantity::Quantity;
-pub use derive::derive;
 pub use proposal::{Proposal, propose};
 pub use sheet::ripple_sheet;
 

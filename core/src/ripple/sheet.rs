@@ -2,7 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use super::{ItemShift, Proposal, RippleAsk, RippleSheet, Shift, derive, propose};
+use super::proposal::{Proposal, propose};
+use super::{ItemShift, RippleAsk, RippleSheet, Shift};
+use crate::derive::derive;
 use crate::error::Refused;
 use crate::inspection::{judge_item, packs};
 use crate::quantity::{Derived, Finding, Judgement, Quantity};

@@ -3,8 +3,9 @@
 //! The calendar is the proleptic Gregorian one (crate `chrono`); the rules for days on which the clock is put forward
 //! or back are our own and stand at [`Zone::instant_of`].
 
-use crate::time::Day;
 use layshaft_wire::wire;
+
+use crate::time::Day;
 
 /// Milliseconds in a minute.
 pub(crate) const MINUTE_MS: i64 = 60_000;

@@ -2,9 +2,8 @@
 
 use super::judge::TyreCheck;
 use super::reading::carcass;
-use super::{Construction, SpeedSymbol, Tube, TyreSize};
 use crate::quantity::{Finding, Judgement, Weight};
-use crate::record::{End, Wheel};
+use crate::record::{Construction, End, SpeedSymbol, Tube, TyreSize, Wheel};
 
 /// The end as a mark and in words.
 pub(super) fn name(end: End) -> (&'static str, &'static str) {

@@ -2,9 +2,8 @@
 
 use layshaft_wire::wire;
 
-use super::{Section, SpeedSymbol, Tube, TyreSize, load_kg};
 use crate::quantity::{Judgement, Source, Standing};
-use crate::record::Wheel;
+use crate::record::{Section, SpeedSymbol, Tube, TyreSize, Wheel, load_kg};
 use crate::units::Unit;
 
 /// Rim widths that are fitted, as a share of the nominal width of the tyre, least and most. Wide on purpose: from memory,

@@ -8,12 +8,12 @@ use super::derived::size_of;
 use super::findings::{self, note};
 use super::judge::{TyreCheck, tyre_checks};
 use super::reading::{TyreReading, tyre_reading};
-use super::{TyreSize, rolling_pair, working};
+use super::wheel::rolling_pair;
+use super::working;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::gearing::derive_gearing;
 use crate::quantity::{Finding, Judgement, Working};
-use crate::record::{Bike, End, Spec, Wheel};
+use crate::record::{Bike, End, Spec, TyreSize, Wheel};
 use crate::time::Moment;
 
 /// What to work out. What is left out is taken from the fitted bike, or is as said.
@@ -56,11 +56,17 @@ pub struct TyreSheet {
     pub working: Working,
 }
 
-/// Works the tyre page out. `moment` gives the day for the age.
+/// Works the tyre page out. `moment` gives the day for the age; `top_speed` the top speed of a spec in km/h, where it can be
+/// derived: what it takes is known on a page above the tyres.
 ///
 /// Refused: a code, date code or number that cannot be accepted; a date code as asked that lies ahead. What is not known is
 /// absent, and the checks say what they lack.
-pub fn tyre_sheet(bike: &Bike, ask: &TyreAsk, moment: &Moment) -> Result<TyreSheet, Refused> {
+pub fn tyre_sheet(
+    bike: &Bike,
+    ask: &TyreAsk,
+    moment: &Moment,
+    top_speed: impl Fn(&Spec) -> Option<f64>,
+) -> Result<TyreSheet, Refused> {
     let end = ask.end.unwrap_or(End::Rear);
     let (standard, fitted) = (wheel_at(&bike.standard, end), wheel_at(&bike.fitted, end));
     let proposed = match &ask.wheel {
@@ -69,7 +75,7 @@ pub fn tyre_sheet(bike: &Bike, ask: &TyreAsk, moment: &Moment) -> Result<TyreShe
     };
     let top = Bound { field: "topSpeedKmh", label: "Top speed", ..bounds::ROAD_SPEED }
         .check_known(ask.top_speed_kmh)?
-        .or_else(|| derived_top(bike, end, &proposed));
+        .or_else(|| top_speed(&with_wheel(bike, end, &proposed)));
     let size = size_of(&proposed);
     let other = size_of(wheel_at(&bike.fitted, other_end(end)));
 
@@ -133,15 +139,14 @@ fn readings(
     (read(standard, rolls_standard), read(fitted, rolls_fitted), read(proposed, rolls_proposed))
 }
 
-/// Top speed with that wheel, where drag area, mass and power are known.
-fn derived_top(bike: &Bike, end: End, wheel: &Wheel) -> Option<f64> {
+/// The fitted spec with that wheel.
+fn with_wheel(bike: &Bike, end: End, wheel: &Wheel) -> Spec {
     let mut spec = bike.fitted.clone();
     match end {
         End::Front => spec.front_wheel = wheel.clone(),
         End::Rear => spec.rear_wheel = wheel.clone(),
     }
-    let (quantities, _) = derive_gearing(bike, &spec);
-    quantities.iter().find(|quantity| quantity.id == "speed.top").map(|quantity| quantity.value)
+    spec
 }
 
 /// The age as asked, else of what is fitted. A date ahead is refused where it was asked, and said where it is on the bike.

@@ -4,12 +4,17 @@ use super::*;
 use crate::tyres::sample::demo_bike;
 
 /// 26 November 2026, noon.
+/// The page with the top speed that gearing derives.
+fn of(bike: &Bike, ask: &TyreAsk) -> Result<TyreSheet, Refused> {
+    tyre_sheet(bike, ask, &moment(), |spec| crate::gearing::derived_top_speed(bike, spec))
+}
+
 fn moment() -> Moment {
     Moment { now_ms: 1_795_694_400_000, ..Moment::default() }
 }
 
 fn sheet(bike: &Bike, ask: &TyreAsk) -> TyreSheet {
-    tyre_sheet(bike, ask, &moment()).unwrap()
+    of(bike, ask).unwrap()
 }
 
 fn with(wheel: Wheel) -> TyreAsk {
@@ -71,7 +76,7 @@ fn an_unknown_tyre_says_what_to_read_and_unknown_is_never_fine() {
     let sheet = sheet(&Bike::default(), &TyreAsk::default());
     assert_eq!(codes(&sheet), ["tyre.unknown"]);
     assert!(sheet.proposed.is_none() && sheet.checks.is_empty() && sheet.change.is_none() && sheet.age.is_none());
-    let bare = tyre_sheet(&Bike::default(), &with(tyre("3.00-18")), &moment()).unwrap();
+    let bare = of(&Bike::default(), &with(tyre("3.00-18"))).unwrap();
     assert!(bare.checks.iter().all(|check| check.judgement == Judgement::Open), "{:#?}", bare.checks);
 }
 
@@ -84,7 +89,7 @@ fn a_mixed_pair_is_found_from_either_end() {
 
 #[test]
 fn bad_input_names_its_field() {
-    let field = |ask: TyreAsk| match tyre_sheet(&demo_bike(), &ask, &moment()) {
+    let field = |ask: TyreAsk| match of(&demo_bike(), &ask) {
         Err(
             Refused::OutOfRange { field, .. }
             | Refused::NotANumber { field, .. }

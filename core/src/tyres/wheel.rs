@@ -3,11 +3,10 @@
 //! Two wheels are compared like with like: a roll-out under load is some per cent shorter than `π · D` from the code, so
 //! setting one against the other would show a change where there is none.
 
-use super::TyreSize;
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
-use crate::record::Wheel;
+use crate::record::{TyreSize, Wheel};
 
 /// A rolling circumference.
 #[derive(Clone, Copy, Debug, PartialEq)]

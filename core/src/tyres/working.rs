@@ -2,10 +2,11 @@
 
 use super::age::{TyreAge, age_source};
 use super::compare::TyreChange;
-use super::date_code::{date_source, decade_source};
 use super::judge::TyreCheck;
-use super::{TyreReading, TyreSize, tyre_source};
+use super::reading::TyreReading;
+use super::wheel::tyre_source;
 use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::record::{TyreSize, date_source, decade_source};
 use crate::units::Unit;
 
 /// The lines on one tyre.

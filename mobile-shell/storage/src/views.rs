@@ -10,14 +10,9 @@
 //!   Of the technical spec, `record` says side and place, as `fitted/front`.
 
 use layshaft_core::changes::Record;
-use layshaft_core::coating::{Coat, Process};
-use layshaft_core::faults::FaultSearch;
-use layshaft_core::harness::ElementChange;
-use layshaft_core::inspection::ItemAnswer;
-use layshaft_core::plan::BenchTime;
 use layshaft_core::record::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Indication, Job, Part, Photo, Place, Reading, Supply, Tightening,
-    Wheel,
+    BenchTime, Brake, Climate, Coat, Consumer, Drive, ElementChange, FaultSearch, Fluid, Identity, Indication,
+    ItemAnswer, Job, Part, Photo, Place, Process, Reading, Supply, Tightening, Wheel,
 };
 use rusqlite::{Connection, OptionalExtension};
 

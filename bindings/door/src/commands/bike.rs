@@ -2,8 +2,7 @@
 
 use layshaft_core::changes::Edit;
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::BenchTime;
-use layshaft_core::record::{Identity, Place};
+use layshaft_core::record::{BenchTime, Identity, Place};
 
 use super::changed;
 use crate::act::{Act, Call, Writing};

@@ -1,11 +1,9 @@
 //! Paint jobs in several coats: starting one, laying the next coat, sanding when the window closed.
 
 use layshaft_core::changes::edits;
-use layshaft_core::coating::{
-    Coat, Process, ProcessAsk, ProcessSheet, ProcessState, ProcessStep, Stay, StayPlace, process_sheet, went_on,
-};
+use layshaft_core::coating::{ProcessAsk, ProcessSheet, ProcessState, process_sheet};
 use layshaft_core::error::{Refusal, Refused};
-use layshaft_core::record::Job;
+use layshaft_core::record::{Coat, Job, Process, ProcessStep, Stay, StayPlace, went_on};
 use layshaft_core::time::Moment;
 
 use super::change;

@@ -1,10 +1,11 @@
 //! A paint job goes through its coats.
 
 use super::*;
-use crate::coating::{Coat, Hold, ProcessStep, StayPlace, process_plans, typical_product};
+use crate::coating::hold::Hold;
+use crate::coating::plans::process_plans;
 use crate::error::{Code, Refusal};
-use crate::fluids::{PaintedPart, PutOn, Surface};
-use crate::record::{Job, Place};
+use crate::ready_made::typical_product;
+use crate::record::{Coat, Job, PaintedPart, Place, ProcessStep, PutOn, StayPlace, Surface};
 use crate::time::Zone;
 
 /// Saturday 4 April 2026, 10:00 UTC.

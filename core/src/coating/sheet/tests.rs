@@ -1,8 +1,8 @@
 //! The cure page, as a coat goes through its days.
 
 use super::*;
-use crate::coating::typical_product;
 use crate::error::{Code, Refusal};
+use crate::ready_made::typical_product;
 use crate::record::{Climate, Place};
 use crate::time::Zone;
 

@@ -12,7 +12,7 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 #[cfg(desktop)]
 pub use desktop::Announcer;
-use layshaft_core::coating::CureState;
+use layshaft_core::record::CureState;
 use layshaft_core::time::{Moment, Zone};
 use layshaft_core::today::TodayAsk;
 use layshaft_door::Bench;
