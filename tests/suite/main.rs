@@ -4,6 +4,7 @@
 
 mod architecture;
 mod bad_input;
+mod floors;
 mod merge;
 mod needs;
 mod paint;
