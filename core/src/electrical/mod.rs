@@ -1,44 +1,24 @@
 //! Electrical load against output: what the lamps draw, what the alternator gives, how long the battery lasts.
 
-mod battery;
-mod cap;
-mod charge_state;
-mod charging;
-mod charging_sheet;
-mod derived;
-mod findings;
-pub(crate) mod flasher;
-mod fuse;
-mod lamp;
-mod load;
-mod output;
-mod resistor;
-mod sheet;
-pub(crate) mod sources;
-mod volts;
-mod wire;
+pub(crate) mod formulas;
+mod judge;
+mod page;
 
-pub(crate) use cap::cap_source;
-pub(crate) use derived::electrically_sound;
-pub(crate) use lamp::light_source;
-pub(crate) use resistor::{resistor_source, with_resistors};
-
-pub use battery::{battery_hours, rested_charge};
-pub use cap::{CapFit, cap_fits};
-pub use charge_state::{charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25, recharge_hours};
-pub use charging::{ChargingPattern, ChargingTest, TestLine, TestVerdict, charging_limits};
-pub use charging_sheet::{ChargingAsk, ChargingSheet, charging_sheet};
-pub use derived::derive_electrical;
-pub use flasher::{FLASH_RULE, FlashBand, Flashing, counted_rate, flash_band, thermal_rate};
-pub use fuse::{
-    BLADE_FUSES, BLOWS_FROM, Binding, TimeBand, WireAsk, WireChoice, WireSheet, fuse_between, fuse_time, wire_sheet,
+pub use formulas::{
+    BLADE_FUSES, BLOWS_FROM, CapFit, Conductor, CurrentList, FLASH_RULE, FlashBand, Flashing, LampAtWork, LampCard,
+    LoadResistor, RidingState, TimeBand, Volts, ampacity, balance_speed, battery_hours, cap_fits, charge_from_gravity,
+    charge_from_volts, check_wire, consumer_watts, counted_rate, days_to_flat, drawn_output, flash_band, fuse_between,
+    fuse_time, gauge_diameter, gauge_section, gravity_at_25, indicating_watts, lamp_at_work, lamp_cards, lamp_life,
+    lamp_lumens, lamp_watts, load_resistance, load_resistor, load_watts, nominal_output, output_at, recharge_hours,
+    rested_charge, share_of_time, thermal_rate, voltage_drop, wire_resistance,
 };
-pub use lamp::{LampAtWork, LampCard, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
-pub use load::{RidingState, consumer_watts, indicating_watts, lamp_watts, load_watts, share_of_time};
-pub use output::{balance_speed, drawn_output, nominal_output, output_at};
-pub use resistor::{LoadResistor, load_resistance, load_resistor};
-pub use sheet::{Balance, LoadAsk, LoadSheet, StateLoad, Stationary, load_sheet};
-pub use volts::Volts;
-pub use wire::{
-    Conductor, CurrentList, ampacity, check_wire, gauge_diameter, gauge_section, voltage_drop, wire_resistance,
+pub(crate) use formulas::{cap_source, light_source, resistor_source, with_resistors};
+pub(crate) use judge::electrically_sound;
+pub use judge::{
+    Balance, ChargingPattern, ChargingTest, StateLoad, Stationary, TestLine, TestVerdict, charging_limits,
+    derive_electrical,
+};
+pub use page::{
+    Binding, ChargingAsk, ChargingSheet, LoadAsk, LoadSheet, WireAsk, WireChoice, WireSheet, charging_sheet,
+    load_sheet, wire_sheet,
 };

@@ -127,7 +127,7 @@ fn read_table(text: &str) -> Result<TroubleCase, Refused> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::faults::sheet::standing;
+    use crate::faults::page::standing;
     use crate::record::Evidence;
 
     #[test]

@@ -17,10 +17,14 @@ mod next_tests;
 #[cfg(test)]
 mod optimum_tests;
 mod order;
+mod page;
 mod reach;
-mod search;
-mod sheet;
 mod trouble;
+
+pub use page::{
+    AnsweredCheck, FaultAsk, FaultSheet, Meaning, Question, SearchCard, SearchState, SearchStop, SettledOn,
+    TroubleOffer, answered, case_of, closed, fault_sheet, standing, started, taken_back,
+};
 
 pub use belief::{Belief, beliefs};
 pub use case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase, check_case};
@@ -29,8 +33,4 @@ pub use knowledge::{KNOWLEDGE, knowledge_case};
 pub use next::{NextCheck, next_check};
 pub use order::{TryOut, expected_minutes, try_order};
 pub use reach::{circuit_checks, searchable};
-pub use search::{
-    FaultAsk, FaultSheet, SearchCard, TroubleOffer, answered, case_of, closed, fault_sheet, started, taken_back,
-};
-pub use sheet::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};
 pub use trouble::trouble_minutes;

@@ -3,17 +3,12 @@
 //! What cannot be derived from what is known is simply absent. A quantity is judged only where there is a limit, and it stays
 //! open where the limit or the measurement behind it is unknown.
 
-use super::corrector::corrector;
-use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
-use super::speedometer::corrector_of;
-use super::thrust::derive_thrust;
-use super::train::gear_train;
-use super::wear::{judge_wear, noted_elongation, wear_limits};
-use super::working::{geometry, kinematics, wear_source};
-use super::{
-    ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
-    speedometer_source, turns_until_same_link,
+use super::formulas::{final_ratio, geometry, kinematics, pitch, road_speed, turns_until_same_link, wear_source};
+use super::judge::{
+    Axle, ChainFit, GearTrain, SpeedometerShift, WearRule, choose_links, corrector, corrector_of, findings, fit_chain,
+    gear_train, judge_wear, links_of, noted_elongation, speedometer, speedometer_source, teeth, wear_limits,
 };
+use super::thrust::derive_thrust;
 use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Finding, Judgement, Quantity, Source, Weight};
@@ -57,7 +52,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     }
     found.extend(findings::on_chain(bike, &spec.drive, axle.as_ref(), fit.as_ref()));
 
-    let shift = sheet::speedometer(bike, spec).ok().flatten();
+    let shift = speedometer(bike, spec).ok().flatten();
     if let Some(shift) = &shift {
         quantities.extend(on_speedometer(shift, &spec.drive));
     }
@@ -355,7 +350,7 @@ mod tests {
     fn the_wear_noted_last_holds_for_the_chain_that_it_was_measured_on() {
         let mut bike = demo_bike();
         for (mark, taken_ms, value) in [("old", 1, 0.5), ("new", 2, 3.1)] {
-            let what = crate::gearing::ELONGATION_READING.to_owned();
+            let what = crate::gearing::judge::ELONGATION_READING.to_owned();
             let reading = Reading { what, value, taken_ms, ..Reading::default() };
             bike.readings.insert(mark.to_owned(), reading);
         }

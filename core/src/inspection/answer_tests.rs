@@ -1,7 +1,7 @@
 //! What may be answered to which item.
 
 use super::*;
-use crate::inspection::packs;
+use crate::inspection::written::packs;
 use crate::record::{AnswerWord, ItemAnswer};
 
 fn gb(id: &str) -> Item {

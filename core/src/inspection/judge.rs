@@ -13,21 +13,9 @@ use layshaft_wire::wire;
 
 use super::pack::Item;
 use super::verdict::{self, Said};
+use crate::inspection::Verdict;
 use crate::quantity::{Derived, Source};
 use crate::record::{Bike, Identity, ItemAnswer};
-
-/// The verdict on an item.
-#[wire]
-pub enum Verdict {
-    /// Meets it.
-    Pass,
-    /// Does not.
-    Fail,
-    /// Nobody knows yet. Never counted as a pass.
-    Unknown,
-    /// Not asked of this machine.
-    DoesNotApply,
-}
 
 /// An item with its verdict and the reason.
 #[wire]

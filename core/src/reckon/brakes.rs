@@ -1,6 +1,6 @@
 //! Sums of the brakes: every input against its range, then the formula.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::brakes::{self, DirectiveLine};
 use crate::error::Refused;

@@ -1,6 +1,6 @@
 //! Sums of filling and mixing: every input against its range, then the arithmetic.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::fluids::{self, ThinnerOf};

@@ -1,6 +1,6 @@
 //! Sums of the tyres beyond the size itself: every input against its range, then the formula.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::error::Refused;
 use crate::record::{End, SpeedSymbol, SpeedometerDrive, TyreSize, Wheel, load_kg};
 use crate::time::check_day;

@@ -3,8 +3,8 @@
 //! An age needs a day and none comes in here, so the year of making stands instead. Three figures are more than 25 years old on
 //! any day that this program sees.
 
+use super::checks::{TyreCheck, load_check, speed_check, tube_check};
 use super::findings::{self, name};
-use super::judge::{TyreCheck, load_check, speed_check, tube_check};
 use super::wheel::tyre_source;
 use crate::quantity::{Finding, Judgement, Quantity, Source};
 use crate::record::{Bike, DateCode, End, Spec, TyreSize, Wheel, date_source, decade_source};

@@ -1,6 +1,6 @@
 //! What is worth saying about a tyre: beside the other one, beside the standard one, and by its own checks.
 
-use super::judge::TyreCheck;
+use super::checks::TyreCheck;
 use super::reading::carcass;
 use crate::quantity::{Finding, Judgement, Weight};
 use crate::record::{Construction, End, SpeedSymbol, Tube, TyreSize, Wheel};

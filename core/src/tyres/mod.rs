@@ -5,21 +5,21 @@
 //! quantities that take part in ripple (`derived`).
 
 mod age;
+mod checks;
 mod compare;
 mod derived;
 mod findings;
-mod judge;
+mod page;
 mod reading;
 #[cfg(test)]
 mod sample;
-mod sheet;
 mod wheel;
-mod working;
+
+pub use checks::{TyreCheck, load_check, rim_check, speed_check, tube_check, tyre_checks};
+pub use page::{TyreAsk, TyreSheet, tyre_sheet};
 
 pub use age::{LOOK_YEARLY_YEARS, REPLACE_YEARS, TyreAge, TyreWeek, age_source, tyre_age};
 pub use compare::{TyreChange, compare_tyres, ride_height_change, turns_per_km};
 pub use derived::derive_tyres;
-pub use judge::{TyreCheck, load_check, rim_check, speed_check, tube_check, tyre_checks};
 pub use reading::{TyreEquivalent, TyreReading, tyre_reading};
-pub use sheet::{TyreAsk, TyreSheet, tyre_sheet};
 pub use wheel::{Rolling, rolling_circumference, rolling_pair, tyre_source};

@@ -188,6 +188,10 @@ impl House {
         let mut found = Vec::new();
         if let Some(child) = module.children.get(name) {
             found.extend(self.below(*child, rest, depth));
+            // A function may have the name of a module; a path that goes on means the module.
+            if !rest.is_empty() && !found.is_empty() {
+                return found;
+            }
         }
         if module.names.contains(name) {
             found.push(Target::Name(at, name.clone(), rest.to_vec()));

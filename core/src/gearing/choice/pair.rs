@@ -3,12 +3,10 @@
 use layshaft_wire::wire;
 
 use super::goal::{SprocketGoal, gear_ratio};
-use crate::gearing::fit::{Axle, choose_links, counts_that_fit, fit_chain};
-use crate::gearing::sheet::speedometer;
-use crate::gearing::{
-    ChainFit, SpeedometerShift, common_divisor, engine_speed, final_ratio, overall_ratio, pitch, road_speed,
-    turns_until_same_link,
+use crate::gearing::formulas::{
+    common_divisor, engine_speed, final_ratio, overall_ratio, pitch, road_speed, turns_until_same_link,
 };
+use crate::gearing::judge::{Axle, ChainFit, SpeedometerShift, choose_links, counts_that_fit, fit_chain, speedometer};
 use crate::quantity::Judgement;
 use crate::record::{Bike, Drive, Spec};
 use crate::tyres::Rolling;

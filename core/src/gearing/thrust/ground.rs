@@ -8,8 +8,8 @@ use super::top_speed::{HeldBy, TopSpeed, highest_held};
 use super::{air_density, torque_of};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::gearing::train::gear_train;
-use crate::gearing::{GearTrain, engine_speed, road_speed};
+use crate::gearing::formulas::{engine_speed, road_speed};
+use crate::gearing::judge::{GearTrain, gear_train};
 use crate::record::{Bike, Identity, PowerPoint, Spec, USUAL_LOAD_KG};
 use crate::tyres::rolling_pair;
 

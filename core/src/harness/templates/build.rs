@@ -1,6 +1,6 @@
 //! The hand that writes a template down: one line for each run of wire, joint or part.
 
-use crate::harness::element::{Element, Harness, SwitchCard};
+use crate::harness::model::{Element, Harness, SwitchCard};
 use crate::record::Component;
 
 /// Contact resistance of a plug contact in order, ohms.

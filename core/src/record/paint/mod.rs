@@ -4,6 +4,7 @@ mod climate;
 mod coat;
 mod process;
 mod product;
+mod product_checked;
 mod put_on;
 mod second_time;
 mod stay;
