@@ -3,7 +3,10 @@
 //! No I/O, no clock, no randomness, no threads, no SQL. `now`, marks and seeds come in as values. Everything that
 //! crosses the door is the domain type itself, marked `#[wire]`.
 //!
-//! The modules stand on floors, the lowest first; each knows only what stands below it. Read them in this order.
+//! The modules stand on floors, the lowest first; each knows only what stands on its floor or below, and no two know each
+//! other (`tests/suite/floors`). Read them in this order: what everybody speaks ([`units`] to [`quantity`]), how facts are kept
+//! ([`changes`]), the bike ([`record`]), the areas of the trade, what looks across them, what comes about by itself
+//! ([`events`]) and [`today`]; last the formulas by name ([`reckon`]).
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 

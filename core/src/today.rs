@@ -211,8 +211,8 @@ mod tests {
         assert!(why("ride").starts_with("needs daylight and a helper"), "{}", why("ride"));
         assert!(!why("tyre").contains("needs"), "{}", why("tyre"));
     }
-    use crate::plan::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
     use crate::plan::schedule;
+    use crate::plan::tests::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
     use crate::ready_made::typical_product;
     use crate::record::Coat;
 

@@ -6,7 +6,7 @@
 use std::cell::RefCell;
 use std::sync::Arc;
 
-use layshaft_core::plan::{Scheduled, Standing, schedule_keeping};
+use layshaft_core::plan::{PreviousOrder, Scheduled, schedule_keeping};
 use layshaft_core::record::Bike;
 use layshaft_core::time::Moment;
 
@@ -17,7 +17,7 @@ const MINUTE_MS: i64 = 60_000;
 /// What was worked out last.
 #[derive(Default)]
 pub(crate) struct Planned {
-    before: Standing,
+    before: PreviousOrder,
     plain: RefCell<Option<Kept>>,
     with_odds: RefCell<Option<Kept>>,
 }

@@ -1,8 +1,7 @@
 //! Brakes: from the fingers to the road, a new pair against the old, drums, stopping, fluid and bleeding.
 //!
-//! Reading order: the formulas (`hydraulic`, `travel`, `drum`, `stopping`), what they give on a bike (`line`, `compare`,
-//! `drum_state`), fluid and its bleeding (`fluid`, `bleeding`), what is worth saying (`findings`, `working`), and the two
-//! answers: the page (`sheet`) and the quantities that take part in ripple (`derived`).
+//! Reading order: `formulas`, what they give on a bike and how it is judged (`judge`, with the quantities that take part in
+//! ripple in `derived`), and the page (`page`).
 
 mod formulas;
 mod judge;

@@ -1,7 +1,8 @@
-//! Coatings: what is on the can, a cure that runs on temperature, and paint jobs in several coats.
+//! Coatings: a cure that runs on temperature, and paint jobs in several coats. Products, coats and paint jobs themselves are
+//! records.
 //!
-//! Reading order: the can (`product`, `activation`, `typical`), the place (`climate`, `stay`, `dew`), one coat (`coat`,
-//! `cure`, `hold`, `sheet`), several coats (`process`, `plans`, `need`, `process_sheet`), words and findings.
+//! Reading order: how a cure runs (`formulas`), what a coat keeps from being done and what paint a job still takes (`judge`),
+//! ready-made paint jobs (`plans`), and the pages (`page`).
 
 mod formulas;
 mod judge;

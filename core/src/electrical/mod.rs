@@ -1,4 +1,6 @@
 //! Electrical load against output: what the lamps draw, what the alternator gives, how long the battery lasts.
+//!
+//! Reading order: `formulas`, what they give on a bike and how it is judged (`judge`), and the pages (`page`).
 
 pub(crate) mod formulas;
 mod judge;

@@ -162,8 +162,8 @@ mod tests {
 
     #[test]
     fn the_same_bike_at_the_same_moment_gives_the_same_file_with_only_what_is_ahead() {
-        use crate::plan::example::tuesday_noon;
         use crate::plan::schedule;
+        use crate::plan::tests::example::tuesday_noon;
         use crate::ready_made::typical_product;
         use crate::record::Coat;
         let mut bike = Bike { id: "orrin".to_owned(), ..Bike::default() };

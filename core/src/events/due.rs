@@ -146,8 +146,8 @@ fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::example::{bike, done, job, part, tuesday_noon, waiting};
     use crate::plan::schedule;
+    use crate::plan::tests::example::{bike, done, job, part, tuesday_noon, waiting};
     use crate::ready_made::typical_product;
     use crate::record::{Coat, Place};
 

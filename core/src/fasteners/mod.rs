@@ -1,7 +1,6 @@
 //! Fasteners: which thread this is, how hard it may be pulled, how far it must go in, and what may replace it.
 //!
-//! Reading order: geometry and tables (`thread`), naming a thread (`identify`), classes (`strength`), torque (`torque`),
-//! engagement and substitutes (`engagement`), and the answer (`sheet`, `findings`, `words`).
+//! Reading order: tables and formulas (`formulas`), and the page (`page`).
 
 mod formulas;
 mod page;

@@ -2,8 +2,8 @@
 //!
 //! Reading order: what a case is made of (`case`), what the answers make of the suspects (`belief`), what to check next
 //! (`trouble`, `next`), in which order to try what no check tells apart (`order`), and where cases come from: a harness
-//! (`circuit`, with `reach` for what can be got at) or a table of experience (`knowledge`). `sheet` says where a search stands;
-//! `search` keeps it with the bike and answers the page.
+//! (`circuit`, with `reach` for what can be got at) or a table of experience (`knowledge`). `page` says where a search stands and
+//! keeps it with the bike.
 
 mod belief;
 mod case;

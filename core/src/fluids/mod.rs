@@ -1,7 +1,6 @@
 //! Filling and mixing: the right volume with the cups one owns, premix, two-part products, cans for an area.
 //!
-//! Reading order: the arithmetic (`pour`, `mix`, `surface`, `cover`), then the two answers: filling (`fill`) and mixing
-//! (`mix_sheet`, with `cover_sheet` for an area).
+//! Reading order: the arithmetic (`formulas`), and the pages (`page`).
 
 mod formulas;
 mod page;

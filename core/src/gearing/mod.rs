@@ -1,9 +1,8 @@
 //! Gearing: ratios, road speed, chain length, and what the speedometer makes of it.
 //!
-//! Reading order: the formulas (`ratio`, `chain`, `chain_size`, `mesh`, `wear`, `speedometer`, `corrector`), what they give on a
-//! bike (`train`, `fit`, `tight_spot`), what is worth saying about it (`findings`, `working`), and the answers: the page
-//! (`sheet`), the choice of sprockets (`choice`), chain wear (`wear_sheet`), thrust and top speed (`thrust`), and the quantities
-//! that take part in ripple (`derived`).
+//! Reading order: `formulas`, what they give on a bike and how it is judged (`judge`), the pages of gearing and chain wear
+//! (`page`), the choice of sprockets (`choice`), thrust and top speed (`thrust`), and the quantities that take part in ripple
+//! (`derived`).
 
 mod choice;
 mod derived;

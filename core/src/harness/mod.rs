@@ -1,9 +1,8 @@
 //! The harness: a circuit as a graph, what it does in every switch position, and what a wrong connection looks like.
 //!
-//! Reading order: what a harness is made of (`element`, `colour`, `check`), the circuits of small motorcycles
-//! (`templates`), how a circuit is worked out (`law`, `netlist`, `network`, `newton`, `solve`), what comes out (`point`), and
-//! what goes wrong (`fault`, `places`, `symptom`, and `predict` for many faults at once). A bike's own circuits come from `of_bike` and `adapt`, their drawing from
-//! `nets`, `layout` and `diagram`; `sheet` is the answer of the page.
+//! Reading order: what a harness is made of (`model`), the circuits of small motorcycles and of this bike (`templates`), how a
+//! circuit is worked out (`solver`), what goes wrong in it (`diagnosis`), what lamps and indicators do in it (`lamps`), its
+//! drawing (`drawing`), and the pages (`page`).
 
 mod diagnosis;
 mod drawing;

@@ -1,4 +1,4 @@
-//! Ripple: everything the trade can compute about a bike, and the difference that a proposal makes.
+//! Ripple: the difference that a proposal makes to everything that the trade can compute about a bike.
 
 mod page;
 mod proposal;

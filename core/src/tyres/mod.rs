@@ -1,8 +1,8 @@
-//! Tyres: what a sidewall says, the circumference on which the wheel rolls, two tyres side by side, and what they are judged by.
+//! Tyres: the circumference on which the wheel rolls, two tyres side by side, and what they are judged by. What a sidewall says
+//! is read in `record`.
 //!
-//! Reading order: the size (`size`, `reader`, `rating`) and the date (`date_code`, `age`), what they give on a wheel (`wheel`,
-//! `reading`, `compare`, `judge`), what is worth saying (`findings`, `working`), and the two answers: the page (`sheet`) and the
-//! quantities that take part in ripple (`derived`).
+//! Reading order: what a tyre gives on a wheel (`wheel`, `reading`, `compare`, `age`), how it is judged (`checks`, `findings`),
+//! the quantities that take part in ripple (`derived`), and the page (`page`).
 
 mod age;
 mod checks;

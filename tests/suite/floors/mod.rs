@@ -107,7 +107,6 @@ fn no_areas_know_each_other() {
 }
 
 #[test]
-#[ignore = "the rooms are being built"]
 fn no_rooms_know_each_other() {
     let drawn = Drawn::core();
     let found = drawn.circles_told(|file| drawn.room(file));
@@ -115,7 +114,6 @@ fn no_rooms_know_each_other() {
 }
 
 #[test]
-#[ignore = "the rooms are being built"]
 fn circles_inside_a_room_have_a_reason() {
     let drawn = Drawn::core();
     let found: Vec<Vec<&str>> = circles(&drawn.edges, |file| drawn.file(file));
@@ -131,7 +129,6 @@ fn circles_inside_a_room_have_a_reason() {
 }
 
 #[test]
-#[ignore = "the rooms are being built"]
 fn no_room_has_more_files_than_one_can_look_over() {
     let mut rooms: BTreeMap<String, usize> = BTreeMap::new();
     let mut open = vec![crate::root().join("core/src")];
