@@ -1,7 +1,8 @@
 //! Prints the tables of experience with answers and what the program makes of them, as JSON: the input of the outside check
 //! `tests/outside/faults.py`.
 
-use layshaft_core::faults::{Evidence, KNOWLEDGE, TroubleCase, beliefs, knowledge_case, next_check};
+use layshaft_core::faults::{KNOWLEDGE, TroubleCase, beliefs, knowledge_case, next_check};
+use layshaft_core::record::Evidence;
 use serde::Serialize;
 
 /// A search and the probabilities after its answers.

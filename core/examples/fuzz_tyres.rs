@@ -1,10 +1,10 @@
 //! Reads a million mutated tyre codes (or as many as the first argument says) and prints how many were accepted; ends in failure
 //! at the first one that is misread.
 
-#[path = "../src/tyres/fuzz.rs"]
+#[path = "../src/record/sidewall/fuzz.rs"]
 mod fuzz;
 
-use layshaft_core::tyres::{DateCode, Section, TyreSize};
+use layshaft_core::record::{DateCode, Section, TyreSize};
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
     let inputs = std::env::args().nth(1).map_or(Ok(1_000_000), |count| count.parse())?;

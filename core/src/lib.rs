@@ -3,17 +3,24 @@
 //! No I/O, no clock, no randomness, no threads, no SQL. `now`, marks and seeds come in as values. Everything that
 //! crosses the door is the domain type itself, marked `#[wire]`.
 //!
-//! Reading order: [`units`], [`bounds`], [`error`], [`finding`], [`bike`], then the areas of the trade, then what
-//! looks across them: [`ripple`], [`inspection`], [`plan`], [`today`], [`dues`], [`alarms`]. [`changes`] is how facts are kept.
+//! The modules stand on floors, the lowest first; each knows only what stands on its floor or below, and no two know each
+//! other (`tests/suite/floors`). Read them in this order: what everybody speaks ([`units`] to [`quantity`]), how facts are kept
+//! ([`changes`]), the bike ([`record`]), the areas of the trade, what looks across them, what comes about by itself
+//! ([`events`]) and [`today`]; last the formulas by name ([`reckon`]).
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod bounds;
 pub mod error;
-pub mod finding;
+pub mod quantity;
+pub mod time;
 pub mod units;
 
-pub mod bike;
+pub mod changes;
+
+pub mod ready_made;
+pub mod record;
+
 pub mod brakes;
 pub mod coating;
 pub mod electrical;
@@ -23,19 +30,16 @@ pub mod gearing;
 pub mod harness;
 pub mod tyres;
 
+pub mod derive;
 pub mod faults;
-
-pub mod reckon;
-
 pub mod inspection;
 pub mod plan;
 pub mod ripple;
+
+pub mod events;
 pub mod today;
 
-pub mod alarms;
-pub mod dues;
-
-pub mod changes;
+pub mod reckon;
 
 #[cfg(feature = "uniffi")]
 uniffi::setup_scaffolding!();

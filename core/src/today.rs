@@ -4,13 +4,14 @@ use std::cmp::Reverse;
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Job, JobPlace, JobState, Part, PartState};
 use crate::bounds;
 use crate::coating::{CureSheet, ProcessSheet, running_cures, running_processes};
-use crate::dues::{Due, since};
 use crate::error::Refused;
+use crate::events::{Due, since};
 use crate::inspection::{InspectionAsk, Readiness, Verdict, inspection_sheet};
-use crate::plan::{Moment, PlanRow, Scheduled, air_words};
+use crate::plan::{PlanRow, Scheduled, air_words};
+use crate::record::{Bike, Job, JobPlace, JobState, Part, PartState};
+use crate::time::Moment;
 
 /// What to answer for.
 #[wire(lenient)]
@@ -199,7 +200,7 @@ fn readiness_today(bike: &Bike) -> Readiness {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::Step;
+    use crate::record::Step;
 
     #[test]
     fn what_a_job_asks_of_the_hour_is_said_beside_it() {
@@ -210,9 +211,10 @@ mod tests {
         assert!(why("ride").starts_with("needs daylight and a helper"), "{}", why("ride"));
         assert!(!why("tyre").contains("needs"), "{}", why("tyre"));
     }
-    use crate::coating::{Coat, typical_product};
-    use crate::plan::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
     use crate::plan::schedule;
+    use crate::plan::tests::example::{at, bike, done, job, needing, part, tuesday_noon, waiting};
+    use crate::ready_made::typical_product;
+    use crate::record::Coat;
 
     fn asked(bike: &Bike, ask: &TodayAsk) -> Result<TodaySheet, Refused> {
         today_sheet(bike, ask, &tuesday_noon(), &schedule(bike, &tuesday_noon()))
@@ -270,7 +272,7 @@ mod tests {
     #[test]
     fn a_begun_job_counts_with_what_is_left_of_it() {
         let steps = vec![Step { text: "One step".to_owned(), ..Step::default() }; 4];
-        let begun = crate::bike::Job { steps, steps_done: 3, state: JobState::Begun, ..job("Strip", 2.0, &[]) };
+        let begun = crate::record::Job { steps, steps_done: 3, state: JobState::Begun, ..job("Strip", 2.0, &[]) };
         let sheet = today(&bike(vec![begun]), 30.0);
         assert_eq!((sheet.next[0].minutes_left, sheet.next[0].fits), (30.0, true));
     }

@@ -176,6 +176,9 @@ pub fn kmh_from_ms(metres_per_second: f64) -> f64 {
 /// Milliseconds in an hour.
 pub const HOUR_MS: f64 = 3_600_000.0;
 
+/// Standard gravity, m/s² (exact by convention).
+pub const GRAVITY: f64 = 9.806_65;
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -5,10 +5,11 @@ use std::hint::black_box;
 use std::process::Command as Program;
 
 use layshaft_core::faults::{
-    Check, CheckOutcome, FaultAsk, Probe, Suspect, Trouble, TroubleCase, WiringAsk, next_check, wiring_case,
+    Check, CheckOutcome, FaultAsk, Probe, Suspect, TroubleCase, WiringAsk, next_check, wiring_case,
 };
 use layshaft_core::harness::{Element, Harness, Law, Netlist, Setting, netlist, solve, template};
-use layshaft_core::plan::Moment;
+use layshaft_core::record::Trouble;
+use layshaft_core::time::Moment;
 use layshaft_door::command::StartFault;
 use layshaft_door::{Bench, Command, fresh_mark};
 

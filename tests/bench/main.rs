@@ -6,12 +6,12 @@
 
 use std::time::{Duration, Instant};
 
-use layshaft_core::bike::{Consumer, LightSource, Use, Wheel};
 use layshaft_core::changes::{Change, Device, Key, Ledger, Stamp};
 use layshaft_core::gearing::SprocketGoal;
 use layshaft_core::harness::Setting;
-use layshaft_core::plan::{Moment, Zone};
+use layshaft_core::record::{Consumer, LightSource, Use, Wheel};
 use layshaft_core::ripple::Proposal;
+use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::{FitSprockets, LoadDemo, Undo};
 use layshaft_door::{Bench, Command, fresh_mark};
 
@@ -105,7 +105,7 @@ fn main() {
     print(
         "assemble a bike of 10,000 changes",
         median(11, || {
-            std::hint::black_box(layshaft_core::bike::assemble(&ledger, "bike"));
+            std::hint::black_box(layshaft_core::record::assemble(&ledger, "bike"));
         }),
     );
 }

@@ -8,7 +8,7 @@
 use std::path::Path;
 use std::time::Instant;
 
-use layshaft_core::plan::project::{Activity, After, Project, Search, check, critical_path};
+use layshaft_core::plan::rcpsp::{Activity, After, Project, Search, check, critical_path};
 
 /// Schedules between two looks at the clock.
 const BETWEEN_LOOKS: u64 = 300;

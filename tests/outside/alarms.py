@@ -12,7 +12,7 @@ STAMP = datetime(2026, 4, 4, tzinfo=timezone.utc)
 LONGEST_LINE_OCTETS = 75
 
 # What went into the sample: moment in milliseconds since 1970, what it says, what holds from then on. As in the test of
-# `core/src/alarms.rs` that writes it.
+# `core/src/events/alarms.rs` that writes it.
 WRITTEN = [
     (1_775_296_800_000, "Side panel, left; inside: may be recoated", "Colour, spray can: may be recoated."),
     (

@@ -1,8 +1,7 @@
 //! Bad input: each gets a refusal that names the field and the range, and nothing is stored.
 
-use layshaft_core::bike::{Consumer, Drive, Identity, Job, Side, Tightening};
-use layshaft_core::coating::Product;
 use layshaft_core::error::Code;
+use layshaft_core::record::{Consumer, Drive, Identity, Job, Product, Side, Tightening};
 use layshaft_door::command::{
     AddJob, BringJobBack, FitSprockets, LoadDemo, PutJobAway, ReceiveBundle, RecordConsumer, RecordDrive,
     RecordTightening, RemoveConsumer, StartBike, StartCure,

@@ -2,9 +2,9 @@
 
 use std::path::Path;
 
-use layshaft_core::bike::Bike;
 use layshaft_core::electrical::{ChargingAsk, ChargingTest, charging_sheet};
 use layshaft_core::inspection::packs;
+use layshaft_core::record::Bike;
 
 use crate::root;
 

@@ -5,6 +5,7 @@
 mod architecture;
 mod bad_input;
 mod cautions;
+mod floors;
 mod merge;
 mod needs;
 mod one_clock;
@@ -21,7 +22,7 @@ mod vectors;
 mod wiring;
 
 use layshaft_core::error::Refusal;
-use layshaft_core::plan::{Moment, Zone, ZoneShift};
+use layshaft_core::time::{Moment, Zone, ZoneShift};
 use layshaft_door::command::Outcome;
 use layshaft_door::{Bench, Command, fresh_mark};
 

@@ -1,9 +1,9 @@
 //! What a job needs, through the door: a tool that is not at hand becomes a part, and the plan waits for it; a plan that
 //! stood moves only what it has to.
 
-use layshaft_core::bike::{Part, PartState};
 use layshaft_core::error::Code;
 use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
+use layshaft_core::record::{Part, PartState};
 use layshaft_door::Bench;
 use layshaft_door::command::{LackTool, LoadDemo, RecordPart, Undo};
 use layshaft_door::query::{BareAsk, JobSheet, MarkAsk};

@@ -1,8 +1,8 @@
 //! A command is kept whole or not at all: facts, attachment and setting, in the file and in memory alike.
 
-use layshaft_core::bike::Identity;
 use layshaft_core::changes::Change;
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::record::Identity;
 use layshaft_door::command::{AttachPhoto, LoadDemo, ReceiveBundle, StartBike, Undo};
 use layshaft_door::query::{BareAsk, ShelfSheet};
 use layshaft_door::{Bench, Command, fresh_mark};
@@ -122,7 +122,7 @@ fn a_photo_that_is_too_large_leaves_nothing_behind() {
     let mut place = Place::new();
     act(&mut place.bench, start(), SATURDAY).unwrap();
     let before = place.kept();
-    let most = layshaft_core::bike::PHOTO_MOST_BYTES;
+    let most = layshaft_core::record::PHOTO_MOST_BYTES;
     let refused = act(&mut place.bench, AttachPhoto { bytes: vec![7; most + 1], ..photo() }, SATURDAY).unwrap_err();
     assert_eq!(refused.code, Code::Unreadable);
     assert_eq!(place.kept(), before);

@@ -1,7 +1,8 @@
 //! A paint job through the door: laid coat by coat, refused too soon, sanded when the window closed, taken back.
 
-use layshaft_core::coating::{Hold, ProcessAsk, ProcessSheet, ProcessState, Stay, StayPlace};
+use layshaft_core::coating::{Hold, ProcessAsk, ProcessSheet, ProcessState};
 use layshaft_core::error::Code;
+use layshaft_core::record::{Stay, StayPlace};
 use layshaft_door::Bench;
 use layshaft_door::command::{
     AddReadyMade, DescribePlace, EndProcess, LayCoat, MoveCoat, SandCoat, StartBike, StartProcess, Undo,
@@ -13,9 +14,10 @@ use crate::{HOUR, SATURDAY, act, at};
 fn bench() -> Bench {
     let mut bench = Bench::in_memory().unwrap();
     let identity =
-        layshaft_core::bike::Identity { name: "Orrin Tern 175".into(), invented: true, ..Default::default() };
+        layshaft_core::record::Identity { name: "Orrin Tern 175".into(), invented: true, ..Default::default() };
     act(&mut bench, StartBike { identity }, SATURDAY).unwrap();
-    let place = layshaft_core::bike::Place { night_celsius: Some(20.0), day_celsius: Some(20.0), humidity: Some(50.0) };
+    let place =
+        layshaft_core::record::Place { night_celsius: Some(20.0), day_celsius: Some(20.0), humidity: Some(50.0) };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     bench
 }
@@ -74,7 +76,7 @@ fn too_soon_is_refused_with_the_hour_from_which_it_may_and_writes_nothing() {
 fn in_cold_air_a_coat_is_refused_with_what_would_help_and_noted_when_it_went_on_all_the_same() {
     let mut bench = bench();
     let panel = start(&mut bench, "Side panel");
-    let place = layshaft_core::bike::Place { night_celsius: Some(8.0), day_celsius: Some(8.0), humidity: Some(50.0) };
+    let place = layshaft_core::record::Place { night_celsius: Some(8.0), day_celsius: Some(8.0), humidity: Some(50.0) };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     let facts = bench.facts().count();
     let cold = act(&mut bench, lay(&panel), SATURDAY).unwrap_err();
@@ -87,7 +89,7 @@ fn in_cold_air_a_coat_is_refused_with_what_would_help_and_noted_when_it_went_on_
     assert_eq!(cold.message, sheet(&bench, &panel, SATURDAY).against[0].text);
     // Another can may bear the cold: the limit is that of the can that is used.
     let hardy = sheet(&bench, &panel, SATURDAY).process.steps[0].product.clone().unwrap();
-    let hardy = layshaft_core::coating::Product { lowest_celsius: Some(5.0), ..hardy };
+    let hardy = layshaft_core::record::Product { lowest_celsius: Some(5.0), ..hardy };
     act(&mut bench, LayCoat { product: Some(hardy), ..lay(&panel) }, SATURDAY).unwrap();
     let on = bench.facts().count();
     assert!(on > facts);
@@ -124,7 +126,7 @@ fn a_window_that_closed_unused_is_sanded_before_the_next_coat_and_undo_gives_it_
 #[test]
 fn a_coat_that_is_carried_into_the_house_cures_there_and_the_next_one_begins_there() {
     let mut bench = bench();
-    let place = layshaft_core::bike::Place { night_celsius: Some(5.0), day_celsius: Some(5.0), humidity: None };
+    let place = layshaft_core::record::Place { night_celsius: Some(5.0), day_celsius: Some(5.0), humidity: None };
     act(&mut bench, DescribePlace { place }, SATURDAY).unwrap();
     let panel = start(&mut bench, "Side panel");
     let coat = act(&mut bench, LayCoat { anyway: Some(true), ..lay(&panel) }, SATURDAY).unwrap().made.unwrap();

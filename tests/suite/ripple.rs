@@ -1,8 +1,9 @@
 //! What the owner of the demo bike wants, tried together: every consequence shows, in every area that there is.
 
-use layshaft_core::bike::{Brake, Consumer, End, FlasherKind, Indication, LightSource, PilotFitting, Use};
 use layshaft_core::inspection::{InspectionAsk, Verdict};
-use layshaft_core::ripple::{Judgement, Proposal, RippleAsk};
+use layshaft_core::quantity::Judgement;
+use layshaft_core::record::{Brake, Consumer, End, FlasherKind, Indication, LightSource, PilotFitting, Use};
+use layshaft_core::ripple::{Proposal, RippleAsk};
 use layshaft_door::Bench;
 use layshaft_door::command::{FitBrake, FitConsumer, FitFlasher, LoadDemo};
 use layshaft_door::query::BareAsk;

@@ -3,10 +3,10 @@
 
 use std::collections::BTreeMap;
 
-use layshaft_core::bike::{Job, JobPlace, Place, WorkSpot};
-use layshaft_core::coating::{ProductKind, process_plans, typical_product};
+use layshaft_core::coating::process_plans;
 use layshaft_core::faults::{KNOWLEDGE, knowledge_case};
-use layshaft_core::plan::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
+use layshaft_core::ready_made::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job, typical_product};
+use layshaft_core::record::{Job, JobPlace, Place, ProductKind, WorkSpot};
 use layshaft_door::Bench;
 use layshaft_door::command::{AddReadyMade, DescribePlace, FinishJob, LoadDemo, StartBike, StartCure};
 use layshaft_door::query::{CureAsk, MarkAsk, PlanAsk};
@@ -170,7 +170,7 @@ fn wait_and_cure(mark: &str, name: &str, celsius: f64) -> (Option<i64>, Option<i
     let mut bench = Bench::in_memory().unwrap();
     act(
         &mut bench,
-        StartBike { identity: layshaft_core::bike::Identity { name: "Own".into(), ..Default::default() } },
+        StartBike { identity: layshaft_core::record::Identity { name: "Own".into(), ..Default::default() } },
         SATURDAY,
     )
     .unwrap();

@@ -1,8 +1,8 @@
 //! The Saturday, from first run to a bundle that brings everything back.
 
-use layshaft_core::bike::Tightening;
-use layshaft_core::coating::{CureAsk, CureState};
-use layshaft_core::inspection::{AnswerWord, InspectionAsk, ItemAnswer, Measure, Verdict};
+use layshaft_core::coating::CureAsk;
+use layshaft_core::inspection::{InspectionAsk, Measure, Verdict};
+use layshaft_core::record::{AnswerWord, CureState, ItemAnswer, Tightening};
 use layshaft_core::ripple::{Proposal, RippleAsk};
 use layshaft_core::today::TodayAsk;
 use layshaft_door::Bench;

@@ -1,9 +1,9 @@
 //! The demo bike over some weeks, the clock moved on: a wet coat, a recoat window that closes, a late parcel, a cold week.
 //! Every date and reason is worked out here again, by hand or from the facts.
 
-use layshaft_core::bike::{Climate, Place};
 use layshaft_core::coating::ProcessState;
 use layshaft_core::plan::{PlanRow, PlanSheet, Supposition};
+use layshaft_core::record::{Climate, Place};
 use layshaft_door::Bench;
 use layshaft_door::command::{DescribePlace, LayCoat, LoadDemo, NoteClimate, SandCoat, StartProcess};
 use layshaft_door::query::{BareAsk, PlanAsk};

@@ -1,7 +1,7 @@
 //! Two devices edit apart, exchange bundles both ways, and end identical.
 
-use layshaft_core::bike::{Identity, Part};
 use layshaft_core::changes::Change;
+use layshaft_core::record::{Identity, Part};
 use layshaft_door::Bench;
 use layshaft_door::command::{FitSprockets, LoadDemo, ReceiveBundle, RecordPart, Settle};
 use layshaft_door::query::BareAsk;

@@ -1,8 +1,9 @@
 //! A tyre at the door: looked at, tried, fitted, refused.
 
-use layshaft_core::bike::{End, Wheel};
 use layshaft_core::error::Code;
-use layshaft_core::ripple::{Judgement, Proposal, RippleAsk};
+use layshaft_core::quantity::Judgement;
+use layshaft_core::record::{End, Wheel};
+use layshaft_core::ripple::{Proposal, RippleAsk};
 use layshaft_door::Bench;
 use layshaft_door::command::{FitTyre, LoadDemo};
 use layshaft_door::query::{BareAsk, TyreAsk};

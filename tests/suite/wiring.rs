@@ -1,9 +1,8 @@
 //! The wiring of the demo bike through the door: a circuit adapted, a fault planted and found, everything taken back.
 
-use layshaft_core::faults::{Evidence, FaultAsk, FaultClosing, SearchStop, Trouble};
-use layshaft_core::harness::{
-    Component, ElementChange, Fault, HarnessAsk, LampLook, OperatingPoint, Setting, look_spoken, solve, with_fault,
-};
+use layshaft_core::faults::{FaultAsk, SearchStop};
+use layshaft_core::harness::{Fault, HarnessAsk, LampLook, OperatingPoint, Setting, look_spoken, solve, with_fault};
+use layshaft_core::record::{Component, ElementChange, Evidence, FaultClosing, Trouble};
 use layshaft_door::Bench;
 use layshaft_door::command::{AdaptCircuit, AnswerFault, CloseFault, LoadDemo, StartFault, UndoFaultStep};
 

@@ -1,7 +1,7 @@
 //! `act`: one command, one transaction, one batch of facts. What a command wants written it says here; `write` keeps it.
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::Moment;
+use layshaft_core::time::Moment;
 
 use crate::command::{Command, Outcome};
 use crate::write::{Writing, Written};

@@ -1,10 +1,11 @@
 //! `ask`: one method for each query. The areas of the trade answer; this file only hands them the open bike.
 
 use layshaft_core::error::Refusal;
-use layshaft_core::plan::{Moment, plan_sheet};
+use layshaft_core::plan::plan_sheet;
+use layshaft_core::time::Moment;
 use layshaft_core::{
-    alarms, bounds, brakes, coating, electrical, fasteners, faults, fluids, gearing, harness, inspection, plan, reckon,
-    ripple, today, tyres, units,
+    bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, harness, inspection, ready_made,
+    reckon, ripple, today, tyres, units,
 };
 
 use crate::Bench;
@@ -34,7 +35,7 @@ impl Bench {
 
     /// One job at the bench.
     pub fn job(&self, ask: &MarkAsk, moment: &Moment) -> Result<JobSheet, Refusal> {
-        let job: layshaft_core::bike::Job = self.record(&ask.id)?;
+        let job: layshaft_core::record::Job = self.record(&ask.id)?;
         let scheduled = self.planned.schedule(&self.bike, moment, false);
         let row = scheduled.rows.iter().find(|row| row.job == ask.id).cloned();
         let coats =
@@ -45,14 +46,14 @@ impl Bench {
                 coating::cure_sheet(&self.bike, &ask, moment)
             })
             .collect::<Result<_, _>>()?;
-        let ready = job.ready_made.as_deref().and_then(plan::ready_made_job);
+        let ready = job.ready_made.as_deref().and_then(ready_made::ready_made_job);
         let supplies = ready.map(|ready| ready.supplies).unwrap_or_default();
         Ok(JobSheet { id: ask.id.clone(), tools: self.tools_of(&job), job, row, cures, supplies })
     }
 
     /// The tools of a job, each with the part that stands for it where it is not at hand.
-    pub(crate) fn tools_of(&self, job: &layshaft_core::bike::Job) -> Vec<JobTool> {
-        let ready = || job.ready_made.as_deref().and_then(plan::ready_made_job);
+    pub(crate) fn tools_of(&self, job: &layshaft_core::record::Job) -> Vec<JobTool> {
+        let ready = || job.ready_made.as_deref().and_then(ready_made::ready_made_job);
         let names = job.tools.clone().or_else(|| Some(ready()?.tools)).unwrap_or_default();
         let stands_for = |name: &str| {
             let parts = job.parts.iter().filter_map(|mark| self.bike.parts.get_key_value(mark));
@@ -67,7 +68,7 @@ impl Bench {
 
     /// Jobs that can be added as they are.
     pub fn ready_made(&self, _: &BareAsk, _: &Moment) -> Result<ReadyMadeSheet, Refusal> {
-        Ok(ReadyMadeSheet { jobs: plan::ready_made() })
+        Ok(ReadyMadeSheet { jobs: ready_made::ready_made() })
     }
 
     /// Ratios, speeds, chain and speedometer.
@@ -102,7 +103,7 @@ impl Bench {
 
     /// A tyre: its sidewall in words, load, speed, age, and what another one changes.
     pub fn tyres(&self, ask: &TyreAsk, moment: &Moment) -> Result<TyreSheet, Refusal> {
-        Ok(tyres::tyre_sheet(&self.bike, ask, moment)?)
+        Ok(tyres::tyre_sheet(&self.bike, ask, moment, |spec| gearing::derived_top_speed(&self.bike, spec))?)
     }
 
     /// A thread: which one, what torque, how deep.
@@ -127,7 +128,7 @@ impl Bench {
 
     /// A lamp, flasher and pilot: standard, fitted, proposed and the cures.
     pub fn lamps(&self, ask: &LampsAsk, _: &Moment) -> Result<LampSheet, Refusal> {
-        Ok(electrical::lamp_sheet(&self.bike, ask)?)
+        Ok(harness::lamp_sheet(&self.bike, ask)?)
     }
 
     /// The charging tests.
@@ -158,12 +159,12 @@ impl Bench {
     /// A calendar file with alarms.
     pub fn alarms(&self, _: &BareAsk, moment: &Moment) -> Result<AlarmsSheet, Refusal> {
         self.open_bike_mark()?;
-        Ok(alarms::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
+        Ok(events::alarms_sheet(&self.bike, moment, &self.planned.schedule(&self.bike, moment, false).rows))
     }
 
     /// Coating products to start from.
     pub fn products(&self, _: &BareAsk, _: &Moment) -> Result<ProductsSheet, Refusal> {
-        Ok(ProductsSheet { products: coating::products(), processes: coating::process_plans() })
+        Ok(ProductsSheet { products: ready_made::products(), processes: coating::process_plans() })
     }
 
     /// The walk-through and its summary.

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use layshaft_core::bike::{Bike, Identity, assemble, key_of};
 use layshaft_core::changes::{Change, Device, Fields, Ledger, Record, read};
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::record::{Bike, Identity, assemble, key_of};
 use layshaft_storage::{Opened, Store};
 
 use crate::planned::{Planned, STOOD};

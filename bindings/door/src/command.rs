@@ -1,9 +1,8 @@
 //! The commands: what the mechanic did. One payload struct each.
 
-use layshaft_core::bike::{Climate, Identity, Part, Place, Reading, Tightening};
-use layshaft_core::coating::{Process, Product, Stay};
-use layshaft_core::inspection::ItemAnswer;
-use layshaft_core::plan::BenchTime;
+use layshaft_core::record::{
+    BenchTime, Climate, Identity, ItemAnswer, Part, Place, Process, Product, Reading, Stay, Tightening,
+};
 use layshaft_wire::wire;
 
 use crate::commands;

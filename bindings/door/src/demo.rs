@@ -1,13 +1,13 @@
 //! The demo bike: read from `fixtures/demo`, written as ordinary facts. Everything about it is invented and says so.
 
-use layshaft_core::bike::{
-    Brake, Climate, Consumer, Delivery, Drive, Fluid, Identity, Indication, Job, JobState, Part, Place, Reading,
-    Supply, Tightening, Wheel,
-};
 use layshaft_core::changes::{Edit, Record, edits as edits_between};
-use layshaft_core::coating::{Coat, products};
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::{BenchTime, Moment, WorkKind, last_steps, ready_made_job};
+use layshaft_core::ready_made::{WorkKind, last_steps, products, ready_made_job};
+use layshaft_core::record::{
+    BenchTime, Brake, Climate, Coat, Consumer, Delivery, Drive, Fluid, Identity, Indication, Job, JobState, Part,
+    Place, Reading, Supply, Tightening, Wheel,
+};
+use layshaft_core::time::Moment;
 use layshaft_core::units::HOUR_MS;
 use serde::Deserialize;
 use std::collections::BTreeMap;

@@ -1,7 +1,7 @@
 //! The door as JSON text, for the browser worker and the Tauri window.
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::Moment;
+use layshaft_core::time::Moment;
 use layshaft_wire::wire;
 use serde::Serialize;
 use serde::de::DeserializeOwned;

@@ -2,10 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use layshaft_core::bike::{Bike, PartState, Photo, Tightening};
 use layshaft_core::changes::Key;
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::Moment;
+use layshaft_core::record::{Bike, PartState, Photo, Tightening};
+use layshaft_core::time::Moment;
 use layshaft_storage::set_aside_files;
 
 use crate::Bench;

@@ -6,8 +6,9 @@
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 
-use layshaft_core::bike::Bike;
-use layshaft_core::plan::{Moment, Scheduled, Standing, schedule_keeping};
+use layshaft_core::plan::{PreviousOrder, Scheduled, schedule_keeping};
+use layshaft_core::record::Bike;
+use layshaft_core::time::Moment;
 
 /// Name of the device-local setting with the order of a bike's plan; the bike's mark follows.
 pub(crate) const STOOD: &str = "stood.";
@@ -16,7 +17,7 @@ const MINUTE_MS: i64 = 60_000;
 /// What was worked out last.
 #[derive(Default)]
 pub(crate) struct Planned {
-    before: Standing,
+    before: PreviousOrder,
     plain: RefCell<Option<Kept>>,
     with_odds: RefCell<Option<Kept>>,
     /// How often one was worked out.
@@ -62,7 +63,7 @@ impl Planned {
         (self.plain, self.with_odds) = Default::default();
     }
 
-    fn last_order(&self) -> Option<Standing> {
+    fn last_order(&self) -> Option<PreviousOrder> {
         let order = |slot: &RefCell<Option<Kept>>| Some(slot.borrow().as_ref()?.scheduled.standing.clone());
         order(&self.plain).or_else(|| order(&self.with_odds))
     }

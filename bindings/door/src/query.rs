@@ -1,13 +1,10 @@
 //! The queries, and those answers that belong to no area of the trade.
 
-pub use layshaft_core::alarms::AlarmsSheet;
-use layshaft_core::bike::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
 use layshaft_core::bounds::BoundCard;
 pub use layshaft_core::brakes::{BrakeAsk, BrakeSheet};
-pub use layshaft_core::coating::{Coat, CureAsk, CureSheet, Process, ProcessAsk, ProcessSheet, Product};
-pub use layshaft_core::electrical::{
-    ChargingAsk, ChargingSheet, LampSheet, LampsAsk, LoadAsk, LoadSheet, WireAsk, WireSheet,
-};
+pub use layshaft_core::coating::{CureAsk, CureSheet, ProcessAsk, ProcessSheet};
+pub use layshaft_core::electrical::{ChargingAsk, ChargingSheet, LoadAsk, LoadSheet, WireAsk, WireSheet};
+pub use layshaft_core::events::AlarmsSheet;
 pub use layshaft_core::fasteners::{FastenerAsk, FastenerSheet};
 pub use layshaft_core::faults::{FaultAsk, FaultSheet};
 pub use layshaft_core::fluids::{FillAsk, FillSheet, MixAsk, MixSheet};
@@ -15,10 +12,13 @@ pub use layshaft_core::gearing::{
     ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, SprocketChoiceAsk, SprocketChoiceSheet, ThrustAsk,
     ThrustSheet,
 };
-pub use layshaft_core::harness::{HarnessAsk, HarnessSheet};
+pub use layshaft_core::harness::{HarnessAsk, HarnessSheet, LampSheet, LampsAsk};
 pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
-pub use layshaft_core::plan::{BenchTime, PlanAsk, PlanRow, PlanSheet, ReadyMade};
+pub use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
+pub use layshaft_core::ready_made::ReadyMade;
 pub use layshaft_core::reckon::{Figures, Sum};
+pub use layshaft_core::record::{BenchTime, Coat, Process, Product};
+use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
 pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
 pub use layshaft_core::today::{TodayAsk, TodaySheet};
 pub use layshaft_core::tyres::{TyreAsk, TyreSheet};

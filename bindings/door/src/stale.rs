@@ -5,7 +5,7 @@
 
 use std::collections::BTreeSet;
 
-use layshaft_core::bike::{Bike, Spec};
+use layshaft_core::record::{Bike, Spec};
 
 /// What an answer may be worked out from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

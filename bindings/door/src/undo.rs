@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use layshaft_core::bike::laid_over;
 use layshaft_core::changes::{Change, Edit, GONE, Key};
 use layshaft_core::error::{Code, Refusal};
+use layshaft_core::record::laid_over;
 use serde_json::Value;
 
 use crate::Bench;

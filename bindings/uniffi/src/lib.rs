@@ -9,7 +9,7 @@ use std::sync::{Mutex, MutexGuard};
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::{Moment, Zone};
+use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::*;
 use layshaft_door::query::*;
 use layshaft_door::{Bench as Door, Command, commands, fresh_mark, queries};

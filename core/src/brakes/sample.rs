@@ -1,6 +1,6 @@
 //! The invented demo bike as far as the tests of this area need it. Everything about it is invented.
 
-use crate::bike::{Bike, Brake, BrakeKind, Spec, Wheel};
+use crate::record::{Bike, Brake, BrakeKind, Spec, Wheel};
 
 /// Front disc 220 mm, one piston of 38.1 mm in a sliding caliper, master cylinder 12.7 mm.
 pub fn demo_disc() -> Brake {

@@ -4,18 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::Value;
 
-use super::{Change, GONE, Stamp};
+use super::change::{Change, Key};
+use super::stamp::Stamp;
 
-/// Which record a change belongs to.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Key {
-    /// The bike.
-    pub project: String,
-    /// Kind of record, as `job`, `part` or `drive`.
-    pub kind: String,
-    /// The record's mark within its kind.
-    pub record: String,
-}
+/// The field that says that a record was put away. Its facts stay; setting it back restores the record.
+pub const GONE: &str = "gone";
 
 /// One value that a field has or had.
 #[derive(Clone, Debug, PartialEq)]

@@ -4,10 +4,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value};
 
-use super::Fields;
-
-/// The field that says that a record was put away. Its facts stay; setting it back restores the record.
-pub const GONE: &str = "gone";
+use super::fold::{Fields, GONE};
 
 /// A type that is stored field by field.
 pub trait Record: Serialize + DeserializeOwned + Default {

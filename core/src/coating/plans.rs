@@ -2,8 +2,8 @@
 
 use serde::Deserialize;
 
-use super::{Layer, Process, ProcessStep, typical_product};
-use crate::fluids::{PaintedPart, PutOn};
+use crate::ready_made::typical_product;
+use crate::record::{Layer, PaintedPart, Process, ProcessStep, PutOn};
 
 /// A plan as it stands in its file: products by the marks of their typical sheets.
 #[derive(Deserialize)]

@@ -1,46 +1,26 @@
 //! Electrical load against output: what the lamps draw, what the alternator gives, how long the battery lasts.
+//!
+//! Reading order: `formulas`, what they give on a bike and how it is judged (`judge`), and the pages (`page`).
 
-mod battery;
-mod cap;
-mod charge_state;
-mod charging;
-mod charging_sheet;
-mod derived;
-mod findings;
-mod flasher;
-mod flashing;
-mod fuse;
-mod indication;
-mod lamp;
-mod lamp_sheet;
-mod load;
-mod output;
-mod pilot;
-mod resistor;
-mod sheet;
-mod sources;
-mod volts;
-mod wire;
+pub(crate) mod formulas;
+mod judge;
+mod page;
 
-pub use battery::{battery_hours, rested_charge};
-pub use cap::{CapFit, LampCap, cap_fits};
-pub use charge_state::{charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25, recharge_hours};
-pub use charging::{ChargingPattern, ChargingTest, TestLine, TestVerdict, charging_limits};
-pub use charging_sheet::{ChargingAsk, ChargingSheet, charging_sheet};
-pub use derived::derive_electrical;
-pub use flasher::{FLASH_RULE, FlashBand, Flashing, counted_rate, flash_band, thermal_rate};
-pub use flashing::{Indicators, indicators};
-pub use fuse::{
-    BLADE_FUSES, BLOWS_FROM, Binding, TimeBand, WireAsk, WireChoice, WireSheet, fuse_between, fuse_time, wire_sheet,
+pub use formulas::{
+    BLADE_FUSES, BLOWS_FROM, CapFit, Conductor, CurrentList, FLASH_RULE, FlashBand, Flashing, LampAtWork, LampCard,
+    LoadResistor, RidingState, TimeBand, Volts, ampacity, balance_speed, battery_hours, cap_fits, charge_from_gravity,
+    charge_from_volts, check_wire, consumer_watts, counted_rate, days_to_flat, drawn_output, flash_band, fuse_between,
+    fuse_time, gauge_diameter, gauge_section, gravity_at_25, indicating_watts, lamp_at_work, lamp_cards, lamp_life,
+    lamp_lumens, lamp_watts, load_resistance, load_resistor, load_watts, nominal_output, output_at, recharge_hours,
+    rested_charge, share_of_time, thermal_rate, voltage_drop, wire_resistance,
 };
-pub use lamp::{LampAtWork, LampCard, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
-pub use lamp_sheet::{FlashColumn, FlashCount, LampColumn, LampSheet, LampSide, LampsAsk, lamp_sheet};
-pub use load::{RidingState, consumer_watts, indicating_watts, lamp_watts, load_watts, share_of_time};
-pub use output::{balance_speed, drawn_output, nominal_output, output_at};
-pub use pilot::{PilotBehaviour, pilot_behaviour};
-pub use resistor::{LoadResistor, load_resistance, load_resistor};
-pub use sheet::{Balance, LoadAsk, LoadSheet, StateLoad, Stationary, load_sheet};
-pub use volts::Volts;
-pub use wire::{
-    Conductor, CurrentList, ampacity, check_wire, gauge_diameter, gauge_section, voltage_drop, wire_resistance,
+pub(crate) use formulas::{cap_source, light_source, resistor_source, with_resistors};
+pub(crate) use judge::electrically_sound;
+pub use judge::{
+    Balance, ChargingPattern, ChargingTest, StateLoad, Stationary, TestLine, TestVerdict, charging_limits,
+    derive_electrical,
+};
+pub use page::{
+    Binding, ChargingAsk, ChargingSheet, LoadAsk, LoadSheet, WireAsk, WireChoice, WireSheet, charging_sheet,
+    load_sheet, wire_sheet,
 };

@@ -1,25 +1,17 @@
 //! Fasteners: which thread this is, how hard it may be pulled, how far it must go in, and what may replace it.
 //!
-//! Reading order: geometry and tables (`thread`), naming a thread (`identify`), classes (`strength`), torque (`torque`),
-//! engagement and substitutes (`engagement`), and the answer (`sheet`, `findings`, `words`).
+//! Reading order: tables and formulas (`formulas`), and the page (`page`).
 
-mod engagement;
-mod findings;
-mod identify;
-mod sheet;
-mod strength;
-mod thread;
-mod torque;
-mod words;
+mod formulas;
+mod page;
 
-pub use engagement::{FINE_FACTOR, ScrewPlace, SubstituteRule, TappedInto, engagement_length};
-pub use identify::{Identified, ThreadMatch, identify};
-pub use sheet::{
+pub use formulas::{
+    CLASSES, FINE_FACTOR, INCH_MM, Identified, PropertyClass, ScrewPlace, Seat, SubstituteRule, THREADS, TappedInto,
+    Thread, ThreadFamily, ThreadMatch, YIELD_SHARE, assembly_preload, core_diameter, engagement_length, flank_diameter,
+    identify, nut_factor_torque, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten,
+    tightening_torque,
+};
+pub use page::{
     EngagementAdvice, FastenerAsk, FastenerSheet, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
     fastener_sheet,
-};
-pub use strength::{CLASSES, PropertyClass, screw_load};
-pub use thread::{INCH_MM, THREADS, Thread, ThreadFamily, core_diameter, flank_diameter, pitch_of_turns, stress_area};
-pub use torque::{
-    Seat, YIELD_SHARE, assembly_preload, nut_factor_torque, preload_from_torque, tighten, tightening_torque,
 };

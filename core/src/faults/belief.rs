@@ -5,9 +5,10 @@
 
 use layshaft_wire::wire;
 
-use super::case::{Check, Evidence, Metering, TroubleCase};
+use super::case::{Check, Metering, TroubleCase};
 use crate::bounds;
 use crate::error::Refused;
+use crate::record::Evidence;
 
 /// Tolerance of a reading: a twentieth of a volt, and 3 % for meter, battery and prediction together. Our judgement.
 const TOLERANCE_VOLTS: f64 = 0.05;
@@ -41,7 +42,8 @@ pub(super) struct Weighed {
 /// `P(F|T) = P(T|F) P(F) / sum of the same over all F`.
 ///
 /// ```
-/// use layshaft_core::faults::{Evidence, beliefs, knowledge_case};
+/// use layshaft_core::record::Evidence;
+/// use layshaft_core::faults::{beliefs, knowledge_case};
 /// let case = knowledge_case("turns-but-does-not-start").unwrap();
 /// let answer = Evidence::Seen { check: "spark".to_owned(), outcome: "strong".to_owned() };
 /// let share = |answers: &[Evidence]| {

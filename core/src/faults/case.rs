@@ -91,34 +91,6 @@ pub struct TroubleCase {
     pub checks: Vec<Check>,
 }
 
-/// One answer. A session is the list of them; taking the last one back undoes it.
-#[wire]
-pub enum Evidence {
-    /// An outcome was seen.
-    Seen {
-        /// Mark of the check.
-        check: String,
-        /// Mark of the outcome.
-        outcome: String,
-    },
-    /// A voltage was read.
-    Read {
-        /// Mark of the check.
-        check: String,
-        /// The reading, volts.
-        volts: f64,
-    },
-}
-
-impl Evidence {
-    /// Mark of the check that was answered.
-    pub fn check(&self) -> &str {
-        match self {
-            Self::Seen { check, .. } | Self::Read { check, .. } => check,
-        }
-    }
-}
-
 impl TroubleCase {
     /// A check by its mark.
     pub fn check(&self, id: &str) -> Result<&Check, Refused> {

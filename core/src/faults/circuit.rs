@@ -8,7 +8,8 @@ use layshaft_wire::wire;
 use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::harness::{Component, Fault, Harness, LampLook, Predictions, Setting, fault_places};
+use crate::harness::{Fault, Harness, LampLook, Predictions, Setting, fault_places};
+use crate::record::Component;
 
 /// Share of answers that are mistaken (a lamp misjudged, a probe slipped). Our judgement.
 const MISTAKEN: f64 = 0.03;

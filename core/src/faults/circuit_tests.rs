@@ -2,6 +2,7 @@
 
 use super::*;
 use crate::harness::{Fault, Harness, OperatingPoint, Setting, solve, template, with_fault};
+use crate::record::Evidence;
 
 fn cover(id: &str, minutes: f64) -> Cover {
     Cover { id: id.to_owned(), label: id.to_owned(), minutes }

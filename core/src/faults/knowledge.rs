@@ -126,8 +126,9 @@ fn read_table(text: &str) -> Result<TroubleCase, Refused> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Evidence, standing};
     use super::*;
+    use crate::faults::page::standing;
+    use crate::record::Evidence;
 
     #[test]
     fn every_table_reads_and_every_suspect_can_be_told_from_the_others_or_shares_their_cure() {

@@ -2,8 +2,8 @@
 //!
 //! Reading order: what a case is made of (`case`), what the answers make of the suspects (`belief`), what to check next
 //! (`trouble`, `next`), in which order to try what no check tells apart (`order`), and where cases come from: a harness
-//! (`circuit`, with `reach` for what can be got at) or a table of experience (`knowledge`). `sheet` says where a search stands;
-//! `search` keeps it with the bike and answers the page.
+//! (`circuit`, with `reach` for what can be got at) or a table of experience (`knowledge`). `page` says where a search stands and
+//! keeps it with the bike.
 
 mod belief;
 mod case;
@@ -17,21 +17,20 @@ mod next_tests;
 #[cfg(test)]
 mod optimum_tests;
 mod order;
+mod page;
 mod reach;
-mod search;
-mod sheet;
 mod trouble;
 
+pub use page::{
+    AnsweredCheck, FaultAsk, FaultSheet, Meaning, Question, SearchCard, SearchState, SearchStop, SettledOn,
+    TroubleOffer, answered, case_of, closed, fault_sheet, standing, started, taken_back,
+};
+
 pub use belief::{Belief, beliefs};
-pub use case::{Check, CheckOutcome, Cover, Evidence, Metering, Suspect, TroubleCase, check_case};
+pub use case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase, check_case};
 pub use circuit::{Probe, WiringAsk, wiring_case};
 pub use knowledge::{KNOWLEDGE, knowledge_case};
 pub use next::{NextCheck, next_check};
 pub use order::{TryOut, expected_minutes, try_order};
 pub use reach::{circuit_checks, searchable};
-pub use search::{
-    FaultAsk, FaultClosing, FaultSearch, FaultSheet, SearchCard, Trouble, TroubleOffer, answered, case_of, closed,
-    fault_sheet, started, taken_back,
-};
-pub use sheet::{AnsweredCheck, Meaning, Question, SearchState, SearchStop, SettledOn, standing};
 pub use trouble::trouble_minutes;

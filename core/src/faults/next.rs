@@ -9,9 +9,10 @@ use std::collections::BTreeSet;
 use layshaft_wire::wire;
 
 use super::belief::{after, gain, weigh};
-use super::case::{Check, Evidence, TroubleCase, check_case};
+use super::case::{Check, TroubleCase, check_case};
 use super::trouble::{access_minutes, covers_off, trouble_minutes};
 use crate::error::Refused;
+use crate::record::Evidence;
 
 /// The search ends when one suspect, or one cure, holds this share.
 pub(super) const ENOUGH: f64 = 0.95;

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use super::next::{ENOUGH, settled_share};
 use super::*;
+use crate::record::Evidence;
 
 struct Draw(u64);
 

@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 use super::circuit_tests::{six, whole_machine};
 use super::next::{ENOUGH, settled_share};
 use super::*;
+use crate::record::Evidence;
 
 /// Paths less likely than this are cut off in ours.
 const CUT: f64 = 1e-5;

@@ -2,7 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use super::case::{Check, Cover, Evidence, TroubleCase};
+use super::case::{Check, Cover, TroubleCase};
+use crate::record::Evidence;
 
 /// Trouble of a check, minutes: hands-on time, danger, and every cover that is not off yet.
 ///

@@ -3,22 +3,16 @@
 //! What cannot be derived from what is known is simply absent. A quantity is judged only where there is a limit, and it stays
 //! open where the limit or the measurement behind it is unknown.
 
-use super::corrector::corrector;
-use super::fit::{Axle, choose_links, fit_chain, links_of, teeth};
-use super::speedometer::corrector_of;
-use super::thrust::derive_thrust;
-use super::train::gear_train;
-use super::wear::{judge_wear, noted_elongation, wear_limits};
-use super::working::{geometry, kinematics, wear_source};
-use super::{
-    ChainFit, GearTrain, SpeedometerShift, WearRule, final_ratio, findings, pitch, road_speed, sheet,
-    speedometer_source, turns_until_same_link,
+use super::formulas::{final_ratio, geometry, kinematics, pitch, road_speed, turns_until_same_link, wear_source};
+use super::judge::{
+    Axle, ChainFit, GearTrain, SpeedometerShift, WearRule, choose_links, corrector, corrector_of, findings, fit_chain,
+    gear_train, judge_wear, links_of, noted_elongation, speedometer, speedometer_source, teeth, wear_limits,
 };
-use crate::bike::{Bike, Drive, Spec};
+use super::thrust::derive_thrust;
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Finding, Source, Weight};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Finding, Judgement, Quantity, Source, Weight};
+use crate::record::{Bike, Drive, Spec};
 use crate::tyres::{Rolling, rolling_pair, tyre_source};
 use crate::units::Unit;
 
@@ -58,7 +52,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     }
     found.extend(findings::on_chain(bike, &spec.drive, axle.as_ref(), fit.as_ref()));
 
-    let shift = sheet::speedometer(bike, spec).ok().flatten();
+    let shift = speedometer(bike, spec).ok().flatten();
     if let Some(shift) = &shift {
         quantities.extend(on_speedometer(shift, &spec.drive));
     }
@@ -237,11 +231,17 @@ fn judged(quantity: Quantity, verdict: Option<(bool, String)>) -> Quantity {
     Quantity { judgement, why: Some(why), ..quantity }
 }
 
+/// Top speed of a spec on a level road, km/h; none where drag area, mass or power are not known.
+pub fn derived_top_speed(bike: &Bike, spec: &Spec) -> Option<f64> {
+    let (quantities, _) = derive_gearing(bike, spec);
+    quantities.iter().find(|quantity| quantity.id == "speed.top").map(|quantity| quantity.value)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::bike::Reading;
     use crate::gearing::sample::demo_bike;
+    use crate::record::Reading;
 
     fn value<'a>(quantities: &'a [Quantity], id: &str) -> &'a Quantity {
         quantities.iter().find(|quantity| quantity.id == id).unwrap_or_else(|| panic!("{id}"))
@@ -350,7 +350,7 @@ mod tests {
     fn the_wear_noted_last_holds_for_the_chain_that_it_was_measured_on() {
         let mut bike = demo_bike();
         for (mark, taken_ms, value) in [("old", 1, 0.5), ("new", 2, 3.1)] {
-            let what = crate::gearing::ELONGATION_READING.to_owned();
+            let what = crate::gearing::judge::ELONGATION_READING.to_owned();
             let reading = Reading { what, value, taken_ms, ..Reading::default() };
             bike.readings.insert(mark.to_owned(), reading);
         }

@@ -1,56 +1,39 @@
 //! Gearing: ratios, road speed, chain length, and what the speedometer makes of it.
 //!
-//! Reading order: the formulas (`ratio`, `chain`, `chain_size`, `mesh`, `wear`, `speedometer`, `corrector`), what they give on a
-//! bike (`train`, `fit`, `tight_spot`), what is worth saying about it (`findings`, `working`), and the answers: the page
-//! (`sheet`), the choice of sprockets (`choice`), chain wear (`wear_sheet`), thrust and top speed (`thrust`), and the quantities
-//! that take part in ripple (`derived`).
+//! Reading order: `formulas`, what they give on a bike and how it is judged (`judge`), the pages of gearing and chain wear
+//! (`page`), the choice of sprockets (`choice`), thrust and top speed (`thrust`), and the quantities that take part in ripple
+//! (`derived`).
 
-mod chain;
-mod chain_size;
 mod choice;
-mod corrector;
 mod derived;
-mod findings;
-mod fit;
-mod mesh;
-mod ratio;
+mod formulas;
+mod judge;
+mod page;
 #[cfg(test)]
 mod sample;
-mod sheet;
-mod speedometer;
 mod thrust;
-mod tight_spot;
-mod train;
-mod wear;
-mod wear_sheet;
-mod working;
 
-pub use chain::{
-    centre_distance, chain_length, common_divisor, next_even, pitch_diameter, turns_until_same_link,
-    worn_centre_distance,
-};
-pub use chain_size::{ChainDimensions, chain_dimensions, chain_size_named, chain_size_source, pitch};
 pub use choice::{
     AdjusterSpan, Hunting, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair, TeethLimits,
     sprocket_choice_sheet, wanted_ratio,
 };
-pub use corrector::{CorrectedReading, Corrector, TEST_SPEEDS_KMH, corrector_band, corrector_to_true, simplest_pair};
-pub use derived::derive_gearing;
-pub use fit::{ChainFit, WornPosition, links_for};
-pub use mesh::{Mesh, chain_on_sprocket, same_size};
-pub use ratio::{engine_speed, engine_speed_change, final_ratio, overall_ratio, road_speed};
-pub use sheet::{GearingAsk, GearingSheet, gearing_sheet};
-pub use speedometer::{
-    MOST_SHIFT_PERCENT, SpeedometerShift, allowed_reading, reading_factor, speedometer_factor, speedometer_shift,
-    speedometer_source,
+pub use formulas::{
+    ChainDimensions, centre_distance, chain_dimensions, chain_length, chain_size_named, chain_size_source,
+    common_divisor, engine_speed, engine_speed_change, final_ratio, next_even, overall_ratio, pitch, pitch_diameter,
+    road_speed, turns_until_same_link, worn_centre_distance,
 };
+pub use judge::{
+    ChainFit, CorrectedReading, Corrector, ELONGATION_READING, GearLine, GearTrain, MOST_SHIFT_PERCENT, Mesh,
+    SpeedometerShift, TEST_SPEEDS_KMH, TightSpot, WearLimit, WearRule, WornPosition, allowed_reading,
+    chain_on_sprocket, corrector_band, corrector_to_true, elongation, large_sprocket_limit, links_for, reading_factor,
+    same_size, simplest_pair, speedometer_factor, speedometer_shift, speedometer_source, worn_length,
+};
+pub use page::{ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, WearMark, chain_wear_sheet, gearing_sheet};
 pub use thrust::{
     Cruise, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy, PowerSource,
     Resistance, RoadLoad, RollingLaw, ThrustAsk, ThrustSheet, TopSpeed, air_density, air_resistance, cubic_law,
     drop_to, peaks_agree, power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust,
     thrust_sheet, torque_of,
 };
-pub use tight_spot::TightSpot;
-pub use train::{GearLine, GearTrain};
-pub use wear::{ELONGATION_READING, WearLimit, WearRule, elongation, large_sprocket_limit, worn_length};
-pub use wear_sheet::{ChainWearAsk, ChainWearSheet, WearMark, chain_wear_sheet};
+
+pub use derived::{derive_gearing, derived_top_speed};

@@ -1,6 +1,6 @@
 //! The invented demo bike as far as the tests of this area need it. Everything about it is invented.
 
-use crate::bike::{Bike, ChainSize, Drive, Spec, SpeedometerDrive, Wheel};
+use crate::record::{Bike, ChainSize, Drive, Spec, SpeedometerDrive, Wheel};
 
 /// Primary 3.333, five gears, 15/41, 116 links of 428 at 556 mm, adjuster 546 to 571 mm, speedometer at the gearbox.
 pub fn demo_drive() -> Drive {

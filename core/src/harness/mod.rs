@@ -1,53 +1,32 @@
 //! The harness: a circuit as a graph, what it does in every switch position, and what a wrong connection looks like.
 //!
-//! Reading order: what a harness is made of (`element`, `colour`, `check`), the circuits of small motorcycles
-//! (`templates`), how a circuit is worked out (`law`, `netlist`, `network`, `newton`, `solve`), what comes out (`point`), and
-//! what goes wrong (`fault`, `places`, `symptom`, and `predict` for many faults at once). A bike's own circuits come from `of_bike` and `adapt`, their drawing from
-//! `nets`, `layout` and `diagram`; `sheet` is the answer of the page.
+//! Reading order: what a harness is made of (`model`), the circuits of small motorcycles and of this bike (`templates`), how a
+//! circuit is worked out (`solver`), what goes wrong in it (`diagnosis`), what lamps and indicators do in it (`lamps`), its
+//! drawing (`drawing`), and the pages (`page`).
 
-mod adapt;
-mod check;
-mod colour;
-mod diagram;
-mod element;
-mod fault;
-#[cfg(test)]
-mod fault_tests;
-mod law;
-mod layout;
-mod netlist;
-mod nets;
-mod network;
-mod newton;
-mod of_bike;
-mod places;
-mod point;
-mod predict;
-mod sheet;
-mod solve;
-#[cfg(test)]
-mod solve_tests;
-mod sources;
-mod symptom;
+mod diagnosis;
+mod drawing;
+mod lamps;
+mod model;
+mod page;
+mod solver;
 mod templates;
 
-pub use adapt::{ElementChange, NotThere, adapted, apply, change_mark};
-pub use check::check_harness;
-pub use colour::{COLOUR_CODES, check_colour};
-pub use diagram::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot};
-pub use element::{
-    Component, Condition, Element, Harness, OutputAt, Setting, SwitchCard, SwitchPosition, every_setting,
+pub(crate) use diagnosis::Predictions;
+pub use diagnosis::{Fault, Symptom, SymptomKind, fault_places, look_spoken, symptoms, with_fault};
+pub use drawing::{Diagram, DiagramBox, DiagramLabel, DiagramLine, LineKind, Spot, layout};
+pub use lamps::{Indicators, PilotBehaviour, derive_indicators, indicators, pilot_behaviour};
+pub use model::{
+    COLOUR_CODES, Condition, Element, Harness, NotThere, Setting, SwitchCard, SwitchPosition, adapted, apply,
+    change_mark, check_colour, check_harness, every_setting,
 };
-pub use fault::{Fault, with_fault};
-pub use law::Law;
-pub use layout::layout;
-pub use netlist::{Device, Netlist, netlist};
-pub use of_bike::bike_circuit;
-pub use places::fault_places;
-pub use point::{Flow, LampLook, LampState, NodeVolts, OperatingPoint, Overload};
-pub(crate) use predict::Predictions;
-pub use sheet::{CircuitCard, FaultPlace, HarnessAsk, HarnessSheet, WayDrop, circuit_of, harness_sheet};
-pub use solve::{Unsolved, solve};
-pub use sources::harness_sources;
-pub use symptom::{Symptom, SymptomKind, look_spoken, symptoms};
+pub use page::{
+    CircuitCard, FaultPlace, FlashColumn, FlashCount, HarnessAsk, HarnessSheet, LampColumn, LampSheet, LampSide,
+    LampsAsk, WayDrop, circuit_of, harness_sheet, harness_sources, lamp_sheet,
+};
+pub use solver::{
+    Device, Flow, LampLook, LampState, Law, Netlist, NodeVolts, OperatingPoint, Overload, Unsolved, netlist, solve,
+};
+pub use templates::bike_circuit;
+
 pub use templates::{TEMPLATES, Template, template};

@@ -1,48 +1,17 @@
 //! What the mechanic said about an item.
 
-use layshaft_wire::wire;
-
 use super::{Item, Limit, wording};
 use crate::bounds;
-use crate::changes::Record;
 use crate::error::Refused;
+use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
-
-/// An answer in words.
-#[wire]
-pub enum AnswerWord {
-    /// As it should be.
-    Good,
-    /// Not as it should be.
-    NotGood,
-    /// Not looked at (takes an earlier answer back).
-    NotChecked,
-    /// The machine has no such thing, or the rule does not cover it.
-    DoesNotApply,
-}
-
-/// The answer to one item, in words or as a measured value.
-#[wire(lenient)]
-pub struct ItemAnswer {
-    /// In words.
-    pub word: Option<AnswerWord>,
-    /// Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
-    pub value: Option<f64>,
-    /// When, milliseconds since 1970 (UTC).
-    pub answered_ms: i64,
-    /// A remark.
-    pub note: Option<String>,
-}
-
-impl Record for ItemAnswer {
-    const KIND: &'static str = "answer";
-}
 
 impl ItemAnswer {
     /// The answer with its remark trimmed, or the first field that cannot be accepted for this item.
     ///
     /// ```
-    /// use layshaft_core::inspection::{ItemAnswer, packs};
+    /// use layshaft_core::record::ItemAnswer;
+    /// use layshaft_core::inspection::packs;
     /// let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();
     /// let tread = pack.items.iter().find(|item| item.id == "tyre.front.tread").unwrap();
     /// let answer = |value| ItemAnswer { value: Some(value), ..ItemAnswer::default() };

@@ -1,7 +1,8 @@
 //! What may be answered to which item.
 
 use super::*;
-use crate::inspection::packs;
+use crate::inspection::written::packs;
+use crate::record::{AnswerWord, ItemAnswer};
 
 fn gb(id: &str) -> Item {
     let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();

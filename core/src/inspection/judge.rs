@@ -11,24 +11,11 @@
 
 use layshaft_wire::wire;
 
+use super::pack::Item;
 use super::verdict::{self, Said};
-use super::{Item, ItemAnswer};
-use crate::bike::{Bike, Identity};
-use crate::finding::Source;
-use crate::ripple::Derived;
-
-/// The verdict on an item.
-#[wire]
-pub enum Verdict {
-    /// Meets it.
-    Pass,
-    /// Does not.
-    Fail,
-    /// Nobody knows yet. Never counted as a pass.
-    Unknown,
-    /// Not asked of this machine.
-    DoesNotApply,
-}
+use crate::inspection::Verdict;
+use crate::quantity::{Derived, Source};
+use crate::record::{Bike, Identity, ItemAnswer};
 
 /// An item with its verdict and the reason.
 #[wire]
@@ -54,9 +41,9 @@ pub struct ItemVerdict {
 /// Judges an item of the pack with the mark `pack` from the bike's answers and its derived quantities.
 ///
 /// ```
-/// use layshaft_core::bike::Bike;
-/// use layshaft_core::inspection::{ItemAnswer, Verdict, judge_item, packs};
-/// use layshaft_core::ripple::Derived;
+/// use layshaft_core::record::{Bike, ItemAnswer};
+/// use layshaft_core::inspection::{Verdict, judge_item, packs};
+/// use layshaft_core::quantity::Derived;
 ///
 /// let pack = packs().into_iter().find(|pack| pack.id == "gb").unwrap();
 /// let rate = pack.items.iter().find(|item| item.id == "indicator.rate").unwrap();

@@ -1,9 +1,9 @@
 //! Every way to a verdict.
 
 use super::*;
-use crate::finding::Standing;
-use crate::inspection::{AnswerWord, Limit, Measure};
-use crate::ripple::{Judgement, Quantity};
+use crate::inspection::pack::{Limit, Measure};
+use crate::quantity::{Judgement, Quantity, Standing};
+use crate::record::AnswerWord;
 use crate::units::Unit;
 
 use AnswerWord::{DoesNotApply as WordDoesNotApply, Good, NotChecked, NotGood};

@@ -6,12 +6,13 @@
 mod answer;
 mod judge;
 mod pack;
-mod sheet;
+mod page;
 mod verdict;
 mod wording;
 mod written;
 
-pub use answer::{AnswerWord, ItemAnswer};
-pub use judge::{ItemVerdict, Verdict, judge_item};
-pub use pack::{Item, Limit, Measure, Pack, PackCard, packs, read_pack};
-pub use sheet::{InspectionAsk, InspectionSheet, Readiness, inspection_sheet, readiness};
+pub use judge::{ItemVerdict, judge_item};
+pub use pack::{Item, Limit, Measure, Pack, PackCard};
+pub use page::{InspectionAsk, InspectionSheet, Readiness, inspection_sheet, readiness};
+pub use verdict::Verdict;
+pub use written::{packs, read_pack};

@@ -3,18 +3,10 @@
 //! Two are built in, `fixtures/packs/eu.toml` and `fixtures/packs/gb.toml`; each item carries its own source and the
 //! standing of it. A pack that a user adds is read by the same [`read_pack`].
 
-use std::sync::OnceLock;
-
 use layshaft_wire::wire;
 
-use super::written;
-use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
 use crate::units::Unit;
-
-/// The packs that are built in, in the order in which they are offered.
-const BUILT_IN: [&str; 2] =
-    [include_str!("../../../fixtures/packs/eu.toml"), include_str!("../../../fixtures/packs/gb.toml")];
 
 /// How a value is judged.
 #[wire(lenient)]
@@ -144,42 +136,6 @@ impl Pack {
             items: u32::try_from(self.items.len()).unwrap_or(u32::MAX),
         }
     }
-}
-
-/// The built-in packs.
-pub fn packs() -> Vec<Pack> {
-    built_in().to_vec()
-}
-
-/// The built-in packs, read once. That every one of them can be read is a test.
-pub(super) fn built_in() -> &'static [Pack] {
-    static READ: OnceLock<Vec<Pack>> = OnceLock::new();
-    READ.get_or_init(|| BUILT_IN.iter().filter_map(|text| read_pack(text).ok()).collect())
-}
-
-/// Reads a pack from TOML. Unknown fields, a mark used twice, an item without a source and a reading without a limit
-/// are refused, with the line or the item.
-///
-/// ```
-/// use layshaft_core::inspection::read_pack;
-/// let pack = read_pack(r#"
-///     id = "club"
-///     place = "Our club"
-///     title = "What we look at before a ride"
-///     caution = "Not an inspection."
-///     [[item]]
-///     id = "tyre.tread"
-///     area = "Tyres"
-///     title = "At least 2 mm of tread"
-///     how = "Depth gauge, middle groove."
-///     reading = { unit = "millimetre", min = 2.0 }
-///     source = { text = "Club rule", standing = "entered" }
-/// "#).unwrap();
-/// assert_eq!(pack.items.len(), 1);
-/// assert!(read_pack("id = 'club'").is_err());
-/// ```
-pub fn read_pack(toml: &str) -> Result<Pack, Refused> {
-    written::read(toml)
 }
 
 #[cfg(test)]

@@ -2,7 +2,9 @@
 
 use std::collections::BTreeSet;
 
+use super::super::written::BUILT_IN;
 use super::*;
+use crate::inspection::{packs, read_pack};
 
 const SMALL: &str = r#"
 id = "club"

@@ -1,8 +1,12 @@
 //! The verdict on an item that is asked: from the answer, the limit and what follows from the bike.
 
+use layshaft_wire::wire;
+
 use super::answer::plausible;
-use super::{AnswerWord, Item, ItemAnswer, Limit, Measure, Verdict, wording};
-use crate::ripple::{Derived, Judgement, Quantity};
+use super::pack::{Item, Limit, Measure};
+use super::wording;
+use crate::quantity::{Derived, Judgement, Quantity};
+use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
 
 /// A verdict with its reason.
@@ -169,4 +173,17 @@ fn lower_first(label: &str) -> String {
         (Some(first), Some(second)) if second.is_lowercase() => first.to_lowercase().chain(signs).collect(),
         _ => label.to_owned(),
     }
+}
+
+/// The verdict on an item.
+#[wire]
+pub enum Verdict {
+    /// Meets it.
+    Pass,
+    /// Does not.
+    Fail,
+    /// Nobody knows yet. Never counted as a pass.
+    Unknown,
+    /// Not asked of this machine.
+    DoesNotApply,
 }

@@ -1,72 +1,25 @@
 //! The plan: jobs in the order they need, on the calendar of the mechanic's hours, through every cure and wait.
+//!
+//! Reading order: the hours (`hours`), jobs as tasks (`tasks`), the search for a timetable (`search`, with project scheduling
+//! without a calendar in `search/rcpsp`), what each job waits for and why (`explain`), how sure the date is (`outlook`), all of
+//! it together (`schedule`), and the page (`page`). The tests of the whole stand in `tests`.
 
-mod bench_time;
-mod calendar;
-
-pub mod project;
-
-mod bench;
-mod blocks;
-mod chain;
-mod chance;
-mod circles;
-mod dates;
-mod fill;
-mod fits;
-mod held_by;
-mod holders;
-mod lay;
-mod least;
-mod limits;
-mod live;
-mod needs;
-mod notes;
-mod offers;
-mod order_first;
-mod orders;
-mod own_time;
-mod painting;
-mod priorities;
-mod rehearse;
-mod rows;
-mod running;
+mod explain;
+mod hours;
+mod outlook;
+mod page;
 mod schedule;
-mod slack;
-mod spots;
-mod spread;
-mod standing;
-mod waits;
-mod weather;
+mod search;
+mod tasks;
+#[cfg(test)]
+pub(crate) mod tests;
 
-mod ready_made;
-mod sheet;
-mod suppose;
+pub use explain::PlanRow;
+pub use hours::{WorkSpan, air_words};
+pub use outlook::{
+    Holder, HolderKind, Odds, OddsPoint, Spread, ToOrder, latest_of, lognormal_quantile, triangular_quantile,
+};
+pub use page::{DayMark, Offer, PlanAsk, PlanSheet, Supposed, Supposition, plan_sheet};
+pub use search::{PreviousOrder, rcpsp};
 
-pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
-pub use calendar::{Moment, Zone, ZoneShift, check_day};
-pub use chance::{Odds, OddsPoint};
-pub use holders::{Holder, HolderKind};
-pub use offers::Offer;
-pub use order_first::ToOrder;
-pub use ready_made::{ReadyMade, WorkKind, last_steps, ready_made, ready_made_job};
 pub use schedule::{Scheduled, schedule, schedule_keeping};
-pub use sheet::{DayMark, PlanAsk, PlanRow, PlanSheet, WorkSpan, plan_sheet};
-pub use spread::{Spread, latest_of, lognormal_quantile, triangular_quantile};
-pub use standing::Standing;
-pub use suppose::{Supposed, Supposition};
-pub use weather::air_words;
-
-#[cfg(test)]
-mod brute;
-#[cfg(test)]
-mod cases;
-#[cfg(test)]
-mod checker;
-#[cfg(test)]
-pub(crate) mod example;
-#[cfg(test)]
-mod hours_cases;
-#[cfg(test)]
-mod laws;
-#[cfg(test)]
-mod paint_cases;

@@ -3,22 +3,16 @@
 //! Jobs go onto the bench time of their kind in dependency order, by rank and then by mark; where another order is ready
 //! earlier, that one is taken. How the orders come about, and why none of them looks at the calendar, stands in `orders.rs`.
 
-use super::calendar::{DAY_MS, HOUR_MS};
-use super::chance::{Odds, chances};
-use super::fits::mark_what_never_fits;
-use super::held_by::held_by;
-use super::lay::{Ground, Plan, last_over, misses};
-use super::limits::limit_missed;
-use super::needs::{Needs, Task};
-use super::orders::{Orders, Outline, tries_all};
-use super::own_time::Benches;
-use super::painting::give_up_windows;
-use super::rehearse::rehearsed;
-use super::rows::rows;
-use super::waits::{Clockwork, WaitRule};
-use super::{Moment, PlanRow, Standing};
-use crate::bike::{Bike, JobState};
-use crate::finding::{Finding, Weight};
+use super::explain::{PlanRow, held_by, rows};
+use super::hours::TimeAxes;
+use super::outlook::{Odds, chances};
+use super::search::{
+    Orders, Outline, PreviousOrder, Problem, Timetable, last_over, mark_what_never_fits, misses, rehearsed, tries_all,
+};
+use super::tasks::{Clockwork, Needs, Task, WaitRule, give_up_windows, limit_missed};
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, JobState};
+use crate::time::{DAY_MS, HOUR_MS, Moment};
 
 /// A run through the plan is followed up to so many days after its ready date: two years.
 const LIVED_DAYS: i64 = 731;
@@ -39,22 +33,22 @@ pub struct Scheduled {
     /// What is worth saying.
     pub findings: Vec<Finding>,
     /// The order in which the jobs stand.
-    pub standing: Standing,
+    pub standing: PreviousOrder,
 }
 
 /// Plans every job of a bike from a moment on, without the odds.
 ///
 /// The same bike at the same moment always gives the same plan, and more bench time never gives a later ready date.
 pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
-    schedule_keeping(bike, moment, &Standing::default(), false)
+    schedule_keeping(bike, moment, &PreviousOrder::default(), false)
 }
 
 /// Plans every job of a bike from a moment on. The order that stood before is kept where no other is ready earlier. The
 /// odds take thousands of runs through the plan.
-pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &Standing, with_odds: bool) -> Scheduled {
+pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
     let mut needs = Needs::of(bike, moment, &clockwork);
-    let benches = Benches::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
+    let benches = TimeAxes::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
     let before = before.urgency(bike, &needs.tasks);
     let mut best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
@@ -63,7 +57,7 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &Standing, with_od
         best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
     }
     let mut ground = ground_of(&needs.tasks, &benches, &clockwork);
-    let standing = Standing::of(&needs.tasks, &best);
+    let standing = PreviousOrder::of(&needs.tasks, &best);
     let plan = filled(&ground, &needs, best);
     let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
     needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
@@ -81,12 +75,12 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &Standing, with_od
     Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings, standing }
 }
 
-fn ground_of<'a>(tasks: &'a [Task<'a>], benches: &'a Benches, clockwork: &'a Clockwork) -> Ground<'a> {
-    Ground { tasks, benches, clockwork, until_ms: i64::MAX }
+fn ground_of<'a>(tasks: &'a [Task<'a>], benches: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {
+    Problem { tasks, benches, clockwork, until_ms: i64::MAX }
 }
 
 /// The best of the orders, each laid as it is.
-fn best_in_order(ground: &Ground, moment: &Moment, before: Option<&[f64]>) -> Plan {
+fn best_in_order(ground: &Problem, moment: &Moment, before: Option<&[f64]>) -> Timetable {
     let outlines = outlines(ground, moment);
     let mut orders = Orders::of(&outlines, before);
     let mut rehearsals = true;
@@ -98,24 +92,24 @@ fn best_in_order(ground: &Ground, moment: &Moment, before: Option<&[f64]>) -> Pl
 }
 
 /// The plan with its gaps filled.
-fn filled(ground: &Ground, needs: &Needs, mut plan: Plan) -> Plan {
+fn filled(ground: &Problem, needs: &Needs, mut plan: Timetable) -> Timetable {
     let keeps_its_place = last_over(&plan).filter(|last| over_ms(&plan, *last) >= needs.running_until_ms());
     ground.fill_gaps(&mut plan, keeps_its_place);
     plan
 }
 
 /// What the ready date cannot be before. Where every order was tried, that is the ready date itself.
-fn bound_ms(ground: &Ground, needs: &Needs, ready_ms: i64) -> Option<i64> {
+fn bound_ms(ground: &Problem, needs: &Needs, ready_ms: i64) -> Option<i64> {
     if tries_all(ground.tasks.len()) {
         return Some(ready_ms);
     }
-    let least_ms = ground.cannot_be_less().over_ms.max(needs.running_until_ms()).max(needs.last_done_ms);
+    let least_ms = ground.lower_bound().over_ms.max(needs.running_until_ms()).max(needs.last_done_ms);
     least_ms.map(|least_ms| least_ms.min(ready_ms))
 }
 
 /// The tasks as the orders see them. Hours count from this morning's midnight and not from now, so that the plan does
 /// not turn over while one looks at it.
-fn outlines(ground: &Ground, moment: &Moment) -> Vec<Outline> {
+fn outlines(ground: &Problem, moment: &Moment) -> Vec<Outline> {
     let hours = |long_ms: i64| long_ms as f64 / HOUR_MS as f64;
     let midnight_ms = moment.zone.instant_of(moment.zone.day_at(moment.at_ms()), 0);
     let tasks = ground.tasks.iter().enumerate();
@@ -139,13 +133,13 @@ fn goes_on_now(task: &Task, midnight_ms: i64) -> bool {
     task.job.state == JobState::Begun && any_time && free
 }
 
-fn over_ms(plan: &Plan, place: usize) -> Option<i64> {
+fn over_ms(plan: &Timetable, place: usize) -> Option<i64> {
     plan.get(place)?.as_ref()?.over_ms
 }
 
 /// When everything is over; none when a job cannot be planned, a wait has no known end or a time limit is missed, which
 /// leaves open what has to be done then.
-fn ready_ms(needs: &Needs, plan: &Plan) -> Option<i64> {
+fn ready_ms(needs: &Needs, plan: &Timetable) -> Option<i64> {
     let endless = needs.running.iter().any(|wait| wait.over_ms.is_none());
     let missed = needs.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref()));
     if !needs.stuck.is_empty() || endless || missed {
@@ -156,7 +150,7 @@ fn ready_ms(needs: &Needs, plan: &Plan) -> Option<i64> {
 }
 
 /// Jobs that nothing forbids and that still found no place, without those that only wait for such a job.
-fn never_reached(needs: &Needs, plan: &Plan) -> Vec<Finding> {
+fn never_reached(needs: &Needs, plan: &Timetable) -> Vec<Finding> {
     let is_laid = |need: &usize| plan.get(*need).is_some_and(Option::is_some);
     let unlaid = needs.tasks.iter().zip(plan).filter(|(task, laid)| {
         let unknown = |need: &usize| needs.tasks.get(*need).is_none_or(|before| before.wait == WaitRule::Unknown);

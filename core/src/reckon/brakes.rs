@@ -1,10 +1,11 @@
 //! Sums of the brakes: every input against its range, then the formula.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
-use crate::brakes::{self, DirectiveLine, FluidGrade, GRAVITY};
+use crate::brakes::{self, DirectiveLine};
 use crate::error::Refused;
-use crate::units::Unit;
+use crate::record::FluidGrade;
+use crate::units::{GRAVITY, Unit};
 
 type Given = Result<Vec<Figure>, Refused>;
 

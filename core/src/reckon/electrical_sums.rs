@@ -1,6 +1,7 @@
 //! Sums of lamps, flashers, battery and wire: every input against its range, then the formula.
 
-use super::{Figure, Sum, figure};
+use super::Sum;
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::electrical::{self, Conductor};
 use crate::error::Refused;

@@ -1,6 +1,6 @@
 //! Sums of the fasteners: every input against its range, then the formula.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::fasteners::{self, PropertyClass, Seat};

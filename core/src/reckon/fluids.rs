@@ -1,9 +1,10 @@
 //! Sums of filling and mixing: every input against its range, then the arithmetic.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::fluids::{self, Surface, ThinnerOf};
+use crate::fluids::{self, ThinnerOf};
+use crate::record::Surface;
 use crate::units::Unit;
 
 type Given = Result<Vec<Figure>, Refused>;

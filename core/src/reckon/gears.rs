@@ -1,6 +1,6 @@
 //! Sums of chain wear, sprockets and thrust: every input against its range, then the formula.
 
-use super::{Figure, figure, teeth};
+use super::figure::{Figure, figure, teeth};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::gearing::{self, RoadLoad, RollingLaw};

@@ -1,6 +1,6 @@
 //! Sums of spreads: every input against its range, then the formula.
 
-use super::{Figure, figure};
+use super::figure::{Figure, figure};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::plan::{Spread, latest_of};

@@ -1,10 +1,10 @@
 //! Sums of the tyres beyond the size itself: every input against its range, then the formula.
 
-use super::{Figure, figure};
-use crate::bike::{End, SpeedometerDrive, Wheel};
+use super::figure::{Figure, figure};
 use crate::error::Refused;
-use crate::plan::check_day;
-use crate::tyres::{SpeedSymbol, TyreSize, compare_tyres, load_kg, tyre_age};
+use crate::record::{End, SpeedSymbol, SpeedometerDrive, TyreSize, Wheel, load_kg};
+use crate::time::check_day;
+use crate::tyres::{compare_tyres, tyre_age};
 use crate::units::Unit;
 
 type Given = Result<Vec<Figure>, Refused>;

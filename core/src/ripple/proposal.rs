@@ -2,10 +2,10 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::{Bike, Brake, Consumer, Drive, End, Indication, Slot, Spec, Wheel};
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::{centre_distance, links_for, pitch};
+use crate::record::{Bike, Brake, Consumer, Drive, End, Indication, Slot, Spec, Wheel};
 
 /// What is proposed.
 #[wire]

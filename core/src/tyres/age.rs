@@ -3,11 +3,9 @@
 use chrono::NaiveDate;
 use layshaft_wire::wire;
 
-use super::date_code::{FIELD, age_years, date_source, decade_source};
-use super::{DateCode, WeekMade};
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
-use crate::ripple::Judgement;
+use crate::quantity::{Judgement, Source, Standing};
+use crate::record::{DateCode, FIELD, WeekMade, age_years, date_source, decade_source};
 
 /// Years after which a tyre is looked at every year. Common practice, from memory.
 pub const LOOK_YEARLY_YEARS: f64 = 5.0;

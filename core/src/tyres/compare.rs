@@ -2,9 +2,8 @@
 
 use layshaft_wire::wire;
 
-use super::{TyreSize, rolling_pair};
-use crate::bike::{End, SpeedometerDrive, Wheel};
-use crate::gearing::reading_factor;
+use super::wheel::rolling_pair;
+use crate::record::{End, SpeedometerDrive, TyreSize, Wheel};
 
 /// Turns of the wheel in one kilometre.
 ///
@@ -89,7 +88,8 @@ pub fn compare_tyres(
         (ride_height_change(from_most, to_least), ride_height_change(from_least, to_most))
     };
     let (mm_before, mm_after) = (rolled_before.circumference_mm, rolled_after.circumference_mm);
-    let shift = (reading_factor(mm_before, mm_after, 1.0, 1.0) - 1.0) * 100.0;
+    // The sender turns with the wheel: a longer way for one turn shows less.
+    let shift = (mm_before / mm_after - 1.0) * 100.0;
     Some(TyreChange {
         diameter_before_mm: from,
         diameter_after_mm: to,

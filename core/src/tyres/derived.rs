@@ -3,13 +3,11 @@
 //! An age needs a day and none comes in here, so the year of making stands instead. Three figures are more than 25 years old on
 //! any day that this program sees.
 
-use super::date_code::{date_source, decade_source};
+use super::checks::{TyreCheck, load_check, speed_check, tube_check};
 use super::findings::{self, name};
-use super::judge::{TyreCheck, load_check, speed_check, tube_check};
-use super::{DateCode, TyreSize, tyre_source};
-use crate::bike::{Bike, End, Spec, Wheel};
-use crate::finding::{Finding, Source};
-use crate::ripple::{Judgement, Quantity};
+use super::wheel::tyre_source;
+use crate::quantity::{Finding, Judgement, Quantity, Source};
+use crate::record::{Bike, DateCode, End, Spec, TyreSize, Wheel, date_source, decade_source};
 use crate::units::Unit;
 
 /// Outer diameter, load and speed margin and year of making of both tyres, with what is worth saying about them.

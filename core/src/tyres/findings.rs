@@ -1,11 +1,9 @@
 //! What is worth saying about a tyre: beside the other one, beside the standard one, and by its own checks.
 
-use super::judge::TyreCheck;
+use super::checks::TyreCheck;
 use super::reading::carcass;
-use super::{Construction, SpeedSymbol, Tube, TyreSize};
-use crate::bike::{End, Wheel};
-use crate::finding::{Finding, Weight};
-use crate::ripple::Judgement;
+use crate::quantity::{Finding, Judgement, Weight};
+use crate::record::{Construction, End, SpeedSymbol, Tube, TyreSize, Wheel};
 
 /// The end as a mark and in words.
 pub(super) fn name(end: End) -> (&'static str, &'static str) {

@@ -2,9 +2,10 @@
 
 use layshaft_wire::wire;
 
-use super::size::{AlphaLetter, is_low_section};
-use super::{Construction, Rolling, Section, SpeedSymbol, Tube, TyreSize, load_kg, turns_per_km};
-use crate::finding::{Source, Standing};
+use super::compare::turns_per_km;
+use super::wheel::Rolling;
+use crate::quantity::{Source, Standing};
+use crate::record::{AlphaLetter, Construction, Section, SpeedSymbol, Tube, TyreSize, is_low_section, load_kg};
 
 /// Another code that stands near an open one.
 #[wire]

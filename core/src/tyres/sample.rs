@@ -1,6 +1,6 @@
 //! The invented demo bike as far as the tests of this area need it. Everything about it is invented.
 
-use crate::bike::{Bike, Spec, SpeedometerDrive, Wheel};
+use crate::record::{Bike, Spec, SpeedometerDrive, Wheel};
 
 /// 2.75-18 and 3.00-18 on spoked rims with tubes, speedometer at the gearbox; the tyres that are on it are old.
 pub fn demo_bike() -> Bike {

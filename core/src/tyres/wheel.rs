@@ -3,11 +3,10 @@
 //! Two wheels are compared like with like: a roll-out under load is some per cent shorter than `π · D` from the code, so
 //! setting one against the other would show a change where there is none.
 
-use super::TyreSize;
-use crate::bike::Wheel;
 use crate::bounds;
 use crate::error::Refused;
-use crate::finding::{Source, Standing};
+use crate::quantity::{Source, Standing};
+use crate::record::{TyreSize, Wheel};
 
 /// A rolling circumference.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -21,7 +20,8 @@ pub struct Rolling {
 /// Rolling circumference in millimetres, and whether it was measured. A roll-out overrides the size on the sidewall.
 ///
 /// ```
-/// use layshaft_core::{bike::Wheel, tyres::rolling_circumference};
+/// use layshaft_core::record::Wheel;
+/// use layshaft_core::tyres::rolling_circumference;
 /// let mut wheel = Wheel { tyre: Some("3.00-18".to_owned()), ..Wheel::default() };
 /// assert!((rolling_circumference(&wheel).unwrap().0 - 1915.1).abs() < 0.05);
 /// wheel.circumference_mm = Some(1880.0);

@@ -5,7 +5,7 @@ use std::sync::mpsc::{Receiver, Sender, channel};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::{Moment, Zone};
+use layshaft_core::time::{Moment, Zone};
 use layshaft_door::command::Outcome;
 use layshaft_door::{Bench, moment_of};
 use tauri::State;

@@ -51,7 +51,7 @@ impl<'de> Deserialize<'de> for Names {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use layshaft_core::bike::Part;
+    use layshaft_core::record::Part;
 
     #[test]
     fn fields_stand_in_the_order_of_the_type_and_columns_are_written_with_underscores() {

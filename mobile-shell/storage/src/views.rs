@@ -9,16 +9,11 @@
 //!   is part of its name (`hands_on_minutes`, `applied_ms` is milliseconds since 1970 UTC). Lists and the like are JSON.
 //!   Of the technical spec, `record` says side and place, as `fitted/front`.
 
-use layshaft_core::bike::{
-    Brake, Climate, Consumer, Drive, Fluid, Identity, Indication, Job, Part, Photo, Place, Reading, Supply, Tightening,
-    Wheel,
-};
 use layshaft_core::changes::Record;
-use layshaft_core::coating::{Coat, Process};
-use layshaft_core::faults::FaultSearch;
-use layshaft_core::harness::ElementChange;
-use layshaft_core::inspection::ItemAnswer;
-use layshaft_core::plan::BenchTime;
+use layshaft_core::record::{
+    BenchTime, Brake, Climate, Coat, Consumer, Drive, ElementChange, FaultSearch, Fluid, Identity, Indication,
+    ItemAnswer, Job, Part, Photo, Place, Process, Reading, Supply, Tightening, Wheel,
+};
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::StoreError;

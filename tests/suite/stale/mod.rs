@@ -76,7 +76,7 @@ fn elsewhere(bench: &Bench) -> Vec<u8> {
         over(2, &bench.facts().filter(|change| change.key.project == "demo" && known(change)).collect::<Vec<_>>());
     let fit = FitSprockets { front_teeth: 14, rear_teeth: 44, chain_links: None };
     there.act("fit-there", &fit.into(), &at(NOW - 1)).unwrap();
-    let place = layshaft_core::bike::Place { night_celsius: Some(14.0), day_celsius: Some(19.0), humidity: None };
+    let place = layshaft_core::record::Place { night_celsius: Some(14.0), day_celsius: Some(19.0), humidity: None };
     there.act("place-there", &DescribePlace { place }.into(), &at(NOW - 1)).unwrap();
     there.bundle(&BareAsk {}, &at(NOW)).unwrap().bundle
 }

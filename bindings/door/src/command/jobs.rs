@@ -1,6 +1,6 @@
 //! What was done about jobs.
 
-use layshaft_core::bike::Job;
+use layshaft_core::record::Job;
 use layshaft_wire::wire;
 
 /// Adds a job.

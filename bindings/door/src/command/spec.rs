@@ -1,8 +1,8 @@
 //! What was recorded of the bike and its circuits, what was fitted, and the searches for faults.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
-use layshaft_core::faults::{Evidence, FaultClosing, Trouble};
-use layshaft_core::harness::ElementChange;
+use layshaft_core::record::{
+    Brake, Consumer, Drive, ElementChange, End, Evidence, FaultClosing, Fluid, Indication, Side, Supply, Trouble, Wheel,
+};
 use layshaft_wire::wire;
 
 /// Records the drive train.

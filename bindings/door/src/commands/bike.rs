@@ -1,9 +1,8 @@
 //! Starting, opening and describing bikes.
 
-use layshaft_core::bike::{Identity, Place};
 use layshaft_core::changes::Edit;
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::plan::BenchTime;
+use layshaft_core::record::{BenchTime, Identity, Place};
 
 use super::changed;
 use crate::act::{Act, Call};

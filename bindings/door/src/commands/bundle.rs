@@ -19,7 +19,7 @@ impl Act for ReceiveBundle {
         let first = bundle.projects.first();
         if all_new && !here.is_empty() && !self.as_second_bike {
             let ledger = Ledger::fold(bundle.changes.clone());
-            let name = first.map(|project| layshaft_core::bike::assemble(&ledger, project).identity.name);
+            let name = first.map(|project| layshaft_core::record::assemble(&ledger, project).identity.name);
             return Err(Refusal::new(
                 Code::OtherBike,
                 format!("this bundle holds another bike, “{}”: add it as a second bike?", name.unwrap_or_default()),

@@ -1,8 +1,8 @@
 //! Adapting circuits to the bike.
 
-use layshaft_core::bike::Bike;
 use layshaft_core::error::Refusal;
 use layshaft_core::harness::{change_mark, check_harness, circuit_of};
+use layshaft_core::record::Bike;
 
 use super::changed;
 use crate::Bench;

@@ -1,9 +1,8 @@
 //! Coats and their clocks.
 
-use layshaft_core::bike::Job;
 use layshaft_core::changes::edits;
-use layshaft_core::coating::{Coat, Stay, went_on};
 use layshaft_core::error::Refusal;
+use layshaft_core::record::{Coat, Job, Stay, went_on};
 
 use super::change;
 use crate::Bench;

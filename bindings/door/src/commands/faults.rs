@@ -2,7 +2,8 @@
 
 use layshaft_core::changes::edits;
 use layshaft_core::error::Refusal;
-use layshaft_core::faults::{FaultSearch, answered, closed, started, taken_back};
+use layshaft_core::faults::{answered, closed, started, taken_back};
+use layshaft_core::record::FaultSearch;
 
 use super::changed;
 use crate::Bench;

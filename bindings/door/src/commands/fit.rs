@@ -1,7 +1,7 @@
 //! Fitting what was tried: the proposal of a ripple becomes the fitted spec.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Indication, Side, Wheel};
 use layshaft_core::error::Refusal;
+use layshaft_core::record::{Brake, Consumer, Drive, End, Indication, Side, Wheel};
 use layshaft_core::ripple::{Proposal, propose};
 
 use super::spec::{end_slot, recorded};

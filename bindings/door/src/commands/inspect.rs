@@ -1,7 +1,8 @@
 //! Answers to inspection items.
 
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::inspection::{ItemAnswer, packs};
+use layshaft_core::inspection::packs;
+use layshaft_core::record::ItemAnswer;
 
 use super::changed;
 use crate::Bench;

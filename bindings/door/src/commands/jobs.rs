@@ -1,9 +1,9 @@
 //! Jobs: adding, ordering, doing.
 
-use layshaft_core::bike::{Job, JobState, Part};
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::{Code, Refusal, Refused};
-use layshaft_core::plan::{ready_made, ready_made_job};
+use layshaft_core::ready_made::{ready_made, ready_made_job};
+use layshaft_core::record::{Job, JobState, Part};
 
 use super::change;
 use crate::Bench;

@@ -1,8 +1,8 @@
 //! Parts, readings and the maker's torques.
 
-use layshaft_core::bike::{Climate, Part, Reading, Tightening};
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::Refusal;
+use layshaft_core::record::{Climate, Part, Reading, Tightening};
 
 use super::changed;
 use crate::Bench;

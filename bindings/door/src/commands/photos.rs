@@ -1,8 +1,8 @@
 //! Photos: the bytes go into the store by their hash, the fact that they show something goes into the changes.
 
-use layshaft_core::bike::Photo;
 use layshaft_core::changes::{Edit, edits};
 use layshaft_core::error::Refusal;
+use layshaft_core::record::Photo;
 use layshaft_storage::Attachment;
 
 use crate::Bench;

@@ -1,13 +1,10 @@
 //! Paint jobs in several coats: starting one, laying the next coat, sanding when the window closed.
 
-use layshaft_core::bike::Job;
 use layshaft_core::changes::edits;
-use layshaft_core::coating::{
-    Coat, Process, ProcessAsk, ProcessSheet, ProcessState, ProcessStep, Product, Stay, StayPlace, against_it,
-    process_sheet, went_on,
-};
+use layshaft_core::coating::{ProcessAsk, ProcessSheet, ProcessState, against_it, process_sheet};
 use layshaft_core::error::{Refusal, Refused};
-use layshaft_core::plan::Moment;
+use layshaft_core::record::{Coat, Job, Process, ProcessStep, Product, Stay, StayPlace, went_on};
+use layshaft_core::time::Moment;
 
 use super::change;
 use crate::Bench;

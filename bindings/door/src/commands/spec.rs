@@ -1,8 +1,8 @@
 //! Recording the standard and the fitted spec.
 
-use layshaft_core::bike::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
 use layshaft_core::changes::{Edit, Fields, Record, edits, read};
 use layshaft_core::error::Refusal;
+use layshaft_core::record::{Brake, Consumer, Drive, End, Fluid, Indication, Side, Supply, Wheel};
 
 use crate::Bench;
 use crate::act::{Act, Call};
@@ -33,7 +33,7 @@ fn shown<R: Record>(bench: &Bench, side: Side, slot: &str) -> Result<Option<Fiel
         Side::Standard => &["standard"],
         Side::Fitted => &["standard", "fitted"],
     };
-    Ok(layshaft_core::bike::slot(&bench.ledger, bench.open_bike_mark()?, R::KIND, layers, slot))
+    Ok(layshaft_core::record::slot(&bench.ledger, bench.open_bike_mark()?, R::KIND, layers, slot))
 }
 
 /// The edits that record `new` at a slot. On the fitted side, only what differs from what shows there now is written,

@@ -2,9 +2,9 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::Drive;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::record::Drive;
 
 /// What is wanted.
 #[wire]
@@ -34,7 +34,7 @@ pub enum SprocketGoal {
 /// - `n` engine speed, revolutions a minute; `U` rolling circumference, mm; `v` road speed, km/h
 /// - `i_p` primary, `i_g` gear ratio, pure numbers
 ///
-/// Source: kinematics, computed ([`road_speed`](crate::gearing::road_speed) solved for the ratio). Range: no slip, all above
+/// Source: kinematics, computed ([`road_speed`](crate::gearing::formulas::road_speed) solved for the ratio). Range: no slip, all above
 /// zero.
 ///
 /// ```

@@ -2,9 +2,9 @@
 
 use layshaft_wire::wire;
 
-use crate::bike::Drive;
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::record::Drive;
 
 /// The teeth that are looked through.
 #[wire]

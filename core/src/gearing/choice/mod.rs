@@ -3,15 +3,16 @@
 //! Reading order: what is wanted (`goal`), what the bike takes (`limits`), one pair with all that follows (`pair`), the order
 //! of the list (`order`), and the answer (`sheet`).
 
+mod answer;
 mod goal;
 mod limits;
 mod order;
 mod pair;
-mod sheet;
 #[cfg(test)]
 mod tests;
+
+pub use answer::{AdjusterSpan, SprocketChoiceAsk, SprocketChoiceSheet, sprocket_choice_sheet};
 
 pub use goal::{SprocketGoal, wanted_ratio};
 pub use limits::TeethLimits;
 pub use pair::{Hunting, SprocketPair};
-pub use sheet::{AdjusterSpan, SprocketChoiceAsk, SprocketChoiceSheet, sprocket_choice_sheet};

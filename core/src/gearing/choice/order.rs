@@ -3,7 +3,7 @@
 use std::cmp::Ordering;
 
 use super::{SprocketGoal, SprocketPair};
-use crate::ripple::Judgement;
+use crate::quantity::Judgement;
 
 /// The order in words, as it is shown beside the list.
 pub(super) fn in_words(goal: Option<&SprocketGoal>) -> String {

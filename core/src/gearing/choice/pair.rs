@@ -3,14 +3,12 @@
 use layshaft_wire::wire;
 
 use super::goal::{SprocketGoal, gear_ratio};
-use crate::bike::{Bike, Drive, Spec};
-use crate::gearing::fit::{Axle, choose_links, counts_that_fit, fit_chain};
-use crate::gearing::sheet::speedometer;
-use crate::gearing::{
-    ChainFit, SpeedometerShift, common_divisor, engine_speed, final_ratio, overall_ratio, pitch, road_speed,
-    turns_until_same_link,
+use crate::gearing::formulas::{
+    common_divisor, engine_speed, final_ratio, overall_ratio, pitch, road_speed, turns_until_same_link,
 };
-use crate::ripple::Judgement;
+use crate::gearing::judge::{Axle, ChainFit, SpeedometerShift, choose_links, counts_that_fit, fit_chain, speedometer};
+use crate::quantity::Judgement;
+use crate::record::{Bike, Drive, Spec};
 use crate::tyres::Rolling;
 
 /// How often the same tooth meets the same link. The more turns, the more evenly both wear; 1 is the best divisor.

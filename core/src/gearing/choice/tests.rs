@@ -1,10 +1,10 @@
 //! Tests of the choice of sprockets on the demo bike.
 
 use super::*;
-use crate::bike::{Bike, SpeedometerDrive};
 use crate::error::Refused;
 use crate::gearing::sample::demo_bike;
-use crate::ripple::Judgement;
+use crate::quantity::Judgement;
+use crate::record::{Bike, SpeedometerDrive};
 
 fn limited() -> Bike {
     let mut bike = demo_bike();
@@ -131,8 +131,8 @@ fn what_is_not_known_leaves_the_pair_open_and_the_limits_assumed() {
     assert_eq!(codes(&sheet), ["choice.limits-assumed"]);
     assert_eq!(sheet.pairs_in_all, 5 * 13);
     assert!(sheet.pairs.iter().all(|pair| pair.judgement != Judgement::Fine && pair.kmh_at_limit.is_none()));
-    bike.fitted.drive.chain_size = Some(crate::bike::ChainSize::C520);
-    bike.fitted.drive.rear_sprocket_size = Some(crate::bike::ChainSize::C428);
+    bike.fitted.drive.chain_size = Some(crate::record::ChainSize::C520);
+    bike.fitted.drive.rear_sprocket_size = Some(crate::record::ChainSize::C428);
     assert!(codes(&choose(&bike, None)).contains(&"chain.rear-size"));
 }
 

@@ -21,7 +21,7 @@ pub fn air_density(altitude_metres: f64, celsius: Option<f64>) -> f64 {
     const GAS: f64 = 8.314_32 / 0.028_964_4;
     let height = EARTH_RADIUS * altitude_metres / (EARTH_RADIUS + altitude_metres);
     let standard = 288.15 - LAPSE * height;
-    let pressure = 101_325.0 * (standard / 288.15).powf(crate::brakes::GRAVITY / (GAS * LAPSE));
+    let pressure = 101_325.0 * (standard / 288.15).powf(crate::units::GRAVITY / (GAS * LAPSE));
     pressure / (GAS * celsius.map_or(standard, |celsius| celsius + 273.15))
 }
 

@@ -5,8 +5,8 @@ use super::findings::tyre_limit;
 use super::gears::gearing_match;
 use super::ground::{Ground, ThrustAsk};
 use super::working::road_load;
-use crate::bike::{Bike, Spec};
-use crate::ripple::{Judgement, Quantity};
+use crate::quantity::{Judgement, Quantity};
+use crate::record::{Bike, Spec};
 use crate::units::Unit;
 
 /// Top speed and what goes with it, with the usual load on a level road.

@@ -3,9 +3,8 @@
 use super::gears::{GearingMatch, GearingVerdict};
 use super::road_load::{FORMULA_TOP_KMH, RollingLaw};
 use super::top_speed::TopSpeed;
-use crate::bike::Wheel;
-use crate::finding::{Finding, Weight};
-use crate::tyres::TyreSize;
+use crate::quantity::{Finding, Weight};
+use crate::record::{TyreSize, Wheel};
 
 /// Findings on a top speed, and on the gearing that gives it.
 pub(super) fn on_top(

@@ -4,8 +4,8 @@ use layshaft_wire::wire;
 
 use super::ground::Ground;
 use super::top_speed::{HeldBy, TopSpeed, power_limited_speed};
-use crate::bike::Drive;
 use crate::gearing::wanted_ratio;
+use crate::record::Drive;
 
 /// The drop of engine speed from one gear to the next.
 #[wire]

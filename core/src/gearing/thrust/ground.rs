@@ -6,12 +6,11 @@ use super::power::Engine;
 use super::road_load::{Resistance, RoadLoad, RollingLaw, thrust};
 use super::top_speed::{HeldBy, TopSpeed, highest_held};
 use super::{air_density, torque_of};
-use crate::bike::{Bike, Identity, PowerPoint, Spec};
 use crate::bounds::{self, Bound};
-use crate::brakes::USUAL_LOAD_KG;
 use crate::error::Refused;
-use crate::gearing::train::gear_train;
-use crate::gearing::{GearTrain, engine_speed, road_speed};
+use crate::gearing::formulas::{engine_speed, road_speed};
+use crate::gearing::judge::{GearTrain, gear_train};
+use crate::record::{Bike, Identity, PowerPoint, Spec, USUAL_LOAD_KG};
 use crate::tyres::rolling_pair;
 
 /// What to work out. What is left out is taken from the fitted bike, or is as said.

@@ -4,6 +4,7 @@
 //! the lines (`curves`, `gears`), what is worth saying (`findings`, `working`), the page (`sheet`) and the quantities (`derived`).
 
 mod air;
+mod answer;
 mod curves;
 mod derived;
 mod findings;
@@ -11,11 +12,12 @@ mod gears;
 mod ground;
 mod power;
 mod road_load;
-mod sheet;
 #[cfg(test)]
 mod tests;
 mod top_speed;
 mod working;
+
+pub use answer::{PowerSource, ThrustSheet, thrust_sheet};
 
 pub use air::air_density;
 pub use curves::{CurvePoint, GearCurve};
@@ -26,5 +28,4 @@ pub use power::{cubic_law, peaks_agree, power_between_peaks, torque_of};
 pub use road_load::{
     FORMULA_TOP_KMH, Resistance, RoadLoad, RollingLaw, air_resistance, rolling_coefficient, slope_force, thrust,
 };
-pub use sheet::{PowerSource, ThrustSheet, thrust_sheet};
 pub use top_speed::{HeldBy, TopSpeed, power_limited_speed};

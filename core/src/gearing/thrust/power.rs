@@ -1,8 +1,8 @@
 //! The engine's power against its speed: from points of a curve, or from peak power (and peak torque) with an assumed shape.
 
-use crate::bike::{Identity, PowerPoint};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::record::{Identity, PowerPoint};
 
 /// Power of a spark-ignition engine by the cubic law, kW.
 ///
@@ -107,7 +107,7 @@ impl Engine {
     /// The engine of a bike: points where there are some, else the peaks of its papers.
     pub fn of(identity: &Identity, points: &[PowerPoint], limit: Option<f64>) -> Result<Self, Refused> {
         let limit_rpm = bounds::REV_LIMIT.check_known(limit)?;
-        let points = crate::bike::in_order(points.to_vec())?;
+        let points = crate::record::power_in_order(points.to_vec())?;
         if let Some(last) = points.last() {
             let peak = points
                 .iter()

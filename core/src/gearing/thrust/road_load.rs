@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::brakes::GRAVITY;
+use crate::units::GRAVITY;
 
 /// How rolling is reckoned.
 #[wire]

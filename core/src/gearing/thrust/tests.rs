@@ -3,10 +3,10 @@
 use proptest::prelude::*;
 
 use super::*;
-use crate::bike::{Bike, PowerPoint};
 use crate::error::Refused;
 use crate::gearing::sample::demo_bike;
 use crate::gearing::thrust::gears::GearingVerdict;
+use crate::record::{Bike, PowerPoint};
 
 fn bike() -> Bike {
     let mut bike = demo_bike();

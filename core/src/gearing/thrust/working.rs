@@ -4,8 +4,8 @@ use super::gears::GearingMatch;
 use super::ground::Ground;
 use super::road_load::RollingLaw;
 use super::top_speed::{HeldBy, TopSpeed};
-use crate::finding::{Source, Standing, WorkLine, Working};
-use crate::gearing::working::kinematics;
+use crate::gearing::formulas::kinematics;
+use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::tyres::tyre_source;
 use crate::units::Unit;
 

@@ -1,6 +1,7 @@
 //! The hand that writes a template down: one line for each run of wire, joint or part.
 
-use super::super::element::{Component, Element, Harness, SwitchCard};
+use crate::harness::model::{Element, Harness, SwitchCard};
+use crate::record::Component;
 
 /// Contact resistance of a plug contact in order, ohms.
 const PLUG_OHMS: f64 = 0.005;

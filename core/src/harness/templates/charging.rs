@@ -1,7 +1,7 @@
 //! Charging: regulator with rectifier, its plug, and the loads of ignition by the state of the engine.
 
-use super::super::element::{Component, OutputAt};
 use super::build::{Build, ENGINE, SWITCHED};
+use crate::record::{Component, OutputAt};
 
 /// A single-phase flywheel alternator of about 126 W: 2 A at idle and 9 A at speed on a 12 V machine.
 pub(super) fn single_phase(build: &mut Build) {

@@ -1,7 +1,7 @@
 //! Indicators with a thermal flasher: one pilot between the circuits, or one pilot for each side.
 
-use super::super::element::Component;
 use super::build::{Build, FRAME, SWITCH_OHMS, SWITCHED};
+use crate::record::Component;
 
 /// Four lamps of 10 W and one pilot of 3 W between the two circuits: it finds its earth through the lamps of the other side.
 pub(super) fn one_pilot(build: &mut Build) {

@@ -6,12 +6,15 @@ mod build;
 mod charging;
 mod indicators;
 mod lighting;
+mod of_bike;
 mod signals;
 mod starter;
 
+pub use of_bike::bike_circuit;
+
 use build::Build;
 
-use super::element::Harness;
+use super::model::Harness;
 
 /// A circuit to begin with.
 #[derive(Clone, Copy)]

@@ -1,7 +1,7 @@
 //! Horn and neutral lamp: both are switched on their earth side.
 
-use super::super::element::Component;
 use super::build::{Build, ENGINE, FRAME, SWITCHED};
+use crate::record::Component;
 
 /// Horn of 30 W with its button between horn and frame.
 pub(super) fn horn(build: &mut Build) {

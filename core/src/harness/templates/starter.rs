@@ -1,8 +1,8 @@
 //! Electric starter: button, solenoid, motor, and the lock that wants neutral or a pulled clutch.
 
-use super::super::element::Component;
 use super::build::{Build, ENGINE, FRAME, SWITCHED};
 use super::signals::switch_in_gearbox;
+use crate::record::Component;
 
 /// A small starter: about 60 A turning, 150 A stalled on a 12 V machine; typical values, no source.
 pub(super) fn starter(build: &mut Build) {

@@ -14,7 +14,7 @@ use std::time::{SystemTime, UNIX_EPOCH};
 
 #[cfg(desktop)]
 pub use desktop::Announcer;
-use layshaft_core::plan::Moment;
+use layshaft_core::time::Moment;
 use layshaft_door::Bench;
 use layshaft_door::query::BareAsk;
 #[cfg(mobile)]

@@ -1,0 +1,156 @@
+//! A pair of master cylinder and caliper against the standard one: what the hand feels.
+//!
+//! For the same braking force the effort goes with the inverse of lever ratio, hydraulic ratio, radius and friction; the
+//! travel goes with lever ratio and hydraulic ratio. More of the one is less of the other.
+
+use layshaft_wire::wire;
+
+use super::line::BrakeLine;
+use crate::quantity::{Judgement, Source, Standing};
+
+/// Hydraulic ratios of single-disc hand brakes that are commonly met, pistons counted on one side.
+/// Common practice, no source.
+pub const COMMON_RATIOS: (f64, f64) = (8.0, 15.0);
+/// Changes smaller than this are not felt, per cent. Common practice, no source.
+const NOT_FELT_PERCENT: f64 = 5.0;
+
+/// Change of force at the lever for the same braking, per cent.
+///
+/// `Δ = (i₁ · R₁ · r₁ / (i₂ · R₂ · r₂) − 1) · 100`
+///
+/// - `i` lever ratio, `R` hydraulic ratio: pure numbers; `r` effective radius, mm; 1 before, 2 after
+///
+/// Source: Pascal and balance of moments; computed. Range: the same pads; all above zero.
+///
+/// ```
+/// // 2 × 27 mm on 14 mm instead of 38.1 mm on 12.7 mm, same lever, same radius.
+/// use layshaft_core::brakes::{effort_change, hydraulic_ratio};
+/// let (before, after) = (hydraulic_ratio(12.7, 1, 38.1), hydraulic_ratio(14.0, 2, 27.0));
+/// assert!((effort_change((1.0, before, 1.0), (1.0, after, 1.0)) - 20.988).abs() < 5e-4);
+/// ```
+pub fn effort_change(before: (f64, f64, f64), after: (f64, f64, f64)) -> f64 {
+    ((before.0 * before.1 * before.2) / (after.0 * after.1 * after.2) - 1.0) * 100.0
+}
+
+/// Change of lever travel until the pads touch, per cent.
+///
+/// `Δ = (i₂ · R₂ · c₂ / (i₁ · R₁ · c₁) − 1) · 100`, `c` running clearance of a pad, mm; else as [`effort_change`].
+///
+/// Source: the same volume at both ends; computed. Range: no air, stiff hose.
+///
+/// ```
+/// use layshaft_core::brakes::{hydraulic_ratio, travel_change};
+/// let (before, after) = (hydraulic_ratio(12.7, 1, 38.1), hydraulic_ratio(14.0, 2, 27.0));
+/// assert!((travel_change((1.0, before, 0.15), (1.0, after, 0.15)) + 17.347).abs() < 5e-4);
+/// ```
+pub fn travel_change(before: (f64, f64, f64), after: (f64, f64, f64)) -> f64 {
+    ((after.0 * after.1 * after.2) / (before.0 * before.1 * before.2) - 1.0) * 100.0
+}
+
+/// The proposed pair against the standard one.
+#[wire]
+pub struct BrakeChange {
+    /// Hydraulic ratio before.
+    pub ratio_before: f64,
+    /// Hydraulic ratio after.
+    pub ratio_after: f64,
+    /// Force at the lever for the same braking, per cent against standard; positive is harder.
+    pub effort_percent: f64,
+    /// Lever travel until the pads touch, per cent against standard; positive is longer.
+    pub travel_percent: f64,
+    /// The ratio against common practice.
+    pub judgement: Judgement,
+    /// Why it is judged so.
+    pub why: String,
+    /// What it feels like.
+    pub feel: String,
+    /// What was taken as unchanged because it is not known.
+    pub taken: Option<String>,
+}
+
+/// Sets the proposed pair against the standard one. Lever ratio and radius that are unknown on one side count as unchanged.
+pub fn compare(standard: &BrakeLine, proposed: &BrakeLine) -> BrakeChange {
+    let pair = |one: Option<f64>, other: Option<f64>| one.zip(other).unwrap_or((1.0, 1.0));
+    let levers = pair(standard.lever_ratio, proposed.lever_ratio);
+    let radii = pair(standard.effective_radius_mm, proposed.effective_radius_mm);
+    let effort_percent =
+        effort_change((levers.0, standard.hydraulic_ratio, radii.0), (levers.1, proposed.hydraulic_ratio, radii.1));
+    // The travel of the master piston already holds ratio and clearance.
+    let travel_percent =
+        travel_change((levers.0, standard.master_travel_mm, 1.0), (levers.1, proposed.master_travel_mm, 1.0));
+    let unknown = [
+        ("lever ratio", standard.lever_ratio.is_none() || proposed.lever_ratio.is_none()),
+        ("effective radius", standard.effective_radius_mm.is_none() || proposed.effective_radius_mm.is_none()),
+    ];
+    let unknown: Vec<&str> = unknown.into_iter().filter(|(_, open)| *open).map(|(name, _)| name).collect();
+    let (judgement, why) = judge_ratio(proposed.hydraulic_ratio);
+    BrakeChange {
+        ratio_before: standard.hydraulic_ratio,
+        ratio_after: proposed.hydraulic_ratio,
+        effort_percent,
+        travel_percent,
+        judgement,
+        why,
+        feel: feel(effort_percent),
+        taken: (!unknown.is_empty()).then(|| format!("Not known and taken as unchanged: {}.", unknown.join(", "))),
+    }
+}
+
+/// A hydraulic ratio of a hand brake against common practice.
+pub fn judge_ratio(ratio: f64) -> (Judgement, String) {
+    let (least, most) = COMMON_RATIOS;
+    let outside = |side: &str, what: &str| {
+        (
+            Judgement::Outside,
+            format!("{ratio:.1} to 1 is {side} the {least:.0} to {most:.0} to 1 that is commonly met: {what}"),
+        )
+    };
+    if ratio < least {
+        outside("below", "a firm, wooden lever that asks for much force")
+    } else if ratio > most {
+        outside("above", "a soft lever that may come back to the bar")
+    } else {
+        (Judgement::Fine, format!("within the {least:.0} to {most:.0} to 1 that is commonly met"))
+    }
+}
+
+/// Where the band of common ratios comes from.
+pub fn ratio_source() -> Source {
+    Source::new(
+        "Hydraulic ratios of single-disc hand brakes, pistons counted on one side: common practice, no source",
+        Standing::CommonPractice,
+    )
+}
+
+fn feel(effort_percent: f64) -> String {
+    if effort_percent > NOT_FELT_PERCENT {
+        "Firmer and shorter at the lever, and it asks for more hand at every stop.".to_owned()
+    } else if effort_percent < -NOT_FELT_PERCENT {
+        "Lighter and longer at the lever: easier on the hand, with less travel left before the bar.".to_owned()
+    } else {
+        "Hardly to be told from standard.".to_owned()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    proptest! {
+        #[test]
+        fn what_the_hand_saves_in_force_it_pays_in_travel(before in 5.0..20.0, after in 5.0..20.0, lever in 3.0..8.0) {
+            let effort = effort_change((lever, before, 100.0), (lever, after, 100.0));
+            let travel = travel_change((lever, before, 0.15), (lever, after, 0.15));
+            prop_assert!(((1.0 + effort / 100.0) * (1.0 + travel / 100.0) - 1.0).abs() < 1e-9);
+        }
+    }
+
+    #[test]
+    fn the_band_takes_its_ends_and_says_on_which_side_one_is() {
+        assert_eq!(judge_ratio(8.0).0, Judgement::Fine);
+        assert_eq!(judge_ratio(15.0).0, Judgement::Fine);
+        assert!(judge_ratio(7.4).1.contains("wooden") && judge_ratio(16.0).1.contains("bar"));
+    }
+}

@@ -1,0 +1,15 @@
+//! What the formulas give on a bike, and how it is judged: a line from fingers to road, a pair against another, a drum, the fluid.
+
+mod compare;
+mod derived;
+pub(crate) mod drum_state;
+pub(crate) mod findings;
+pub(crate) mod fluid;
+mod line;
+
+pub use compare::{BrakeChange, compare, effort_change, judge_ratio, ratio_source, travel_change};
+pub use derived::derive_brakes;
+pub use drum_state::{DrumState, drum_state};
+pub use fluid::{FluidCard, Meeting, fluid_source};
+pub use line::{BrakeLine, Effort, brake_line};
+pub(crate) use line::{hydraulics, wheel_radius};

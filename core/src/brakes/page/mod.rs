@@ -1,0 +1,8 @@
+//! The page of a brake: what is asked, what is answered, how it was worked out.
+
+mod answer;
+mod ask;
+mod working;
+
+pub use answer::brake_sheet;
+pub use ask::{BrakeAsk, BrakeSheet, FluidAdvice, StoppingSheet};

@@ -1,0 +1,13 @@
+//! How a cure runs: the climate, the pace at a temperature, the dew point.
+
+mod activation;
+mod climate;
+mod cure;
+mod dew;
+
+pub(crate) use activation::USUAL_ACTIVATION;
+pub use activation::{ActivationFrom, activation_of};
+pub use climate::ClimateLog;
+pub use cure::{Milestone, cure_end_ms, equivalent_age, rate_factor};
+pub(crate) use cure::{Pace, USUAL_REFERENCE, ages_at, horizon_ms, hours_between, when_reached};
+pub use dew::{dew_point, surface_margin};

@@ -1,0 +1,38 @@
+//! The formulas of the electrics: lamps, load and output, battery, fuses, wires, flashers.
+
+mod battery;
+mod cap;
+mod charge_state;
+pub(crate) mod flasher;
+mod fuse;
+mod lamp;
+mod load;
+mod output;
+mod resistor;
+mod riding;
+pub(crate) mod sources;
+mod volts;
+mod wire;
+
+pub use battery::{battery_hours, rested_charge};
+pub(crate) use cap::cap_source;
+pub use cap::{CapFit, cap_fits};
+pub(crate) use charge_state::CHARGE_FACTOR;
+pub use charge_state::{charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25, recharge_hours};
+pub use flasher::{FLASH_RULE, FlashBand, Flashing, counted_rate, flash_band, thermal_rate};
+#[cfg(test)]
+pub(crate) use fuse::TIMES;
+pub use fuse::{BLADE_FUSES, BLOWS_FROM, TimeBand, fuse_between, fuse_time};
+pub(crate) use fuse::{CARRIED, fuse_source};
+pub(crate) use lamp::light_source;
+pub use lamp::{LampAtWork, LampCard, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
+pub use load::{consumer_watts, indicating_watts, lamp_watts, load_watts, share_of_time};
+pub use output::{balance_speed, drawn_output, nominal_output, output_at};
+pub use resistor::{LoadResistor, load_resistance, load_resistor};
+pub(crate) use resistor::{resistor_source, with_resistors};
+pub use riding::RidingState;
+pub use volts::Volts;
+pub(crate) use wire::wire_sources;
+pub use wire::{
+    Conductor, CurrentList, ampacity, check_wire, gauge_diameter, gauge_section, voltage_drop, wire_resistance,
+};

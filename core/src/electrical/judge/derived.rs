@@ -1,0 +1,114 @@
+//! What the electrical area adds to everything that is derived about a bike.
+
+use super::balance::{COMPARED_AT_RPM, StateLoad, balance, stationary};
+use super::findings;
+use crate::electrical::formulas::{RidingState, Volts, indicating_watts, load_watts, sources, with_resistors};
+use crate::quantity::{Finding, Judgement, Quantity};
+use crate::record::{Bike, FlasherKind, Slot, Spec};
+use crate::units::Unit;
+
+/// Share of the load as made within which a thermal flasher is expected to keep its rate. Common practice, no source.
+const FLASHER_FROM: f64 = 0.75;
+const FLASHER_TO: f64 = 1.25;
+
+/// Loads, balance, standing time and indicator load of a spec. What cannot be derived is absent.
+///
+/// The indicator load is judged against the bike as made, because its flasher was made for that.
+pub fn derive_electrical(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>) {
+    let Some(spec) = electrically_sound(spec) else {
+        return (Vec::new(), Vec::new());
+    };
+    let supply = spec.supply.clone();
+    let volts = Volts::of(&supply);
+    let consumers = with_resistors(&spec, &volts);
+    let loads = RidingState::ALL.map(|state| {
+        let watts = load_watts(&consumers, state, &volts);
+        StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts: watts }
+    });
+    let balances: Vec<_> = loads.iter().filter_map(|load| balance(&supply, load, &volts, COMPARED_AT_RPM)).collect();
+    let most = supply.output.iter().map(|point| point.watts).reduce(f64::max);
+
+    let mut quantities: Vec<Quantity> = loads.iter().filter_map(|load| load_quantity(load, most)).collect();
+    quantities.extend(balances.iter().filter_map(|balance| balance_quantity(balance.state, balance.from_rpm?)));
+    quantities.extend(stationary(&supply, &loads).map(|standing| Quantity {
+        id: "battery.standing-minutes".to_owned(),
+        label: "Battery flat, key on and lights on".to_owned(),
+        value: standing.minutes,
+        unit: Unit::Minute,
+        judgement: Judgement::Open,
+        why: None,
+        source: sources::peukert(),
+    }));
+    let as_made = indicating_watts(&bike.standard.consumers, &volts);
+    let minds_no_load = spec.indication.flasher == Some(FlasherKind::ElectronicThree);
+    quantities
+        .extend(indicating_watts(&consumers, &volts).map(|watts| indicator_quantity(watts, as_made, minds_no_load)));
+
+    let balance = [findings::balance_never(&supply, &loads, &balances), findings::balance_above_idle(&balances)];
+    (quantities, balance.into_iter().flatten().collect())
+}
+
+/// The spec with its supply and consumers in order; none where there is no consumer, or one of them or the supply holds a number
+/// that cannot be.
+pub(crate) fn electrically_sound(spec: &Spec) -> Option<Spec> {
+    let (supply, consumers) = (spec.supply.clone().checked().ok()?, checked(&spec.consumers)?);
+    (!consumers.is_empty()).then(|| Spec { consumers, supply, ..spec.clone() })
+}
+
+/// The consumers, or none when one of them holds a number that cannot be.
+fn checked(consumers: &[Slot]) -> Option<Vec<Slot>> {
+    let sound = |slot: &Slot| Some(Slot { id: slot.id.clone(), consumer: slot.consumer.clone().checked().ok()? });
+    consumers.iter().map(sound).collect()
+}
+
+fn load_quantity(load: &StateLoad, most: Option<f64>) -> Option<Quantity> {
+    let (id, label) = match load.state {
+        RidingState::Standing => return None,
+        RidingState::Day => ("load.day", "Load by day"),
+        RidingState::Lights => ("load.lights", "Load with lights"),
+        RidingState::Busy => ("load.busy", "Load with lights, braking and indicating"),
+    };
+    let (judgement, why) = match most {
+        Some(most) if load.watts > most => {
+            (Judgement::Outside, Some(format!("The alternator gives {most:.0} W at best.")))
+        }
+        Some(most) => (Judgement::Fine, Some(format!("Within the {most:.0} W that the alternator gives at best."))),
+        None => (Judgement::Open, None),
+    };
+    Some(Quantity::new(id, label, load.watts, Unit::Watt, (judgement, why), sources::filament_law()))
+}
+
+fn balance_quantity(state: RidingState, from_rpm: f64) -> Option<Quantity> {
+    let (id, label) = match state {
+        RidingState::Lights => ("balance.lights.from-rpm", "Battery no longer discharges with lights, above"),
+        RidingState::Busy => ("balance.busy.from-rpm", "Battery no longer discharges with everything on, above"),
+        RidingState::Standing | RidingState::Day => return None,
+    };
+    let judged = if state == RidingState::Busy {
+        (Judgement::Open, None)
+    } else if from_rpm <= COMPARED_AT_RPM {
+        (Judgement::Fine, Some(format!("At or below {COMPARED_AT_RPM:.0} rpm, as in town (common practice).")))
+    } else {
+        (Judgement::Outside, Some(format!("Above {COMPARED_AT_RPM:.0} rpm, as in town (common practice).")))
+    };
+    Some(Quantity::new(id, label, from_rpm, Unit::Rpm, judged, sources::balance_limit()))
+}
+
+fn indicator_quantity(watts: f64, as_made: Option<f64>, minds_no_load: bool) -> Quantity {
+    let judged = match as_made.filter(|made| *made > 0.0) {
+        _ if minds_no_load => (Judgement::Fine, Some("The electronic flasher does not mind the load.".to_owned())),
+        None => (Judgement::Open, None),
+        Some(made) if (FLASHER_FROM * made..=FLASHER_TO * made).contains(&watts) => {
+            (Judgement::Fine, Some(format!("About the {made:.0} W as made, which the flasher was made for.")))
+        }
+        Some(made) => {
+            let text = format!(
+                "{made:.0} W as made: a thermal flasher made for that changes its rate or stops. Count the flashes, 60 to \
+                 120 a minute; an electronic flasher does not mind the load."
+            );
+            (Judgement::Outside, Some(text))
+        }
+    };
+    let label = "Indicators of one side while lit";
+    Quantity::new("indicator.load-per-side", label, watts, Unit::Watt, judged, sources::flasher_load())
+}

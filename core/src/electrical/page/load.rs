@@ -1,0 +1,175 @@
+//! The answer of the load page.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::electrical::formulas::{
+    RidingState, Volts, consumer_watts, drawn_output, load_watts, output_at, share_of_time, sources,
+};
+use crate::electrical::judge::{COMPARED_AT_RPM, FLOODED, TEN_HOURS, balance, stationary};
+use crate::electrical::{Balance, StateLoad, Stationary};
+use crate::error::Refused;
+use crate::quantity::{Finding, WorkLine, Working};
+use crate::record::{Bike, OutputPoint, Slot, Supply};
+use crate::units::Unit;
+
+/// What to work out. What is left out is taken from the fitted bike.
+#[wire(lenient)]
+pub struct LoadAsk {
+    /// Consumers to try in place of (or beside) the fitted ones, by their marks.
+    pub proposed: Vec<Slot>,
+    /// Engine speed for the comparison, revolutions a minute; left out: 3,000.
+    pub engine_rpm: Option<f64>,
+}
+
+/// The load page.
+#[wire]
+pub struct LoadSheet {
+    /// Load in each riding state.
+    pub loads: Vec<StateLoad>,
+    /// Output curve, lowest speed first.
+    pub output: Vec<OutputPoint>,
+    /// Balance in each riding state, where the output is known.
+    pub balances: Vec<Balance>,
+    /// Engine speed of the comparison, revolutions a minute.
+    pub engine_rpm: f64,
+    /// How long the battery lasts standing, where it is known.
+    pub stationary: Vec<Stationary>,
+    /// What is worth saying.
+    pub findings: Vec<Finding>,
+    /// How it was worked out.
+    pub working: Working,
+}
+
+/// The load page for the fitted bike, with what is being tried in its place.
+///
+/// Loads are answered without knowing battery or alternator; what is not known then is left empty and said in a
+/// finding. Refused: no consumer at all, or a number outside its range.
+pub fn load_sheet(bike: &Bike, ask: &LoadAsk) -> Result<LoadSheet, Refused> {
+    let engine_rpm = bounds::ENGINE_SPEED.check(ask.engine_rpm.unwrap_or(COMPARED_AT_RPM))?;
+    let supply = bike.fitted.supply.clone().checked()?;
+    let fitted = crate::electrical::formulas::with_resistors(&bike.fitted, &Volts::of(&supply));
+    let tried = with_proposed(&fitted, &ask.proposed)?;
+    if tried.is_empty() {
+        return Err(Refused::Missing {
+            field: "consumers".to_owned(),
+            label: "What draws current".to_owned(),
+            help: "enter the lamps and what else draws current on the bike".to_owned(),
+        });
+    }
+    let volts = Volts::of(&supply);
+    let loads = RidingState::ALL.map(|state| {
+        let watts = load_watts(&tried, state, &volts);
+        let fitted_watts = load_watts(&fitted, state, &volts);
+        StateLoad { state, watts, amperes: watts / volts.in_state(state), fitted_watts }
+    });
+    let balances: Vec<Balance> = loads.iter().filter_map(|load| balance(&supply, load, &volts, engine_rpm)).collect();
+    let stationary: Vec<Stationary> = stationary(&supply, &loads).into_iter().collect();
+    let draw_to = bike.fitted.drive.rev_limit_rpm.unwrap_or_default().max(engine_rpm);
+    let findings = crate::electrical::judge::of_load(&supply, &tried, &volts, &loads, &balances, &stationary);
+    let working = working(&supply, &tried, &volts, &loads, &balances, &stationary, engine_rpm);
+    let output = drawn_output(&supply.output, draw_to);
+    Ok(LoadSheet { loads: loads.into(), output, balances, engine_rpm, stationary, findings, working })
+}
+
+/// The fitted consumers with the proposed ones in place of those with the same mark, or beside them.
+fn with_proposed(fitted: &[Slot], proposed: &[Slot]) -> Result<Vec<Slot>, Refused> {
+    let mut tried = fitted.to_vec();
+    for slot in proposed {
+        match tried.iter_mut().find(|there| there.id == slot.id) {
+            Some(there) => *there = slot.clone(),
+            None => tried.push(slot.clone()),
+        }
+    }
+    let checked = |slot: Slot| Ok(Slot { consumer: slot.consumer.checked()?, ..slot });
+    tried.into_iter().map(checked).collect()
+}
+
+fn working(
+    supply: &Supply,
+    consumers: &[Slot],
+    volts: &Volts,
+    loads: &[StateLoad],
+    balances: &[Balance],
+    stationary: &[Stationary],
+    engine_rpm: f64,
+) -> Working {
+    let mut lines: Vec<WorkLine> = consumers.iter().map(|slot| consumer_line(slot, volts)).collect();
+    lines.extend(loads.iter().map(|load| {
+        let sum = format!("sum of share x watts at {:.1} V", volts.in_state(load.state));
+        WorkLine::new(&format!("Load, {}", load.state.spoken()), sum, load.watts, Unit::Watt)
+    }));
+    for balance in balances {
+        let Some(load) = loads.iter().find(|load| load.state == balance.state) else { continue };
+        let output = output_at(&supply.output, engine_rpm).unwrap_or_default();
+        let equation =
+            format!("({output:.1} W - {:.1} W) / {:.1} V at {engine_rpm:.0} rpm", load.watts, volts.charging);
+        let label = format!("Into the battery, {}", balance.state.spoken());
+        lines.push(WorkLine::new(&label, equation, balance.at_speed_amperes, Unit::Ampere));
+    }
+    for standing in stationary {
+        let (capacity, hours) = (supply.battery_ah.unwrap_or_default(), supply.rated_hours.unwrap_or(TEN_HOURS));
+        let exponent = supply.peukert.unwrap_or(FLOODED);
+        let equation = format!(
+            "60 x {hours:.0} h x ({capacity:.1} Ah / ({:.2} A x {hours:.0} h))^{exponent:.2}",
+            standing.amperes
+        );
+        lines.push(WorkLine::new("Full battery flat after", equation, standing.minutes, Unit::Minute));
+    }
+    let mut sources = vec![sources::filament_law(), sources::regulated_volts()];
+    if !balances.is_empty() {
+        sources.push(sources::balance());
+        if supply.output.len() == 1 {
+            sources.push(sources::nominal_output());
+        }
+    }
+    if !stationary.is_empty() {
+        sources.push(sources::peukert());
+        if supply.rated_hours.is_none() {
+            sources.push(sources::rated_hours());
+        }
+    }
+    Working { lines, sources, range: range(supply, volts) }
+}
+
+fn consumer_line(slot: &Slot, volts: &Volts) -> WorkLine {
+    let consumer = &slot.consumer;
+    let watts = consumer_watts(consumer, volts.test, volts.charging);
+    let equation = if consumer.source == Some(crate::record::LightSource::Filament) {
+        let test = consumer.test_volts.unwrap_or(volts.test);
+        format!("{} x {:.1} W x ({:.1} V / {test:.1} V)^1.55", consumer.count, consumer.watts, volts.charging)
+    } else {
+        format!("{} x {:.1} W, the same at any voltage", consumer.count, consumer.watts)
+    };
+    let counted = RidingState::ALL.iter().any(|state| share_of_time(consumer.used, *state) > 0.0);
+    let equation = if counted { equation } else { equation + "; in no sum" };
+    WorkLine::new(&consumer.name, equation, watts, Unit::Watt)
+}
+
+/// Where it holds and what was taken for granted.
+fn range(supply: &Supply, volts: &Volts) -> String {
+    let mut said = vec![
+        "Lamps within 0.8 to 1.2 of their test voltage; indicators lit half of the time, one side at once; horn and \
+         starter left out; motors, electronics and what does not say its kind at their rated watts."
+            .to_owned(),
+    ];
+    if volts.system_assumed {
+        said.push("Assumed: a 12 V system.".to_owned());
+    }
+    if volts.charging_assumed {
+        said.push(format!("Assumed: the regulator holds {:.1} V.", volts.charging));
+    }
+    if supply.battery_ah.is_some() {
+        said.push(format!("Standing at {:.1} V throughout, a full and healthy battery.", volts.standing));
+        if supply.rated_hours.is_none() {
+            said.push("Assumed: capacity rated over 10 hours.".to_owned());
+        }
+        if supply.peukert.is_none() {
+            said.push("Assumed: Peukert exponent 1.25 (flooded lead).".to_owned());
+        }
+    }
+    said.join(" ")
+}
+
+#[cfg(test)]
+mod tests;

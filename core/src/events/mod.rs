@@ -1,0 +1,7 @@
+//! What comes about by itself: a list of events, told on return and carried to a calendar as alarms.
+
+mod alarms;
+mod due;
+
+pub use alarms::{AlarmsSheet, alarms_sheet, calendar};
+pub use due::{Due, DueKind, dues, since};

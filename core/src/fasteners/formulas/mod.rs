@@ -1,0 +1,15 @@
+//! Threads, classes, torque and engagement: tables and formulas.
+
+mod engagement;
+mod identify;
+mod strength;
+mod thread;
+mod torque;
+
+pub use engagement::{FINE_FACTOR, ScrewPlace, SubstituteRule, TappedInto, engagement_length};
+pub use identify::{Identified, ThreadMatch, identify};
+pub use strength::{CLASSES, PropertyClass, screw_load};
+pub use thread::{INCH_MM, THREADS, Thread, ThreadFamily, core_diameter, flank_diameter, pitch_of_turns, stress_area};
+pub use torque::{
+    Seat, YIELD_SHARE, assembly_preload, nut_factor_torque, preload_from_torque, tighten, tightening_torque,
+};

@@ -1,0 +1,198 @@
+//! The answer of the fastener page: which thread, what it bears, how hard to pull it, how far it must go in.
+
+use super::findings::findings;
+use super::words;
+use crate::bounds::{self, Bound};
+use crate::error::Refused;
+use crate::fasteners::formulas::{
+    FINE_FACTOR, Identified, PropertyClass, ScrewPlace, Seat, TappedInto, ThreadFamily, ThreadMatch, engagement_length,
+    flank_diameter, identify, pitch_of_turns, preload_from_torque, screw_load, stress_area, tighten,
+};
+use crate::fasteners::{
+    EngagementAdvice, FastenerAsk, FastenerSheet, Lubrication, ScrewStrength, TorqueBand, TorquePoint,
+};
+
+/// Works the fastener page out.
+///
+/// Refused: no diameter, no pitch in any form, a number outside its range, a class or thread that cannot be read.
+pub fn fastener_sheet(ask: &FastenerAsk) -> Result<FastenerSheet, Refused> {
+    let diameter_mm = bounds::THREAD_DIAMETER.need(ask.diameter_mm)?;
+    let pitch_mm = pitch(ask)?;
+    checked(ask)?;
+    let Identified { likely, neighbours } = identify(diameter_mm, pitch_mm);
+    let thread = chosen(ask.thread.as_deref(), &likely, &neighbours)?;
+    let class = ask.property_class.as_deref().map(PropertyClass::read).transpose()?;
+
+    let strength = thread.as_ref().zip(class).map(|(thread, class)| strength(thread, &class));
+    let torque = match thread.as_ref().zip(class) {
+        Some((thread, class)) => torque(ask, thread, &class)?,
+        None => None,
+    };
+    let engagement =
+        thread.as_ref().zip(ask.tapped_into).map(|(thread, into)| engagement(ask, thread, into, strength.as_ref()));
+    let substitutes = match ask.place {
+        Some(place) => vec![place.rule()],
+        None => ScrewPlace::ALL.map(ScrewPlace::rule).to_vec(),
+    };
+    let findings = findings(ask, &likely, thread.as_ref(), torque.as_ref(), engagement.as_ref());
+    let working = words::working(thread.as_ref(), strength.as_ref(), torque.as_ref(), engagement.as_ref());
+    Ok(FastenerSheet {
+        pitch_mm,
+        turns_per_inch: crate::fasteners::formulas::INCH_MM / pitch_mm,
+        thread,
+        likely,
+        neighbours,
+        strength,
+        torque,
+        engagement,
+        substitutes,
+        findings,
+        working,
+    })
+}
+
+/// The pitch in millimetres from whichever way it was measured; two ways at once must not be given.
+fn pitch(ask: &FastenerAsk) -> Result<f64, Refused> {
+    let counted = match (ask.turns, ask.over_mm) {
+        (Some(turns), Some(over)) => Some(bounds::OVER_LENGTH.check(over)? / bounds::THREAD_TURNS.check(turns)?),
+        (None, None) => None,
+        (Some(_), None) => {
+            return bounds::OVER_LENGTH.need(None);
+        }
+        (None, Some(_)) => {
+            return bounds::THREAD_TURNS.need(None);
+        }
+    };
+    let ways = [
+        bounds::THREAD_PITCH.check_known(ask.pitch_mm)?,
+        bounds::TURNS_INCH.check_known(ask.turns_per_inch)?.map(pitch_of_turns),
+        counted,
+    ];
+    let mut given = ways.into_iter().flatten();
+    match (given.next(), given.next()) {
+        (Some(pitch), None) => Bound { label: "Pitch", ..bounds::THREAD_PITCH }.check(pitch),
+        (None, _) => bounds::THREAD_PITCH.need(None),
+        (Some(_), Some(_)) => Err(Refused::Conflict {
+            field: "pitchMm".to_owned(),
+            reason: "give the pitch one way only: millimetres, turns in an inch, or turns over a length".to_owned(),
+        }),
+    }
+}
+
+fn checked(ask: &FastenerAsk) -> Result<(), Refused> {
+    let seat = Bound { field: "bearingMm", label: "Seat under the head", ..bounds::THREAD_DIAMETER };
+    Bound { max: 60.0, ..seat }.check_known(ask.bearing_mm)?;
+    Bound { field: "holeMm", label: "Clearance hole", max: 30.0, ..bounds::THREAD_DIAMETER }
+        .check_known(ask.hole_mm)?;
+    bounds::SHEAR_STRENGTH.check_known(ask.shear_mpa)?;
+    bounds::ENGAGEMENT.check_known(ask.engagement_mm)?;
+    if let Some(maker) = &ask.maker {
+        bounds::TORQUE.check(maker.torque_nm)?;
+        bounds::check_title("source", "Where the maker's torque stands", &maker.source)?;
+    }
+    if let (Some(bearing), Some(hole)) = (ask.bearing_mm, ask.hole_mm)
+        && bearing <= hole
+    {
+        return Err(Refused::Conflict {
+            field: "bearingMm".to_owned(),
+            reason: format!("a seat of {bearing} mm falls through a hole of {hole} mm"),
+        });
+    }
+    Ok(())
+}
+
+fn chosen(
+    name: Option<&str>,
+    likely: &[ThreadMatch],
+    neighbours: &[ThreadMatch],
+) -> Result<Option<ThreadMatch>, Refused> {
+    let Some(name) = name else { return Ok(likely.first().cloned()) };
+    match likely.iter().chain(neighbours).find(|thread| thread.name == name) {
+        Some(thread) => Ok(Some(thread.clone())),
+        None => Err(Refused::Conflict {
+            field: "thread".to_owned(),
+            reason: format!("“{name}” is not near what was measured; measure again or choose one of those that fit"),
+        }),
+    }
+}
+
+fn strength(thread: &ThreadMatch, class: &PropertyClass) -> ScrewStrength {
+    let area = stress_area(thread.diameter_mm, thread.pitch_mm);
+    ScrewStrength {
+        property_class: class.name.to_owned(),
+        stress_area_mm2: area,
+        proof_newtons: screw_load(area, class.proof(thread.diameter_mm)),
+        tensile_newtons: screw_load(area, class.tensile(thread.diameter_mm)),
+    }
+}
+
+/// The band; none where neither a table nor the ask gives a seat (inch sizes).
+fn torque(ask: &FastenerAsk, thread: &ThreadMatch, class: &PropertyClass) -> Result<Option<TorqueBand>, Refused> {
+    let size = (thread.diameter_mm, thread.pitch_mm);
+    let Some(seat) = seat(ask, thread)? else { return Ok(None) };
+    let lubrication = ask.lubrication.unwrap_or(Lubrication::Oiled);
+    let (low, high) = lubrication.friction();
+    let point = |friction| {
+        let (preload_newtons, torque_nm) = tighten(size, class, &seat, friction);
+        TorquePoint { friction, preload_newtons, torque_nm }
+    };
+    let preload = |friction| {
+        ask.maker.as_ref().map(|maker| preload_from_torque(maker.torque_nm, size, &seat, friction, friction))
+    };
+    Ok(Some(TorqueBand {
+        lubrication,
+        least: point(low),
+        middle: point((low + high) / 2.0),
+        most: point(high),
+        maker: ask.maker.clone(),
+        maker_preload_least: preload(high),
+        maker_preload_most: preload(low),
+    }))
+}
+
+fn seat(ask: &FastenerAsk, thread: &ThreadMatch) -> Result<Option<Seat>, Refused> {
+    let table = Seat::of(thread.diameter_mm).ok();
+    let bearing_mm = ask.bearing_mm.or(table.map(|seat| seat.bearing_mm));
+    let hole_mm = ask.hole_mm.or(table.map(|seat| seat.hole_mm));
+    let (Some(bearing_mm), Some(hole_mm)) = (bearing_mm, hole_mm) else { return Ok(None) };
+    if bearing_mm <= hole_mm || bearing_mm <= thread.diameter_mm {
+        return Err(Refused::Conflict {
+            field: "bearingMm".to_owned(),
+            reason: format!("a seat of {bearing_mm} mm does not bear on a hole of {hole_mm} mm for {}", thread.name),
+        });
+    }
+    Ok(Some(Seat { bearing_mm, hole_mm }))
+}
+
+fn engagement(
+    ask: &FastenerAsk,
+    thread: &ThreadMatch,
+    into: TappedInto,
+    strength: Option<&ScrewStrength>,
+) -> EngagementAdvice {
+    let (least, most) = into.diameters();
+    let fine = match thread.family {
+        ThreadFamily::MetricFine | ThreadFamily::Unf | ThreadFamily::Bsf | ThreadFamily::Cycle => FINE_FACTOR,
+        _ => 1.0,
+    };
+    let (d, p) = (thread.diameter_mm, thread.pitch_mm);
+    // Basic sizes: tolerances take away a few per cent of the overlap, which the longer rule covers.
+    let breaks_first = strength
+        .zip(ask.shear_mpa)
+        .map(|(strength, shear)| engagement_length(strength.tensile_newtons, p, d, flank_diameter(d, p), shear));
+    EngagementAdvice {
+        tapped_into: into,
+        least_mm: least * d * fine,
+        most_mm: most * d * fine,
+        screw_breaks_first_mm: breaks_first,
+        engaged_mm: ask.engagement_mm,
+        insert: "A stripped thread in aluminium is saved by a wire insert or a solid bush of the same thread: drill and tap square, \
+                 no deeper than the maker allows, insert half a turn below the surface. Not where the brake, the axle or the \
+                 steering hangs on it, unless a workshop answers for it."
+            .to_owned(),
+    }
+}
+
+#[cfg(test)]
+#[path = "answer_tests.rs"]
+mod tests;

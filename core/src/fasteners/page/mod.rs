@@ -1,0 +1,11 @@
+//! The page of a fastener: what is asked, what is answered, what is worth saying.
+
+mod answer;
+mod ask;
+mod findings;
+mod words;
+
+pub use answer::fastener_sheet;
+pub use ask::{
+    EngagementAdvice, FastenerAsk, FastenerSheet, Lubrication, MakerTorque, ScrewStrength, TorqueBand, TorquePoint,
+};

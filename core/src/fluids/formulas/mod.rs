@@ -1,0 +1,10 @@
+//! The arithmetic of pouring, mixing and covering.
+
+mod cover;
+mod mix;
+mod pour;
+
+pub use cover::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+pub use mix::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
+pub(crate) use pour::volume;
+pub use pour::{Pour, in_words, split_pours};

@@ -1,0 +1,114 @@
+//! Pouring a volume with the cups one owns, to the millilitre.
+//!
+//! Whole millilitres throughout, so that the pours add up exactly. Full cups first, the rest in the smallest cup that holds
+//! it, because a small cup reads finer: common practice, no source.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::error::Refused;
+
+/// A cup filled so many times.
+#[wire]
+pub struct Pour {
+    /// Size of the cup, mL.
+    pub cup_ml: u32,
+    /// How often.
+    pub times: u32,
+    /// How much each time, mL: the whole cup, or up to a mark.
+    pub each_ml: u32,
+}
+
+impl Pour {
+    /// What it pours, mL.
+    pub fn ml(&self) -> u64 {
+        u64::from(self.times) * u64::from(self.each_ml)
+    }
+}
+
+/// Splits a volume over the cups one owns: the largest cup full as often as it goes, and the rest in the smallest cup that
+/// holds it. `n = ⌊V / c⌋` full cups of the largest size `c`, then `V − n·c`; all in mL. No other split has fewer pours.
+///
+/// Source: arithmetic; computed. Range: 1 to 12 cups with a scale on them.
+///
+/// ```
+/// use layshaft_core::fluids::{Pour, split_pours};
+/// // 1.1 L with a 1 L cup: 1 L + 100 mL (arithmetic).
+/// let pours = split_pours(1100, &[1000]).unwrap();
+/// assert_eq!(pours, [Pour { cup_ml: 1000, times: 1, each_ml: 1000 }, Pour { cup_ml: 1000, times: 1, each_ml: 100 }]);
+/// ```
+pub fn split_pours(volume_ml: u32, cups_ml: &[u32]) -> Result<Vec<Pour>, Refused> {
+    bounds::CUPS.check(cups_ml.len() as f64)?;
+    for cup in cups_ml {
+        bounds::CUP.check(f64::from(*cup))?;
+    }
+    let Some(largest) = cups_ml.iter().copied().max() else { return Ok(Vec::new()) };
+    let (times, rest) = (volume_ml / largest, volume_ml % largest);
+    let mut pours = Vec::new();
+    if times > 0 {
+        pours.push(Pour { cup_ml: largest, times, each_ml: largest });
+    }
+    if rest > 0 {
+        // The largest cup always holds the rest, so there is one.
+        let cup_ml = cups_ml.iter().copied().filter(|cup| *cup >= rest).min().unwrap_or(largest);
+        pours.push(Pour { cup_ml, times: 1, each_ml: rest });
+    }
+    Ok(pours)
+}
+
+/// The pours in one line: “1 L + 100 mL”, with the cup named where there are several.
+///
+/// ```
+/// use layshaft_core::fluids::{in_words, split_pours};
+/// assert_eq!(in_words(&split_pours(1100, &[1000]).unwrap(), 1), "1 L + 100 mL");
+/// assert_eq!(in_words(&split_pours(2400, &[1000, 250]).unwrap(), 2), "2 × 1 L + 400 mL in the 1 L cup");
+/// ```
+pub fn in_words(pours: &[Pour], cups: usize) -> String {
+    let part = |pour: &Pour| {
+        let times = if pour.times > 1 { format!("{} × ", pour.times) } else { String::new() };
+        let whole = pour.cup_ml == pour.each_ml;
+        let cup = if cups > 1 && !whole { format!(" in the {} cup", volume(pour.cup_ml)) } else { String::new() };
+        format!("{times}{}{cup}", volume(pour.each_ml))
+    };
+    pours.iter().map(part).collect::<Vec<_>>().join(" + ")
+}
+
+/// A volume as one says it: litres where they come out whole, else millilitres.
+pub(crate) fn volume(ml: u32) -> String {
+    if ml >= 1000 && ml.is_multiple_of(1000) { format!("{} L", ml / 1000) } else { format!("{ml} mL") }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    proptest! {
+        #[test]
+        fn the_pours_add_up_exactly_and_no_cup_runs_over(
+            volume in 1u32..60_000, cups in proptest::collection::vec(1u32..5_000, 1..6),
+        ) {
+            let pours = split_pours(volume, &cups).unwrap();
+            prop_assert_eq!(pours.iter().map(Pour::ml).sum::<u64>(), u64::from(volume));
+            prop_assert!(pours.iter().all(|pour| pour.each_ml <= pour.cup_ml && cups.contains(&pour.cup_ml)));
+            // No way of pouring takes fewer cups than the largest one alone.
+            let largest = cups.iter().copied().max().unwrap();
+            let count: u32 = pours.iter().map(|pour| pour.times).sum();
+            prop_assert_eq!(count, volume.div_ceil(largest));
+        }
+    }
+
+    #[test]
+    fn the_rest_goes_into_the_smallest_cup_that_holds_it() {
+        let pours = split_pours(1200, &[1000, 250, 100]).unwrap();
+        assert_eq!(pours[1], Pour { cup_ml: 250, times: 1, each_ml: 200 });
+        assert_eq!(split_pours(250, &[1000, 250]).unwrap(), [Pour { cup_ml: 250, times: 1, each_ml: 250 }]);
+    }
+
+    #[test]
+    fn no_cup_and_a_cup_of_nothing_are_refused() {
+        assert!(matches!(split_pours(1000, &[]), Err(Refused::OutOfRange { field, .. }) if field == "cupsMl"));
+        assert!(matches!(split_pours(1000, &[0]), Err(Refused::OutOfRange { field, .. }) if field == "cupMl"));
+    }
+}

@@ -1,0 +1,85 @@
+//! The answer of the mixing page for an area: paint needed, cans, the wet film to aim at.
+
+use super::ask::MixSheet;
+use super::working::{by_volume, working};
+use crate::bounds;
+use crate::error::Refused;
+use crate::fluids::formulas::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+use crate::fluids::{CoverAsk, CoverNeed};
+use crate::quantity::{Finding, Source, Standing, Weight, WorkLine};
+use crate::record::area_of;
+use crate::units::Unit;
+
+/// Works the paint for an area out. Refused: a number outside its range, no spreading rate and no film.
+pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixSheet, Refused> {
+    let square_metres = match ask.surfaces.as_slice() {
+        [] => bounds::PAINTED_AREA.check(ask.square_metres)?,
+        measured => area_of(measured)?,
+    };
+    let (coats, can_ml) = (ask.coats, ask.can_ml);
+    let thinner = bounds::THINNER.check_known(ask.thinner_percent)?.unwrap_or_default();
+    bounds::COATS.check(f64::from(coats))?;
+    bounds::CAN.check(can_ml)?;
+    let printed = bounds::SPREADING.check_known(ask.spreading_rate)?;
+    let film = bounds::SOLIDS.check_known(ask.solids_percent)?.zip(bounds::FILM.check_known(ask.dry_micrometres)?);
+    let rate = match (printed, film) {
+        (Some(printed), _) => printed,
+        (None, Some((solids, film))) => bounds::SPREADING.check(spreading_rate(solids, film))?,
+        (None, None) => bounds::SPREADING.need(None)?,
+    };
+    let (low, high) = match (bounds::SPRAY_LOSS.check_known(ask.loss_percent)?, ask.put_on) {
+        (Some(loss), _) => (loss, loss),
+        (None, Some(put_on)) => put_on.loss_percent(),
+        (None, None) => (0.0, 0.0),
+    };
+    let (least_ml, most_ml) =
+        (paint_needed(square_metres, coats, rate, low), paint_needed(square_metres, coats, rate, high));
+    let need = CoverNeed {
+        square_metres,
+        spreading_rate: rate,
+        wet_micrometres: film.map(|(solids, film)| wet_film(thinned_solids(solids, thinner), film)),
+        least_ml,
+        most_ml,
+        cans_least: cans(least_ml, can_ml),
+        cans_most: cans(most_ml, can_ml),
+    };
+    let mut findings = Vec::new();
+    if ask.loss_percent.is_none() && ask.put_on.is_none() {
+        findings.push(Finding::new(
+            "mix.loss-unknown",
+            Weight::Care,
+            "No loss is counted. By brush 5 to 15 % are lost, from an aerosol on small parts about half (common practice).",
+        ));
+    }
+    let range = if need.cans_least == need.cans_most {
+        format!("{}", need.cans_most)
+    } else {
+        format!("{} to {}", need.cans_least, need.cans_most)
+    };
+    let amount = |loss: f64| format!("1000 × {square_metres:.3} m² × {coats} / ({rate:.2} m²/L × (1 − {loss} / 100))");
+    let mut lines = Vec::new();
+    if let (None, Some((solids, film))) = (printed, film) {
+        let equation = format!("10 × {solids} % / {film} µm");
+        lines.push(WorkLine::new("Spreading rate", equation, rate, Unit::SquareMetreLitre));
+    }
+    lines.push(WorkLine::new("Paint at the least loss", amount(low), least_ml, Unit::Millilitre));
+    lines.push(WorkLine::new("Paint at the greatest loss", amount(high), most_ml, Unit::Millilitre));
+    Ok(MixSheet {
+        sentence: format!("{range} of {can_ml:.0} mL for {} m², {coats} coats.", in_thousandths(square_metres)),
+        parts: vec![by_volume("Paint", most_ml)],
+        other: None,
+        cover: Some(need),
+        cautions: vec!["Spray in the open or with an extractor; mask, no flame.".to_owned()],
+        findings,
+        working: working(
+            lines,
+            Source::new("Volume of a film; loss by method is common practice, no source", Standing::CommonPractice),
+            "Even coats on a smooth surface; unthinned. Edges, runs and a second try come on top.",
+        ),
+    })
+}
+
+/// An area as it is said: to a thousandth of a square metre, without needless zeros.
+fn in_thousandths(square_metres: f64) -> f64 {
+    (1000.0 * square_metres).round() / 1000.0
+}

@@ -1,0 +1,249 @@
+//! The answer of the page on choosing sprockets.
+
+use layshaft_wire::wire;
+
+use super::goal::{SprocketGoal, ratio_for};
+use super::limits::{TeethLimits, check_sizes};
+use super::order::{better_first, in_words};
+use super::pair::{Ground, SprocketPair};
+use crate::bounds;
+use crate::error::Refused;
+use crate::gearing::formulas::{chain_size_source, final_ratio, geometry, kinematics};
+use crate::gearing::judge::{Axle, on_mesh, speedometer_source, teeth};
+use crate::quantity::{Finding, Judgement, Source, Standing, Weight, WorkLine, Working};
+use crate::record::{Bike, SpeedometerDrive};
+use crate::tyres::rolling_pair;
+use crate::units::Unit;
+
+/// What is wanted, and what can be had.
+#[wire(lenient)]
+pub struct SprocketChoiceAsk {
+    /// What is wanted; left out: nothing in particular.
+    pub goal: Option<SprocketGoal>,
+    /// Gearbox sprockets that can be had; empty: any.
+    pub front_sizes: Vec<u32>,
+    /// Wheel sprockets that can be had; empty: any.
+    pub rear_sizes: Vec<u32>,
+    /// Road speed of the comparison, km/h; left out: 80.
+    pub road_speed_kmh: Option<f64>,
+    /// Pairs shown, the best ones; left out: 120.
+    pub most: Option<u32>,
+}
+
+/// The adjuster, for the picture.
+#[wire]
+pub struct AdjusterSpan {
+    /// Least centre distance, mm.
+    pub from_mm: Option<f64>,
+    /// Greatest centre distance, mm.
+    pub to_mm: Option<f64>,
+    /// Where the axle stands now, mm.
+    pub present_mm: f64,
+}
+
+/// The page on choosing sprockets.
+#[wire]
+pub struct SprocketChoiceSheet {
+    /// Teeth in front as fitted.
+    pub fitted_front: u32,
+    /// Teeth behind as fitted.
+    pub fitted_rear: u32,
+    /// Final drive ratio as fitted.
+    pub fitted_ratio: f64,
+    /// Final drive ratio that would meet the goal exactly, where the goal is a ratio.
+    pub wanted_ratio: Option<f64>,
+    /// The teeth that were looked through.
+    pub limits: TeethLimits,
+    /// The adjuster, where the axle is known.
+    pub adjuster: Option<AdjusterSpan>,
+    /// Road speed of the comparison, km/h.
+    pub road_speed_kmh: f64,
+    /// The pairs, best first.
+    pub pairs: Vec<SprocketPair>,
+    /// Pairs that were looked through.
+    pub pairs_in_all: u32,
+    /// The order of the list, in words.
+    pub order: String,
+    /// What to mind.
+    pub cautions: Vec<String>,
+    /// What is worth saying.
+    pub findings: Vec<Finding>,
+    /// How the best pair was worked out.
+    pub working: Working,
+}
+
+const USUAL_ROAD_SPEED_KMH: f64 = 80.0;
+const USUAL_MOST: u32 = 120;
+/// Off by more than this, per cent, is worth a word.
+const MISSED_PERCENT: f64 = 2.0;
+
+/// Lists every pair of sprockets that the bike takes, best first.
+///
+/// Refused: unknown sprockets, a goal outside its range or without what it needs, sizes outside their range.
+pub fn sprocket_choice_sheet(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<SprocketChoiceSheet, Refused> {
+    let road_speed_kmh = bounds::ROAD_SPEED.check(ask.road_speed_kmh.unwrap_or(USUAL_ROAD_SPEED_KMH))?;
+    let most = ask.most.unwrap_or(USUAL_MOST);
+    bounds::PAIRS_SHOWN.check(f64::from(most))?;
+    check_sizes(&ask.front_sizes, &ask.rear_sizes)?;
+    let drive = &bike.fitted.drive;
+    let fitted = teeth(drive)?;
+    let made = teeth(&bike.standard.drive).unwrap_or(fitted);
+    let fitted_ratio = final_ratio(fitted.0, fitted.1);
+    let rear = rolling_pair(&bike.standard.rear_wheel, &bike.fitted.rear_wheel).1;
+    let goal = ask.goal.as_ref();
+    let wanted_ratio = match goal {
+        Some(goal) => ratio_for(goal, drive, fitted_ratio, rear.clone().map(|rear| rear.circumference_mm))?,
+        None => None,
+    };
+    let axle = Axle::of(drive)?;
+    let limits = TeethLimits::of(drive, made);
+    let ground = Ground { bike, goal, wanted_ratio, fitted, axle: axle.as_ref(), rear: rear.ok(), road_speed_kmh };
+    let mut pairs: Vec<SprocketPair> =
+        limits.pairs(&ask.front_sizes, &ask.rear_sizes).map(|teeth| ground.pair(teeth)).collect();
+    pairs.sort_by(|a, b| better_first(goal, a, b));
+    let pairs_in_all = u32::try_from(pairs.len()).unwrap_or(u32::MAX);
+    let mut findings = on_choice(bike, goal, &limits, &pairs);
+    findings.extend(on_mesh(drive));
+    pairs.truncate(usize::try_from(most).unwrap_or(usize::MAX));
+    Ok(SprocketChoiceSheet {
+        fitted_front: fitted.0,
+        fitted_rear: fitted.1,
+        fitted_ratio,
+        wanted_ratio,
+        adjuster: axle.map(|axle| AdjusterSpan {
+            from_mm: axle.from_mm,
+            to_mm: axle.to_mm,
+            present_mm: axle.present_mm,
+        }),
+        limits,
+        road_speed_kmh,
+        working: working(fitted, wanted_ratio, pairs.first()),
+        pairs,
+        pairs_in_all,
+        order: in_words(goal),
+        cautions: cautions(),
+        findings,
+    })
+}
+
+fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pairs: &[SprocketPair]) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    let mut say = |code: &str, weight, text: String| findings.push(Finding::new(code, weight, text));
+    if !limits.front_known || !limits.rear_known {
+        say(
+            "choice.limits-assumed",
+            Weight::Note,
+            format!(
+                "How many teeth clear cover and swing arm is not on the bike. Looked through: {} to {} in front, {} to {} behind. \
+                 Measure before buying.",
+                limits.front_from, limits.front_to, limits.rear_from, limits.rear_to
+            ),
+        );
+    }
+    let Some(best) = pairs.first() else {
+        say(
+            "choice.none-left",
+            Weight::Care,
+            "None of the sizes that can be had lies inside what the bike takes.".to_owned(),
+        );
+        return findings;
+    };
+    if best.judgement == Judgement::Outside {
+        say(
+            "choice.none-fits",
+            Weight::Care,
+            "With none of these pairs does the axle land inside the adjuster.".to_owned(),
+        );
+    }
+    let ratio_goal = goal.is_some_and(|goal| *goal != SprocketGoal::Speedometer);
+    if let Some(off) = best.off_goal_percent.filter(|off| ratio_goal && off.abs() > MISSED_PERCENT) {
+        say(
+            "choice.goal-missed",
+            Weight::Note,
+            format!(
+                "The best pair, {}/{}, is still {off:+.1} % away from what is wanted.",
+                best.front_teeth, best.rear_teeth
+            ),
+        );
+    }
+    if goal == Some(&SprocketGoal::Speedometer) {
+        match (bike.fitted.drive.speedometer, best.speedometer.as_ref().and_then(|shift| shift.in_band)) {
+            (Some(SpeedometerDrive::FrontWheel | SpeedometerDrive::RearWheel), _) => say(
+                "choice.speedometer-on-wheel",
+                Weight::Note,
+                "The speedometer turns with a wheel: sprockets do not shift it.".to_owned(),
+            ),
+            (_, None) => say(
+                "choice.speedometer-open",
+                Weight::Note,
+                "How far the speedometer reads high as made is not known, so nobody can say which pair keeps it inside the band."
+                    .to_owned(),
+            ),
+            (_, Some(false)) => say(
+                "choice.speedometer-outside",
+                Weight::Care,
+                "No pair that lands inside the adjuster keeps the speedometer inside the band; it needs a corrector.".to_owned(),
+            ),
+            (_, Some(true)) => {}
+        }
+    }
+    findings
+}
+
+fn cautions() -> Vec<String> {
+    [
+        "Before buying, hold the sprocket against case, cover, guard and swing arm; turn the wheel by hand, engine stopped.",
+        "Chain and both sprockets are renewed together. The nut of the gearbox sprocket takes the torque of the manual and a new \
+         lock washer.",
+        "Other gearing can change what the papers, the insurance or the noise rules say: ask where you ride.",
+    ]
+    .map(str::to_owned)
+    .to_vec()
+}
+
+fn working((front, rear): (u32, u32), wanted: Option<f64>, best: Option<&SprocketPair>) -> Working {
+    let mut lines = vec![WorkLine::new(
+        "Final drive ratio as fitted",
+        format!("{rear} / {front}"),
+        final_ratio(front, rear),
+        Unit::None,
+    )];
+    lines.extend(wanted.map(|wanted| {
+        WorkLine::new(
+            "Final drive ratio that is wanted",
+            format!("goal solved for the ratio = {wanted:.4}"),
+            wanted,
+            Unit::None,
+        )
+    }));
+    if let Some(best) = best {
+        let (front, rear, ratio) = (best.front_teeth, best.rear_teeth, best.final_ratio);
+        lines.push(WorkLine::new("Final drive ratio of the best pair", format!("{rear} / {front}"), ratio, Unit::None));
+        lines.extend(wanted.zip(best.off_goal_percent).map(|(wanted, off)| {
+            WorkLine::new("Off the goal", format!("({wanted:.4} / {ratio:.4} − 1) × 100"), off, Unit::Percent)
+        }));
+        lines.extend(best.chain.as_ref().map(|fit| {
+            let equation = format!("open belt on {front} and {rear} teeth, {} links", fit.links);
+            WorkLine::new("Centre distance of the best pair", equation, fit.centre_distance_mm, Unit::Millimetre)
+        }));
+        lines.extend(best.hunting.as_ref().zip(best.chain.as_ref()).map(|(hunting, fit)| {
+            let equation =
+                format!("{} / gcd({front}, {}) = {} / {}", fit.links, fit.links, fit.links, hunting.front_divisor);
+            let turns = f64::from(hunting.front_turns);
+            WorkLine::new("Turns in front until tooth and link meet again", equation, turns, Unit::None)
+        }));
+    }
+    Working {
+        lines,
+        sources: vec![
+            kinematics(),
+            geometry(),
+            chain_size_source(),
+            speedometer_source(),
+            Source::new("Hunting: number theory; odd teeth on an even chain are handbooks' advice", Standing::Computed),
+            Source::new("Windows where no limit is known, and the order of the list", Standing::CommonPractice),
+        ],
+        range: "A chain that is new and taut; no wheelspin. Whether a sprocket clears what stands round it, only the bike can tell."
+            .to_owned(),
+    }
+}

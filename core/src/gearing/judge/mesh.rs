@@ -1,0 +1,145 @@
+//! Whether a chain runs on a sprocket: pitch, roller and width, in the words of the trade.
+//!
+//! Geometry of the sizes in `chain_size`; that nothing but the same size is fitted is common practice.
+
+use crate::error::Refused;
+use crate::gearing::formulas::chain_dimensions;
+use crate::quantity::{Finding, Weight};
+use crate::record::{ChainSize, Drive};
+
+/// How a chain meets a sprocket that is cut for a certain size.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Mesh {
+    /// The same size.
+    Runs,
+    /// It would go on but wear or wander.
+    Badly(String),
+    /// It does not go on, or climbs off.
+    Never(String),
+}
+
+/// How a chain meets a sprocket.
+///
+/// Compared in this order: pitch (pins and teeth must agree), roller (it must sit on the ground of the tooth gap), width
+/// between the inner plates (the tooth must go between them). Source: geometry of the sizes; common practice.
+///
+/// ```
+/// use layshaft_core::record::ChainSize;
+/// use layshaft_core::gearing::{Mesh, chain_on_sprocket};
+/// assert_eq!(chain_on_sprocket(ChainSize::C520, ChainSize::C520), Mesh::Runs);
+/// assert!(matches!(chain_on_sprocket(ChainSize::C520, ChainSize::C525), Mesh::Never(_)));
+/// assert!(matches!(chain_on_sprocket(ChainSize::C532, ChainSize::C530), Mesh::Never(_)));
+/// ```
+pub fn chain_on_sprocket(chain: ChainSize, sprocket: ChainSize) -> Mesh {
+    if chain == sprocket {
+        return Mesh::Runs;
+    }
+    let (made, cut) = (chain_dimensions(chain), chain_dimensions(sprocket));
+    let pair = format!("A {} chain on a {} sprocket", made.name, cut.name);
+    if made.pitch_mm != cut.pitch_mm {
+        return Mesh::Never(format!(
+            "{pair}: the pins stand {} mm apart and the teeth {} mm, so the chain climbs out of the teeth.",
+            made.pitch_mm, cut.pitch_mm
+        ));
+    }
+    if made.roller_mm > cut.roller_mm + SAME_ROLLER_MM {
+        return Mesh::Never(format!(
+            "{pair}: same pitch, but its rollers are {} mm and the gaps are cut for {} mm; they ride high on the teeth.",
+            made.roller_mm, cut.roller_mm
+        ));
+    }
+    if made.inner_width_mm < cut.inner_width_mm {
+        return Mesh::Never(format!(
+            "{pair}: {} mm between its plates, and the teeth are cut for {} mm; the sprocket is too wide to go between them.",
+            made.inner_width_mm, cut.inner_width_mm
+        ));
+    }
+    if made.roller_mm < cut.roller_mm - SAME_ROLLER_MM {
+        return Mesh::Badly(format!(
+            "{pair}: its rollers of {} mm are loose in gaps cut for {} mm and wear chain and teeth in a short time.",
+            made.roller_mm, cut.roller_mm
+        ));
+    }
+    Mesh::Badly(format!(
+        "{pair}: same pitch and rollers, but {} mm between its plates for teeth of {} mm; it wanders from side to side and wears \
+         both.",
+        made.inner_width_mm, cut.inner_width_mm
+    ))
+}
+
+/// Rollers within this much count as the same: the sources themselves differ by less.
+const SAME_ROLLER_MM: f64 = 0.05;
+
+/// Refuses a chain that is not of the sprocket's size.
+pub fn same_size(chain: ChainSize, sprocket: ChainSize) -> Result<(), Refused> {
+    match chain_on_sprocket(chain, sprocket) {
+        Mesh::Runs => Ok(()),
+        Mesh::Badly(reason) | Mesh::Never(reason) => Err(Refused::Conflict { field: "chainSize".to_owned(), reason }),
+    }
+}
+
+/// What is worth saying about mixed sizes on a drive.
+pub(crate) fn on_mesh(drive: &Drive) -> Vec<Finding> {
+    let Some(chain) = drive.chain_size else { return Vec::new() };
+    let mut findings = Vec::new();
+    for (code, end, sprocket) in [
+        ("chain.front-size", "Gearbox sprocket", drive.front_sprocket_size),
+        ("chain.rear-size", "Wheel sprocket", drive.rear_sprocket_size),
+    ] {
+        findings.extend(sprocket.and_then(|sprocket| match chain_on_sprocket(chain, sprocket) {
+            Mesh::Runs => None,
+            Mesh::Badly(reason) => Some(Finding::new(
+                code,
+                Weight::Care,
+                format!("{end}. {reason} Chain and both sprockets are of one size."),
+            )),
+            Mesh::Never(reason) => Some(Finding::new(
+                code,
+                Weight::Stopper,
+                format!("{end}. {reason} A chain that comes off can lock the wheel: do not ride."),
+            )),
+        }));
+    }
+    findings
+}
+
+#[cfg(test)]
+mod tests {
+
+    use super::*;
+
+    #[test]
+    fn the_pairs_that_are_mixed_up_most_are_told_apart() {
+        let words = |chain, sprocket| match chain_on_sprocket(chain, sprocket) {
+            Mesh::Runs => "runs".to_owned(),
+            Mesh::Badly(reason) | Mesh::Never(reason) => reason,
+        };
+        assert!(words(ChainSize::C520, ChainSize::C525).contains("too wide to go between"));
+        assert!(words(ChainSize::C525, ChainSize::C520).contains("wanders"));
+        assert!(words(ChainSize::C532, ChainSize::C530).contains("ride high"));
+        assert!(words(ChainSize::C530, ChainSize::C532).contains("loose"));
+        assert!(words(ChainSize::C428, ChainSize::C520).contains("12.7 mm apart and the teeth 15.875 mm"));
+        assert!(words(ChainSize::C420, ChainSize::C428).contains("too wide"));
+        assert!(words(ChainSize::C428, ChainSize::C420).contains("ride high"));
+    }
+
+    #[test]
+    fn only_the_same_size_is_accepted() {
+        let all = crate::gearing::formulas::ALL;
+        for chain in all {
+            for sprocket in all {
+                assert_eq!(same_size(chain, sprocket).is_ok(), chain == sprocket, "{chain:?} {sprocket:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_mixed_drive_forbids_riding_and_an_unknown_sprocket_says_nothing() {
+        let mut drive = Drive { chain_size: Some(ChainSize::C520), ..Drive::default() };
+        assert_eq!(on_mesh(&drive), []);
+        (drive.front_sprocket_size, drive.rear_sprocket_size) = (Some(ChainSize::C525), Some(ChainSize::C520));
+        let found = on_mesh(&drive);
+        assert_eq!(found.len(), 1);
+        assert_eq!((found[0].code.as_str(), found[0].weight), ("chain.front-size", Weight::Stopper));
+    }
+}

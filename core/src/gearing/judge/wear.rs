@@ -1,0 +1,196 @@
+//! Wear of a chain: how much longer it has become, and the limits that are in use for it.
+//!
+//! “Stretch” is wear of pins and bushes: each pitch grows. The limits are disputed; none is read in a standard here, so each
+//! stands with its name and its standing, and the one of the bike's own manual overrides them.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::error::Refused;
+use crate::quantity::{Judgement, Source, Standing};
+use crate::record::{Bike, Drive};
+use crate::units::Unit;
+
+/// Whose limit it is.
+#[wire]
+pub enum WearRule {
+    /// Entered by the owner from the manual.
+    Entered,
+    /// Usual in makers' manuals of machines with sealed chains.
+    Manuals,
+    /// Usual with makers of chains.
+    ChainMakers,
+    /// For wheel sprockets of more than 67 teeth, by the handbooks.
+    LargeSprocket,
+}
+
+/// A limit of wear.
+#[wire]
+pub struct WearLimit {
+    /// Whose it is.
+    pub rule: WearRule,
+    /// Its name in words.
+    pub name: String,
+    /// Elongation at the limit, per cent.
+    pub percent: f64,
+    /// Where it comes from.
+    pub source: Source,
+}
+
+/// Elongation of a chain, per cent.
+///
+/// `e = (L / (n·p) − 1) · 100`
+///
+/// - `L` length over `n` pitches, pulled taut, mm; `p` pitch, mm
+///
+/// Source: definition; the measuring and 254.0 → 261.6 mm, 317.5 → 327.0 mm over 20 pitches at 3 % stand at motorcyclechain.top
+/// “how to measure motorcycle chain wear” (second hand). Range: `n` at least 1; measured pin to pin, several places.
+///
+/// ```
+/// let percent = layshaft_core::gearing::elongation(261.6, 20, 12.7);
+/// assert!((percent - 3.0).abs() < 0.01);
+/// ```
+pub fn elongation(measured_mm: f64, pitches: u32, pitch_mm: f64) -> f64 {
+    (measured_mm / (f64::from(pitches) * pitch_mm) - 1.0) * 100.0
+}
+
+/// Length over a number of pitches at an elongation, mm: [`elongation`] turned round.
+///
+/// ```
+/// let mm = layshaft_core::gearing::worn_length(20, 15.875, 3.0);
+/// assert!((mm - 327.0).abs() < 0.05);
+/// ```
+pub fn worn_length(pitches: u32, pitch_mm: f64, elongation_percent: f64) -> f64 {
+    f64::from(pitches) * pitch_mm * (1.0 + elongation_percent / 100.0)
+}
+
+/// Elongation at which a worn chain climbs a large sprocket, per cent.
+///
+/// `e = 200 / z`, `z` teeth of the larger sprocket. Source: handbook rule for more than 67 teeth (from memory). Range: 68 teeth
+/// and more; below, 3 % is reached first.
+///
+/// ```
+/// assert_eq!(layshaft_core::gearing::large_sprocket_limit(80), 2.5);
+/// ```
+pub fn large_sprocket_limit(teeth: u32) -> f64 {
+    200.0 / f64::from(teeth)
+}
+
+/// Teeth above which the handbooks ask for less than 3 %.
+const LARGE_SPROCKET: u32 = 67;
+/// Usual in manuals, per cent: they say 1 to 2.
+pub(crate) const WARN_PERCENT: f64 = 2.0;
+/// Usual with chain makers, per cent.
+pub(crate) const REJECT_PERCENT: f64 = 3.0;
+
+/// The limits that hold for a drive: the owner's first, then the two common ones, then that of a large sprocket.
+pub(crate) fn wear_limits(drive: &Drive, asked: Option<f64>) -> Result<Vec<WearLimit>, Refused> {
+    let entered = bounds::CHAIN_WEAR_LIMIT.check_known(asked.or(drive.chain_wear_limit_percent))?;
+    let mut limits = Vec::new();
+    limits.extend(entered.map(|percent| WearLimit {
+        rule: WearRule::Entered,
+        name: "By the manual, as entered".to_owned(),
+        percent,
+        source: Source::new("Entered from the manual", Standing::Entered),
+    }));
+    limits.push(WearLimit {
+        rule: WearRule::Manuals,
+        name: "Usual in makers' manuals".to_owned(),
+        percent: WARN_PERCENT,
+        source: Source::new("Makers' manuals for sealed chains say 1 to 2 %", Standing::Memory),
+    });
+    limits.push(WearLimit {
+        rule: WearRule::ChainMakers,
+        name: "Usual with chain makers".to_owned(),
+        percent: REJECT_PERCENT,
+        source: Source::new(
+            "3 % for up to 67 teeth; ISO 10190 and JIS B 1801 quoted at motorcyclechain.top “how to measure motorcycle chain wear”",
+            Standing::SecondHand,
+        ),
+    });
+    limits.extend(drive.rear_teeth.filter(|teeth| *teeth > LARGE_SPROCKET).map(|teeth| WearLimit {
+        rule: WearRule::LargeSprocket,
+        name: format!("For {teeth} teeth behind"),
+        percent: large_sprocket_limit(teeth),
+        source: Source::new("Handbook rule for more than 67 teeth: 200 / teeth, per cent", Standing::Memory),
+    }));
+    Ok(limits)
+}
+
+/// Mark of a reading that keeps an elongation, per cent.
+pub const ELONGATION_READING: &str = "chain.elongation";
+
+/// The elongation that was noted last on a bike, per cent; none where none was.
+pub(crate) fn noted_elongation(bike: &Bike) -> Option<f64> {
+    let noted = bike
+        .readings
+        .values()
+        .filter(|reading| reading.what == ELONGATION_READING && matches!(reading.unit, None | Some(Unit::Percent)));
+    noted.max_by_key(|reading| reading.taken_ms).map(|reading| reading.value).filter(|percent| percent.is_finite())
+}
+
+/// Whether a chain is worn out. The owner's limit decides where there is one. Else: fine below the least of the common ones,
+/// outside from the chain makers' (or the large sprocket's) on, and open between, because the sources differ there.
+pub(crate) fn judge_wear(percent: f64, limits: &[WearLimit]) -> (Judgement, String) {
+    if let Some(limit) = limits.iter().find(|limit| limit.rule == WearRule::Entered) {
+        let judgement = if percent < limit.percent { Judgement::Fine } else { Judgement::Outside };
+        return (judgement, format!("the manual's limit is {} %", limit.percent));
+    }
+    let renew = limits.iter().filter(|limit| limit.rule != WearRule::Manuals).map(|limit| limit.percent);
+    let renew = renew.fold(REJECT_PERCENT, f64::min);
+    if percent >= renew {
+        return (Judgement::Outside, format!("chains are renewed at {renew} % at the latest"));
+    }
+    if percent < WARN_PERCENT.min(renew) {
+        return (Judgement::Fine, format!("below {WARN_PERCENT} % and {REJECT_PERCENT} %; a few manuals say 1 %"));
+    }
+    let why = format!("manuals say 1 to {WARN_PERCENT} %, chain makers {REJECT_PERCENT} %: what does yours say?");
+    (Judgement::Open, why)
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    #[test]
+    fn the_published_lengths_at_three_per_cent_come_out() {
+        for (pitch, new, worn) in [(12.7, 254.0, 261.6), (15.875, 317.5, 327.0)] {
+            assert!((worn_length(20, pitch, 0.0) - new).abs() < 1e-9);
+            assert!((worn_length(20, pitch, 3.0) - worn).abs() < 0.05);
+        }
+    }
+
+    #[test]
+    fn the_owner_decides_else_the_two_common_limits_with_a_doubt_between() {
+        let drive = Drive { rear_teeth: Some(41), ..Drive::default() };
+        let limits = wear_limits(&drive, None).unwrap();
+        let judge = |percent| judge_wear(percent, &limits).0;
+        assert_eq!(
+            [judge(1.9), judge(2.0), judge(2.9), judge(3.0)],
+            [Judgement::Fine, Judgement::Open, Judgement::Open, Judgement::Outside]
+        );
+        let own = wear_limits(&drive, Some(1.0)).unwrap();
+        assert_eq!(own.len(), 3);
+        assert_eq!([judge_wear(0.9, &own).0, judge_wear(1.0, &own).0], [Judgement::Fine, Judgement::Outside]);
+        assert!(wear_limits(&drive, Some(0.0)).is_err());
+    }
+
+    #[test]
+    fn a_large_sprocket_asks_for_less() {
+        let drive = Drive { rear_teeth: Some(80), ..Drive::default() };
+        let limits = wear_limits(&drive, None).unwrap();
+        assert_eq!(judge_wear(2.5, &limits).0, Judgement::Outside);
+        assert_eq!(limits.len(), 3);
+        assert_eq!(wear_limits(&Drive { rear_teeth: Some(67), ..drive }, None).unwrap().len(), 2);
+    }
+
+    proptest! {
+        #[test]
+        fn elongation_and_length_lead_back_to_each_other(pitches in 4u32..150, percent in -1.0..5.0) {
+            let mm = worn_length(pitches, 15.875, percent);
+            prop_assert!((elongation(mm, pitches, 15.875) - percent).abs() < 1e-9);
+        }
+    }
+}

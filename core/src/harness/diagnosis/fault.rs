@@ -1,0 +1,184 @@
+//! Faults: what can be wrong at one place, and the harness with it.
+
+use layshaft_wire::wire;
+
+use crate::error::Refused;
+use crate::harness::model::{Condition, Element, Harness};
+use crate::record::Component;
+
+/// Resistance of a chafed wire on the frame, ohms: our assumption.
+const CHAFED_OHMS: f64 = 0.02;
+
+/// One fault.
+#[wire]
+pub enum Fault {
+    /// Broken, unplugged or burnt out.
+    Open {
+        /// Mark of the element.
+        element: String,
+    },
+    /// A corroded or loose joint in series.
+    BadJoint {
+        /// Mark of the element.
+        element: String,
+        /// Its resistance, ohms.
+        ohms: f64,
+    },
+    /// A point that touches the frame.
+    ShortToFrame {
+        /// The point.
+        point: String,
+    },
+    /// Two contacts of a plug exchanged.
+    Swapped {
+        /// Mark of the one contact.
+        one: String,
+        /// Mark of the other.
+        other: String,
+    },
+    /// Something with a polarity fitted the wrong way round.
+    Reversed {
+        /// Mark of the element.
+        element: String,
+    },
+    /// A lamp of other watts.
+    WrongLamp {
+        /// Mark of the lamp.
+        element: String,
+        /// Watts of what was fitted.
+        watts: f64,
+    },
+    /// An earth strap or earth point that makes no contact.
+    MissingEarth {
+        /// Mark of the element.
+        element: String,
+    },
+    /// A contact that is always made.
+    StuckContact {
+        /// Mark of the contact.
+        element: String,
+    },
+    /// A contact that never makes.
+    DeadContact {
+        /// Mark of the contact.
+        element: String,
+    },
+    /// A battery that is flat or worn out.
+    WeakBattery {
+        /// Mark of the battery.
+        element: String,
+        /// Voltage without load, volts.
+        emf_volts: f64,
+        /// Internal resistance, ohms.
+        internal_ohms: f64,
+    },
+}
+
+impl Fault {
+    /// The fault in words.
+    pub fn spoken(&self, harness: &Harness) -> String {
+        let label = |id: &str| harness.element(id).map_or(id, |element| element.label.as_str()).to_owned();
+        match self {
+            Fault::Open { element } => format!("{} is open", label(element)),
+            Fault::BadJoint { element, ohms } => format!("{} has a bad joint of {ohms} Ω", label(element)),
+            Fault::ShortToFrame { point } => format!("“{point}” touches the frame"),
+            Fault::Swapped { one, other } => format!("{} and {} are swapped", label(one), label(other)),
+            Fault::Reversed { element } => format!("{} is the wrong way round", label(element)),
+            Fault::WrongLamp { element, watts } => format!("{} holds a lamp of {watts} W", label(element)),
+            Fault::MissingEarth { element } => format!("{} makes no contact", label(element)),
+            Fault::StuckContact { element } => format!("{} is always made", label(element)),
+            Fault::DeadContact { element } => format!("{} never makes", label(element)),
+            Fault::WeakBattery { element, .. } => format!("{} is flat or worn out", label(element)),
+        }
+    }
+}
+
+/// The harness with a fault in it, or the refusal that says why the fault cannot be there.
+pub fn with_fault(harness: &Harness, fault: &Fault) -> Result<Harness, Refused> {
+    let mut faulty = harness.clone();
+    for changed in touched(harness, fault)? {
+        match faulty.elements.iter_mut().find(|element| element.id == changed.id) {
+            Some(element) => *element = changed,
+            None => faulty.elements.push(changed),
+        }
+    }
+    Ok(faulty)
+}
+
+/// The elements that a fault touches, as they are with it; one that the harness does not have is added.
+pub(crate) fn touched(harness: &Harness, fault: &Fault) -> Result<Vec<Element>, Refused> {
+    let one = |element: &str, change: &dyn Fn(&mut Element)| {
+        let mut element = find(harness, element)?.clone();
+        change(&mut element);
+        Ok(vec![element])
+    };
+    match fault {
+        Fault::Open { element } | Fault::DeadContact { element } | Fault::MissingEarth { element } => {
+            one(element, &|element| element.condition = Some(Condition::Open))
+        }
+        Fault::BadJoint { element, ohms } => {
+            one(element, &|element| element.condition = Some(Condition::BadJoint { ohms: *ohms }))
+        }
+        Fault::StuckContact { element } => {
+            let sound = find(harness, element)?;
+            if !is_contact(&sound.component) {
+                return Err(cannot(sound, "has no contacts that could stick"));
+            }
+            one(element, &|element| element.condition = Some(Condition::Stuck))
+        }
+        Fault::ShortToFrame { point } => Ok(vec![short_to_frame(harness, point)?]),
+        Fault::Swapped { one, other } => {
+            let (mut first, mut second) = (find(harness, one)?.clone(), find(harness, other)?.clone());
+            std::mem::swap(&mut first.to, &mut second.to);
+            Ok(vec![first, second])
+        }
+        Fault::Reversed { element } => one(element, &|element| std::mem::swap(&mut element.from, &mut element.to)),
+        Fault::WrongLamp { element, watts: fitted } => {
+            let mut lamp = find(harness, element)?.clone();
+            match &mut lamp.component {
+                Component::Filament { watts, .. } | Component::LedDriven { watts, .. } => *watts = *fitted,
+                _ => return Err(cannot(&lamp, "is no lamp")),
+            }
+            Ok(vec![lamp])
+        }
+        Fault::WeakBattery { element, emf_volts: emf, internal_ohms: ohms } => {
+            let mut battery = find(harness, element)?.clone();
+            match &mut battery.component {
+                Component::Battery { emf_volts, internal_ohms } => (*emf_volts, *internal_ohms) = (*emf, *ohms),
+                _ => return Err(cannot(&battery, "is no battery")),
+            }
+            Ok(vec![battery])
+        }
+    }
+}
+
+pub(crate) fn is_contact(component: &Component) -> bool {
+    matches!(component, Component::Contact { .. } | Component::RelayContact { .. } | Component::Flasher { .. })
+}
+
+fn short_to_frame(harness: &Harness, point: &str) -> Result<Element, Refused> {
+    if !harness.elements.iter().any(|element| element.from == point || element.to == point) {
+        return Err(Refused::Unknown { what: "point".to_owned(), id: point.to_owned() });
+    }
+    if point == harness.frame {
+        let reason = format!("{point} is the frame itself");
+        return Err(Refused::Conflict { field: "point".to_owned(), reason });
+    }
+    Ok(Element {
+        id: "fault.short".to_owned(),
+        label: "Chafed wire on the frame".to_owned(),
+        from: point.to_owned(),
+        to: harness.frame.clone(),
+        component: Component::Resistor { ohms: CHAFED_OHMS },
+        colour: None,
+        condition: None,
+    })
+}
+
+fn find<'a>(harness: &'a Harness, id: &str) -> Result<&'a Element, Refused> {
+    harness.element(id).ok_or_else(|| Refused::Unknown { what: "element".to_owned(), id: id.to_owned() })
+}
+
+fn cannot(element: &Element, why: &str) -> Refused {
+    Refused::Conflict { field: "element".to_owned(), reason: format!("{} {why}", element.label) }
+}

@@ -1,0 +1,153 @@
+//! What a harness is made of: elements between two named points, switches with positions.
+
+use layshaft_wire::wire;
+
+use crate::error::Refused;
+use crate::record::Component;
+
+/// A harness: everything between the battery and the lamps, as a list.
+#[wire]
+pub struct Harness {
+    /// What it is called.
+    pub name: String,
+    /// The point all voltages are measured from: the negative terminal of the battery.
+    pub earth: String,
+    /// The frame, where a chafed wire ends up.
+    pub frame: String,
+    /// The switches and what else is in one of several states.
+    pub switches: Vec<SwitchCard>,
+    /// The elements.
+    pub elements: Vec<Element>,
+}
+
+/// Something with positions: a switch, a brake lever, or the state of the engine.
+#[wire]
+pub struct SwitchCard {
+    /// Its mark.
+    pub id: String,
+    /// In words.
+    pub label: String,
+    /// Its positions, the resting one first.
+    pub positions: Vec<String>,
+}
+
+/// One element between two points. Voltage and current count positive from `from` to `to`.
+#[wire]
+pub struct Element {
+    /// Its mark.
+    pub id: String,
+    /// In words.
+    pub label: String,
+    /// The point it begins at; the positive side of what has one.
+    pub from: String,
+    /// The point it ends at.
+    pub to: String,
+    /// What it is.
+    pub component: Component,
+    /// Colour code of a wire, such as `RD` or `GN/YE`.
+    pub colour: Option<String>,
+    /// What is wrong with it; none when it is sound.
+    pub condition: Option<Condition>,
+}
+
+/// What is wrong with an element.
+#[wire]
+pub enum Condition {
+    /// No current passes.
+    Open,
+    /// A bad joint in series with it.
+    BadJoint {
+        /// Resistance of the joint, ohms.
+        ohms: f64,
+    },
+    /// A contact that is always made.
+    Stuck,
+}
+
+/// The position of one switch.
+#[wire]
+pub struct SwitchPosition {
+    /// Mark of the switch.
+    pub switch: String,
+    /// Its position.
+    pub position: String,
+}
+
+/// The positions of the switches. A switch that is not named rests in its first position.
+#[wire(lenient)]
+pub struct Setting {
+    /// Positions that are not the resting one.
+    pub positions: Vec<SwitchPosition>,
+}
+
+impl Setting {
+    /// A setting from pairs of switch and position.
+    pub fn of(pairs: &[(&str, &str)]) -> Self {
+        let position = |(switch, position): &(&str, &str)| SwitchPosition {
+            switch: (*switch).to_owned(),
+            position: (*position).to_owned(),
+        };
+        Self { positions: pairs.iter().map(position).collect() }
+    }
+
+    /// In words: `key on, dip high`.
+    pub fn spoken(&self) -> String {
+        if self.positions.is_empty() {
+            return "everything at rest".to_owned();
+        }
+        let words: Vec<String> = self.positions.iter().map(|at| format!("{} {}", at.switch, at.position)).collect();
+        words.join(", ")
+    }
+}
+
+impl Harness {
+    /// The position of a switch in a setting; its resting position when the setting does not name it.
+    pub fn position<'a>(&'a self, switch: &str, setting: &'a Setting) -> Option<&'a str> {
+        let named = setting.positions.iter().find(|at| at.switch == switch).map(|at| at.position.as_str());
+        named.or_else(|| self.switches.iter().find(|card| card.id == switch)?.positions.first().map(String::as_str))
+    }
+
+    /// An element by its mark.
+    pub fn element(&self, id: &str) -> Option<&Element> {
+        self.elements.iter().find(|element| element.id == id)
+    }
+
+    /// Every named point, in the order of the elements.
+    pub fn nodes(&self) -> Vec<&str> {
+        let mut seen = std::collections::BTreeSet::new();
+        let ends = self.elements.iter().flat_map(|element| [element.from.as_str(), element.to.as_str()]);
+        ends.filter(|node| seen.insert(*node)).collect()
+    }
+
+    /// A setting whose switches and positions all exist, or the refusal that names the wrong one.
+    pub fn check_setting(&self, setting: &Setting) -> Result<(), Refused> {
+        for at in &setting.positions {
+            let unknown = |what: &str, id: &str| Refused::Unknown { what: what.to_owned(), id: id.to_owned() };
+            let card = self.switches.iter().find(|card| card.id == at.switch);
+            let card = card.ok_or_else(|| unknown("switch", &at.switch))?;
+            if !card.positions.contains(&at.position) {
+                return Err(unknown(&format!("position of {}", card.label), &at.position));
+            }
+        }
+        Ok(())
+    }
+}
+
+/// Every combination of switch positions, the resting one first. The number is the product of the numbers of positions.
+pub fn every_setting(harness: &Harness) -> Vec<Setting> {
+    let mut settings = vec![Setting::default()];
+    for card in &harness.switches {
+        let with = |setting: &Setting| -> Vec<Setting> {
+            let at = |(which, position): (usize, &String)| {
+                let mut positions = setting.positions.clone();
+                if which > 0 {
+                    positions.push(SwitchPosition { switch: card.id.clone(), position: position.clone() });
+                }
+                Setting { positions }
+            };
+            card.positions.iter().enumerate().map(at).collect()
+        };
+        settings = settings.iter().flat_map(with).collect();
+    }
+    settings
+}

@@ -1,0 +1,368 @@
+//! The answer of the lamp page: standard, fitted and proposed side by side, and for indicators both cures compared.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::electrical::formulas::{flasher, sources};
+use crate::electrical::{
+    CapFit, FLASH_RULE, Flashing, LampAtWork, LampCard, LoadResistor, Volts, cap_fits, cap_source, consumer_watts,
+    counted_rate, lamp_at_work, lamp_cards, light_source, load_resistor, resistor_source,
+};
+use crate::error::Refused;
+use crate::harness::lamps::{Indicators, indicators, pilot};
+use crate::quantity::{Finding, Weight, WorkLine, Working};
+use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
+use crate::units::Unit;
+
+/// Flashes counted over a time.
+#[wire]
+pub struct FlashCount {
+    /// Flashes.
+    pub flashes: u32,
+    /// Time that they took, seconds.
+    pub seconds: f64,
+}
+
+/// What to look at. What is left out is taken from the fitted bike.
+#[wire(lenient)]
+pub struct LampsAsk {
+    /// Mark of the consumer; left out: the indicators.
+    pub place: Option<String>,
+    /// Lamp to try there.
+    pub proposed: Option<Consumer>,
+    /// How many lamps of each place or side are replaced; left out: all of them.
+    pub replaced: Option<u32>,
+    /// Flasher, pilots and resistors to try; fields left out are as fitted.
+    pub indication: Option<Indication>,
+    /// Flashes that were counted.
+    pub counted: Option<FlashCount>,
+}
+
+/// Which of the lamps that are compared.
+#[wire]
+pub enum LampSide {
+    /// As made.
+    Standard,
+    /// As fitted now.
+    Fitted,
+    /// As proposed.
+    Proposed,
+    /// As proposed, with a load resistor beside each lamp.
+    WithResistors,
+    /// As proposed, with an electronic flasher of three terminals, and the pilot through two diodes.
+    WithFlasher,
+}
+
+/// One lamp in the comparison.
+#[wire]
+pub struct LampColumn {
+    /// Which.
+    pub side: LampSide,
+    /// The lamp.
+    pub consumer: Consumer,
+    /// One lamp at the battery's voltage, engine off.
+    pub standing: LampAtWork,
+    /// One lamp at the regulated voltage.
+    pub charging: LampAtWork,
+}
+
+/// The indicators in one of the compared states.
+#[wire]
+pub struct FlashColumn {
+    /// Which.
+    pub side: LampSide,
+    /// Load, rate, pilot.
+    pub indicators: Indicators,
+    /// What will be seen, in a sentence or two.
+    pub text: String,
+    /// What it takes, one line each: parts and work.
+    pub takes: Vec<String>,
+}
+
+/// The lamp page.
+#[wire]
+pub struct LampSheet {
+    /// Mark of the consumer.
+    pub place: String,
+    /// Standard, fitted, proposed, as far as they are there.
+    pub lamps: Vec<LampColumn>,
+    /// Whether the lamp tried (or fitted) goes into the holder as made.
+    pub fits: CapFit,
+    /// Why.
+    pub fits_why: String,
+    /// For indicators: standard, fitted, proposed and both cures; empty for other lamps.
+    pub flashing: Vec<FlashColumn>,
+    /// The load resistor beside each lamp, where the lamp tried takes less.
+    pub resistor: Option<LoadResistor>,
+    /// Fewest flashes a minute that the rules allow.
+    pub least_per_minute: f64,
+    /// Most flashes a minute that the rules allow.
+    pub most_per_minute: f64,
+    /// Flashes a minute as counted.
+    pub counted_per_minute: Option<f64>,
+    /// How to count.
+    pub how_to_count: String,
+    /// Types of filament lamps to choose from.
+    pub types: Vec<LampCard>,
+    /// What is worth saying.
+    pub findings: Vec<Finding>,
+    /// How it was worked out.
+    pub working: Working,
+}
+
+/// The lamp page for a place of the bike. Nothing is stored.
+pub fn lamp_sheet(bike: &Bike, ask: &LampsAsk) -> Result<LampSheet, Refused> {
+    let place = ask.place.clone().unwrap_or_else(|| "indicators".to_owned());
+    let proposed = ask.proposed.clone().map(Consumer::checked).transpose()?;
+    let tried = ask.indication.clone().unwrap_or_default().over(&bike.fitted.indication).checked()?;
+    let counted_per_minute =
+        ask.counted.as_ref().map(|count| counted_rate(count.flashes, count.seconds)).transpose()?;
+    let spec = Spec { supply: bike.fitted.supply.clone().checked()?, indication: tried, ..bike.fitted.clone() };
+    bounds::COUNT.check_known(ask.replaced.map(f64::from))?;
+    let tried = with_lamp(&spec, &place, proposed.as_ref(), ask.replaced);
+    let standard = at(&bike.standard, &place);
+    let Some(now) = at(&tried, &place).or_else(|| standard.clone()) else {
+        return Err(Refused::Missing {
+            field: "place".to_owned(),
+            label: format!("A lamp with the mark {place}"),
+            help: "enter what draws current on the bike".to_owned(),
+        });
+    };
+    let volts = Volts::of(&spec.supply);
+    let is_indicator = now.used == Some(Use::Indicating) && place == "indicators";
+    let old = standard.clone().unwrap_or_else(|| now.clone());
+    let watts = |lamp: &Consumer| consumer_watts(&Consumer { count: 1, ..lamp.clone() }, volts.test, volts.charging);
+    let resistor = if is_indicator { load_resistor(volts.charging, watts(&old), watts(&now)) } else { None };
+    let flashing =
+        if is_indicator { compared(bike, &tried, proposed.is_some(), resistor.as_ref()) } else { Vec::new() };
+    let (fits, fits_why) = cap_fits(old.cap, now.cap);
+    let mut lamps: Vec<LampColumn> = Vec::new();
+    let mut column = |side, consumer: Option<Consumer>| {
+        lamps.extend(consumer.map(|consumer| LampColumn {
+            side,
+            standing: lamp_at_work(&consumer, volts.test, volts.standing),
+            charging: lamp_at_work(&consumer, volts.test, volts.charging),
+            consumer,
+        }));
+    };
+    column(LampSide::Standard, standard);
+    column(LampSide::Fitted, at(&bike.fitted, &place).map(|lamp| own_light(&old, lamp)));
+    column(LampSide::Proposed, proposed.clone());
+    let findings = findings(&old, &now, &fits, &flashing, counted_per_minute, is_indicator);
+    let working = working(&lamps, &flashing, resistor.as_ref(), &volts, [watts(&old), watts(&now)]);
+    Ok(LampSheet {
+        place,
+        lamps,
+        fits,
+        fits_why,
+        flashing,
+        resistor,
+        least_per_minute: FLASH_RULE.0,
+        most_per_minute: FLASH_RULE.1,
+        counted_per_minute,
+        how_to_count:
+            "Outdoors, engine at fast idle, lights on. Let it flash five times, then count whole flashes for 30 seconds and \
+                       double the count; each side for itself, the worse one counts."
+                .to_owned(),
+        types: lamp_cards(),
+        findings,
+        working,
+    })
+}
+
+fn at(spec: &Spec, place: &str) -> Option<Consumer> {
+    spec.consumers.iter().find(|slot| slot.id == place).map(|slot| slot.consumer.clone())
+}
+
+/// A fitted lamp of another kind does not have the light of the one as made, though that shows through where it says none.
+fn own_light(standard: &Consumer, fitted: Consumer) -> Consumer {
+    let inherited = fitted.source != standard.source && fitted.lumens == standard.lumens;
+    Consumer { lumens: if inherited { None } else { fitted.lumens }, ..fitted }
+}
+
+/// The spec with the lamp in its place. Where only some are replaced, the rest stays beside them under a mark of its own.
+fn with_lamp(spec: &Spec, place: &str, lamp: Option<&Consumer>, replaced: Option<u32>) -> Spec {
+    let mut tried = spec.clone();
+    if let Some(lamp) = lamp {
+        match tried.consumers.iter_mut().find(|slot| slot.id == place) {
+            Some(slot) => {
+                let old = slot.consumer.clone();
+                let count = replaced.unwrap_or(lamp.count);
+                slot.consumer = Consumer { count: count.min(lamp.count), ..lamp.clone() };
+                if count < old.count {
+                    let rest = Consumer { count: old.count - count, ..old };
+                    tried.consumers.push(Slot { id: format!("{place}-rest"), consumer: rest });
+                }
+            }
+            None => tried.consumers.push(Slot { id: place.to_owned(), consumer: lamp.clone() }),
+        }
+    }
+    tried
+}
+
+/// Standard, fitted, proposed, and the two cures on top of what is tried.
+fn compared(bike: &Bike, tried: &Spec, is_tried: bool, resistor: Option<&LoadResistor>) -> Vec<FlashColumn> {
+    let mut columns = Vec::new();
+    let mut add = |side, spec: &Spec, takes: Vec<String>| {
+        columns.extend(indicators(bike, spec).map(|indicators| FlashColumn {
+            side,
+            text: in_words(&indicators),
+            indicators,
+            takes,
+        }));
+    };
+    add(LampSide::Standard, &Spec { supply: tried.supply.clone(), ..bike.standard.clone() }, Vec::new());
+    add(LampSide::Fitted, &bike.fitted, Vec::new());
+    if is_tried || tried.indication != bike.fitted.indication {
+        add(LampSide::Proposed, tried, Vec::new());
+    }
+    if let Some(resistor) = resistor {
+        let count = at(tried, "indicators").map_or(2, |lamp| lamp.count);
+        let indication = Indication {
+            resistor_ohms: Some(resistor.buy_ohms),
+            resistors_per_side: Some(count),
+            ..tried.indication.clone()
+        };
+        let takes = vec![
+            format!("{} resistors of {} Ω, {:.0} W each", 2 * count, resistor.buy_ohms, resistor.rating_watts),
+            "Metal of the frame to screw them to, and two crimped joints for each".to_owned(),
+            format!(
+                "{:.0} W more for each side while it flashes, all of it heat",
+                f64::from(count) * resistor.mean_watts
+            ),
+        ];
+        add(LampSide::WithResistors, &Spec { indication, ..tried.clone() }, takes);
+        let between = tried.indication.pilot == Some(PilotFitting::BetweenSides);
+        let pilot = if between { Some(PilotFitting::OneWithDiodes) } else { tried.indication.pilot };
+        let indication = Indication { flasher: Some(FlasherKind::ElectronicThree), pilot, ..tried.indication.clone() };
+        let mut takes = vec![
+            "One electronic flasher with three terminals, made for LED lamps".to_owned(),
+            "An earth wire to its third terminal".to_owned(),
+        ];
+        if between {
+            takes.push("Two diodes of 1 A and an earth wire for the pilot, stripes towards the pilot".to_owned());
+        }
+        add(LampSide::WithFlasher, &Spec { indication, ..tried.clone() }, takes);
+    }
+    columns
+}
+
+fn in_words(indicators: &Indicators) -> String {
+    let band = indicators.rate.as_ref();
+    let range = band.map(|band| {
+        if band.to - band.from < 0.5 {
+            format!("about {:.0}", band.from)
+        } else {
+            format!("{:.0} to {:.0}", band.from, band.to)
+        }
+    });
+    let rate = match (indicators.flashing, range) {
+        (Some(Flashing::Stops), _) => "They do not flash: the lamps stay lit or dark.".to_owned(),
+        (Some(Flashing::TooFast), Some(range)) => format!("Too fast: {range} a minute."),
+        (Some(Flashing::Right), Some(range)) => format!("{range} a minute; count them."),
+        (Some(Flashing::Count), Some(range)) => format!("Anywhere from {range} a minute: count them."),
+        _ => "The flasher is not known, so the rate is not: count.".to_owned(),
+    };
+    let out = match indicators.outage_tells {
+        Some(true) => " A lamp out shows at the rate.",
+        Some(false) => " A lamp out does not show at the rate: look at the lamps before you ride.",
+        None => "",
+    };
+    let pilot = match &indicators.behaviour {
+        Some(_) if indicators.both_sides() => " Both sides light together.",
+        Some(_) => " The other side stays dark.",
+        None => " The pilot's wiring is not known.",
+    };
+    rate + out + pilot
+}
+
+fn findings(
+    old: &Consumer,
+    now: &Consumer,
+    fits: &CapFit,
+    flashing: &[FlashColumn],
+    counted: Option<f64>,
+    is_indicator: bool,
+) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    if *fits == CapFit::DoesNotFit {
+        findings.push(Finding::new("lamp.cap", Weight::Care, "The lamp does not go into the holder as made."));
+    }
+    if now.watts > 1.1 * old.watts && now.source == Some(LightSource::Filament) {
+        let text = format!(
+            "{:.0} W where {:.0} W belong: more heat in the housing, more current in switch and wire, and more load.",
+            now.watts, old.watts
+        );
+        findings.push(Finding::new("lamp.more-watts", Weight::Care, text));
+    }
+    if now.source == Some(LightSource::Led) && old.source == Some(LightSource::Filament) {
+        let text = if is_indicator {
+            "LED indicators need a mark of approval on the lens in most places; ask the examiner before you buy."
+        } else {
+            "An LED in a reflector made for a filament dazzles or lights the wrong place, and most places forbid it without an \
+             approval for this very lamp unit. Check the local rule."
+        };
+        findings.push(Finding::new("lamp.led-approval", Weight::Care, text));
+        if now.polarised != Some(false) {
+            let text = "LED lamps may work only one way round: dark in one direction means turn it or exchange its wires, battery off.";
+            findings.push(Finding::new("lamp.polarity", Weight::Note, text));
+        }
+    }
+    if let Some(rate) = counted {
+        let (least, most) = FLASH_RULE;
+        let (weight, says) =
+            if (least..=most).contains(&rate) { (Weight::Note, "inside") } else { (Weight::Stopper, "outside") };
+        let text = format!("Counted {rate:.0} a minute: {says} 60 to 120.");
+        findings.push(Finding::new("flasher.counted", weight, text));
+    }
+    let cured = |column: &&FlashColumn| matches!(column.side, LampSide::WithResistors | LampSide::WithFlasher);
+    let tried = flashing.iter().rfind(|column| !cured(column));
+    findings.extend(tried.map(|column| crate::harness::lamps::findings(&column.indicators)).unwrap_or_default());
+    findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
+    findings
+}
+
+fn working(
+    lamps: &[LampColumn],
+    flashing: &[FlashColumn],
+    resistor: Option<&LoadResistor>,
+    volts: &Volts,
+    [old_watts, new_watts]: [f64; 2],
+) -> Working {
+    let mut lines = Vec::new();
+    for lamp in lamps {
+        let test = lamp.consumer.test_volts.unwrap_or(volts.test);
+        let equation = if lamp.consumer.source == Some(LightSource::Filament) {
+            format!("{:.1} W / {test:.1} V x ({:.1} V / {test:.1} V)^0.55", lamp.consumer.watts, volts.charging)
+        } else {
+            format!("{:.1} W / {:.1} V", lamp.consumer.watts, volts.charging)
+        };
+        let label = format!("Current of {}", lamp.consumer.name);
+        lines.push(WorkLine::new(&label, equation, lamp.charging.amperes, Unit::Ampere));
+    }
+    for column in flashing {
+        let made = column.indicators.made_for_watts.unwrap_or_default();
+        let equation = format!("{:.1} W of one side over {made:.1} W", column.indicators.side_watts);
+        let share = if made > 0.0 { column.indicators.side_watts / made } else { 0.0 };
+        lines.push(WorkLine::new(&format!("Load share, {:?}", column.side), equation, 100.0 * share, Unit::Percent));
+    }
+    if let Some(resistor) = resistor {
+        let equation =
+            format!("{:.1} V / (({old_watts:.2} W - {new_watts:.2} W) / {:.1} V)", volts.charging, volts.charging);
+        lines.push(WorkLine::new("Load resistor beside each lamp", equation, resistor.ohms, Unit::Ohm));
+        let equation = format!("({:.1} V)² / {} Ω", volts.charging, resistor.buy_ohms);
+        lines.push(WorkLine::new("Its watts while lit", equation, resistor.peak_watts, Unit::Watt));
+    }
+    let mut sources = vec![sources::filament_law(), light_source(), cap_source()];
+    if !flashing.is_empty() {
+        sources.extend([flasher::rule_source(), flasher::band_source(), pilot::pilot_source(), resistor_source()]);
+    }
+    let range = "Filament lamps within 0.8 to 1.2 of their test voltage, halogen only near it; LED lamps held by their driver. \
+                 The rate of a flasher is a range: nothing but counting tells."
+        .to_owned();
+    Working { lines, sources, range }
+}
+
+#[cfg(test)]
+#[path = "lamps_tests.rs"]
+mod tests;

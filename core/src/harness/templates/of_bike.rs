@@ -1,0 +1,144 @@
+//! A template with the lamps, flasher, pilots and resistors of a bike in it.
+
+use super::template;
+use crate::electrical::{Volts, indicating_watts};
+use crate::harness::model::{Element, Harness};
+use crate::record::{Component, Consumer, FlasherKind, LightSource, PilotFitting, Spec};
+
+/// Which elements of the templates stand for which consumer of the bike.
+const STANDS_FOR: [(&str, &[&str]); 9] = [
+    ("headlamp", &["head.low", "head.high"]),
+    ("tail", &["tail"]),
+    ("stop", &["stop"]),
+    ("indicators", &["left.front", "left.rear", "right.front", "right.rear"]),
+    ("indicators-rest", &["left.rear", "right.rear"]),
+    ("pilot", &["pilot", "pilot.left", "pilot.right"]),
+    ("speedometer-lamp", &["clock.lamp"]),
+    ("horn", &["horn"]),
+    ("ignition", &["ignition"]),
+];
+/// Share of its load below which a thermal flasher does not flash. Common practice, no source.
+const LEAST_SHARE: f64 = 0.75;
+/// A common silicon rectifier diode, from its maker's circuit model (from memory): saturation current, emission, ohms.
+const RECTIFIER: (f64, f64, f64) = (2.52e-9, 1.752, 0.05);
+
+/// A template as it is on this bike; none when there is no such template. What the bike does not say stays as in the template.
+///
+/// ```
+/// use layshaft_core::record::Spec;
+/// use layshaft_core::harness::{bike_circuit, template};
+/// assert_eq!(bike_circuit(&Spec::default(), &Spec::default(), "horn"), template("horn", 12.0));
+/// ```
+pub fn bike_circuit(standard: &Spec, spec: &Spec, mark: &str) -> Option<Harness> {
+    let volts = Volts::of(&spec.supply);
+    let mut harness = template(mark, volts.system)?;
+    pilots(&mut harness, spec);
+    for slot in &spec.consumers {
+        let Some((_, marks)) = STANDS_FOR.iter().find(|(consumer, _)| *consumer == slot.id) else { continue };
+        for element in harness.elements.iter_mut().filter(|element| marks.contains(&element.id.as_str())) {
+            if let Some(component) = component(&slot.consumer, &element.component, &volts) {
+                element.component = component;
+            }
+        }
+    }
+    flasher(&mut harness, standard, spec, &volts);
+    resistors(&mut harness, spec);
+    Some(harness)
+}
+
+/// What a consumer of the bike is in a circuit; none where it says too little.
+fn component(consumer: &Consumer, now: &Component, volts: &Volts) -> Option<Component> {
+    if consumer.watts < 0.01 {
+        return None;
+    }
+    let (watts, at) = (consumer.watts, consumer.test_volts.unwrap_or(volts.test));
+    match (consumer.source?, now) {
+        (LightSource::Filament, _) => Some(Component::Filament { watts, test_volts: at }),
+        (LightSource::Led, _) => Some(Component::LedDriven { watts, rated_volts: at }),
+        (LightSource::Motor, Component::Horn { rated_volts, .. }) => {
+            Some(Component::Horn { watts, rated_volts: consumer.test_volts.unwrap_or(*rated_volts) })
+        }
+        (LightSource::Electronics, Component::Load { rated_volts, .. }) => {
+            Some(Component::Load { watts, rated_volts: consumer.test_volts.unwrap_or(*rated_volts) })
+        }
+        _ => None,
+    }
+}
+
+/// A thermal flasher needs its current; an electronic one does not stop for want of it.
+fn flasher(harness: &mut Harness, standard: &Spec, spec: &Spec, volts: &Volts) {
+    let made_for = spec.indication.flasher_watts.or_else(|| indicating_watts(&standard.consumers, volts));
+    for element in &mut harness.elements {
+        let Component::Flasher { least_amperes, .. } = &mut element.component else { continue };
+        match spec.indication.flasher {
+            Some(FlasherKind::ElectronicTwo | FlasherKind::ElectronicThree) => *least_amperes = None,
+            Some(FlasherKind::Thermal) => {
+                *least_amperes = made_for.map(|watts| LEAST_SHARE * watts / volts.charging).or(*least_amperes);
+            }
+            None => {}
+        }
+    }
+}
+
+/// Puts the pilots in place of the single one between the circuits.
+fn pilots(harness: &mut Harness, spec: &Spec) {
+    let Some(at) = harness.elements.iter().position(|element| element.id == "pilot") else { return };
+    let Some(pilot) = harness.elements.get(at).cloned() else { return };
+    let frame = harness.frame.clone();
+    let part = |id: &str, label: &str, from: &str, to: &str, component: Component| Element {
+        id: id.to_owned(),
+        label: label.to_owned(),
+        from: from.to_owned(),
+        to: to.to_owned(),
+        component,
+        colour: None,
+        condition: None,
+    };
+    let mut instead = match spec.indication.pilot {
+        Some(PilotFitting::OneWithDiodes) => {
+            let (saturation_amperes, emission, ohms) = RECTIFIER;
+            let diode = || Component::Diode { saturation_amperes, emission, ohms };
+            vec![
+                part("pilot.diode.left", "Pilot diode, left", "left out", "pilot in", diode()),
+                part("pilot.diode.right", "Pilot diode, right", "right out", "pilot in", diode()),
+                part("pilot", "Indicator pilot", "pilot in", "pilot out", pilot.component),
+            ]
+        }
+        Some(PilotFitting::OneEachSide) => vec![
+            part("pilot.left", "Left pilot", "left out", "pilot out", pilot.component.clone()),
+            part("pilot.right", "Right pilot", "right out", "pilot out", pilot.component),
+        ],
+        Some(PilotFitting::BetweenSides) | None => return,
+    };
+    instead.push(part(
+        "pilot.earth",
+        "Pilot earth point",
+        "pilot out",
+        &frame,
+        Component::Joint { ohms: 0.005, plug: None },
+    ));
+    harness.elements.splice(at..=at, instead);
+}
+
+/// Load resistors of a side, side by side to the frame.
+fn resistors(harness: &mut Harness, spec: &Spec) {
+    let Some(ohms) = spec.indication.resistor_ohms else { return };
+    let count = spec.indication.resistors_per_side.unwrap_or(1);
+    if count == 0 {
+        return;
+    }
+    for (side, label) in [("left", "Load resistors, left"), ("right", "Load resistors, right")] {
+        let from = format!("{side} out");
+        if harness.nodes().contains(&from.as_str()) {
+            harness.elements.push(Element {
+                id: format!("{side}.resistor"),
+                label: label.to_owned(),
+                from,
+                to: harness.frame.clone(),
+                component: Component::Resistor { ohms: ohms / f64::from(count) },
+                colour: None,
+                condition: None,
+            });
+        }
+    }
+}

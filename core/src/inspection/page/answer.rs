@@ -1,0 +1,131 @@
+//! The walk-through and its summary.
+
+use layshaft_wire::wire;
+
+use crate::derive::derive;
+use crate::error::Refused;
+use crate::inspection::judge::{ItemVerdict, judge_item};
+use crate::inspection::pack::{Pack, PackCard};
+use crate::inspection::verdict::Verdict;
+use crate::inspection::written::built_in;
+use crate::quantity::Weight;
+use crate::record::Bike;
+
+/// Which pack.
+#[wire(lenient)]
+pub struct InspectionAsk {
+    /// Mark of the pack; left out: the bike's own, else the first.
+    pub pack: Option<String>,
+}
+
+/// The fold of all items.
+#[wire]
+pub struct Readiness {
+    /// Pass only when no item fails and none is unknown.
+    pub verdict: Verdict,
+    /// Items that pass.
+    pub passes: u32,
+    /// Items that fail.
+    pub fails: u32,
+    /// Items nobody knows about.
+    pub unknowns: u32,
+    /// Items that are not asked of this machine.
+    pub does_not_apply: u32,
+    /// What forbids riding, one sentence each.
+    pub stoppers: Vec<String>,
+    /// The verdict in one sentence.
+    pub sentence: String,
+}
+
+/// The inspection page.
+#[wire]
+pub struct InspectionSheet {
+    /// The pack.
+    pub pack: PackCard,
+    /// Its caution.
+    pub caution: String,
+    /// All packs.
+    pub packs: Vec<PackCard>,
+    /// Year of first use that switched items; none when unknown (then all are asked).
+    pub first_used: Option<u32>,
+    /// Items with verdicts, in the order of the walk-through.
+    pub items: Vec<ItemVerdict>,
+    /// The fold.
+    pub readiness: Readiness,
+}
+
+/// The walk-through of a pack, judged for the bike as it is being built.
+pub fn inspection_sheet(bike: &Bike, ask: &InspectionAsk) -> Result<InspectionSheet, Refused> {
+    let (pack, caution) = chosen(bike, ask)?;
+    let derived = derive(bike, &bike.fitted);
+    let items: Vec<ItemVerdict> = pack.items.iter().map(|item| judge_item(bike, &derived, &pack.id, item)).collect();
+    let found = derived.findings.iter().filter(|finding| finding.weight == Weight::Stopper);
+    let readiness = fold(&items, found.map(|finding| finding.text.clone()));
+    Ok(InspectionSheet {
+        pack: pack.card(),
+        caution,
+        packs: built_in().iter().map(Pack::card).collect(),
+        first_used: bike.identity.first_used,
+        items,
+        readiness,
+    })
+}
+
+/// The pack asked for, with its caution. A bike may name a pack that this device does not have: then the first is
+/// shown and the caution says so, because a page that stays empty helps nobody.
+fn chosen(bike: &Bike, ask: &InspectionAsk) -> Result<(&'static Pack, String), Refused> {
+    let by_mark = |mark: &str| built_in().iter().find(|pack| pack.id == mark);
+    let unknown = |mark: &str| Refused::Unknown { what: "inspection pack".to_owned(), id: mark.to_owned() };
+    if let Some(mark) = &ask.pack {
+        return by_mark(mark).map(|pack| (pack, pack.caution.clone())).ok_or_else(|| unknown(mark));
+    }
+    let own = bike.identity.pack.as_deref();
+    if let Some(pack) = own.and_then(by_mark) {
+        return Ok((pack, pack.caution.clone()));
+    }
+    let first = built_in().first().ok_or_else(|| unknown(own.unwrap_or("eu")))?;
+    let caution = match own {
+        Some(mark) => format!(
+            "The pack “{mark}” that this bike names is not on this device; this is the one for: {}. {}",
+            first.place, first.caution
+        ),
+        None => first.caution.clone(),
+    };
+    Ok((first, caution))
+}
+
+/// Folds verdicts: fail if any fails, else unknown if any is unknown, else pass. The order does not matter. Where
+/// nothing passes and nothing fails, nothing is known.
+pub fn readiness(items: &[ItemVerdict]) -> Readiness {
+    fold(items, std::iter::empty())
+}
+
+/// The fold, with stoppers that follow from the bike and belong to no item. One of them is enough to fail.
+fn fold(items: &[ItemVerdict], found: impl Iterator<Item = String>) -> Readiness {
+    let count = |verdict| {
+        let counted = items.iter().filter(|item| item.verdict == verdict).count();
+        u32::try_from(counted).unwrap_or(u32::MAX)
+    };
+    let (passes, fails, unknowns) = (count(Verdict::Pass), count(Verdict::Fail), count(Verdict::Unknown));
+    let failing = items.iter().filter(|item| item.stopper && item.verdict == Verdict::Fail);
+    let stoppers: Vec<String> =
+        failing.map(|item| format!("Not met: {}. {}", item.item.title, item.reason)).chain(found).collect();
+    let verdict = if fails > 0 || !stoppers.is_empty() {
+        Verdict::Fail
+    } else if unknowns > 0 || passes == 0 {
+        Verdict::Unknown
+    } else {
+        Verdict::Pass
+    };
+    let counts = format!("{fails} would fail, {unknowns} unknown, {passes} pass");
+    let sentence = match verdict {
+        Verdict::Pass => format!("{counts}: ready to book."),
+        Verdict::Fail if fails == 0 => format!("{counts}, but the bike has a stopper: not ready to book."),
+        _ => format!("{counts}: not ready to book."),
+    };
+    Readiness { verdict, passes, fails, unknowns, does_not_apply: count(Verdict::DoesNotApply), stoppers, sentence }
+}
+
+#[cfg(test)]
+#[path = "answer_tests.rs"]
+mod tests;

@@ -1,0 +1,215 @@
+//! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
+
+use super::critical_chain::Ended;
+use crate::plan::hours::Kind;
+use crate::plan::search::{Placement, Problem, Timetable, last_over};
+use crate::plan::tasks::{Needs, ReleaseCause, Running, Task, missing};
+use crate::record::{Bike, JobState, WorkSpot};
+use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
+
+/// A stretch of the way from now to the ready date.
+#[derive(Clone, Debug, PartialEq)]
+enum Stretch {
+    /// Something passes without hands.
+    Wait { name: String, title: String, until_ms: i64, long_ms: i64 },
+    /// A part is on its way.
+    Parcel { title: String, until_ms: i64, long_ms: i64 },
+    /// A job waits for hours of its kind, while there is other bench time.
+    Hours { title: String, kind: Kind, long_ms: i64 },
+}
+
+/// When waits, parcels and hours of a kind on the way take this share of it, the longest of them is named; else bench time
+/// is. A choice of ours.
+const TELLING_SHARE: f64 = 1.0 / 3.0;
+
+/// What holds the date, in one or two sentences.
+pub(crate) fn held_by(
+    bike: &Bike,
+    moment: &Moment,
+    needs: &Needs,
+    ground: &Problem,
+    plan: &Timetable,
+    ready_ms: Option<i64>,
+) -> String {
+    let now_ms = moment.at_ms();
+    if bike.jobs.is_empty() {
+        return "There are no jobs yet. Add the first one, and the plan begins.".to_owned();
+    }
+    let Some(ready_ms) = ready_ms else { return no_date(needs, plan) };
+    if needs.tasks.is_empty() && ready_ms <= now_ms {
+        return "Every job is done and every wait is over.".to_owned();
+    }
+    let way = way_back(needs, ground, plan, now_ms);
+    let waited_ms: i64 = way.iter().map(Stretch::long_ms).sum();
+    let longest = way.iter().max_by_key(|stretch| stretch.long_ms());
+    match longest {
+        Some(longest) if waited_ms as f64 >= TELLING_SHARE * (ready_ms - now_ms) as f64 => {
+            longest.words(&moment.zone, waits_for_parcel(bike), waits_for_cure(needs, now_ms))
+        }
+        _ => {
+            let work_ms: i64 = needs.tasks.iter().map(|task| task.work_ms).sum();
+            let week_ms = (bike.bench_time.weekly_hours() * HOUR_MS as f64) as i64;
+            format!("Bench time holds the date: {} of work, {} a week.", spell(work_ms), spell(week_ms))
+        }
+    }
+}
+
+fn no_date(needs: &Needs, plan: &Timetable) -> String {
+    if let Some(finding) = needs.findings.iter().find(|finding| BARS_THE_DATE.contains(&finding.code.as_str())) {
+        return format!("No date yet. {}", finding.text);
+    }
+    match plan.iter().filter(|laid| laid.is_none()).count() {
+        0 => "No date yet.".to_owned(),
+        1 => "No date yet: one job does not fit into the bench time of the next five years.".to_owned(),
+        jobs => format!("No date yet: {jobs} jobs do not fit into the bench time of the next five years."),
+    }
+}
+
+/// Findings for which there is no date.
+const BARS_THE_DATE: [&str; 8] = [
+    "plan.circle",
+    "plan.part-without-day",
+    "plan.wait-unknown",
+    "plan.wait-without-end",
+    "plan.no-own-time",
+    "plan.no-stretch",
+    "plan.limit-never-kept",
+    "plan.limit-missed",
+];
+
+impl Stretch {
+    fn long_ms(&self) -> i64 {
+        match self {
+            Stretch::Wait { long_ms, .. } | Stretch::Parcel { long_ms, .. } | Stretch::Hours { long_ms, .. } => {
+                *long_ms
+            }
+        }
+    }
+
+    fn words(&self, zone: &Zone, parcels: bool, waits: bool) -> String {
+        match self {
+            Stretch::Wait { name, title, until_ms, .. } => {
+                let other = if parcels { ", not the parcel" } else { "" };
+                format!("{title}: {name} until {}. That holds the date{other}.", zone.spoken(*until_ms))
+            }
+            Stretch::Parcel { title, until_ms, .. } => {
+                let other = if waits { ", not the curing" } else { "" };
+                let day = zone.day_at(*until_ms).spoken();
+                format!("{title} is counted on for {day}. The parcel holds the date{other}.")
+            }
+            Stretch::Hours { title, kind, .. } => {
+                format!("{title} can only be done {}. That holds the date.", kind.words())
+            }
+        }
+    }
+}
+
+/// The waits and parcels that the date hangs on, from the last to the first.
+fn way_back(needs: &Needs, ground: &Problem, plan: &Timetable, now_ms: i64) -> Vec<Stretch> {
+    let mut way = Vec::new();
+    let last = last_over(plan);
+    let last_ms = last.and_then(|place| plan.get(place)?.as_ref()?.over_ms);
+    if let Some(running) = needs.running.iter().filter(|wait| wait.over_ms > last_ms).max_by_key(|wait| wait.over_ms) {
+        way.extend(of_running(running, now_ms));
+        return way;
+    }
+    let ended = Ended::of(plan);
+    let mut at = last;
+    while let Some((place, laid)) = at.and_then(|place| Some((place, plan.get(place)?.as_ref()?))) {
+        let Some(task) = ground.tasks.get(place) else { break };
+        if let (Some(over_ms), Some(wait)) = (laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms), &task.job.wait) {
+            way.push(Stretch::Wait {
+                name: wait.name.clone(),
+                title: task.job.title.clone(),
+                until_ms: over_ms,
+                long_ms: over_ms - laid.end_ms,
+            });
+        }
+        let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
+        let bench = ground.benches.own(task.kind);
+        let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
+        let left = ground.spot_left_by(place, plan).filter(|(left_ms, _)| *left_ms > release_ms);
+        let left = left.filter(|(left_ms, _)| ground.begins_at(plan, place, *left_ms));
+        if let Some((spot, (left_ms, other))) = left.and_then(|left| Some((ground.spot_shared(place, left.1)?, left))) {
+            way.extend(of_spot(ground, plan, spot, other, left_ms));
+            at = Some(other);
+            continue;
+        }
+        let before = ground.done_just_before(plan, &ended, place).filter(|_| idle);
+        let before_ms = before.and_then(|before| plan.get(before)?.as_ref()).map(|before| before.end_ms);
+        way.extend(of_hours(ground, task, laid, before_ms.unwrap_or(release_ms)));
+        if before.is_some() {
+            at = before;
+            continue;
+        }
+        let over_of = |need: usize| plan.get(need).and_then(Option::as_ref).and_then(|laid| laid.over_ms);
+        at = task.after.iter().copied().find(|need| over_of(*need) == Some(release_ms));
+        if at.is_none() {
+            way.extend(of_holder(&task.set_by, needs, release_ms, now_ms));
+        }
+    }
+    way
+}
+
+/// How much later the task ends than it would from an instant on, if all bench time did for it.
+fn of_hours(ground: &Problem, task: &Task, laid: &Placement, from_ms: i64) -> Option<Stretch> {
+    let whole = ground.benches.whole();
+    let long_ms = laid.end_ms - whole.end_ms(whole.place_of(from_ms) + task.work_ms)?;
+    let waits = !task.kind.asks_nothing() && task.work_ms > 0 && long_ms > 0;
+    waits.then(|| Stretch::Hours { title: task.job.title.clone(), kind: task.kind, long_ms })
+}
+
+/// How long a spot stays taken after the work of the task that took it before.
+fn of_spot(ground: &Problem, plan: &Timetable, spot: WorkSpot, other: usize, left_ms: i64) -> Option<Stretch> {
+    let (task, laid) = (ground.tasks.get(other)?, plan.get(other)?.as_ref()?);
+    let (name, title) = (format!("{} is taken", spot.words()), task.job.title.clone());
+    Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - laid.end_ms })
+}
+
+fn of_holder(holder: &ReleaseCause, needs: &Needs, until_ms: i64, now_ms: i64) -> Option<Stretch> {
+    match holder {
+        ReleaseCause::Now => None,
+        ReleaseCause::Part(title) => {
+            Some(Stretch::Parcel { title: title.clone(), until_ms, long_ms: until_ms - now_ms })
+        }
+        ReleaseCause::Spot(spot, title) => Some(Stretch::Wait {
+            name: format!("{} is taken", spot.words()),
+            title: title.clone(),
+            until_ms,
+            long_ms: until_ms - now_ms,
+        }),
+        ReleaseCause::Coat(title) => Some(Stretch::Wait {
+            name: "the next coat has to wait".to_owned(),
+            title: title.clone(),
+            until_ms,
+            long_ms: until_ms - now_ms,
+        }),
+        ReleaseCause::Wait(mark) => of_running(needs.running.iter().find(|wait| wait.mark == *mark)?, now_ms),
+    }
+}
+
+fn of_running(running: &Running, now_ms: i64) -> Option<Stretch> {
+    let until_ms = running.over_ms?;
+    let (name, title) = (running.name.clone(), running.title.clone());
+    Some(Stretch::Wait { name, title, until_ms, long_ms: until_ms - now_ms })
+}
+
+fn waits_for_parcel(bike: &Bike) -> bool {
+    let open = bike.jobs.values().filter(|job| job.state != JobState::Done);
+    open.flat_map(|job| &job.parts).filter_map(|mark| bike.parts.get(mark)).any(missing)
+}
+
+fn waits_for_cure(needs: &Needs, now_ms: i64) -> bool {
+    needs.tasks.iter().any(|task| task.job.wait.is_some())
+        || needs.running.iter().any(|wait| wait.over_ms.is_some_and(|over_ms| over_ms > now_ms))
+}
+
+/// A length of time as one says it: hours from two hours on, to the half below a day; else minutes.
+pub(crate) fn spell(long_ms: i64) -> String {
+    if long_ms >= 2 * HOUR_MS {
+        let hours = long_ms as f64 / HOUR_MS as f64;
+        let said = if hours < 24.0 { (hours * 2.0).round() / 2.0 } else { hours.round() };
+        return format!("{said} h");
+    }
+    format!("{:.0} min", long_ms as f64 / MINUTE_MS as f64)
+}

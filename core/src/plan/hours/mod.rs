@@ -1,0 +1,12 @@
+//! The hours of the mechanic: bench time on the calendar, the bench time of each kind of job, the time axis, the air.
+
+mod air;
+mod bench_time;
+mod own_time;
+mod time_axis;
+mod work_span;
+
+pub use air::air_words;
+pub(crate) use air::unknown_air;
+pub(crate) use own_time::{Kind, TimeAxes};
+pub use work_span::WorkSpan;

@@ -1,0 +1,161 @@
+//! Paint jobs that run coat by coat, as the plan sees them: the next coat has its window, the coats after it need their
+//! time, and what follows waits for the last of them. Where the window closes unused, the plan sands first.
+
+use super::running::{Running, endless};
+use super::task::{ReleaseCause, Task};
+use super::waits::WaitRule;
+use crate::coating::{ProcessSheet, ProcessState, running_processes};
+use crate::plan::tasks::task::SANDING_MS;
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, JobState, Product};
+use crate::time::{MINUTE_MS, Moment};
+
+/// A paint job that runs.
+#[derive(Clone, Debug)]
+pub(crate) struct Painting {
+    /// Mark of the process.
+    pub(crate) mark: String,
+    /// On what.
+    pub(crate) title: String,
+    /// The job that it belongs to, where the bike has it.
+    pub(crate) job: Option<String>,
+    /// When all of it is cured, each coat laid as early as it may; none when that cannot be known.
+    pub(crate) cured_ms: Option<i64>,
+    /// What is still to be laid; none when everything is on.
+    pub(crate) next: Option<NextCoat>,
+}
+
+/// The coats that are to come.
+#[derive(Clone, Debug)]
+pub(crate) struct NextCoat {
+    /// From when on the next may go on: not before now.
+    pub(crate) from_ms: i64,
+    /// When its window opens or has opened; none when nothing is below it.
+    opens_ms: Option<i64>,
+    /// Until when, without sanding.
+    pub(crate) until_ms: Option<i64>,
+    /// Its window closed unused, and the coat below is not sanded yet.
+    pub(crate) sand_first: bool,
+    /// From the next to the last, each as early as it may; none when that cannot be known.
+    between_ms: Option<i64>,
+    /// What is laid last.
+    last: Option<Product>,
+}
+
+/// The paint jobs that run and are not cured yet.
+pub(crate) fn paintings(bike: &Bike, moment: &Moment) -> Vec<Painting> {
+    let running = running_processes(bike, moment).into_iter();
+    let open = running.filter(|sheet| sheet.state != ProcessState::Cured);
+    open.filter_map(|sheet| Painting::of(sheet, bike, moment.at_ms())).collect()
+}
+
+impl Painting {
+    fn of(sheet: ProcessSheet, bike: &Bike, now_ms: i64) -> Option<Painting> {
+        let next = sheet.steps.iter().position(|step| step.next).map(|number| {
+            let at = |number: usize| sheet.steps.get(number).and_then(|step| step.from_ms);
+            let from_ms = at(number).unwrap_or(now_ms).max(now_ms);
+            let painted = |number: &usize| sheet.process.steps.get(*number).is_some_and(|step| step.product.is_some());
+            let last = (number..sheet.steps.len()).rev().find(painted);
+            let last_ms = last.and_then(|last| if last == number { Some(from_ms) } else { at(last) });
+            NextCoat {
+                from_ms,
+                opens_ms: at(number),
+                until_ms: sheet.steps.get(number).and_then(|step| step.until_ms),
+                sand_first: sheet.state == ProcessState::SandFirst,
+                between_ms: last_ms.map(|last_ms| (last_ms - from_ms).max(0)),
+                last: last.and_then(|last| sheet.process.steps.get(last)?.product.clone()),
+            }
+        });
+        Some(Painting {
+            mark: sheet.id?,
+            title: sheet.process.title,
+            job: sheet.process.job.filter(|job| bike.jobs.contains_key(job)),
+            cured_ms: sheet.cured_ms,
+            next,
+        })
+    }
+
+    /// Its name among the waits that run.
+    pub(crate) fn running_mark(&self) -> String {
+        format!("process {}", self.mark)
+    }
+
+    /// As a wait that runs: the ready date never comes before it.
+    pub(crate) fn running(&self, findings: &mut Vec<Finding>) -> Running {
+        let name = if self.next.is_some() { "coats to come, and their cure" } else { "coats cure" }.to_owned();
+        if self.cured_ms.is_none() {
+            findings.push(endless(&name, &self.title));
+        }
+        Running { mark: self.running_mark(), name, title: self.title.clone(), over_ms: self.cured_ms, closes_ms: None }
+    }
+
+    /// What it asks of its job that is not done: the next coat in its window, the last one cured.
+    pub(crate) fn holds(&self, task: &mut Task, moment: &Moment, findings: &mut Vec<Finding>) {
+        let Some(next) = &self.next else {
+            task.wait = self.cured_ms.map_or(WaitRule::Unknown, WaitRule::Until);
+            return;
+        };
+        task.fixed_ms = task.fixed_ms.max(next.from_ms);
+        if let Some(opens_ms) = next.opens_ms {
+            task.wait_for(opens_ms, ReleaseCause::Coat(self.title.clone()));
+        }
+        task.wait = match (&next.last, next.between_ms, self.cured_ms) {
+            (Some(last), Some(between_ms), Some(_)) => {
+                WaitRule::Coats(Box::new(last.clone()), (between_ms - task.work_ms).max(0))
+            }
+            (None, _, Some(cured_ms)) => WaitRule::Until(cured_ms),
+            _ => WaitRule::Unknown,
+        };
+        let still_open = next.until_ms.filter(|until_ms| *until_ms >= moment.at_ms());
+        if let Some(until_ms) = still_open {
+            task.begin_by_ms = Some(task.begin_by_ms.map_or(until_ms, |by_ms| by_ms.min(until_ms)));
+        }
+        if next.sand_first {
+            task.sands();
+            let said = format!("{}: the window for the next coat closed unused.", self.title);
+            findings.push(sand_first(&said, task));
+        }
+    }
+}
+
+/// Lets the plan sand first where no plan reaches the window of the next coat; whether there is such a task.
+pub(crate) fn give_up_windows(
+    tasks: &mut [Task],
+    missed: &[bool],
+    paintings: &[Painting],
+    moment: &Moment,
+    findings: &mut Vec<Finding>,
+) -> bool {
+    let mut given_up = false;
+    for (task, _) in tasks.iter_mut().zip(missed).filter(|(_, missed)| **missed) {
+        let own = paintings.iter().find(|painting| painting.job.as_deref() == Some(task.mark));
+        let Some((painting, until_ms)) = own.zip(own.and_then(|own| own.next.as_ref()?.until_ms)) else { continue };
+        // A time limit of another job that runs out earlier is no window of paint.
+        if task.begin_by_ms != Some(until_ms) {
+            continue;
+        }
+        task.begin_by_ms = None;
+        task.sands();
+        let closes = moment.zone.spoken(until_ms);
+        let said = format!("{}: the window for the next coat closes {closes}, and no plan reaches it.", painting.title);
+        findings.push(sand_first(&said, task));
+        given_up = true;
+    }
+    given_up
+}
+
+fn sand_first(said: &str, task: &Task) -> Finding {
+    let minutes = SANDING_MS / MINUTE_MS;
+    let text = format!(
+        "{said} It has to be sanded first: the plan adds {minutes} min to “{}”, an assumption. Read the sheet of the \
+         product.",
+        task.job.title
+    );
+    Finding::new("plan.sand-first", Weight::Care, text)
+}
+
+/// The paint job that belongs to a job that is done, though coats are still to come or to cure.
+pub(crate) fn of_done<'a>(bike: &Bike, job: &str, paintings: &'a [Painting]) -> Option<&'a Painting> {
+    let done = bike.jobs.get(job).is_some_and(|job| job.state == JobState::Done);
+    paintings.iter().find(|painting| done && painting.job.as_deref() == Some(job))
+}

@@ -1,0 +1,65 @@
+//! The waits that run already: from jobs that are done, from coats that belong to no job, from paint jobs.
+
+use super::limits::at_most_ms;
+use super::painting::{Painting, of_done};
+use super::waits::{Clockwork, WaitRule};
+use crate::plan::tasks::Running;
+use crate::plan::tasks::running::endless;
+use crate::quantity::{Finding, Weight};
+use crate::record::{Bike, Coat, JobState};
+
+/// Waits after jobs that are done, and coats that cure without a job.
+pub(crate) fn running_waits(
+    bike: &Bike,
+    now_ms: i64,
+    clockwork: &Clockwork,
+    paintings: &[Painting],
+    findings: &mut Vec<Finding>,
+) -> Vec<Running> {
+    let mut running = Vec::new();
+    for (mark, job) in bike.jobs.iter().filter(|(_, job)| job.state == JobState::Done) {
+        let on: Vec<&Coat> = bike.coats.values().filter(|coat| coat.job.as_deref() == Some(mark)).collect();
+        let rule = WaitRule::of(job.wait.as_ref(), bike);
+        let last_coat_ms = on.iter().map(|coat| coat.applied_ms).max();
+        let ended_ms = last_coat_ms.or(job.done_ms).unwrap_or(now_ms);
+        let closes_ms = at_most_ms(job).map(|at_most_ms| ended_ms.saturating_add(at_most_ms));
+        let (name, over_ms) = if let Some(last) = on.iter().max_by_key(|coat| coat.applied_ms) {
+            let ends: Option<Vec<i64>> = on.iter().map(|coat| clockwork.coat_over_ms(coat)).collect();
+            let name = job.wait.as_ref().map_or_else(|| format!("{} cures", last.title), |wait| wait.name.clone());
+            (name, ends.and_then(|ends| ends.into_iter().max()))
+        } else {
+            if job.done_ms.is_none() && rule != WaitRule::None {
+                findings.push(Finding::new(
+                    "plan.done-without-day",
+                    Weight::Care,
+                    format!("“{}” is done, but not when. Its wait is counted from now on.", job.title),
+                ));
+            }
+            let name = job.wait.as_ref().map(|wait| wait.name.clone()).unwrap_or_default();
+            (name, clockwork.over_ms(&rule, job.done_ms.unwrap_or(now_ms)))
+        };
+        let painting = of_done(bike, mark, paintings);
+        let over_ms = match painting {
+            Some(painting) => painting.cured_ms.zip(over_ms).map(|(cured_ms, over_ms)| cured_ms.max(over_ms)),
+            None => over_ms,
+        };
+        if over_ms.is_none() {
+            findings.push(endless(&name, &job.title));
+        }
+        running.push(Running { mark: mark.clone(), name, title: job.title.clone(), over_ms, closes_ms });
+    }
+    let of_painting = |coat: &Coat| paintings.iter().any(|painting| coat.process.as_ref() == Some(&painting.mark));
+    let without_job =
+        |coat: &Coat| coat.job.as_ref().is_none_or(|job| !bike.jobs.contains_key(job)) && !of_painting(coat);
+    for (mark, coat) in bike.coats.iter().filter(|(_, coat)| without_job(coat)) {
+        let over_ms = clockwork.coat_over_ms(coat);
+        if over_ms.is_none() {
+            findings.push(endless(&coat.product.name, &coat.title));
+        }
+        let name = format!("{} cures", coat.product.name);
+        let (mark, title) = (format!("coat {mark}"), coat.title.clone());
+        running.push(Running { mark, name, title, over_ms, closes_ms: None });
+    }
+    running.extend(paintings.iter().map(|painting| painting.running(findings)));
+    running
+}

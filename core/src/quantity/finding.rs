@@ -1,0 +1,32 @@
+//! Findings, workings and sources: what the program says about a bike, and why one may believe it.
+
+use layshaft_wire::wire;
+
+/// How heavy a finding weighs.
+#[wire]
+pub enum Weight {
+    /// Worth knowing.
+    Note,
+    /// Look at this before going on.
+    Care,
+    /// Forbids riding, or would fail the inspection today.
+    Stopper,
+}
+
+/// Something worth saying about the bike. A bad bike is a finding, never an error.
+#[wire]
+pub struct Finding {
+    /// Stable code, dotted: `chain.too-short`.
+    pub code: String,
+    /// How heavy it weighs.
+    pub weight: Weight,
+    /// The finding in one or two sentences.
+    pub text: String,
+}
+
+impl Finding {
+    /// A finding from its parts.
+    pub fn new(code: &str, weight: Weight, text: impl Into<String>) -> Self {
+        Self { code: code.to_owned(), weight, text: text.into() }
+    }
+}

@@ -1,0 +1,37 @@
+//! How an answer was worked out: equations with the numbers in them, sources, range.
+
+use layshaft_wire::wire;
+
+use super::source::Source;
+use crate::units::Unit;
+
+/// One line of a working: what was computed, how, and the result.
+#[wire]
+pub struct WorkLine {
+    /// What this line gives.
+    pub label: String,
+    /// The equation with the numbers in it.
+    pub equation: String,
+    /// The result.
+    pub value: f64,
+    /// Its unit.
+    pub unit: Unit,
+}
+
+/// How an answer was worked out.
+#[wire]
+pub struct Working {
+    /// The steps, in order.
+    pub lines: Vec<WorkLine>,
+    /// Where the formulas come from.
+    pub sources: Vec<Source>,
+    /// Where they hold and what was assumed.
+    pub range: String,
+}
+
+impl WorkLine {
+    /// A line from its parts.
+    pub fn new(label: &str, equation: impl Into<String>, value: f64, unit: Unit) -> Self {
+        Self { label: label.to_owned(), equation: equation.into(), value, unit }
+    }
+}

@@ -1,0 +1,323 @@
+//! Ready-made jobs: common work with steps and cautions, to be added to a bike as it is and changed there. They stand
+//! under `fixtures/jobs`, in words of our own; their times are common practice, no source.
+
+use std::sync::LazyLock;
+
+use layshaft_wire::wire;
+use serde::Deserialize;
+
+use super::products::{source_of, typical_product};
+use crate::quantity::{Source, Standing};
+use crate::record::{Job, Step};
+
+/// Kinds of work that other jobs have to heed, whatever the job is called.
+#[wire]
+pub enum WorkKind {
+    /// The first turning over of an engine that stood.
+    FirstTurn,
+    /// Turns the engine, by hand, kick-start or starter.
+    TurnsEngine,
+    /// Runs the engine.
+    RunsEngine,
+    /// Opens, moves or adjusts a brake, or takes out the wheel that it stops.
+    Brake,
+    /// Brings fuel into the tank or the carburettor on the bike.
+    Fuel,
+}
+
+/// A job that can be added as it is.
+#[wire]
+pub struct ReadyMade {
+    /// Mark.
+    pub id: String,
+    /// The job.
+    pub job: Job,
+    /// Tools to lay out before it begins.
+    pub tools: Vec<String>,
+    /// Parts and supplies that it usually takes.
+    pub supplies: Vec<String>,
+    /// Ready-made jobs, by their marks, that come before this one where the bike has them too.
+    pub follows: Vec<String>,
+    /// Kinds of work in it that other jobs have to heed.
+    pub work: Vec<WorkKind>,
+    /// Coating products, by their names, that lie on top when it is done: each holds its part until it is cured.
+    pub lays: Vec<String>,
+    /// Where the length of its wait comes from.
+    pub wait_source: Option<Source>,
+}
+
+/// A job as it stands in its file.
+#[derive(Deserialize)]
+struct JobFile {
+    #[serde(default)]
+    tools: Vec<String>,
+    #[serde(default)]
+    supplies: Vec<String>,
+    #[serde(default)]
+    follows: Vec<String>,
+    #[serde(default)]
+    work: Vec<WorkKind>,
+    #[serde(default)]
+    lays: Vec<String>,
+    #[serde(flatten)]
+    job: Job,
+}
+
+/// Reads the files by their names, in the order in which they are shown.
+macro_rules! files {
+    ($($mark:literal)*) => {
+        [$(($mark, include_str!(concat!("../../../fixtures/jobs/", $mark, ".toml")))),*]
+    };
+}
+
+/// Marks and texts of the jobs, in the order of a rebuild.
+const FILES: [(&str, &str); 55] = files! {
+    "tank-drain"
+    "bore-oil"
+    "soak-fasteners"
+    "first-turn"
+    "tank-derust"
+    "tank-reline"
+    "carburettor-clean"
+    "air-filter"
+    "fork-seals"
+    "head-bearings"
+    "swing-arm-bushes"
+    "shock-check"
+    "wheel-bearings"
+    "spokes-true"
+    "caliper-rebuild"
+    "frame-spots"
+    "plastic-repair"
+    "tank-paint"
+    "wheel-paint"
+    "decals"
+    "fuel-tap-lines"
+    "seat"
+    "stand-footrest"
+    "fasteners-rust"
+    "drum-shoes"
+    "front-tyre-tube"
+    "rear-tyre-tube"
+    "chain-sprockets"
+    "master-cylinder-swap"
+    "brake-hose"
+    "brake-bleed"
+    "cables"
+    "control-levers"
+    "grips"
+    "gasket-reseal"
+    "valve-clearance"
+    "oil-filter"
+    "cooling"
+    "exhaust-fit"
+    "battery-charge"
+    "wiring-repair"
+    "battery-fit"
+    "lamp-swap"
+    "indicators"
+    "horn-switches"
+    "stop-lamp-switches"
+    "starter-circuit"
+    "spark-plug"
+    "ignition-timing"
+    "leak-check"
+    "first-start"
+    "timing-strobe"
+    "charging-check"
+    "first-ride"
+    "pre-inspection"
+};
+
+/// The ready-made jobs, in the order of a rebuild.
+///
+/// ```
+/// let ready_made = layshaft_core::ready_made::ready_made();
+/// let reline = ready_made.iter().find(|ready| ready.id == "tank-reline").unwrap();
+/// assert_eq!(reline.job.title, "Reline the tank");
+/// assert_eq!(reline.follows, ["tank-drain", "tank-derust"]);
+/// ```
+pub fn ready_made() -> Vec<ReadyMade> {
+    // The files are part of the program and never change: they are read once, which a slow phone feels.
+    static READ: LazyLock<Vec<ReadyMade>> =
+        LazyLock::new(|| FILES.into_iter().filter_map(|(mark, text)| read(mark, text)).collect());
+    READ.clone()
+}
+
+/// One ready-made job by its mark.
+pub fn ready_made_job(mark: &str) -> Option<ReadyMade> {
+    ready_made().into_iter().find(|job| job.id == mark)
+}
+
+/// The steps with which a job of these kinds of work has to end: each brake is tried standing still, then at walking pace.
+///
+/// ```
+/// use layshaft_core::ready_made::{WorkKind, last_steps};
+/// assert_eq!(last_steps(&[WorkKind::Brake, WorkKind::TurnsEngine]).len(), 2);
+/// assert!(last_steps(&[WorkKind::Fuel]).is_empty());
+/// ```
+pub fn last_steps(work: &[WorkKind]) -> Vec<Step> {
+    #[derive(Deserialize)]
+    struct Ending {
+        steps: Vec<Step>,
+    }
+    static BRAKE: LazyLock<Vec<Step>> = LazyLock::new(|| {
+        let text = include_str!("../../../fixtures/jobs/endings/brake.toml");
+        toml::from_str(text).map(|Ending { steps }| steps).unwrap_or_default()
+    });
+    if work.contains(&WorkKind::Brake) { BRAKE.clone() } else { Vec::new() }
+}
+
+fn read(mark: &str, text: &str) -> Option<ReadyMade> {
+    let JobFile { tools, supplies, follows, work, lays, mut job } = toml::from_str(text).ok()?;
+    job.steps.extend(last_steps(&work));
+    let wait_source = job.wait.as_ref().map(|wait| match wait.product.as_deref().and_then(typical_product) {
+        Some(product) => source_of(&product),
+        None => Source::new("Common practice, no source; read the label.", Standing::CommonPractice),
+    });
+    let job = Job { ready_made: Some(mark.to_owned()), ..job };
+    Some(ReadyMade { id: mark.to_owned(), job, tools, supplies, follows, work, lays, wait_source })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::ready_made::products::typical_product;
+    use crate::record::JobState;
+
+    #[test]
+    fn every_file_is_read_and_every_job_can_be_stored_as_it_is() {
+        let ready_made = ready_made();
+        assert_eq!(ready_made.len(), FILES.len());
+        assert!(ready_made.len() >= 40);
+        for ReadyMade { id, job, .. } in ready_made {
+            assert_eq!(job.clone().checked(), Ok(job.clone()), "{id}");
+            assert_eq!((job.state, job.steps_done, job.done_ms), (JobState::Open, 0, None), "{id}");
+        }
+    }
+
+    #[test]
+    fn no_file_holds_a_field_that_a_job_does_not_have() {
+        for (mark, text) in FILES {
+            let table: toml::Table = toml::from_str(text).unwrap();
+            let within = |table: &toml::Table, known: &[&str]| {
+                for key in table.keys() {
+                    assert!(known.contains(&key.as_str()), "{mark}: {key}");
+                }
+            };
+            let times = ["leastMinutes", "handsOnMinutes", "mostMinutes"];
+            let needs = ["splittable", "place", "helper", "noisy", "spots", "air"];
+            let own = ["tools", "supplies", "follows", "work", "lays"];
+            within(&table, &[&["title", "stage", "wait", "steps"][..], &times, &needs, &own].concat());
+            for step in table["steps"].as_array().unwrap() {
+                within(step.as_table().unwrap(), &["text", "caution", "clockMinutes"]);
+            }
+            if let Some(wait) = table.get("wait") {
+                within(wait.as_table().unwrap(), &["name", "hours", "product", "atMostHours"]);
+            }
+        }
+    }
+
+    #[test]
+    fn every_file_in_the_folder_is_listed() {
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../fixtures/jobs");
+        let mut found: Vec<String> = std::fs::read_dir(folder)
+            .unwrap()
+            .filter_map(|entry| {
+                entry.unwrap().file_name().into_string().unwrap().strip_suffix(".toml").map(str::to_owned)
+            })
+            .collect();
+        found.sort();
+        let mut listed: Vec<&str> = FILES.iter().map(|(mark, _)| *mark).collect();
+        listed.sort_unstable();
+        assert_eq!(found, listed);
+    }
+
+    #[test]
+    fn each_step_fits_one_screen_and_each_job_has_a_caution() {
+        for ReadyMade { id, job, .. } in ready_made() {
+            assert!((5..=15).contains(&job.steps.len()), "{id}: {}", job.steps.len());
+            assert!(job.steps.iter().any(|step| step.caution.is_some()), "{id}");
+            for step in &job.steps {
+                let sentences = step.text.matches(['.', '?']).count();
+                assert!((1..=3).contains(&sentences) && step.text.chars().count() <= 160, "{id}: {}", step.text);
+                assert!(
+                    step.caution.as_ref().is_none_or(|caution| caution.chars().count() <= 180),
+                    "{id}: {}",
+                    step.text
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn a_product_that_a_wait_names_has_a_typical_sheet() {
+        let named: Vec<String> = ready_made().into_iter().filter_map(|ready| ready.job.wait?.product).collect();
+        assert!(named.len() >= 2);
+        for name in named {
+            assert!(typical_product(&name).is_some(), "{name}");
+        }
+    }
+
+    #[test]
+    fn each_job_says_its_tools_and_three_times_in_order() {
+        for ReadyMade { id, job, tools, .. } in ready_made() {
+            assert!((2..=10).contains(&tools.len()), "{id}");
+            let (least, most) = (job.least_minutes.unwrap(), job.most_minutes.unwrap());
+            assert!(least < job.hands_on_minutes && job.hands_on_minutes < most, "{id}");
+        }
+    }
+
+    #[test]
+    fn what_a_job_follows_stands_before_it_in_the_list() {
+        // The order of the list thereby holds that no job comes to follow itself.
+        let marks: Vec<&str> = FILES.iter().map(|(mark, _)| *mark).collect();
+        let place = |mark: &str| marks.iter().position(|known| *known == mark);
+        for ReadyMade { id, follows, .. } in ready_made() {
+            for before in follows {
+                let (first, then) = (place(&before).unwrap(), place(&id).unwrap());
+                assert!(first < then, "{id} follows {before}");
+            }
+        }
+    }
+
+    #[test]
+    fn work_that_can_hurt_carries_its_caution() {
+        let cautions = |mark: &str| -> String {
+            ready_made_job(mark).unwrap().job.steps.into_iter().filter_map(|step| step.caution).collect()
+        };
+        let says = |mark: &str, words: &[&str]| {
+            let text = cautions(mark).to_lowercase();
+            assert!(words.iter().any(|word| text.contains(word)), "{mark}: none of {words:?}");
+        };
+        for fuel in ["tank-drain", "tank-reline", "fuel-tap-lines", "carburettor-clean", "leak-check", "first-start"] {
+            says(fuel, &["flame", "smok"]);
+        }
+        for lifting in
+            ["fork-seals", "head-bearings", "swing-arm-bushes", "wheel-bearings", "rear-tyre-tube", "stand-footrest"]
+        {
+            says(lifting, &["strap"]);
+        }
+        for spraying in ["tank-paint", "wheel-paint", "frame-spots", "decals"] {
+            says(spraying, &["isocyanate"]);
+        }
+        for wiring in ["wiring-repair", "indicators", "horn-switches", "stop-lamp-switches", "lamp-swap"] {
+            says(wiring, &["battery", "earth lead"]);
+        }
+        for brake in ["brake-bleed", "brake-hose", "caliper-rebuild", "master-cylinder-swap", "drum-shoes", "cables"] {
+            says(brake, &["brake", "piston"]);
+        }
+        says("battery-charge", &["acid"]);
+        says("first-ride", &["licensed mechanic"]);
+    }
+
+    #[test]
+    fn each_wait_names_its_source() {
+        let waiting: Vec<ReadyMade> = ready_made().into_iter().filter(|ready| ready.job.wait.is_some()).collect();
+        assert!(waiting.len() >= 6);
+        for ReadyMade { id, wait_source, .. } in waiting {
+            let standing = wait_source.unwrap().standing;
+            assert!(matches!(standing, Standing::CommonPractice | Standing::Invented), "{id}");
+        }
+    }
+}

@@ -1,0 +1,35 @@
+//! What the mechanic said about an item of an inspection.
+
+use layshaft_wire::wire;
+
+use crate::changes::Record;
+
+/// An answer in words.
+#[wire]
+pub enum AnswerWord {
+    /// As it should be.
+    Good,
+    /// Not as it should be.
+    NotGood,
+    /// Not looked at (takes an earlier answer back).
+    NotChecked,
+    /// The machine has no such thing, or the rule does not cover it.
+    DoesNotApply,
+}
+
+/// The answer to one item, in words or as a measured value.
+#[wire(lenient)]
+pub struct ItemAnswer {
+    /// In words.
+    pub word: Option<AnswerWord>,
+    /// Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
+    pub value: Option<f64>,
+    /// When, milliseconds since 1970 (UTC).
+    pub answered_ms: i64,
+    /// A remark.
+    pub note: Option<String>,
+}
+
+impl Record for ItemAnswer {
+    const KIND: &'static str = "answer";
+}

@@ -1,0 +1,81 @@
+//! A search for a fault, kept with the bike: what is wrong, what was answered, how it ended.
+
+use layshaft_wire::wire;
+
+use crate::changes::Record;
+
+/// What is wrong.
+#[wire]
+pub enum Trouble {
+    /// Something in a circuit of the bike.
+    Wiring {
+        /// Mark of the circuit.
+        circuit: String,
+        /// Whether somebody has worked on the wiring lately.
+        reworked: Option<bool>,
+    },
+    /// Trouble that a table of experience describes.
+    Table {
+        /// Mark of the table.
+        table: String,
+    },
+}
+
+/// How a search ended.
+#[wire]
+pub enum FaultClosing {
+    /// This put it right.
+    Cured {
+        /// What put it right.
+        cure: String,
+    },
+    /// Left as it is.
+    GivenUp,
+}
+
+/// A search. What is left out is not known.
+#[wire(lenient)]
+pub struct FaultSearch {
+    /// What is wrong.
+    pub trouble: Option<Trouble>,
+    /// When it began, milliseconds since 1970 (UTC).
+    pub started_ms: i64,
+    /// The answers, oldest first.
+    pub evidence: Vec<Evidence>,
+    /// When it ended, milliseconds since 1970 (UTC).
+    pub closed_ms: Option<i64>,
+    /// How it ended.
+    pub closing: Option<FaultClosing>,
+}
+
+impl Record for FaultSearch {
+    const KIND: &'static str = "faultSearch";
+}
+
+/// One answer. A session is the list of them; taking the last one back undoes it.
+#[wire]
+pub enum Evidence {
+    /// An outcome was seen.
+    Seen {
+        /// Mark of the check.
+        check: String,
+        /// Mark of the outcome.
+        outcome: String,
+    },
+    /// A voltage was read.
+    Read {
+        /// Mark of the check.
+        check: String,
+        /// The reading, volts.
+        volts: f64,
+    },
+}
+
+impl Evidence {
+    /// Mark of the check that was answered.
+    pub fn check(&self) -> &str {
+        match self {
+            Self::Seen { check, .. } | Self::Read { check, .. } => check,
+        }
+    }
+}

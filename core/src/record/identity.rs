@@ -1,0 +1,67 @@
+//! Who the bike is.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+
+/// Name, papers and the few figures that rules depend on.
+#[wire(lenient)]
+pub struct Identity {
+    /// What the owner calls it.
+    pub name: String,
+    /// Make and model as on the papers.
+    pub model: Option<String>,
+    /// Model year.
+    pub model_year: Option<u32>,
+    /// Year in which it was first used on a road; it switches inspection items on and off.
+    pub first_used: Option<u32>,
+    /// Frame number.
+    pub frame_number: Option<String>,
+    /// Displacement, cubic centimetres.
+    pub displacement_cc: Option<f64>,
+    /// Dry mass, kilograms.
+    pub dry_mass_kg: Option<f64>,
+    /// Peak power at the crankshaft, kilowatts.
+    pub peak_power_kw: Option<f64>,
+    /// Engine speed of peak power, revolutions a minute.
+    pub peak_power_rpm: Option<f64>,
+    /// Peak torque at the crankshaft, newton metres.
+    pub peak_torque_nm: Option<f64>,
+    /// Engine speed of peak torque, revolutions a minute.
+    pub peak_torque_rpm: Option<f64>,
+    /// Inspection pack that the owner means to pass.
+    pub pack: Option<String>,
+    /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
+    pub hoped_for: Option<String>,
+    /// Everything about this bike is invented.
+    pub invented: bool,
+}
+
+impl Record for Identity {
+    const KIND: &'static str = "bike";
+}
+
+impl Identity {
+    /// The identity with its texts trimmed, or the first field that cannot be accepted.
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.name = bounds::check_title("name", "Name of the bike", &self.name)?;
+        bounds::MODEL_YEAR.check_known(self.model_year.map(f64::from))?;
+        bounds::Bound { field: "firstUsed", label: "Year of first use", ..bounds::MODEL_YEAR }
+            .check_known(self.first_used.map(f64::from))?;
+        bounds::DISPLACEMENT.check_known(self.displacement_cc)?;
+        bounds::DRY_MASS.check_known(self.dry_mass_kg)?;
+        bounds::PEAK_POWER.check_known(self.peak_power_kw)?;
+        bounds::Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }.check_known(self.peak_power_rpm)?;
+        bounds::PEAK_TORQUE.check_known(self.peak_torque_nm)?;
+        bounds::PEAK_TORQUE_RPM.check_known(self.peak_torque_rpm)?;
+        if let Some(day) = &self.hoped_for {
+            crate::time::check_day("hopedFor", "Day hoped for", day)?;
+        }
+        Ok(self)
+    }
+}
+
+/// Rider, luggage and fluids where none are said, kg: 75 kg of rider as in type approval, and what he wears and fills in.
+pub(crate) const USUAL_LOAD_KG: f64 = 90.0;

@@ -1,0 +1,49 @@
+//! The bike: what it is, how it was made (*standard*), how it is being built (*fitted*), and what is known about it.
+//!
+//! Every field may be unknown. A calculation that needs an unknown value refuses and names it; nothing is guessed.
+
+mod answer;
+mod assemble;
+mod circuit;
+mod fault_search;
+mod identity;
+mod paint;
+mod photo;
+mod place;
+mod reading;
+mod sidewall;
+mod spec;
+mod work;
+
+pub(crate) use identity::USUAL_LOAD_KG;
+
+pub use answer::{AnswerWord, ItemAnswer};
+pub use circuit::{Component, ElementChange, OutputAt};
+pub use fault_search::{Evidence, FaultClosing, FaultSearch, Trouble};
+pub use paint::{
+    Climate, Coat, CureState, Layer, PaintedPart, Process, ProcessStep, Product, ProductKind, PutOn, Stay, StayPlace,
+    Surface, activation, area_of, rim_area, shell_area, tube_area, went_on,
+};
+pub(crate) use paint::{IN_THE_HOUSE, from_two, laid};
+pub(crate) use sidewall::{AlphaLetter, FIELD, is_low_section};
+pub use sidewall::{
+    Construction, DateCode, Section, Service, SpeedSymbol, Tube, TyreSize, WeekMade, age_years, date_source,
+    decade_source, load_kg,
+};
+pub(crate) use spec::power_in_order;
+pub use spec::{
+    Brake, BrakeKind, ChainJoint, ChainKind, ChainSize, Consumer, Drive, End, FillKind, Filling, FlasherKind, Fluid,
+    FluidGrade, Indication, LampCap, LightSource, OutputPoint, PilotFitting, PowerPoint, Side, Slot, Spec,
+    SpeedometerDrive, Supply, Use, Wheel,
+};
+pub(crate) use work::{ASSUMED_WORDS, spans_in_order};
+pub use work::{
+    Air, BenchTime, DayHours, DayOff, Delivery, ExtraTime, Job, JobPlace, JobState, Part, PartState, Span, SpotTaken,
+    Stage, Step, Tightening, Wait, WorkSpot,
+};
+
+pub use assemble::{Bike, assemble, key_of, laid_over, slot};
+pub use identity::Identity;
+pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
+pub use place::Place;
+pub use reading::Reading;

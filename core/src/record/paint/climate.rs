@@ -1,0 +1,31 @@
+//! Temperature and humidity where things cure.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+
+/// Temperature and humidity where things cure, from a moment on.
+#[wire(lenient)]
+pub struct Climate {
+    /// From when on, milliseconds since 1970 (UTC).
+    pub from_ms: i64,
+    /// Temperature, °C.
+    pub celsius: f64,
+    /// Relative humidity, per cent.
+    pub humidity: Option<f64>,
+}
+
+impl Record for Climate {
+    const KIND: &'static str = "climate";
+}
+
+impl Climate {
+    /// The reading, or the first field that cannot be accepted.
+    pub fn checked(self) -> Result<Self, Refused> {
+        bounds::TEMPERATURE.check(self.celsius)?;
+        bounds::HUMIDITY.check_known(self.humidity)?;
+        Ok(self)
+    }
+}

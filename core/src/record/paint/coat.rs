@@ -1,0 +1,99 @@
+//! A coat that was put on: the record behind a running cure.
+
+use layshaft_wire::wire;
+
+use super::product::Product;
+use super::stay::Stay;
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+use crate::time::Moment;
+
+/// So far may the clocks of two devices differ, milliseconds.
+const CLOCKS_DIFFER_MS: i64 = 60_000;
+
+/// A coat on something.
+#[wire(lenient)]
+pub struct Coat {
+    /// On what: “Fuel tank, inside”.
+    pub title: String,
+    /// The product as it was when the coat went on.
+    pub product: Product,
+    /// When it went on, milliseconds since 1970 (UTC).
+    pub applied_ms: i64,
+    /// Job that put it on, by its mark.
+    pub job: Option<String>,
+    /// When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
+    pub ended_ms: Option<i64>,
+    /// Where it stood and stands, if not in the garage all the time.
+    pub stays: Vec<Stay>,
+    /// The process that it belongs to, by its mark.
+    pub process: Option<String>,
+    /// Which step of that process it is, from 0.
+    pub step: Option<u32>,
+}
+
+/// Moments at which a coat can have gone on: from 2000 to 2099, milliseconds since 1970 (UTC).
+const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
+
+impl Record for Coat {
+    const KIND: &'static str = "coat";
+}
+
+impl Coat {
+    /// The coat with its texts trimmed, or the first field that cannot be accepted.
+    ///
+    /// ```
+    /// use layshaft_core::record::Coat;
+    /// use layshaft_core::ready_made::typical_product;
+    /// let product = typical_product("tank-liner").unwrap();
+    /// let coat = Coat { title: "Fuel tank, inside".to_owned(), product, applied_ms: 1_775_000_000_000, ..Coat::default() };
+    /// assert!(coat.clone().checked().is_ok());
+    /// assert!(Coat { ended_ms: Some(0), ..coat }.checked().is_err());
+    /// ```
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.title = bounds::check_title("title", "On what", &self.title)?;
+        self.product = self.product.checked()?;
+        if !WRITTEN_MS.contains(&self.applied_ms) {
+            return Err(Refused::Unreadable {
+                field: "appliedMs".to_owned(),
+                label: "When it went on".to_owned(),
+                reason: "give a day from 2000 to 2099".to_owned(),
+            });
+        }
+        if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
+            return Err(Refused::Conflict {
+                field: "endedMs".to_owned(),
+                reason: "A coat cannot end before it went on".to_owned(),
+            });
+        }
+        self.stays = self.stays.into_iter().map(Stay::checked).collect::<Result<_, _>>()?;
+        Ok(self)
+    }
+}
+
+/// When a coat went on that is told now: just now where nothing is said; refused where it lies ahead. A minute is let
+/// pass, by which two clocks may differ.
+///
+/// ```
+/// use layshaft_core::record::went_on;
+/// use layshaft_core::time::Moment;
+/// let now = Moment { now_ms: 1_775_000_000_000, ..Moment::default() };
+/// assert_eq!(went_on(None, &now).unwrap(), now.now_ms);
+/// assert!(went_on(Some(now.now_ms + 3_600_000), &now).unwrap_err().to_string().contains("Wed 1 Apr, 00:33"));
+/// ```
+pub fn went_on(told_ms: Option<i64>, moment: &Moment) -> Result<i64, Refused> {
+    let at_ms = told_ms.unwrap_or(moment.now_ms);
+    if at_ms > moment.now_ms.saturating_add(CLOCKS_DIFFER_MS) {
+        return Err(Refused::Unreadable {
+            field: "appliedMs".to_owned(),
+            label: "When it went on".to_owned(),
+            reason: format!(
+                "{} lies ahead; give a time up to now, {}",
+                moment.zone.spoken(at_ms),
+                moment.zone.spoken(moment.now_ms)
+            ),
+        });
+    }
+    Ok(at_ms)
+}

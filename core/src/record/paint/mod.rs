@@ -1,0 +1,23 @@
+//! Paint and what else cures: products, coats that went on, paint jobs in several coats, what is painted, the climate they stand in.
+
+mod climate;
+mod coat;
+mod process;
+mod product;
+mod product_checked;
+mod put_on;
+mod second_time;
+mod stay;
+mod surface;
+
+pub use climate::Climate;
+pub use coat::{Coat, went_on};
+pub(crate) use process::laid;
+pub use process::{Layer, Process, ProcessStep};
+pub use product::{CureState, Product, ProductKind};
+pub use put_on::PutOn;
+pub use second_time::activation;
+pub(crate) use second_time::from_two;
+pub(crate) use stay::IN_THE_HOUSE;
+pub use stay::{Stay, StayPlace};
+pub use surface::{PaintedPart, Surface, area_of, rim_area, shell_area, tube_area};

@@ -1,0 +1,18 @@
+//! How paint is put on.
+
+use layshaft_wire::wire;
+
+/// How it is put on.
+#[wire]
+pub enum PutOn {
+    /// Brush.
+    Brush,
+    /// Roller.
+    Roller,
+    /// Aerosol can.
+    Aerosol,
+    /// Spray gun at high pressure.
+    Gun,
+    /// Spray gun at low pressure (HVLP).
+    LowPressureGun,
+}

@@ -1,0 +1,12 @@
+//! The work: jobs, parts, the maker's torques, and the mechanic's hours.
+
+mod bench_time;
+mod job;
+mod part;
+mod tightening;
+
+pub(crate) use bench_time::{ASSUMED_WORDS, spans_in_order};
+pub use bench_time::{BenchTime, DayHours, DayOff, ExtraTime, Span};
+pub use job::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait, WorkSpot};
+pub use part::{Delivery, Part, PartState};
+pub use tightening::Tightening;

@@ -1,0 +1,101 @@
+//! Parts: wanted, on their way, here, fitted, and what they cost.
+
+use layshaft_wire::wire;
+
+use crate::bounds;
+use crate::changes::Record;
+use crate::error::Refused;
+
+/// Where a part is.
+#[wire]
+#[derive(Default)]
+pub enum PartState {
+    /// Not ordered yet.
+    #[default]
+    Wanted,
+    /// Ordered, not here.
+    Ordered,
+    /// Here.
+    Here,
+    /// On the bike.
+    Fitted,
+}
+
+/// How long a delivery takes, by what the seller says and by what was seen before.
+#[wire(lenient)]
+pub struct Delivery {
+    /// Day on which it was ordered, `YYYY-MM-DD`; left out: today.
+    pub ordered: Option<String>,
+    /// At best, days.
+    pub least_days: f64,
+    /// As a rule, days.
+    pub likely_days: f64,
+    /// At worst, days.
+    pub most_days: f64,
+    /// One in ten takes longer than that, with no end to it (a customs office, another continent); left out: no.
+    pub long_tail: Option<bool>,
+}
+
+/// A part.
+#[wire(lenient)]
+pub struct Part {
+    /// What it is.
+    pub title: String,
+    /// Where it is.
+    pub state: PartState,
+    /// Price in the smallest unit of the currency (cents, pence).
+    pub price_minor: Option<i32>,
+    /// Currency by its ISO 4217 code.
+    pub currency: Option<String>,
+    /// Day on which it should come, `YYYY-MM-DD`.
+    pub expected: Option<String>,
+    /// How long it may take.
+    pub delivery: Option<Delivery>,
+    /// Anything else.
+    pub note: Option<String>,
+    /// Whether it is a tool, which stays in the garage; left out: no.
+    pub tool: Option<bool>,
+}
+
+impl Record for Part {
+    const KIND: &'static str = "part";
+}
+
+impl Part {
+    /// The part with its title trimmed, or the first field that cannot be accepted.
+    pub fn checked(mut self) -> Result<Self, Refused> {
+        self.title = bounds::check_title("title", "Part", &self.title)?;
+        bounds::MONEY.check_known(self.price_minor.map(f64::from))?;
+        if let Some(day) = &self.expected {
+            crate::time::check_day("expected", "Expected day", day)?;
+        }
+        if let Some(delivery) = &self.delivery {
+            delivery.check()?;
+        }
+        Ok(self)
+    }
+}
+
+impl Delivery {
+    fn check(&self) -> Result<(), Refused> {
+        if let Some(day) = &self.ordered {
+            crate::time::check_day("ordered", "Day of the order", day)?;
+        }
+        let least = bounds::LEAST_DAYS.check(self.least_days)?;
+        let likely = bounds::LIKELY_DAYS.check(self.likely_days)?;
+        let most = bounds::MOST_DAYS.check(self.most_days)?;
+        if self.long_tail == Some(true) && likely <= 0.0 {
+            return Err(Refused::Conflict {
+                field: bounds::LIKELY_DAYS.field.to_owned(),
+                reason: "Delivery: what may take far longer takes more than 0 days as a rule".to_owned(),
+            });
+        }
+        if least <= likely && likely <= most {
+            return Ok(());
+        }
+        Err(Refused::Conflict {
+            field: bounds::LIKELY_DAYS.field.to_owned(),
+            reason: format!("Delivery: {least}, {likely} and {most} days must stand in this order"),
+        })
+    }
+}

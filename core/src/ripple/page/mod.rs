@@ -1,0 +1,7 @@
+//! The page of a proposal: what is asked, and everything that it changes.
+
+mod answer;
+mod ask;
+
+pub use answer::ripple_sheet;
+pub use ask::{ItemShift, RippleAsk, RippleSheet, Shift};

@@ -1,0 +1,63 @@
+//! Civil days: read, written, counted and spoken. The calendar is the proleptic Gregorian one (crate `chrono`).
+
+use chrono::{Datelike, NaiveDate};
+
+use crate::error::Refused;
+
+/// A civil day, counted from 1 January 1970.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) struct Day(pub(crate) i64);
+
+impl Day {
+    /// Reads `YYYY-MM-DD`; none when there is no such day between 1970 and 2100.
+    pub(crate) fn read(text: &str) -> Option<Day> {
+        let written_out = text.len() == 10 && text.bytes().all(|byte| byte.is_ascii_digit() || byte == b'-');
+        let date = NaiveDate::parse_from_str(text, "%Y-%m-%d").ok().filter(|_| written_out)?;
+        (1970..=2100).contains(&date.year()).then(|| Day(i64::from(date.num_days_from_ce()) - CE_TO_1970))
+    }
+
+    /// The day so many days later.
+    pub(crate) fn plus(self, days: i64) -> Day {
+        Day(self.0.saturating_add(days))
+    }
+
+    /// Day of the week, Monday is 1. The first of January 1970 was a Thursday.
+    pub(crate) fn weekday(self) -> u32 {
+        u32::try_from((self.0 + 3).rem_euclid(7) + 1).unwrap_or(1)
+    }
+
+    /// The day as `YYYY-MM-DD`.
+    pub(crate) fn text(self) -> String {
+        self.date().format("%Y-%m-%d").to_string()
+    }
+
+    /// The day as one says it: “Sat 4 Apr”.
+    pub(crate) fn spoken(self) -> String {
+        self.date().format("%a %-d %b").to_string()
+    }
+
+    fn date(self) -> NaiveDate {
+        i32::try_from(self.0 + CE_TO_1970).ok().and_then(NaiveDate::from_num_days_from_ce_opt).unwrap_or_default()
+    }
+}
+
+/// Days from 1 January of the year 1 to 1 January 1970, both counted.
+const CE_TO_1970: i64 = 719_163;
+
+/// Accepts a day written `YYYY-MM-DD` that the calendar has, from 1970 to 2100.
+///
+/// ```
+/// use layshaft_core::time::check_day;
+/// assert!(check_day("expected", "Expected day", "2028-02-29").is_ok());
+/// assert!(check_day("expected", "Expected day", "2026-02-29").is_err());
+/// ```
+pub fn check_day(field: &str, label: &str, day: &str) -> Result<(), Refused> {
+    match Day::read(day) {
+        Some(_) => Ok(()),
+        None => Err(Refused::Unreadable {
+            field: field.to_owned(),
+            label: label.to_owned(),
+            reason: format!("'{day}' is no day; write year-month-day, as in 2026-04-02, from 1970 to 2100"),
+        }),
+    }
+}

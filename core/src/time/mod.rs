@@ -1,0 +1,9 @@
+//! Moments, the local clock and civil days. The host gives the time; nothing here reads a clock.
+
+mod day;
+mod zone;
+
+pub(crate) use day::Day;
+pub use day::check_day;
+pub(crate) use zone::{DAY_MS, HOUR_MS, MINUTE_MS};
+pub use zone::{Moment, Zone, ZoneShift};

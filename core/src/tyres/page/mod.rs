@@ -1,0 +1,6 @@
+//! The page of a tyre: what is asked, what is answered, how it was worked out.
+
+mod answer;
+mod working;
+
+pub use answer::{TyreAsk, TyreSheet, tyre_sheet};
