@@ -2457,271 +2457,271 @@ private let initializationResult: InitializationResult = {
     if bindings_contract_version != scaffolding_contract_version {
         return InitializationResult.contractVersionMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 5524) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 41789) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 64260) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 10500) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 22145) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 50458) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 38196) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 19230) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 62537) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 14242) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 56555) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 34790) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 54058) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 25220) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_bike() != 40056) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_bike() != 28396) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_brakes() != 41558) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_brakes() != 58343) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 59608) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 9258) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 46342) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 52052) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 32357) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 43185) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 42256) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 62924) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 37381) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 20826) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_charging() != 11199) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 45655) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 52722) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_cure() != 20876) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() != 23936) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() != 40242) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_describe_place() != 30810) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_describe_place() != 16137) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 51346) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 21618) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 1749) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 13273) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fault() != 54516) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fault() != 63060) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_filling() != 36016) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 54215) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 1564) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 33478) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 15937) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 35159) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 62194) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 40448) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 239) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 8735) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 40209) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 57924) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 3745) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36898) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_harness() != 10872) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_harness() != 43395) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_history() != 5957) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_history() != 46904) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 38207) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 62367) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_job() != 38510) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 47739) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 29393) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 61692) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 60778) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 46278) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_load() != 57538) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 32851) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 6770) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 34832) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 15653) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 3987) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 44143) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_note_export() != 17706) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_note_export() != 29532) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_open_bike() != 49757) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_open_bike() != 45597) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_photo() != 43528) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_photo() != 53270) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_plan() != 11839) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_plan() != 40101) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_process() != 43028) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_process() != 40412) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_products() != 21667) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_products() != 47624) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() != 46666) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() != 29875) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 56549) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 13462) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() != 38002) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() != 42591) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() != 42705) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() != 1957) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() != 23141) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() != 1568) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 7591) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 32902) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 58469) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 10057) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 24951) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 58543) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 25533) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 1273) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 58309) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 56558) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 47120) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 32303) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 9747) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 13848) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 55989) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 54762) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 53621) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 28570) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 9182) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 23367) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 9280) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 35552) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 38349) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 45939) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 48899) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 43973) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 39669) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 1368) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 56978) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_set_aside() != 61600) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_set_aside() != 30803) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 38065) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_settle() != 62787) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_settle() != 51580) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_shelf() != 36148) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_shelf() != 51046) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() != 18486) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() != 2423) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 38629) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 9350) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 50381) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 61026) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 24419) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 13989) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 42981) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 37118) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 22058) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 26011) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 23483) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 16654) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 17915) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_today() != 16143) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_tyres() != 21682) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_tyres() != 1401) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_undo() != 19654) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 50504) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 47472) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_wire() != 58905) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory() != 29778) {

@@ -526,183 +526,183 @@ def _uniffi_check_contract_api_version(lib):
         raise InternalError("UniFFI contract version mismatch: try cleaning and rebuilding your project")
 
 def _uniffi_check_api_checksums(lib):
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 5524:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() != 41789:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 64260:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() != 10500:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 22145:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() != 50458:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 63470:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() != 38196:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 19230:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() != 62537:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 59536:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() != 14242:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 56555:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() != 34790:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 54058:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() != 25220:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() != 40056:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() != 28396:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_brakes() != 41558:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_brakes() != 58343:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 59608:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() != 9258:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 46342:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() != 52052:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 32357:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() != 43185:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 42256:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() != 62924:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 37381:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() != 20826:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() != 51385:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() != 11199:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 45655:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() != 52722:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() != 11896:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() != 20876:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() != 23936:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() != 40242:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place() != 30810:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place() != 16137:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 43969:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() != 51346:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 21618:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 1749:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 50980:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 13273:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() != 54516:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() != 63060:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() != 18242:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() != 36016:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 54215:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() != 1564:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 33478:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() != 15937:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 35159:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() != 62194:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 40448:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() != 239:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 8735:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() != 40209:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 57924:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 3745:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36897:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36898:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() != 10872:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() != 43395:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_history() != 5957:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_history() != 46904:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 38207:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() != 62367:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_job() != 34548:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_job() != 38510:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 47739:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() != 29393:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 49816:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() != 61692:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 60778:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() != 46278:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_load() != 60374:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_load() != 57538:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 32851:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() != 6770:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 41669:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() != 34832:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 15653:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() != 3987:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 49061:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() != 44143:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_export() != 17706:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_note_export() != 29532:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_open_bike() != 49757:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_open_bike() != 45597:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() != 43528:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() != 53270:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() != 11839:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() != 40101:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_process() != 43028:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_process() != 40412:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_products() != 21667:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_products() != 47624:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() != 46666:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() != 29875:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 56549:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() != 13462:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() != 38002:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() != 42591:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() != 42705:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() != 1957:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() != 23141:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() != 1568:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 7591:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 32902:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 58469:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 10057:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 24951:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 58543:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 25533:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 1273:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 58309:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() != 56558:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 47120:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() != 32303:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 9747:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() != 13848:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 55989:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() != 54762:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 9551:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() != 53621:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 28570:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() != 9182:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 23367:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() != 9280:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 35552:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() != 38349:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 45939:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() != 48899:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 43973:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() != 39669:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 47930:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() != 1368:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 40390:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() != 56978:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside() != 61600:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside() != 30803:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 60544:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() != 38065:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() != 62787:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() != 51580:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_shelf() != 36148:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_shelf() != 51046:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() != 18486:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() != 2423:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 38629:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() != 9350:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 16455:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() != 50381:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 61026:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() != 24419:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 61990:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 13989:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 17064:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 42981:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 37118:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 22058:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 26011:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 23483:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 16654:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 17915:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_today() != 56810:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_today() != 16143:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tyres() != 21682:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tyres() != 1401:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() != 56271:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() != 19654:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 50504:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() != 47472:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() != 11814:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() != 58905:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory() != 29778:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")

@@ -1535,271 +1535,271 @@ private fun uniffiCheckContractApiVersion(lib: IntegrityCheckingUniffiLib) {
 }
 @Suppress("UNUSED_PARAMETER")
 private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() and 0xFFFF) != 5524) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_adapt_circuit() and 0xFFFF) != 41789) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() and 0xFFFF) != 64260) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_job() and 0xFFFF) != 10500) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() and 0xFFFF) != 22145) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_add_ready_made() and 0xFFFF) != 50458) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() and 0xFFFF) != 63470) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_alarms() and 0xFFFF) != 38196) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() and 0xFFFF) != 19230) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_fault() and 0xFFFF) != 62537) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() and 0xFFFF) != 59536) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_answer_item() and 0xFFFF) != 14242) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() and 0xFFFF) != 56555) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_attach_photo() and 0xFFFF) != 34790) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() and 0xFFFF) != 54058) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_begin_job() and 0xFFFF) != 25220) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() and 0xFFFF) != 40056) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bike() and 0xFFFF) != 28396) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_brakes() and 0xFFFF) != 41558) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_brakes() and 0xFFFF) != 58343) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() and 0xFFFF) != 59608) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_bike_back() and 0xFFFF) != 9258) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() and 0xFFFF) != 46342) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bring_job_back() and 0xFFFF) != 52052) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() and 0xFFFF) != 32357) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_bundle() and 0xFFFF) != 43185) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() and 0xFFFF) != 42256) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_chain_wear() and 0xFFFF) != 62924) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() and 0xFFFF) != 37381) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_change_job() and 0xFFFF) != 20826) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() and 0xFFFF) != 51385) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_charging() and 0xFFFF) != 11199) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() and 0xFFFF) != 45655) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_close_fault() and 0xFFFF) != 52722) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() and 0xFFFF) != 11896) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_cure() and 0xFFFF) != 20876) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() and 0xFFFF) != 23936) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_bike() and 0xFFFF) != 40242) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place() and 0xFFFF) != 30810) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_describe_place() and 0xFFFF) != 16137) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() and 0xFFFF) != 43969) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure() and 0xFFFF) != 51346) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() and 0xFFFF) != 21618) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() and 0xFFFF) != 1749) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() and 0xFFFF) != 50980) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() and 0xFFFF) != 13273) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() and 0xFFFF) != 54516) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() and 0xFFFF) != 63060) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() and 0xFFFF) != 18242) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_filling() and 0xFFFF) != 36016) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() and 0xFFFF) != 54215) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_finish_job() and 0xFFFF) != 1564) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() and 0xFFFF) != 33478) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_brake() and 0xFFFF) != 15937) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() and 0xFFFF) != 35159) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_consumer() and 0xFFFF) != 62194) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() and 0xFFFF) != 40448) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_flasher() and 0xFFFF) != 239) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() and 0xFFFF) != 8735) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_sprockets() and 0xFFFF) != 40209) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() and 0xFFFF) != 57924) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() and 0xFFFF) != 3745) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() and 0xFFFF) != 36897) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() and 0xFFFF) != 36898) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() and 0xFFFF) != 10872) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() and 0xFFFF) != 43395) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_history() and 0xFFFF) != 5957) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_history() and 0xFFFF) != 46904) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() and 0xFFFF) != 38207) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_inspection() and 0xFFFF) != 62367) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_job() and 0xFFFF) != 34548) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_job() and 0xFFFF) != 38510) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() and 0xFFFF) != 47739) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lack_tool() and 0xFFFF) != 29393) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() and 0xFFFF) != 49816) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lamps() and 0xFFFF) != 61692) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() and 0xFFFF) != 60778) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_lay_coat() and 0xFFFF) != 46278) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load() and 0xFFFF) != 60374) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load() and 0xFFFF) != 57538) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() and 0xFFFF) != 32851) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_load_demo() and 0xFFFF) != 6770) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() and 0xFFFF) != 41669) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_mixing() and 0xFFFF) != 34832) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() and 0xFFFF) != 15653) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_move_coat() and 0xFFFF) != 3987) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() and 0xFFFF) != 49061) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_note_climate() and 0xFFFF) != 44143) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_note_export() and 0xFFFF) != 17706) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_note_export() and 0xFFFF) != 29532) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_open_bike() and 0xFFFF) != 49757) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_open_bike() and 0xFFFF) != 45597) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() and 0xFFFF) != 43528) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_photo() and 0xFFFF) != 53270) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() and 0xFFFF) != 11839) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_plan() and 0xFFFF) != 40101) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_process() and 0xFFFF) != 43028) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_process() and 0xFFFF) != 40412) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_products() and 0xFFFF) != 21667) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_products() and 0xFFFF) != 47624) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() and 0xFFFF) != 46666) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_bike_away() and 0xFFFF) != 29875) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() and 0xFFFF) != 56549) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_job_away() and 0xFFFF) != 13462) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() and 0xFFFF) != 38002) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_part_away() and 0xFFFF) != 42591) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() and 0xFFFF) != 42705) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_photo_away() and 0xFFFF) != 1957) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() and 0xFFFF) != 23141) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_put_tightening_away() and 0xFFFF) != 1568) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() and 0xFFFF) != 7591) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() and 0xFFFF) != 32902) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() and 0xFFFF) != 58469) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() and 0xFFFF) != 10057) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() and 0xFFFF) != 24951) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() and 0xFFFF) != 58543) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() and 0xFFFF) != 25533) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() and 0xFFFF) != 1273) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() and 0xFFFF) != 58309) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_consumer() and 0xFFFF) != 56558) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() and 0xFFFF) != 47120) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_drive() and 0xFFFF) != 32303) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() and 0xFFFF) != 9747) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_fluid() and 0xFFFF) != 13848) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() and 0xFFFF) != 55989) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_indication() and 0xFFFF) != 54762) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() and 0xFFFF) != 9551) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_part() and 0xFFFF) != 53621) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() and 0xFFFF) != 28570) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_supply() and 0xFFFF) != 9182) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() and 0xFFFF) != 23367) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_tightening() and 0xFFFF) != 9280) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() and 0xFFFF) != 35552) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_wheel() and 0xFFFF) != 38349) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() and 0xFFFF) != 45939) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_remove_consumer() and 0xFFFF) != 48899) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() and 0xFFFF) != 43973) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reopen_job() and 0xFFFF) != 39669) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() and 0xFFFF) != 47930) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_ripple() and 0xFFFF) != 1368) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() and 0xFFFF) != 40390) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sand_coat() and 0xFFFF) != 56978) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside() and 0xFFFF) != 61600) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_aside() and 0xFFFF) != 30803) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() and 0xFFFF) != 60544) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_set_bench_time() and 0xFFFF) != 38065) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() and 0xFFFF) != 62787) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_settle() and 0xFFFF) != 51580) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_shelf() and 0xFFFF) != 36148) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_shelf() and 0xFFFF) != 51046) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() and 0xFFFF) != 18486) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_sprocket_choice() and 0xFFFF) != 2423) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() and 0xFFFF) != 38629) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_bike() and 0xFFFF) != 9350) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() and 0xFFFF) != 16455) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_cure() and 0xFFFF) != 50381) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() and 0xFFFF) != 61026) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_fault() and 0xFFFF) != 24419) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() and 0xFFFF) != 61990) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() and 0xFFFF) != 13989) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() and 0xFFFF) != 17064) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() and 0xFFFF) != 42981) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() and 0xFFFF) != 37118) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() and 0xFFFF) != 22058) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() and 0xFFFF) != 26011) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() and 0xFFFF) != 23483) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() and 0xFFFF) != 16654) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() and 0xFFFF) != 17915) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_today() and 0xFFFF) != 56810) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_today() and 0xFFFF) != 16143) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tyres() and 0xFFFF) != 21682) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tyres() and 0xFFFF) != 1401) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() and 0xFFFF) != 56271) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo() and 0xFFFF) != 19654) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() and 0xFFFF) != 50504) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_undo_fault_step() and 0xFFFF) != 47472) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() and 0xFFFF) != 11814) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_wire() and 0xFFFF) != 58905) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_constructor_bench_in_memory() and 0xFFFF) != 29778) {
