@@ -2,6 +2,7 @@
 
 mod graph;
 mod house;
+mod made_up;
 
 use std::collections::BTreeMap;
 use std::fmt::Write;
