@@ -4,7 +4,7 @@ use std::ffi::OsStr;
 use std::path::Path;
 use std::process::{Command, Stdio};
 
-use crate::{clock, paths};
+use crate::paths;
 
 /// Why a command could not be carried out, in words for the person at the keyboard.
 #[derive(Debug)]
@@ -22,7 +22,6 @@ pub type Outcome<T = ()> = Result<T, Failure>;
 pub fn program(name: impl AsRef<OsStr>) -> Command {
     let mut command = Command::new(name);
     command.current_dir(paths::root());
-    clock::share(&mut command);
     command
 }
 

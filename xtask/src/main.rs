@@ -2,7 +2,6 @@
 //!
 //! Each command first sees to what it needs (`needs`), then does its work, and says plainly which program failed.
 
-mod clock;
 mod command;
 mod generate;
 mod kotlin;
