@@ -7,7 +7,8 @@ use super::explain::{PlanRow, held_by, rows};
 use super::hours::TimeAxes;
 use super::outlook::{Odds, chances};
 use super::search::{
-    Orders, Outline, PreviousOrder, Problem, Timetable, last_over, mark_what_never_fits, misses, rehearsed, tries_all,
+    Orders, Outline, PreviousOrder, Problem, Timetable, last_over, mark_what_never_fits, misses, sampled_orders,
+    tries_all,
 };
 use super::tasks::{Clockwork, Needs, Task, WaitRule, give_up_windows, limit_missed};
 use crate::quantity::{Finding, Weight};
@@ -51,22 +52,22 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, wi
     let benches = TimeAxes::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
     needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
     let before = before.urgency(bike, &needs.tasks);
-    let mut best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
+    let mut best = best_in_order(&problem_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
     let missed: Vec<bool> = needs.tasks.iter().zip(&best).map(|(task, laid)| misses(task, laid.as_ref())).collect();
     if give_up_windows(&mut needs.tasks, &missed, &needs.paintings, moment, &mut needs.findings) {
-        best = best_in_order(&ground_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
+        best = best_in_order(&problem_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
     }
-    let mut ground = ground_of(&needs.tasks, &benches, &clockwork);
+    let mut problem = problem_of(&needs.tasks, &benches, &clockwork);
     let standing = PreviousOrder::of(&needs.tasks, &best);
-    let plan = filled(&ground, &needs, best);
+    let plan = filled(&problem, &needs, best);
     let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
     needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
     let ready_ms = ready_ms(&needs, &plan);
-    let bound_ms = ready_ms.and_then(|ready_ms| bound_ms(&ground, &needs, ready_ms));
-    let held_by = held_by(bike, moment, &needs, &ground, &plan, ready_ms);
-    let mut rows = rows(bike, moment.at_ms(), &needs, &ground, &plan, ready_ms);
-    ground.until_ms = ready_ms.map_or(i64::MAX, |ready_ms| ready_ms.saturating_add(LIVED_DAYS * DAY_MS));
-    let chances = ready_ms.filter(|_| with_odds).and_then(|_| chances(bike, moment, &needs, &ground, &plan));
+    let bound_ms = ready_ms.and_then(|ready_ms| bound_ms(&problem, &needs, ready_ms));
+    let held_by = held_by(bike, moment, &needs, &problem, &plan, ready_ms);
+    let mut rows = rows(bike, moment.at_ms(), &needs, &problem, &plan, ready_ms);
+    problem.until_ms = ready_ms.map_or(i64::MAX, |ready_ms| ready_ms.saturating_add(LIVED_DAYS * DAY_MS));
+    let chances = ready_ms.filter(|_| with_odds).and_then(|_| chances(bike, moment, &needs, &problem, &plan));
     for row in rows.iter_mut().filter(|row| row.state != JobState::Done) {
         row.critical_share = chances.as_ref().map(|all| all.critical.get(row.job.as_str()).copied().unwrap_or(0.0));
     }
@@ -75,48 +76,48 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, wi
     Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings, standing }
 }
 
-fn ground_of<'a>(tasks: &'a [Task<'a>], benches: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {
+fn problem_of<'a>(tasks: &'a [Task<'a>], benches: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {
     Problem { tasks, benches, clockwork, until_ms: i64::MAX }
 }
 
 /// The best of the orders, each laid as it is.
-fn best_in_order(ground: &Problem, moment: &Moment, before: Option<&[f64]>) -> Timetable {
-    let outlines = outlines(ground, moment);
+fn best_in_order(problem: &Problem, moment: &Moment, before: Option<&[f64]>) -> Timetable {
+    let outlines = outlines(problem, moment);
     let mut orders = Orders::of(&outlines, before);
     let mut rehearsals = true;
     let batches = std::iter::from_fn(|| {
         let batch = orders.next_batch();
-        batch.or_else(|| std::mem::take(&mut rehearsals).then(|| rehearsed(ground, moment, orders.made())))
+        batch.or_else(|| std::mem::take(&mut rehearsals).then(|| sampled_orders(problem, moment, orders.made())))
     });
-    ground.best(batches.flatten())
+    problem.best(batches.flatten())
 }
 
 /// The plan with its gaps filled.
-fn filled(ground: &Problem, needs: &Needs, mut plan: Timetable) -> Timetable {
+fn filled(problem: &Problem, needs: &Needs, mut plan: Timetable) -> Timetable {
     let keeps_its_place = last_over(&plan).filter(|last| over_ms(&plan, *last) >= needs.running_until_ms());
-    ground.fill_gaps(&mut plan, keeps_its_place);
+    problem.fill_gaps(&mut plan, keeps_its_place);
     plan
 }
 
 /// What the ready date cannot be before. Where every order was tried, that is the ready date itself.
-fn bound_ms(ground: &Problem, needs: &Needs, ready_ms: i64) -> Option<i64> {
-    if tries_all(ground.tasks.len()) {
+fn bound_ms(problem: &Problem, needs: &Needs, ready_ms: i64) -> Option<i64> {
+    if tries_all(problem.tasks.len()) {
         return Some(ready_ms);
     }
-    let least_ms = ground.lower_bound().over_ms.max(needs.running_until_ms()).max(needs.last_done_ms);
+    let least_ms = problem.lower_bound().over_ms.max(needs.running_until_ms()).max(needs.last_done_ms);
     least_ms.map(|least_ms| least_ms.min(ready_ms))
 }
 
 /// The tasks as the orders see them. Hours count from this morning's midnight and not from now, so that the plan does
 /// not turn over while one looks at it.
-fn outlines(ground: &Problem, moment: &Moment) -> Vec<Outline> {
+fn outlines(problem: &Problem, moment: &Moment) -> Vec<Outline> {
     let hours = |long_ms: i64| long_ms as f64 / HOUR_MS as f64;
     let midnight_ms = moment.zone.instant_of(moment.zone.day_at(moment.at_ms()), 0);
-    let tasks = ground.tasks.iter().enumerate();
+    let tasks = problem.tasks.iter().enumerate();
     tasks
         .map(|(place, task)| Outline {
             work_hours: hours(task.work_ms),
-            wait_hours: hours(ground.clockwork.long_ms_of(place, &task.wait, midnight_ms)),
+            wait_hours: hours(problem.clockwork.long_ms_of(place, &task.wait, midnight_ms)),
             from_hours: task.freed_ms.map_or(0.0, |freed_ms| hours(freed_ms - midnight_ms).max(0.0)),
             after: task.after.clone(),
             limits: task.limits,

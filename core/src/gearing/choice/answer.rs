@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::goal::{SprocketGoal, ratio_for};
 use super::limits::{TeethLimits, check_sizes};
 use super::order::{better_first, in_words};
-use super::pair::{Ground, SprocketPair};
+use super::pair::{PairInputs, SprocketPair};
 use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{chain_size_source, final_ratio, geometry, kinematics};
@@ -97,9 +97,9 @@ pub fn sprocket_choice_sheet(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Spr
     };
     let axle = Axle::of(drive)?;
     let limits = TeethLimits::of(drive, made);
-    let ground = Ground { bike, goal, wanted_ratio, fitted, axle: axle.as_ref(), rear: rear.ok(), road_speed_kmh };
+    let inputs = PairInputs { bike, goal, wanted_ratio, fitted, axle: axle.as_ref(), rear: rear.ok(), road_speed_kmh };
     let mut pairs: Vec<SprocketPair> =
-        limits.pairs(&ask.front_sizes, &ask.rear_sizes).map(|teeth| ground.pair(teeth)).collect();
+        limits.pairs(&ask.front_sizes, &ask.rear_sizes).map(|teeth| inputs.pair(teeth)).collect();
     pairs.sort_by(|a, b| better_first(goal, a, b));
     let pairs_in_all = u32::try_from(pairs.len()).unwrap_or(u32::MAX);
     let mut findings = on_choice(bike, goal, &limits, &pairs);

@@ -65,7 +65,7 @@ pub struct SprocketPair {
 const SLACK_ROOM_MM: f64 = 3.0;
 
 /// What all pairs are worked out with.
-pub(super) struct Ground<'a> {
+pub(super) struct PairInputs<'a> {
     pub bike: &'a Bike,
     pub goal: Option<&'a SprocketGoal>,
     pub wanted_ratio: Option<f64>,
@@ -75,7 +75,7 @@ pub(super) struct Ground<'a> {
     pub road_speed_kmh: f64,
 }
 
-impl Ground<'_> {
+impl PairInputs<'_> {
     /// A pair with everything that follows.
     pub fn pair(&self, (front_teeth, rear_teeth): (u32, u32)) -> SprocketPair {
         let drive = &self.bike.fitted.drive;

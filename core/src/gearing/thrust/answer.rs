@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::curves::{GearCurve, gear_curves, resistance_curve};
 use super::findings;
 use super::gears::{Cruise, GearDrop, GearingMatch, cruise, drops, gearing_match};
-use super::ground::{Ground, LOWEST_SHARE, ThrustAsk};
+use super::machine::{LOWEST_SHARE, Machine, ThrustAsk};
 use super::power::Shape;
 use super::road_load::{Resistance, RollingLaw};
 use super::top_speed::TopSpeed;
@@ -93,42 +93,42 @@ const POWER_POINTS: u32 = 32;
 pub fn thrust_sheet(bike: &Bike, ask: &ThrustAsk) -> Result<ThrustSheet, Refused> {
     let speeds = cruise_speeds(&ask.cruise_kmh)?;
     let spec = &bike.fitted;
-    let ground = Ground::of(bike, spec, ask)?;
-    let fitted = Ground::of(bike, spec, &ThrustAsk { front_teeth: None, rear_teeth: None, ..ask.clone() });
-    let fitted_top = fitted.ok().and_then(|ground| ground.top());
-    let top = ground.top();
-    let gearing = gearing_match(&ground, &spec.drive);
-    let mut found = findings::on_top(top.as_ref(), fitted_top.as_ref(), gearing.as_ref(), ground.train.gears.len());
+    let machine = Machine::of(bike, spec, ask)?;
+    let fitted = Machine::of(bike, spec, &ThrustAsk { front_teeth: None, rear_teeth: None, ..ask.clone() });
+    let fitted_top = fitted.ok().and_then(|machine| machine.top());
+    let top = machine.top();
+    let gearing = gearing_match(&machine, &spec.drive);
+    let mut found = findings::on_top(top.as_ref(), fitted_top.as_ref(), gearing.as_ref(), machine.train.gears.len());
     found.extend(findings::on_tyre(&spec.rear_wheel, top.as_ref()));
-    found.extend(findings::on_rolling(&ground.load.rolling, top.as_ref()));
+    found.extend(findings::on_rolling(&machine.load.rolling, top.as_ref()));
     Ok(ThrustSheet {
-        front_teeth: ground.train.front_teeth,
-        rear_teeth: ground.train.rear_teeth,
-        power_source: match ground.engine.shape {
+        front_teeth: machine.train.front_teeth,
+        rear_teeth: machine.train.rear_teeth,
+        power_source: match machine.engine.shape {
             Shape::Points(_) => PowerSource::Points,
             Shape::Peaks { .. } => PowerSource::Peaks,
             Shape::PeakOnly => PowerSource::PeakPower,
         },
-        peak_kw: ground.engine.peak.0,
-        peak_rpm: ground.engine.peak.1,
-        limit_rpm: ground.engine.limit_rpm,
-        power_curve: power_curve(&ground),
-        mass_kg: ground.load.mass_kg,
-        rolling: ground.load.rolling.clone(),
-        drag_area_m2: ground.load.drag_area_m2,
-        drive_efficiency: ground.efficiency,
-        air_density: ground.load.air_density,
-        grade_percent: ground.load.grade_percent,
-        head_wind_kmh: ground.load.head_wind_kmh,
-        gears: gear_curves(&ground),
-        resistance: resistance_curve(&ground),
-        working: working(&ground, top.as_ref(), gearing.as_ref()),
+        peak_kw: machine.engine.peak.0,
+        peak_rpm: machine.engine.peak.1,
+        limit_rpm: machine.engine.limit_rpm,
+        power_curve: power_curve(&machine),
+        mass_kg: machine.load.mass_kg,
+        rolling: machine.load.rolling.clone(),
+        drag_area_m2: machine.load.drag_area_m2,
+        drive_efficiency: machine.efficiency,
+        air_density: machine.load.air_density,
+        grade_percent: machine.load.grade_percent,
+        head_wind_kmh: machine.load.head_wind_kmh,
+        gears: gear_curves(&machine),
+        resistance: resistance_curve(&machine),
+        working: working(&machine, top.as_ref(), gearing.as_ref()),
         top,
         fitted_top,
         gearing,
-        drops: drops(&ground),
-        cruises: speeds.into_iter().filter_map(|kmh| cruise(&ground, kmh)).collect(),
-        assumptions: ground.assumptions.clone(),
+        drops: drops(&machine),
+        cruises: speeds.into_iter().filter_map(|kmh| cruise(&machine, kmh)).collect(),
+        assumptions: machine.assumptions.clone(),
         cautions: cautions(),
         findings: found,
     })
@@ -148,12 +148,12 @@ fn cruise_speeds(asked: &[f64]) -> Result<Vec<f64>, Refused> {
     asked.iter().map(|kmh| bound.check(*kmh)).collect()
 }
 
-fn power_curve(ground: &Ground) -> Vec<PowerPoint> {
+fn power_curve(machine: &Machine) -> Vec<PowerPoint> {
     let rpm = |step: u32| {
         let share = LOWEST_SHARE + (1.0 - LOWEST_SHARE) * f64::from(step) / f64::from(POWER_POINTS);
-        ground.engine.limit_rpm * share
+        machine.engine.limit_rpm * share
     };
-    (0..=POWER_POINTS).map(|step| PowerPoint { rpm: rpm(step), kw: ground.engine.kw_at(rpm(step)) }).collect()
+    (0..=POWER_POINTS).map(|step| PowerPoint { rpm: rpm(step), kw: machine.engine.kw_at(rpm(step)) }).collect()
 }
 
 fn cautions() -> Vec<String> {

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::ground::{Ground, LOWEST_SHARE};
+use super::machine::{LOWEST_SHARE, Machine};
 use super::road_load::Resistance;
 use super::top_speed::TopSpeed;
 
@@ -38,29 +38,29 @@ const GEAR_POINTS: u32 = 24;
 const ROAD_POINTS: u32 = 40;
 
 /// The thrust lines, first gear first.
-pub(super) fn gear_curves(ground: &Ground) -> Vec<GearCurve> {
-    let limit = ground.engine.limit_rpm;
+pub(super) fn gear_curves(machine: &Machine) -> Vec<GearCurve> {
+    let limit = machine.engine.limit_rpm;
     let curve = |gear: u32, overall_ratio: f64| {
         let points: Vec<CurvePoint> = (0..=GEAR_POINTS)
             .map(|step| {
                 let share = LOWEST_SHARE + (1.0 - LOWEST_SHARE) * f64::from(step) / f64::from(GEAR_POINTS);
                 let engine_rpm = limit * share;
                 CurvePoint {
-                    road_speed_kmh: ground.kmh(overall_ratio, engine_rpm),
+                    road_speed_kmh: machine.kmh(overall_ratio, engine_rpm),
                     engine_rpm,
-                    newtons: ground.thrust(overall_ratio, engine_rpm),
+                    newtons: machine.thrust(overall_ratio, engine_rpm),
                 }
             })
             .collect();
         let most_newtons = points.iter().map(|point| point.newtons).fold(0.0, f64::max);
-        GearCurve { gear, overall_ratio, most_newtons, top: ground.top_of(gear, overall_ratio), points }
+        GearCurve { gear, overall_ratio, most_newtons, top: machine.top_of(gear, overall_ratio), points }
     };
-    ground.train.gears.iter().map(|line| curve(line.gear, line.overall_ratio)).collect()
+    machine.train.gears.iter().map(|line| curve(line.gear, line.overall_ratio)).collect()
 }
 
 /// The resistance line from standstill to the fastest point of any thrust line.
-pub(super) fn resistance_curve(ground: &Ground) -> Vec<Resistance> {
-    let ends = ground.train.gears.iter().map(|line| ground.kmh(line.overall_ratio, ground.engine.limit_rpm));
+pub(super) fn resistance_curve(machine: &Machine) -> Vec<Resistance> {
+    let ends = machine.train.gears.iter().map(|line| machine.kmh(line.overall_ratio, machine.engine.limit_rpm));
     let far = ends.fold(0.0, f64::max);
-    (0..=ROAD_POINTS).map(|step| ground.resistance(far * f64::from(step) / f64::from(ROAD_POINTS))).collect()
+    (0..=ROAD_POINTS).map(|step| machine.resistance(far * f64::from(step) / f64::from(ROAD_POINTS))).collect()
 }

@@ -3,7 +3,7 @@
 
 use super::findings::tyre_limit;
 use super::gears::gearing_match;
-use super::ground::{Ground, ThrustAsk};
+use super::machine::{Machine, ThrustAsk};
 use super::working::road_load;
 use crate::quantity::{Judgement, Quantity};
 use crate::record::{Bike, Spec};
@@ -14,8 +14,8 @@ pub(in crate::gearing) fn derive_thrust(bike: &Bike, spec: &Spec) -> Vec<Quantit
     if spec.drive.drag_area_m2.is_none() {
         return Vec::new();
     }
-    let Ok(ground) = Ground::of(bike, spec, &ThrustAsk::default()) else { return Vec::new() };
-    let Some(top) = ground.top() else { return Vec::new() };
+    let Ok(machine) = Machine::of(bike, spec, &ThrustAsk::default()) else { return Vec::new() };
+    let Some(top) = machine.top() else { return Vec::new() };
     let quantity = |id: &str, label: &str, value: f64, unit: Unit| Quantity {
         id: id.to_owned(),
         label: label.to_owned(),
@@ -31,7 +31,7 @@ pub(in crate::gearing) fn derive_thrust(bike: &Bike, spec: &Spec) -> Vec<Quantit
         speed.why = Some(format!("the rear tyre is rated to {limit:.0} km/h"));
     }
     let mut quantities = vec![speed, quantity("rpm.at-top-speed", "Engine speed at top speed", top.rpm, Unit::Rpm)];
-    let off = gearing_match(&ground, &spec.drive).and_then(|matched| matched.off_percent);
+    let off = gearing_match(&machine, &spec.drive).and_then(|matched| matched.off_percent);
     quantities.extend(off.map(|off| {
         quantity(
             "gearing.top-against-peak-power",

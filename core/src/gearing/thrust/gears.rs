@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use super::ground::Ground;
+use super::machine::Machine;
 use super::top_speed::{HeldBy, TopSpeed, power_limited_speed};
 use crate::gearing::wanted_ratio;
 use crate::record::Drive;
@@ -82,9 +82,9 @@ pub fn drop_to(engine_rpm: f64, gear_ratio: f64, next_ratio: f64) -> f64 {
 const SUITS_PERCENT: f64 = 3.0;
 
 /// The drops from gear to gear at the engine's limit.
-pub(super) fn drops(ground: &Ground) -> Vec<GearDrop> {
-    let from_rpm = ground.engine.limit_rpm;
-    let pairs = ground.train.gears.windows(2).filter_map(|pair| match pair {
+pub(super) fn drops(machine: &Machine) -> Vec<GearDrop> {
+    let from_rpm = machine.engine.limit_rpm;
+    let pairs = machine.train.gears.windows(2).filter_map(|pair| match pair {
         [low, high] => Some((low, high)),
         _ => None,
     });
@@ -103,27 +103,27 @@ pub(super) fn drops(ground: &Ground) -> Vec<GearDrop> {
 }
 
 /// Cruising at a speed; none where the bike has no gears.
-pub(super) fn cruise(ground: &Ground, road_speed_kmh: f64) -> Option<Cruise> {
-    let top = ground.train.top()?;
-    let rpm_in_top = ground.rpm(top.overall_ratio, road_speed_kmh);
+pub(super) fn cruise(machine: &Machine, road_speed_kmh: f64) -> Option<Cruise> {
+    let top = machine.train.top()?;
+    let rpm_in_top = machine.rpm(top.overall_ratio, road_speed_kmh);
     let holds = |overall: f64| {
-        ground.rpm(overall, road_speed_kmh) <= ground.engine.limit_rpm
-            && ground.spare_watts(overall, road_speed_kmh) >= 0.0
+        machine.rpm(overall, road_speed_kmh) <= machine.engine.limit_rpm
+            && machine.spare_watts(overall, road_speed_kmh) >= 0.0
     };
     Some(Cruise {
         road_speed_kmh,
         rpm_in_top,
-        needed_kw: ground.resistance(road_speed_kmh).total_newtons * road_speed_kmh / 3600.0,
-        at_hand_kw: ground.wheel_kw(rpm_in_top),
-        highest_gear: ground.train.gears.iter().rev().find(|line| holds(line.overall_ratio)).map(|line| line.gear),
+        needed_kw: machine.resistance(road_speed_kmh).total_newtons * road_speed_kmh / 3600.0,
+        at_hand_kw: machine.wheel_kw(rpm_in_top),
+        highest_gear: machine.train.gears.iter().rev().find(|line| holds(line.overall_ratio)).map(|line| line.gear),
     })
 }
 
 /// Top gear against peak power.
-pub(super) fn gearing_match(ground: &Ground, drive: &Drive) -> Option<GearingMatch> {
-    let line = ground.train.top()?;
-    let top: Option<TopSpeed> = ground.top_of(line.gear, line.overall_ratio);
-    let (peak_kw, peak_rpm) = ground.engine.peak;
+pub(super) fn gearing_match(machine: &Machine, drive: &Drive) -> Option<GearingMatch> {
+    let line = machine.train.top()?;
+    let top: Option<TopSpeed> = machine.top_of(line.gear, line.overall_ratio);
+    let (peak_kw, peak_rpm) = machine.engine.peak;
     let off_percent = top.as_ref().map(|top| (top.rpm / peak_rpm - 1.0) * 100.0);
     let at_limit = top.as_ref().is_some_and(|top| top.held_by == HeldBy::EngineLimit);
     let verdict = match off_percent {
@@ -131,11 +131,11 @@ pub(super) fn gearing_match(ground: &Ground, drive: &Drive) -> Option<GearingMat
         Some(off) if off >= -SUITS_PERCENT => GearingVerdict::Suits,
         _ => GearingVerdict::TooTall,
     };
-    let best_kmh = power_limited_speed(peak_kw * ground.efficiency, &ground.load).ok();
+    let best_kmh = power_limited_speed(peak_kw * machine.efficiency, &machine.load).ok();
     let gears = drive.primary_ratio.zip(drive.gear_ratios.last().copied());
     let best_final_ratio = best_kmh
         .zip(gears)
-        .map(|(kmh, (primary, gear))| wanted_ratio(peak_rpm, kmh, primary, gear, ground.train.circumference_mm));
+        .map(|(kmh, (primary, gear))| wanted_ratio(peak_rpm, kmh, primary, gear, machine.train.circumference_mm));
     Some(GearingMatch {
         verdict,
         top_gear_kmh: top.as_ref().map(|top| top.kmh),

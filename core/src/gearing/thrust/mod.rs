@@ -1,6 +1,6 @@
 //! Thrust and top speed: what the engine pushes with in each gear, what holds the machine back, and where the two meet.
 //!
-//! Reading order: the formulas (`air`, `road_load`, `power`, `top_speed`), what they are worked out with on a bike (`ground`),
+//! Reading order: the formulas (`air`, `road_load`, `power`, `top_speed`), what they are worked out with on a bike (`machine`),
 //! the lines (`curves`, `gears`), what is worth saying (`findings`, `working`), the page (`sheet`) and the quantities (`derived`).
 
 mod air;
@@ -9,7 +9,7 @@ mod curves;
 mod derived;
 mod findings;
 mod gears;
-mod ground;
+mod machine;
 mod power;
 mod road_load;
 #[cfg(test)]
@@ -23,7 +23,7 @@ pub use air::air_density;
 pub use curves::{CurvePoint, GearCurve};
 pub(super) use derived::derive_thrust;
 pub use gears::{Cruise, GearDrop, GearingMatch, GearingVerdict, drop_to};
-pub use ground::ThrustAsk;
+pub use machine::ThrustAsk;
 pub use power::{cubic_law, peaks_agree, power_between_peaks, torque_of};
 pub use road_load::{
     FORMULA_TOP_KMH, Resistance, RoadLoad, RollingLaw, air_resistance, rolling_coefficient, slope_force, thrust,

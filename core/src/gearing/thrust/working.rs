@@ -1,7 +1,7 @@
 //! The working of the page on thrust: every equation with its numbers, and where it comes from.
 
 use super::gears::GearingMatch;
-use super::ground::Ground;
+use super::machine::Machine;
 use super::road_load::RollingLaw;
 use super::top_speed::{HeldBy, TopSpeed};
 use crate::gearing::formulas::kinematics;
@@ -34,11 +34,11 @@ fn air_source() -> Source {
 }
 
 /// The lines on the top speed.
-fn on_top(ground: &Ground, top: &TopSpeed) -> Vec<WorkLine> {
-    let load = &ground.load;
+fn on_top(machine: &Machine, top: &TopSpeed) -> Vec<WorkLine> {
+    let load = &machine.load;
     let at = &top.resistance;
-    let overall = ground.train.gears.iter().find(|line| line.gear == top.gear).map_or(0.0, |line| line.overall_ratio);
-    let kw = ground.engine.kw_at(top.rpm);
+    let overall = machine.train.gears.iter().find(|line| line.gear == top.gear).map_or(0.0, |line| line.overall_ratio);
+    let kw = machine.engine.kw_at(top.rpm);
     let coefficient = match load.rolling {
         RollingLaw::Constant { rolling_coefficient } => rolling_coefficient.to_string(),
         RollingLaw::ByPressure { tyre_bar } => {
@@ -49,7 +49,7 @@ fn on_top(ground: &Ground, top: &TopSpeed) -> Vec<WorkLine> {
         HeldBy::Power => "where power at the wheel equals resistance × speed, found by halving",
         HeldBy::EngineLimit => "the engine's limit; power is left over",
     };
-    let wheel_kw = ground.wheel_kw(top.rpm);
+    let wheel_kw = machine.wheel_kw(top.rpm);
     vec![
         WorkLine::new(
             "Rolling resistance there",
@@ -74,7 +74,7 @@ fn on_top(ground: &Ground, top: &TopSpeed) -> Vec<WorkLine> {
         ),
         WorkLine::new(
             "Power at the wheel there",
-            format!("{kw:.3} kW × {}", ground.efficiency),
+            format!("{kw:.3} kW × {}", machine.efficiency),
             wheel_kw,
             Unit::Kilowatt,
         ),
@@ -83,10 +83,10 @@ fn on_top(ground: &Ground, top: &TopSpeed) -> Vec<WorkLine> {
             format!(
                 "{:.2} N m × {overall:.4} × {} / {:.4} m",
                 super::torque_of(kw, top.rpm),
-                ground.efficiency,
-                ground.radius_mm() / 1000.0
+                machine.efficiency,
+                machine.radius_mm() / 1000.0
             ),
-            ground.thrust(overall, top.rpm),
+            machine.thrust(overall, top.rpm),
             Unit::Newton,
         ),
         WorkLine::new(
@@ -99,22 +99,22 @@ fn on_top(ground: &Ground, top: &TopSpeed) -> Vec<WorkLine> {
 }
 
 /// The whole working.
-pub(super) fn working(ground: &Ground, top: Option<&TopSpeed>, matched: Option<&GearingMatch>) -> Working {
-    let (peak_kw, peak_rpm) = ground.engine.peak;
+pub(super) fn working(machine: &Machine, top: Option<&TopSpeed>, matched: Option<&GearingMatch>) -> Working {
+    let (peak_kw, peak_rpm) = machine.engine.peak;
     let mut lines = vec![WorkLine::new(
         "Torque at peak power",
         format!("{peak_kw} kW × 60,000 / (2π × {peak_rpm})"),
         super::torque_of(peak_kw, peak_rpm),
         Unit::NewtonMetre,
     )];
-    lines.extend(top.into_iter().flat_map(|top| on_top(ground, top)));
+    lines.extend(top.into_iter().flat_map(|top| on_top(machine, top)));
     if let Some((matched, off)) = matched.and_then(|matched| matched.off_percent.map(|off| (matched, off))) {
         let equation =
             format!("({:.0} / {:.0} − 1) × 100", matched.top_gear_rpm.unwrap_or_default(), matched.peak_power_rpm);
         lines.push(WorkLine::new("Top gear against peak power", equation, off, Unit::Percent));
     }
     if let Some((kmh, ratio)) = matched.and_then(|matched| matched.best_kmh.zip(matched.best_final_ratio)) {
-        let equation = format!("peak power at the wheel, {peak_kw} kW × {}, against resistance", ground.efficiency);
+        let equation = format!("peak power at the wheel, {peak_kw} kW × {}, against resistance", machine.efficiency);
         lines.push(WorkLine::new("Speed with the best possible gearing", equation, kmh, Unit::KilometreHour));
         let equation = format!("{peak_rpm} rpm at {kmh:.2} km/h in top, solved for the ratio");
         lines.push(WorkLine::new("Final drive ratio for it", equation, ratio, Unit::None));
@@ -124,13 +124,13 @@ pub(super) fn working(ground: &Ground, top: Option<&TopSpeed>, matched: Option<&
         sources: vec![
             kinematics(),
             road_load(),
-            rolling_source(&ground.load.rolling),
+            rolling_source(&machine.load.rolling),
             air_source(),
-            tyre_source(ground.train.circumference_measured),
+            tyre_source(machine.train.circumference_measured),
         ],
         range: format!(
             "Steady speed, no wheelspin, wind along the road. {} An old engine gives less than its papers say.",
-            ground.assumptions.join(" ")
+            machine.assumptions.join(" ")
         ),
     }
 }

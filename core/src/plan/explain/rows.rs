@@ -20,11 +20,11 @@ pub(crate) fn rows(
     bike: &Bike,
     now_ms: i64,
     needs: &Needs,
-    ground: &Problem,
+    problem: &Problem,
     plan: &Timetable,
     ready_ms: Option<i64>,
 ) -> Vec<PlanRow> {
-    let late = ready_ms.map(|ready_ms| latest(ground, plan, ready_ms)).unwrap_or_default();
+    let late = ready_ms.map(|ready_ms| latest(problem, plan, ready_ms)).unwrap_or_default();
     let mut rows: Vec<(Key, PlanRow)> = bike
         .jobs
         .iter()
@@ -34,8 +34,8 @@ pub(crate) fn rows(
             let mut begins_ms = None;
             let laid = place.and_then(|place| Some((place, plan.get(place)?.as_ref()?)));
             if let Some((place, laid)) = laid {
-                row.work = work(ground, place, laid);
-                row.begin_by_ms = begin_by_ms(ground, place, plan);
+                row.work = work(problem, place, laid);
+                row.begin_by_ms = begin_by_ms(problem, place, plan);
                 row.wait_until_ms = laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms);
                 begins_ms = Some(row.work.first().map_or(laid.end_ms, |span| span.from_ms));
             }
@@ -44,7 +44,7 @@ pub(crate) fn rows(
                 row.critical = late.critical;
             }
             if let (Some(ready_ms), Some(running)) = (ready_ms, needs.running.iter().find(|wait| wait.mark == *mark)) {
-                slack_of_running(&mut row, running, now_ms, ground, &late, ready_ms);
+                slack_of_running(&mut row, running, now_ms, problem, &late, ready_ms);
             }
             let group = if job.state == JobState::Done { 2 } else { u8::from(begins_ms.is_none()) };
             (Key { group, at_ms: begins_ms.or(job.done_ms), rank: job.rank }, row)
@@ -55,14 +55,14 @@ pub(crate) fn rows(
 }
 
 /// The work of a task on the calendar.
-fn work(ground: &Problem, place: usize, laid: &Placement) -> Vec<WorkSpan> {
-    let task = ground.tasks.get(place).filter(|task| task.work_ms > 0);
-    task.map(|task| ground.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms)).unwrap_or_default()
+fn work(problem: &Problem, place: usize, laid: &Placement) -> Vec<WorkSpan> {
+    let task = problem.tasks.get(place).filter(|task| task.work_ms > 0);
+    task.map(|task| problem.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms)).unwrap_or_default()
 }
 
 /// When a task must begin, so that no time limit after what it follows passes.
-fn begin_by_ms(ground: &Problem, place: usize, plan: &Timetable) -> Option<i64> {
-    let task = ground.tasks.get(place)?;
+fn begin_by_ms(problem: &Problem, place: usize, plan: &Timetable) -> Option<i64> {
+    let task = problem.tasks.get(place)?;
     let limits =
         task.within.iter().filter_map(|(need, at_most_ms)| Some(plan.get(*need)?.as_ref()?.end_ms + at_most_ms));
     limits.chain(task.begin_by_ms).min()
@@ -147,14 +147,14 @@ fn slack_of_running(
     row: &mut PlanRow,
     running: &Running,
     now_ms: i64,
-    ground: &Problem,
+    problem: &Problem,
     late: &[Option<Latest>],
     ready_ms: i64,
 ) {
     let Some(over_ms) = running.over_ms.filter(|over_ms| *over_ms > now_ms) else { return };
-    let followers = ground.tasks.iter().zip(late).filter(|(task, _)| task.job.after.contains(&running.mark));
+    let followers = problem.tasks.iter().zip(late).filter(|(task, _)| task.job.after.contains(&running.mark));
     let first_ms = followers.filter_map(|(_, late)| late.map(|late| late.begin_ms)).min();
     let latest_ms = first_ms.unwrap_or(ready_ms).min(ready_ms);
     row.slack_hours = Some((latest_ms - over_ms) as f64 / HOUR_MS as f64);
-    row.critical = ground.benches.whole().within_one_sitting(over_ms, latest_ms);
+    row.critical = problem.benches.whole().within_one_sitting(over_ms, latest_ms);
 }

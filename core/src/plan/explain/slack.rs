@@ -26,18 +26,18 @@ pub(crate) struct Latest {
 }
 
 /// How late each task may be when everything must be over at `ready_ms`.
-pub(crate) fn latest(ground: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<Option<Latest>> {
+pub(crate) fn latest(problem: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<Option<Latest>> {
     let mut latest: Vec<Option<Latest>> = vec![None; plan.len()];
     let mut limits = vec![ready_ms; plan.len()];
     let mut taken = Taken::default();
     for place in by_end(plan).into_iter().rev() {
-        let (Some(task), Some(Some(laid))) = (ground.tasks.get(place), plan.get(place)) else { continue };
+        let (Some(task), Some(Some(laid))) = (problem.tasks.get(place), plan.get(place)) else { continue };
         let over_by_ms = limits.get(place).copied().unwrap_or(ready_ms);
         let begins_ms = |other: usize| latest.get(other).copied().flatten().map(|late: Latest| late.begin_ms);
-        let spot_ms = ground.spot_limit_ms(place, begins_ms).max(laid.end_ms);
-        let limit_ms = latest_end_ms(ground, place, laid.end_ms, over_by_ms).min(spot_ms);
-        let late = put_off(ground, plan, place, limit_ms, &taken).unwrap_or_else(|| laid.clone());
-        taken.replace(ground, place, Some(&late));
+        let spot_ms = problem.spot_limit_ms(place, begins_ms).max(laid.end_ms);
+        let limit_ms = latest_end_ms(problem, place, laid.end_ms, over_by_ms).min(spot_ms);
+        let late = put_off(problem, plan, place, limit_ms, &taken).unwrap_or_else(|| laid.clone());
+        taken.replace(problem, place, Some(&late));
         for need in &task.after {
             if let Some(limit) = limits.get_mut(*need) {
                 *limit = late.begin_ms.min(*limit);
@@ -49,11 +49,11 @@ pub(crate) fn latest(ground: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<O
         }
     }
     for (place, own) in latest.iter_mut().enumerate() {
-        if let (Some(task), Some(Some(laid)), Some(own)) = (ground.tasks.get(place), plan.get(place), own) {
+        if let (Some(task), Some(Some(laid)), Some(own)) = (problem.tasks.get(place), plan.get(place), own) {
             // By itself it may end later still, where there is idle time with all others late.
-            let alone = put_off(ground, plan, place, own.limit_ms, &taken);
+            let alone = put_off(problem, plan, place, own.limit_ms, &taken);
             let end_ms = alone.map_or(own.end_ms, |alone| alone.end_ms.max(own.end_ms));
-            let bench = ground.benches.own(task.kind);
+            let bench = problem.benches.own(task.kind);
             own.slack_hours = (end_ms - laid.end_ms) as f64 / HOUR_MS as f64;
             own.critical = match task.work_ms {
                 0 => bench.within_one_sitting(laid.end_ms, end_ms),
@@ -66,8 +66,8 @@ pub(crate) fn latest(ground: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<O
 
 /// The task as late as it may be, but no earlier than it lies: ended at its limit, begun in time after what it follows,
 /// and in one gap of the time that others take. None where there is no such place.
-fn put_off(ground: &Problem, plan: &Timetable, place: usize, limit_ms: i64, taken: &Taken) -> Option<Placement> {
-    let (task, laid) = (ground.tasks.get(place)?, plan.get(place)?.as_ref()?);
+fn put_off(problem: &Problem, plan: &Timetable, place: usize, limit_ms: i64, taken: &Taken) -> Option<Placement> {
+    let (task, laid) = (problem.tasks.get(place)?, plan.get(place)?.as_ref()?);
     let begins_by_ms = begins_by_ms(task, plan);
     let at = |(begin_ms, end_ms)| Placement { begin_ms, end_ms, over_ms: None };
     if task.work_ms == 0 {
@@ -78,7 +78,7 @@ fn put_off(ground: &Problem, plan: &Timetable, place: usize, limit_ms: i64, take
     if task.limits && !task.in_one_go {
         return None;
     }
-    let bench = ground.benches.own(task.kind);
+    let bench = problem.benches.own(task.kind);
     for (from_ms, to_ms) in taken.gaps(place).rev().filter(|(from_ms, _)| *from_ms < limit_ms) {
         if to_ms < laid.end_ms {
             break;
@@ -108,10 +108,10 @@ fn by_end(plan: &Timetable) -> Vec<usize> {
 /// The latest instant, to the minute, at which the work may end so that the wait after it is over at the limit.
 ///
 /// A wait that begins later is never over earlier, so halving the interval finds it.
-fn latest_end_ms(ground: &Problem, place: usize, end_ms: i64, limit_ms: i64) -> i64 {
-    let Some(task) = ground.tasks.get(place) else { return end_ms };
+fn latest_end_ms(problem: &Problem, place: usize, end_ms: i64, limit_ms: i64) -> i64 {
+    let Some(task) = problem.tasks.get(place) else { return end_ms };
     let in_time =
-        |begins_ms| ground.clockwork.over_ms(&task.wait, begins_ms).is_some_and(|over_ms| over_ms <= limit_ms);
+        |begins_ms| problem.clockwork.over_ms(&task.wait, begins_ms).is_some_and(|over_ms| over_ms <= limit_ms);
     match &task.wait {
         WaitRule::None => return limit_ms.max(end_ms),
         WaitRule::Fixed(long_ms) => return limit_ms.saturating_sub(*long_ms).max(end_ms),
@@ -148,14 +148,14 @@ mod tests {
             let clockwork = Clockwork::of(&bike, &moment);
             let needs = Needs::of(&bike, &moment, &clockwork);
             let benches = TimeAxes::of(&bike.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
-            let ground = Problem { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
-            let mut plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
+            let problem = Problem { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
+            let mut plan = problem.serial(&(0..needs.tasks.len()).collect::<Vec<_>>());
             let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
             let Some(ready_ms) = over.and_then(|over| over.into_iter().max()) else { return Ok(()) };
             if fill {
-                ground.fill_gaps(&mut plan, None);
+                problem.fill_gaps(&mut plan, None);
             }
-            let latest = latest(&ground, &plan, ready_ms);
+            let latest = latest(&problem, &plan, ready_ms);
             let spans = |place: usize, begin_ms, end_ms| benches.own(needs.tasks[place].kind).work_between(begin_ms, end_ms);
             for (place, task) in needs.tasks.iter().enumerate() {
                 let (own, laid) = (latest[place].unwrap(), plan[place].clone().unwrap());

@@ -27,7 +27,7 @@ pub(crate) fn held_by(
     bike: &Bike,
     moment: &Moment,
     needs: &Needs,
-    ground: &Problem,
+    problem: &Problem,
     plan: &Timetable,
     ready_ms: Option<i64>,
 ) -> String {
@@ -39,7 +39,7 @@ pub(crate) fn held_by(
     if needs.tasks.is_empty() && ready_ms <= now_ms {
         return "Every job is done and every wait is over.".to_owned();
     }
-    let way = way_back(needs, ground, plan, now_ms);
+    let way = way_back(needs, problem, plan, now_ms);
     let waited_ms: i64 = way.iter().map(Stretch::long_ms).sum();
     let longest = way.iter().max_by_key(|stretch| stretch.long_ms());
     match longest {
@@ -105,7 +105,7 @@ impl Stretch {
 }
 
 /// The waits and parcels that the date hangs on, from the last to the first.
-fn way_back(needs: &Needs, ground: &Problem, plan: &Timetable, now_ms: i64) -> Vec<Stretch> {
+fn way_back(needs: &Needs, problem: &Problem, plan: &Timetable, now_ms: i64) -> Vec<Stretch> {
     let mut way = Vec::new();
     let last = last_over(plan);
     let last_ms = last.and_then(|place| plan.get(place)?.as_ref()?.over_ms);
@@ -116,7 +116,7 @@ fn way_back(needs: &Needs, ground: &Problem, plan: &Timetable, now_ms: i64) -> V
     let ended = Ended::of(plan);
     let mut at = last;
     while let Some((place, laid)) = at.and_then(|place| Some((place, plan.get(place)?.as_ref()?))) {
-        let Some(task) = ground.tasks.get(place) else { break };
+        let Some(task) = problem.tasks.get(place) else { break };
         if let (Some(over_ms), Some(wait)) = (laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms), &task.job.wait) {
             way.push(Stretch::Wait {
                 name: wait.name.clone(),
@@ -125,19 +125,20 @@ fn way_back(needs: &Needs, ground: &Problem, plan: &Timetable, now_ms: i64) -> V
                 long_ms: over_ms - laid.end_ms,
             });
         }
-        let release_ms = ground.release_ms(place, plan).unwrap_or(now_ms);
-        let bench = ground.benches.own(task.kind);
+        let release_ms = problem.release_ms(place, plan).unwrap_or(now_ms);
+        let bench = problem.benches.own(task.kind);
         let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
-        let left = ground.spot_left_by(place, plan).filter(|(left_ms, _)| *left_ms > release_ms);
-        let left = left.filter(|(left_ms, _)| ground.begins_at(plan, place, *left_ms));
-        if let Some((spot, (left_ms, other))) = left.and_then(|left| Some((ground.spot_shared(place, left.1)?, left))) {
-            way.extend(of_spot(ground, plan, spot, other, left_ms));
+        let left = problem.spot_left_by(place, plan).filter(|(left_ms, _)| *left_ms > release_ms);
+        let left = left.filter(|(left_ms, _)| problem.begins_at(plan, place, *left_ms));
+        if let Some((spot, (left_ms, other))) = left.and_then(|left| Some((problem.spot_shared(place, left.1)?, left)))
+        {
+            way.extend(of_spot(problem, plan, spot, other, left_ms));
             at = Some(other);
             continue;
         }
-        let before = ground.done_just_before(plan, &ended, place).filter(|_| idle);
+        let before = problem.done_just_before(plan, &ended, place).filter(|_| idle);
         let before_ms = before.and_then(|before| plan.get(before)?.as_ref()).map(|before| before.end_ms);
-        way.extend(of_hours(ground, task, laid, before_ms.unwrap_or(release_ms)));
+        way.extend(of_hours(problem, task, laid, before_ms.unwrap_or(release_ms)));
         if before.is_some() {
             at = before;
             continue;
@@ -152,16 +153,16 @@ fn way_back(needs: &Needs, ground: &Problem, plan: &Timetable, now_ms: i64) -> V
 }
 
 /// How much later the task ends than it would from an instant on, if all bench time did for it.
-fn of_hours(ground: &Problem, task: &Task, laid: &Placement, from_ms: i64) -> Option<Stretch> {
-    let whole = ground.benches.whole();
+fn of_hours(problem: &Problem, task: &Task, laid: &Placement, from_ms: i64) -> Option<Stretch> {
+    let whole = problem.benches.whole();
     let long_ms = laid.end_ms - whole.end_ms(whole.place_of(from_ms) + task.work_ms)?;
     let waits = !task.kind.asks_nothing() && task.work_ms > 0 && long_ms > 0;
     waits.then(|| Stretch::Hours { title: task.job.title.clone(), kind: task.kind, long_ms })
 }
 
 /// How long a spot stays taken after the work of the task that took it before.
-fn of_spot(ground: &Problem, plan: &Timetable, spot: WorkSpot, other: usize, left_ms: i64) -> Option<Stretch> {
-    let (task, laid) = (ground.tasks.get(other)?, plan.get(other)?.as_ref()?);
+fn of_spot(problem: &Problem, plan: &Timetable, spot: WorkSpot, other: usize, left_ms: i64) -> Option<Stretch> {
+    let (task, laid) = (problem.tasks.get(other)?, plan.get(other)?.as_ref()?);
     let (name, title) = (format!("{} is taken", spot.words()), task.job.title.clone());
     Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - laid.end_ms })
 }

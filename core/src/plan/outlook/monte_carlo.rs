@@ -66,13 +66,13 @@ pub(crate) fn chances<'a>(
     bike: &'a Bike,
     moment: &Moment,
     needs: &Needs<'a>,
-    ground: &Problem,
+    problem: &Problem,
     plan: &Timetable,
 ) -> Option<Chances<'a>> {
     if !needs.stuck.is_empty() || plan.iter().any(Option::is_none) {
         return None;
     }
-    let lived = Lived::through(bike, moment, needs, ground, plan, RUNS, 1)?;
+    let lived = Lived::through(bike, moment, needs, problem, plan, RUNS, 1)?;
     let dates = Dates::of(&lived.ends, &moment.zone);
     let steps = (1..(1.0 / CURVE_STEP).round() as u32).map(|step| f64::from(step) * CURVE_STEP);
     let shares = |counted: &BTreeMap<&'a str, u32>| -> BTreeMap<&'a str, f64> {
@@ -105,7 +105,7 @@ impl<'a> Lived<'a> {
         bike: &'a Bike,
         moment: &Moment,
         needs: &Needs<'a>,
-        ground: &Problem,
+        problem: &Problem,
         plan: &Timetable,
         runs: usize,
         seed: u64,
@@ -132,18 +132,18 @@ impl<'a> Lived<'a> {
                 let comes = waited.get(place).into_iter().flatten().filter_map(|(mark, _)| arrivals.get(mark));
                 task.not_before_ms = comes.copied().fold(usual.fixed_ms, i64::max);
             }
-            let ground = Problem { tasks: &tasks, ..*ground };
-            let plan = ground.live(&order);
-            let ready_ms = ready_ms(&ground, &plan, needs);
+            let problem = Problem { tasks: &tasks, ..*problem };
+            let plan = problem.simulated_run(&order);
+            let ready_ms = ready_ms(&problem, &plan, needs);
             lived.ends.push(ready_ms);
-            let holding = holding(&ground, &plan, ready_ms);
+            let holding = holding(&problem, &plan, ready_ms);
             let mut parcels: BTreeSet<&str> = BTreeSet::new();
             for place in holding {
                 let Some(task) = needs.tasks.get(place) else { continue };
                 *lived.jobs.entry(task.mark).or_default() += 1;
                 let late = waited.get(place).into_iter().flatten().map(|(mark, _)| *mark);
                 parcels.extend(
-                    late.filter(|mark| arrivals.get(mark).is_some_and(|at| ground.begins_at(&plan, place, *at))),
+                    late.filter(|mark| arrivals.get(mark).is_some_and(|at| problem.begins_at(&plan, place, *at))),
                 );
             }
             parcels.into_iter().for_each(|mark| *lived.parcels.entry(mark).or_default() += 1);
@@ -153,8 +153,8 @@ impl<'a> Lived<'a> {
 }
 
 /// When a run is ready; none where a task has no place in it, or misses its time limit.
-fn ready_ms(ground: &Problem, plan: &Timetable, needs: &Needs) -> Option<i64> {
-    if ground.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref())) {
+fn ready_ms(problem: &Problem, plan: &Timetable, needs: &Needs) -> Option<i64> {
+    if problem.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref())) {
         return None;
     }
     let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
@@ -162,7 +162,7 @@ fn ready_ms(ground: &Problem, plan: &Timetable, needs: &Needs) -> Option<i64> {
 }
 
 /// The tasks that hold the date: those that end it, and back from each all that it begins right after.
-fn holding(ground: &Problem, plan: &Timetable, ready_ms: Option<i64>) -> Vec<usize> {
+fn holding(problem: &Problem, plan: &Timetable, ready_ms: Option<i64>) -> Vec<usize> {
     let ended = Ended::of(plan);
     let over_ms = |place: usize| plan.get(place).and_then(Option::as_ref).and_then(|laid| laid.over_ms);
     let mut open: Vec<usize> =
@@ -174,12 +174,12 @@ fn holding(ground: &Problem, plan: &Timetable, ready_ms: Option<i64>) -> Vec<usi
             continue;
         }
         held.push(place);
-        let after = ground.tasks.get(place).map(|task| task.after.as_slice()).unwrap_or_default();
+        let after = problem.tasks.get(place).map(|task| task.after.as_slice()).unwrap_or_default();
         let needs =
-            after.iter().copied().filter(|need| over_ms(*need).is_some_and(|at| ground.begins_at(plan, place, at)));
+            after.iter().copied().filter(|need| over_ms(*need).is_some_and(|at| problem.begins_at(plan, place, at)));
         open.extend(needs);
-        open.extend(ground.done_just_before(plan, &ended, place));
-        let left = ground.spot_left_by(place, plan).filter(|(left_ms, _)| ground.begins_at(plan, place, *left_ms));
+        open.extend(problem.done_just_before(plan, &ended, place));
+        let left = problem.spot_left_by(place, plan).filter(|(left_ms, _)| problem.begins_at(plan, place, *left_ms));
         open.extend(left.map(|(_, other)| other));
     }
     held
@@ -355,10 +355,10 @@ mod tests {
         let needs = Needs::of(&with, &moment, &clockwork);
         let benches =
             TimeAxes::of(&with.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
-        let ground = Problem { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
-        let plan = ground.lay(&(0..needs.tasks.len()).collect::<Vec<_>>());
+        let problem = Problem { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
+        let plan = problem.serial(&(0..needs.tasks.len()).collect::<Vec<_>>());
         let safe = |seed| {
-            let lived = Lived::through(&with, &moment, &needs, &ground, &plan, RUNS, seed).unwrap();
+            let lived = Lived::through(&with, &moment, &needs, &problem, &plan, RUNS, seed).unwrap();
             Dates::of(&lived.ends, &moment.zone).at(0.9).unwrap()
         };
         let dates: Vec<i64> = (1..=40).map(safe).collect();

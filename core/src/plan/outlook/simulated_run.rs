@@ -6,7 +6,7 @@ use crate::plan::tasks::Freed;
 
 impl Problem<'_> {
     /// The plan that comes of it; no task where that is not over in time, as in serial schedule generation.
-    pub(crate) fn live(&self, order: &[usize]) -> Timetable {
+    pub(crate) fn simulated_run(&self, order: &[usize]) -> Timetable {
         let mut plan: Timetable = vec![None; self.tasks.len()];
         let mut left = order.to_vec();
         let mut released = vec![None; self.tasks.len()];
@@ -26,7 +26,7 @@ impl Problem<'_> {
             }
         }
         // Time limits ask for more than taking what comes first: the same order is laid so that they are kept.
-        if self.tasks.iter().any(|task| task.limits) { self.lay(&by_begin(&plan)) } else { plan }
+        if self.tasks.iter().any(|task| task.limits) { self.serial(&by_begin(&plan)) } else { plan }
     }
 
     /// The first task that can begin at once, else the one that can begin first. What a task waits for does not change any

@@ -31,7 +31,7 @@ impl Problem<'_> {
             // Where all is laid that can be, an order is given up as soon as it is later than the best so far.
             let whole = best.as_ref().filter(|(so_far, _)| so_far.is_whole(least));
             let until_ms = whole.and_then(|(so_far, _)| so_far.over_ms).unwrap_or(until_ms);
-            let Some(plan) = self.lay_until(&order, until_ms) else { continue };
+            let Some(plan) = self.serial_until(&order, until_ms) else { continue };
             let score = self.score(&plan);
             if best.as_ref().is_none_or(|(so_far, _)| score < *so_far) {
                 best = Some((score, plan));

@@ -68,6 +68,6 @@ pub(crate) fn fits_alone(
     // The clockwork keeps what it reckons by the place of a task, and here each has another.
     let clockwork = clockwork.anew();
     let until_ms = now_ms.saturating_add(TRIED_DAYS * DAY_MS);
-    let ground = Problem { tasks: &alone, benches, clockwork: &clockwork, until_ms };
-    Some(orders(&outlines).iter().any(|order| ground.lay(order).iter().all(Option::is_some)))
+    let problem = Problem { tasks: &alone, benches, clockwork: &clockwork, until_ms };
+    Some(orders(&outlines).iter().any(|order| problem.serial(order).iter().all(Option::is_some)))
 }

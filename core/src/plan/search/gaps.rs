@@ -65,26 +65,26 @@ pub(crate) struct Taken(Vec<(i64, i64, usize)>);
 
 impl Taken {
     /// The time that a plan takes.
-    pub(crate) fn by(ground: &Problem, plan: &Timetable) -> Taken {
+    pub(crate) fn by(problem: &Problem, plan: &Timetable) -> Taken {
         let mut taken = Taken(Vec::new());
         for (place, laid) in plan.iter().enumerate() {
-            taken.push(ground, place, laid.as_ref());
+            taken.push(problem, place, laid.as_ref());
         }
         taken.0.sort_unstable();
         taken
     }
 
     /// Puts a task elsewhere.
-    pub(crate) fn replace(&mut self, ground: &Problem, place: usize, laid: Option<&Placement>) {
+    pub(crate) fn replace(&mut self, problem: &Problem, place: usize, laid: Option<&Placement>) {
         self.0.retain(|(_, _, owner)| *owner != place);
-        self.push(ground, place, laid);
+        self.push(problem, place, laid);
         self.0.sort_unstable();
     }
 
-    fn push(&mut self, ground: &Problem, place: usize, laid: Option<&Placement>) {
-        let task = ground.tasks.get(place).filter(|task| task.work_ms > 0);
+    fn push(&mut self, problem: &Problem, place: usize, laid: Option<&Placement>) {
+        let task = problem.tasks.get(place).filter(|task| task.work_ms > 0);
         if let (Some(task), Some(laid)) = (task, laid) {
-            let work = ground.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms);
+            let work = problem.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms);
             self.0.extend(work.iter().map(|span| (span.from_ms, span.to_ms, place)));
         }
     }

@@ -21,5 +21,5 @@ pub(crate) use orders::{Orders, tries_all};
 pub(crate) use outline::Outline;
 pub use previous_order::PreviousOrder;
 pub(crate) use rcpsp::Dice;
-pub(crate) use sampled_weeks::rehearsed;
+pub(crate) use sampled_weeks::sampled_orders;
 pub(crate) use timetable::{Placement, Problem, Timetable, by_begin, last_over, misses};

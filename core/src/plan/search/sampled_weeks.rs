@@ -22,9 +22,9 @@ const WEEKS: [&[(u32, u32, u32)]; 3] = [
 ];
 
 /// The orders that came about; none where every order is tried anyway, or all bench time does for all tasks.
-pub(crate) fn rehearsed(ground: &Problem, moment: &Moment, orders: &[Vec<usize>]) -> Vec<Vec<usize>> {
+pub(crate) fn sampled_orders(problem: &Problem, moment: &Moment, orders: &[Vec<usize>]) -> Vec<Vec<usize>> {
     let asks = |task: &Task| !task.kind.asks_nothing() || task.in_one_go || !task.takes.nothing();
-    if tries_all(ground.tasks.len()) || !ground.tasks.iter().any(asks) {
+    if tries_all(problem.tasks.len()) || !problem.tasks.iter().any(asks) {
         return Vec::new();
     }
     // From this morning's midnight on and not from now, so that the plan does not turn over while one looks at it.
@@ -32,20 +32,20 @@ pub(crate) fn rehearsed(ground: &Problem, moment: &Moment, orders: &[Vec<usize>]
     let morning = Moment { now_ms: midnight_ms, zone: moment.zone.clone() };
     let from_ms = |task: &Task| task.freed_ms.map_or(midnight_ms, |freed_ms| freed_ms.max(midnight_ms));
     let tasks: Vec<Task> =
-        ground.tasks.iter().map(|task| Task { not_before_ms: from_ms(task), ..task.clone() }).collect();
-    let until_ms = over_by_ms(ground, &tasks, midnight_ms);
+        problem.tasks.iter().map(|task| Task { not_before_ms: from_ms(task), ..task.clone() }).collect();
+    let until_ms = over_by_ms(problem, &tasks, midnight_ms);
     let mut found: Vec<Vec<usize>> = Vec::new();
     let step = (orders.len() / REHEARSED).max(1);
     for week in WEEKS {
         let benches = TimeAxes::of(
             &made_up(week),
             &morning,
-            ground.clockwork.climate(),
-            ground.tasks.iter().map(|task| task.kind),
+            problem.clockwork.climate(),
+            problem.tasks.iter().map(|task| task.kind),
         );
-        let stage = Problem { tasks: &tasks, benches: &benches, until_ms, ..*ground };
+        let stage = Problem { tasks: &tasks, benches: &benches, until_ms, ..*problem };
         for order in orders.iter().step_by(step).take(REHEARSED) {
-            let mut plan = stage.lay(order);
+            let mut plan = stage.serial(order);
             stage.fill_gaps(&mut plan, None);
             let drawn = by_begin(&plan);
             if drawn.len() == order.len() && !found.contains(&drawn) {
@@ -58,11 +58,11 @@ pub(crate) fn rehearsed(ground: &Problem, moment: &Moment, orders: &[Vec<usize>]
 
 /// When a rehearsal is over that is worth anything: everything done one after the other, at the slowest of the paces at
 /// which orders are made. Where time limits keep pushing tasks on, a week that does not suit them is given up there.
-fn over_by_ms(ground: &Problem, tasks: &[Task], midnight_ms: i64) -> i64 {
+fn over_by_ms(problem: &Problem, tasks: &[Task], midnight_ms: i64) -> i64 {
     let freed_ms = tasks.iter().map(|task| task.not_before_ms).max().unwrap_or(midnight_ms);
     let long_ms = |(place, task): (usize, &Task)| {
         let work_ms = (task.work_ms as f64 * SLOWEST_PACE) as i64;
-        work_ms.saturating_add(ground.clockwork.long_ms_of(place, &task.wait, midnight_ms))
+        work_ms.saturating_add(problem.clockwork.long_ms_of(place, &task.wait, midnight_ms))
     };
     tasks.iter().enumerate().map(long_ms).fold(freed_ms, i64::saturating_add)
 }

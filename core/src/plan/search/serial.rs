@@ -17,12 +17,12 @@ const LAST_PIECE_MS: i64 = 15 * MINUTE_MS;
 
 impl Problem<'_> {
     /// Lays the tasks in an order, each after the one before it; no task where that is not over in time.
-    pub(crate) fn lay(&self, order: &[usize]) -> Timetable {
-        self.lay_until(order, self.until_ms).unwrap_or_else(|| vec![None; self.tasks.len()])
+    pub(crate) fn serial(&self, order: &[usize]) -> Timetable {
+        self.serial_until(order, self.until_ms).unwrap_or_else(|| vec![None; self.tasks.len()])
     }
 
     /// Lays the tasks in an order; none where it is not over by an instant.
-    pub(super) fn lay_until(&self, order: &[usize], until_ms: i64) -> Option<Timetable> {
+    pub(super) fn serial_until(&self, order: &[usize], until_ms: i64) -> Option<Timetable> {
         let mut plan: Timetable = vec![None; self.tasks.len()];
         let mut floors = vec![i64::MIN; self.tasks.len()];
         // When the mechanic is free before each step of the order, and when the spots are.

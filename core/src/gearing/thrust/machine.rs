@@ -77,7 +77,7 @@ impl ThrustAsk {
 }
 
 /// Engine, gears and load, ready to be asked.
-pub(super) struct Ground {
+pub(super) struct Machine {
     pub engine: Engine,
     pub train: GearTrain,
     pub load: RoadLoad,
@@ -87,7 +87,7 @@ pub(super) struct Ground {
     pub assumptions: Vec<String>,
 }
 
-impl Ground {
+impl Machine {
     /// Resolves an ask on a spec of a bike.
     pub fn of(bike: &Bike, spec: &Spec, ask: &ThrustAsk) -> Result<Self, Refused> {
         let mut drive = spec.drive.clone();
