@@ -2703,7 +2703,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 22058) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 23483) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 19048) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 17915) {

@@ -690,7 +690,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 22058:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 23483:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() != 19048:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() != 17915:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")

@@ -1781,7 +1781,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() and 0xFFFF) != 22058) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() and 0xFFFF) != 23483) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_thrust() and 0xFFFF) != 19048) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tick_step() and 0xFFFF) != 17915) {
