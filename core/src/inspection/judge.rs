@@ -11,9 +11,9 @@
 
 use layshaft_wire::wire;
 
+use super::Verdict;
 use super::pack::Item;
 use super::verdict::{self, Said};
-use crate::inspection::Verdict;
 use crate::quantity::{Derived, Source};
 use crate::record::{Bike, Identity, ItemAnswer};
 

@@ -5,7 +5,7 @@
 
 use layshaft_wire::wire;
 
-use crate::time::Day;
+use super::Day;
 
 /// Milliseconds in a minute.
 pub(crate) const MINUTE_MS: i64 = 60_000;

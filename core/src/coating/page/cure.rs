@@ -1,13 +1,12 @@
 //! The answer of the cure page, and of each running cure on *Today*.
 
-use super::ask::Air;
+use super::ask::{Air, Subject};
 use super::{findings, words};
 use crate::bounds::{self, Bound};
 use crate::coating::formulas::{
     ClimateLog, Milestone, Pace, activation_of, ages_at, dew_point, horizon_ms, hours_between, when_reached,
 };
 use crate::coating::judge::on_hold;
-use crate::coating::page::ask::Subject;
 use crate::coating::{CureAsk, CurePoint, CureSheet};
 use crate::error::Refused;
 use crate::quantity::{Finding, Working};

@@ -1,10 +1,10 @@
 //! The answer of the mixing page: premix, two-part product, thinning, paint for an area.
 
 use super::cover::cover_sheet;
+use super::working::{by_volume, working};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
 use crate::fluids::formulas::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
-use crate::fluids::page::working::{by_volume, working};
 use crate::fluids::{Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk};
 use crate::quantity::{Finding, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;

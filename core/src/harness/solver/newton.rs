@@ -4,9 +4,8 @@
 //! step, and the step is shortened until that slope no longer points forward by much. Because every law rises, the
 //! co-content is convex and this descends from any start, a cold one included.
 
-use super::netlist::Branch;
+use super::netlist::{Branch, LEAK};
 use super::network::Network;
-use crate::harness::solver::netlist::LEAK;
 
 /// A step below this ends the search, volts.
 const SMALL: f64 = 1e-9;

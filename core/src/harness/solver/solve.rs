@@ -8,13 +8,13 @@ use std::collections::BTreeSet;
 
 use thiserror::Error;
 
+use super::Settled;
 use super::netlist::{Branch, Circuit, LEAK, States};
 use super::network::Network;
 use super::newton::settle;
 use super::point::{OperatingPoint, operating_point};
 use crate::error::Refused;
 use crate::harness::model::{Harness, Setting, refuse_unsound};
-use crate::harness::solver::Settled;
 
 /// Why a harness has no answer.
 #[derive(Clone, Debug, Error, PartialEq)]

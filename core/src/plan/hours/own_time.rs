@@ -2,9 +2,9 @@
 //! may not be heard in quiet hours, some want warm and dry air; each kind has a calendar of its own, cut from the bench time.
 
 use super::air::AirLimits;
+use super::time_axis::TimeAxis;
 use super::work_span::WorkSpan;
 use crate::coating::ClimateLog;
-use crate::plan::hours::time_axis::TimeAxis;
 use crate::record::{BenchTime, DayHours, Job, JobPlace};
 use crate::time::{Day, Moment, Zone};
 

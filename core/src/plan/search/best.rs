@@ -1,7 +1,7 @@
 //! The best timetable of many orders: each is laid out, and one that cannot become the best is given up.
 
-use crate::plan::search::timetable::Score;
-use crate::plan::search::{Problem, Timetable};
+use super::timetable::Score;
+use super::{Problem, Timetable};
 use crate::time::DAY_MS;
 
 impl Problem<'_> {

@@ -11,9 +11,9 @@
 
 use std::collections::BTreeSet;
 
+use super::Outline;
 use super::priority_rules::{by_rank, drawn_forward, paced, raised, tails, together};
 use super::rcpsp::{Activity, After, Dice, Project, Search};
-use crate::plan::search::Outline;
 
 /// Assumed paces: hours that pass for one hour at the bench. A week has 168 hours, of which 5 to 168 are bench time.
 const PACES: [f64; 6] = [1.0, 3.0, 6.0, 10.0, USUAL_PACE, SLOWEST_PACE];

@@ -8,7 +8,7 @@
 //! Mathematics 5, 1955, standing: from memory). More bench time only takes rules away, so no task of an order can end
 //! later by it.
 
-use crate::plan::search::{Placement, Problem, Timetable};
+use super::{Placement, Problem, Timetable};
 use crate::plan::tasks::{Freed, Task};
 use crate::time::MINUTE_MS;
 

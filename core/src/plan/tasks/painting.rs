@@ -2,10 +2,9 @@
 //! time, and what follows waits for the last of them. Where the window closes unused, the plan sands first.
 
 use super::running::{Running, endless};
-use super::task::{ReleaseCause, Task};
+use super::task::{ReleaseCause, SANDING_MS, Task};
 use super::waits::WaitRule;
 use crate::coating::{ProcessSheet, ProcessState, running_processes};
-use crate::plan::tasks::task::SANDING_MS;
 use crate::quantity::{Finding, Weight};
 use crate::record::{Bike, JobState, Product};
 use crate::time::{MINUTE_MS, Moment};

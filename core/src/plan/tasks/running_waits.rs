@@ -1,10 +1,10 @@
 //! The waits that run already: from jobs that are done, from coats that belong to no job, from paint jobs.
 
+use super::Running;
 use super::limits::at_most_ms;
 use super::painting::{Painting, of_done};
+use super::running::endless;
 use super::waits::{Clockwork, WaitRule};
-use crate::plan::tasks::Running;
-use crate::plan::tasks::running::endless;
 use crate::quantity::{Finding, Weight};
 use crate::record::{Bike, Coat, JobState};
 
