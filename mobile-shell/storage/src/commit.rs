@@ -101,12 +101,13 @@ fn put_settings(connection: &Connection, settings: &Settings) -> Result<(), Stor
 }
 
 #[cfg(test)]
-mod tests {
+pub(crate) mod tests {
     use layshaft_core::changes::{Device, Key, Stamp};
 
     use super::*;
 
-    fn change(value: i32, millis: u64) -> Change {
+    /// A fact of the bike `tern`, told by its value and its moment.
+    pub(crate) fn change(value: i32, millis: u64) -> Change {
         Change {
             key: Key { project: "tern".into(), kind: "drive".into(), record: "fitted/drive".into() },
             field: "frontTeeth".into(),

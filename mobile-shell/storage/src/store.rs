@@ -184,18 +184,7 @@ pub fn content_hash(bytes: &[u8]) -> String {
 mod tests {
     use super::*;
     use crate::Attachment;
-    use layshaft_core::changes::{Key, Stamp};
-
-    fn change(value: i32, millis: u64) -> Change {
-        Change {
-            key: Key { project: "tern".into(), kind: "drive".into(), record: "fitted/drive".into() },
-            field: "frontTeeth".into(),
-            value: value.into(),
-            stamp: Stamp { millis, count: 0, device: Device(1) },
-            seen: None,
-            batch: "command".into(),
-        }
-    }
+    use crate::commit::tests::change;
 
     #[test]
     fn no_statement_rewrites_replaces_or_deletes_a_fact() {
