@@ -272,6 +272,18 @@ bounds! {
     SURFACE_GIRTH "girthMm" "Girth across the part" 1.0 5000.0 Millimetre;
     SURFACE_DIAMETER "diameterMm" "Diameter" 1.0 1000.0 Millimetre;
     PIECES "count" "How many alike" 1.0 100.0 None;
+    TURNING_SPEED "engineRpm" "Engine speed" 100.0 20000.0 Rpm;
+    MOVING_SPEED "roadSpeedKmh" "Road speed" 1.0 300.0 KilometreHour;
+    ROLLING_SPEED "roadSpeedKmh" "Road speed" 0.0 165.0 KilometreHour;
+    ELONGATION "elongationPercent" "Elongation" -1.0 6.0 Percent;
+    ROD_PULL "rodNewtons" "Pull of the rod" 0.0 5000.0 Newton;
+    CHARGE "chargePercent" "Charge" 0.0 100.0 Percent;
+    STEADY_DRAIN "drainMilliamperes" "Drain" 0.001 30000.0 Milliampere;
+    FLASHER_LOAD "loadPercent" "Load" 1.0 300.0 Percent;
+    FLASHER_CONTACTS "contacts" "Closing over opening temperature" 0.1 0.99 None;
+    WIRE_GAUGE "gauge" "Gauge" -3.0 40.0 None;
+    TAIL_DAYS "median" "Delivery with a long tail" 0.01 730.0 Day;
+    QUANTILE "share" "Share" 0.001 0.999 None;
     PROCESS_STEPS "steps" "Steps" 1.0 20.0 None;
 }
 

@@ -6,7 +6,7 @@
 //! The modules stand on floors, the lowest first; each knows only what stands on its floor or below, and no two know each
 //! other (`tests/suite/floors`). Read them in this order: what everybody speaks ([`units`] to [`quantity`]), how facts are kept
 //! ([`changes`]), the bike ([`record`]), the areas of the trade, what looks across them, what comes about by itself
-//! ([`events`]) and [`today`]; last the formulas by name ([`reckon`]).
+//! ([`events`]) and [`today`]; last the formulas by name ([`handbook`]).
 
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
@@ -39,7 +39,7 @@ pub mod ripple;
 pub mod events;
 pub mod today;
 
-pub mod reckon;
+pub mod handbook;
 
 #[cfg(feature = "uniffi")]
 uniffi::setup_scaffolding!();

@@ -5,6 +5,7 @@
 import java.io.File
 import java.nio.file.Files
 import kotlin.math.abs
+import kotlin.reflect.KClass
 import kotlin.reflect.full.primaryConstructor
 import kotlin.system.exitProcess
 import uniffi.layshaft_core.*
@@ -37,11 +38,12 @@ fun refusalOf(action: () -> Any?): Refusal? = try {
     refused.refusal
 }
 
-/** The sum of a vector: a variant of the generated class, with the vector's fields. */
-fun sumOf(table: Map<String, Any>): Sum {
+/** The formula of a vector: the inputs with the vector's fields, inside the variant of that name. */
+fun formulaOf(table: Map<String, Any>): Formula {
     val kind = (table["kind"] as String).replaceFirstChar { it.uppercase() }
-    val variant = Sum::class.nestedClasses.first { it.simpleName == kind }
-    val constructor = variant.primaryConstructor ?: error("$kind cannot be made")
+    val variant = Formula::class.nestedClasses.first { it.simpleName == kind }.primaryConstructor
+    val inputs = variant?.parameters?.single()?.type?.classifier as? KClass<*>
+    val constructor = inputs?.primaryConstructor ?: error("$kind cannot be made")
     val values = constructor.parameters.associateWith { parameter ->
         val given = table[parameter.name] ?: error("$kind wants ${parameter.name}")
         when (parameter.type.classifier) {
@@ -51,20 +53,20 @@ fun sumOf(table: Map<String, Any>): Sum {
         }
     }
     require(values.size == table.size - 1) { "$kind does not take all of $table" }
-    return constructor.callBy(values) as Sum
+    return variant.call(constructor.callBy(values)) as Formula
 }
 
 fun checkCase(bench: Bench, case: Case) {
-    val ask = ReckonAsk(sumOf(case.inner("sum") ?: error("${case.label} has no sum")))
+    val ask = EvaluateAsk(formulaOf(case.inner("formula") ?: error("${case.label} has no formula")))
     val wanted = case.inner("refuses")
     if (wanted != null) {
-        val refusal = refusalOf { bench.reckon(ask) }
+        val refusal = refusalOf { bench.evaluate(ask) }
         val sameCode = refusal?.code?.name == constant(wanted["code"] as String)
         val sameField = "field" !in wanted || refusal?.field == wanted["field"]
         check(case.label, sameCode && sameField, "$refusal, wanted $wanted")
         return
     }
-    val figures = bench.reckon(ask).figures.associate { it.name to it.value }
+    val figures = bench.evaluate(ask).figures.associate { it.name to it.value }
     val within = (case.table["within"] as Number).toDouble()
     for ((name, value) in case.inner("gives") ?: error("${case.label} wants nothing")) {
         val found = figures[name]
@@ -81,7 +83,7 @@ fun checkRefusals(folder: File) {
     val bundle = bench.bundle(BareAsk(), SATURDAY).bundle
     val newer = bundle.copyOf().also { it[LAYOUT_AT + 2] = 99 }
     fun receive(at: Bench, content: ByteArray) = at.receiveBundle(ReceiveBundle(content, false), SATURDAY)
-    fun reckon(sum: Sum) = bench.reckon(ReckonAsk(sum))
+    fun evaluate(formula: Formula) = bench.evaluate(EvaluateAsk(formula))
     fun startBike(at: Bench, name: String) = at.startBike(StartBike(Identity(name = name, invented = true)), SATURDAY)
     fun startCure(product: Product) = bench.startCure(StartCure(title = "Tank", product = product), SATURDAY)
     val bare = Product(name = "Tin", product = ProductKind.PAINT, typical = false)
@@ -89,12 +91,12 @@ fun checkRefusals(folder: File) {
 
     val cases = listOf<Triple<Code, String?, () -> Any?>>(
         Triple(Code.OUT_OF_RANGE, "frontTeeth") { bench.fitSprockets(FitSprockets(0u, 38u, null), SATURDAY) },
-        Triple(Code.NOT_A_NUMBER, "celsius") { reckon(Sum.DewPoint(Double.NaN, 50.0)) },
+        Triple(Code.NOT_A_NUMBER, "celsius") { evaluate(Formula.DewPoint(DewPoint(Double.NaN, 50.0))) },
         Triple(Code.BAD_TEXT, "name") { startBike(bench, "  ") },
         Triple(Code.MISSING, "fullCureHours") { startCure(bare) },
         Triple(Code.CONFLICT, "recoatToHours") { startCure(backward) },
         Triple(Code.UNKNOWN, null) { bench.openBike(OpenBike("no such mark"), SATURDAY) },
-        Triple(Code.UNREADABLE, "tyre") { reckon(Sum.TyreSize("round")) },
+        Triple(Code.UNREADABLE, "tyre") { evaluate(Formula.TyreDiameter(TyreDiameter("round"))) },
         Triple(Code.NOT_A_BUNDLE, null) { receive(bench, "this is a shopping list".toByteArray()) },
         Triple(Code.DAMAGED_BUNDLE, null) { receive(bench, bundle.copyOf(bundle.size / 2)) },
         Triple(Code.NEWER_SCHEMA, null) { receive(bench, newer) },

@@ -9,8 +9,9 @@ import tempfile
 import tomllib
 from pathlib import Path
 
-from layshaft.layshaft_core import Code, GearingAsk, Identity, Moment, Product, ProductKind, Sum, Zone, ZoneShift
-from layshaft.layshaft_door import BareAsk, FitSprockets, LoadDemo, OpenBike, ReceiveBundle, ReckonAsk, StartBike, StartCure
+from layshaft import layshaft_core as core
+from layshaft.layshaft_core import Code, Formula, GearingAsk, Identity, Moment, Product, ProductKind, Zone, ZoneShift
+from layshaft.layshaft_door import BareAsk, EvaluateAsk, FitSprockets, LoadDemo, OpenBike, ReceiveBundle, StartBike, StartCure
 from layshaft.layshaft_uniffi import Bench, BenchError
 
 VECTORS = Path(__file__).resolve().parents[2] / "fixtures" / "vectors"
@@ -46,22 +47,27 @@ def refusal_of(action):
     return None
 
 
-def sum_of(table):
-    """The sum of a vector: a variant of the generated class, with the vector's fields."""
-    fields = {in_words(name): value for name, value in table.items() if name != "kind"}
-    return getattr(Sum, in_words(table["kind"], capital=True))(**fields)
+def formula(kind, **fields):
+    """A formula by its kind: the class of its inputs inside the variant of that name."""
+    inputs = getattr(core, kind[0].upper() + kind[1:])(**fields)
+    return getattr(Formula, in_words(kind, capital=True))(inputs)
+
+
+def formula_of(table):
+    """The formula of a vector, with the vector's fields."""
+    return formula(table["kind"], **{in_words(name): value for name, value in table.items() if name != "kind"})
 
 
 def check_case(bench, label, case):
-    ask = ReckonAsk(sum=sum_of(case["sum"]))
+    ask = EvaluateAsk(formula=formula_of(case["formula"]))
     if "refuses" in case:
-        refusal = refusal_of(lambda: bench.reckon(ask))
+        refusal = refusal_of(lambda: bench.evaluate(ask))
         wanted = case["refuses"]
         same = refusal is not None and refusal.code.name == in_words(wanted["code"], capital=True)
         same = same and refusal.field == wanted.get("field", refusal.field)
         check(label, same, f"{refusal}, wanted {wanted}")
         return
-    figures = {figure.name: figure.value for figure in bench.reckon(ask).figures}
+    figures = {figure.name: figure.value for figure in bench.evaluate(ask).figures}
     for name, wanted in case["gives"].items():
         near = name in figures and abs(figures[name] - wanted) <= case["within"]
         check(f"{label} {name}", near, f"{figures.get(name)}, wanted {wanted} within {case['within']}")
@@ -100,8 +106,8 @@ def check_refusals(folder):
         name = Product(name="Tin", product=ProductKind.PAINT, typical=False, **product)
         return bench.start_cure(StartCure(title="Tank", product=name), SATURDAY)
 
-    def reckon(kind, **fields):
-        return bench.reckon(ReckonAsk(sum=getattr(Sum, kind)(**fields)))
+    def evaluate(kind, **fields):
+        return bench.evaluate(EvaluateAsk(formula=formula(kind, **fields)))
 
     def other_bike():
         fresh = Bench.in_memory()
@@ -111,12 +117,12 @@ def check_refusals(folder):
     window = {"recoat_from_hours": 10.0, "recoat_to_hours": 2.0, "full_cure_hours": 48.0, "at_celsius": 20.0}
     cases = [
         (Code.OUT_OF_RANGE, "frontTeeth", lambda: bench.fit_sprockets(FitSprockets(front_teeth=0, rear_teeth=38), SATURDAY)),
-        (Code.NOT_A_NUMBER, "celsius", lambda: reckon("DEW_POINT", celsius=float("nan"), humidity=50.0)),
+        (Code.NOT_A_NUMBER, "celsius", lambda: evaluate("dewPoint", celsius=float("nan"), humidity=50.0)),
         (Code.BAD_TEXT, "name", lambda: start_bike(bench, "  ")),
         (Code.MISSING, "fullCureHours", start_cure),
         (Code.CONFLICT, "recoatToHours", lambda: start_cure(**window)),
         (Code.UNKNOWN, None, lambda: bench.open_bike(OpenBike(bike="no such mark"), SATURDAY)),
-        (Code.UNREADABLE, "tyre", lambda: reckon("TYRE_SIZE", tyre="round")),
+        (Code.UNREADABLE, "tyre", lambda: evaluate("tyreDiameter", tyre="round")),
         (Code.NOT_A_BUNDLE, None, lambda: receive(b"this is a shopping list")),
         (Code.DAMAGED_BUNDLE, None, lambda: receive(bundle[: len(bundle) // 2])),
         (Code.NEWER_SCHEMA, None, lambda: receive(newer)),

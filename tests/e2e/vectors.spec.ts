@@ -1,4 +1,4 @@
-// The vectors in the browser: the same sums with the same answers as in Rust, Python and Kotlin.
+// The vectors in the browser: the same formulas with the same answers as in Rust, Python and Kotlin.
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'smol-toml';
@@ -9,7 +9,7 @@ const FOLDER = new URL('../../fixtures/vectors', import.meta.url).pathname;
 
 interface Case {
   name: string;
-  sum: { kind: string };
+  formula: { kind: string };
   gives?: Record<string, number>;
   within?: number;
   refuses?: { code: string; field?: string };
@@ -41,10 +41,10 @@ test('every vector gives the same answer in the browser', async ({ page }) => {
   expect(cases.length).toBeGreaterThan(100);
   await page.goto('./');
   await settled(page);
-  const answers: Answer[] = await page.evaluate(async (sums) => {
+  const answers: Answer[] = await page.evaluate(async (formulas) => {
     const door = (window as unknown as { layshaft: { ask(query: object): Promise<object> } }).layshaft;
-    const ask = (sum: object) => door.ask({ kind: 'reckon', sum }).catch(({ code, field }) => ({ refusal: { code, field } }));
-    return Promise.all(sums.map(ask));
-  }, cases.map((one) => one.sum));
+    const ask = (formula: object) => door.ask({ kind: 'evaluate', formula }).catch(({ code, field }) => ({ refusal: { code, field } }));
+    return Promise.all(formulas.map(ask));
+  }, cases.map((one) => one.formula));
   expect(cases.flatMap((one, at) => fault(one, answers[at] ?? {}))).toEqual([]);
 });

@@ -193,7 +193,7 @@ def bleed_through(hoseBoreMm, hoseMm, pistons, pistonMm, masterMm):
     }
 
 
-SUMS = {
+FORMULAS = {
     "hydraulicBrake": hydraulic_brake,
     "caliperPistons": caliper_pistons,
     "leverTravel": lever_travel,
@@ -204,13 +204,13 @@ SUMS = {
     "directiveStop": directive_stop,
     "camLever": cam_lever,
     "drumShoes": drum_shoes,
-    "brakeFluid": brake_fluid,
+    "brakeFluidBoiling": brake_fluid,
     "bleedThrough": bleed_through,
 }
 
 
 def main():
-    return check_area("brakes", SUMS)
+    return check_area("brakes", FORMULAS)
 
 
 if __name__ == "__main__":

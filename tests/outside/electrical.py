@@ -59,12 +59,12 @@ def thermal_flasher(loadPercent, contacts, flashesMinute):
     return {"flashesMinute": 60.0 / (seconds(source, contacts, 1.0) + seconds(0.0, 1.0, contacts))}
 
 
-def flash_count(flashes, seconds):
+def counted_flashes(flashes, seconds):
     """The mean period, inverted."""
     return {"flashesMinute": 60.0 / numpy.mean([seconds / flashes] * flashes)}
 
 
-def load_resistor(volts, oldWatts, newWatts):
+def load_resistance(volts, oldWatts, newWatts):
     """The resistance whose power at that voltage is what is missing, found by a root search."""
     if oldWatts <= newWatts:
         raise Refused("conflict")
@@ -136,8 +136,8 @@ def main():
             "nominalOutput": nominal_output,
             "lampLight": lamp_light,
             "thermalFlasher": thermal_flasher,
-            "flashCount": flash_count,
-            "loadResistor": load_resistor,
+            "countedFlashes": counted_flashes,
+            "loadResistance": load_resistance,
             "gravityCharge": gravity_charge,
             "daysToFlat": days_to_flat,
             "rechargeHours": recharge_hours,

@@ -182,7 +182,7 @@ def identify_thread(diameterMm, pitchMm):
     }
 
 
-SUMS = {
+FORMULAS = {
     "stressArea": stress_area,
     "screwLoads": screw_loads,
     "tighteningTorque": tightening_torque,
@@ -194,7 +194,7 @@ SUMS = {
 
 
 def main():
-    return check_area("fasteners", SUMS)
+    return check_area("fasteners", FORMULAS)
 
 
 if __name__ == "__main__":

@@ -94,10 +94,10 @@ def thinned_film(solidsPercent, thinnerPercent, dryMicrometres):
     }
 
 
-SUMS = {
+FORMULAS = {
     "pourSplit": pour_split,
     "premix": premix,
-    "twoPart": two_part,
+    "twoPartMix": two_part,
     "thinning": thinning,
     "paintNeeded": paint_needed,
     "shellArea": shell_area,
@@ -108,7 +108,7 @@ SUMS = {
 
 
 def main():
-    return check_area("fluids", SUMS)
+    return check_area("fluids", FORMULAS)
 
 
 if __name__ == "__main__":

@@ -249,22 +249,22 @@ def peaks_power(engineRpm, peakPowerKw, peakPowerRpm, peakTorqueNm, peakTorqueRp
     return {"power": power, "torque": power * 1000 / (engineRpm * turning)}
 
 
-SUMS = {
+FORMULAS = {
     "peaksPower": peaks_power,
     "wantedRatio": wanted_ratio,
-    "hunting": hunting,
-    "chainDimensions": chain_dimensions,
+    "huntingTooth": hunting,
+    "chainSizeDimensions": chain_dimensions,
     "chainOnSprocket": chain_on_sprocket,
     "chainElongation": chain_elongation,
     "wornLength": worn_length,
     "wornCentreDistance": worn_centre_distance,
     "correctorRatio": corrector_ratio,
-    "gearDrop": gear_drop,
+    "engineSpeedDrop": gear_drop,
     "standardAir": standard_air,
     "rollingCoefficient": rolling,
-    "roadLoad": road_load,
+    "roadResistance": road_load,
     "powerSpeed": power_speed,
-    "thrust": thrust,
+    "thrustAtTyre": thrust,
     "cubicPower": cubic_power,
     "overallRatio": overall_ratio,
     "roadSpeed": road_speed,
@@ -278,7 +278,7 @@ SUMS = {
 
 
 def main():
-    return check_area("gearing", SUMS)
+    return check_area("gearing", FORMULAS)
 
 
 if __name__ == "__main__":

@@ -125,8 +125,8 @@ def tyre_age(dateCode, day):
 
 
 def main():
-    sums = {"tyreSize": tyre_size, "tyreChange": tyre_change, "tyreRating": tyre_rating, "tyreAge": tyre_age}
-    return check_area("tyres", sums)
+    formulas = {"tyreDiameter": tyre_size, "tyreAgainst": tyre_change, "tyreRating": tyre_rating, "ageOfTyre": tyre_age}
+    return check_area("tyres", formulas)
 
 
 if __name__ == "__main__":

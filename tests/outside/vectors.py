@@ -12,22 +12,22 @@ VECTORS = pathlib.Path(__file__).resolve().parents[2] / "fixtures" / "vectors"
 
 
 class Refused(Exception):
-    """The sum has no answer; carries the code that the program should give."""
+    """The formula has no answer; carries the code that the program should give."""
 
 
-def check_area(area, sums):
+def check_area(area, formulas):
     """Checks every vector of an area; returns the number of checks, raises AssertionError at the first disagreement."""
     checks = 0
     for file in sorted((VECTORS / area).glob("*.toml")):
         for case in tomllib.loads(file.read_text(encoding="utf-8"))["case"]:
-            checks += check_case(f"{file.name}: {case['name']}", case, sums)
+            checks += check_case(f"{file.name}: {case['name']}", case, formulas)
     agree(checks > 0, f"no vectors found for {area}")
     return checks
 
 
-def check_case(name, case, sums):
-    inputs = dict(case["sum"])
-    compute = sums[inputs.pop("kind")]
+def check_case(name, case, formulas):
+    inputs = dict(case["formula"])
+    compute = formulas[inputs.pop("kind")]
     refuses = case.get("refuses")
     if refuses is not None and refuses["code"] in ("outOfRange", "notANumber"):
         return 0

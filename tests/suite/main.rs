@@ -6,6 +6,7 @@ mod architecture;
 mod bad_input;
 mod cautions;
 mod floors;
+mod handbook;
 mod merge;
 mod needs;
 mod one_clock;

@@ -1,31 +1,53 @@
-//! The vectors: the same sums with the same answers as in Python, Kotlin and the browser.
+//! The vectors: the same formulas with the same answers as in Python, Kotlin and the browser.
 
 use std::path::{Path, PathBuf};
 
 use layshaft_core::error::Refusal;
-use layshaft_core::reckon::{Sum, reckon};
+use layshaft_core::handbook::{Formula, evaluate};
 use serde_json::Value;
 
 use crate::root;
 
-fn files(folder: &Path, found: &mut Vec<PathBuf>) {
+/// Files below a folder with this end.
+pub fn files(folder: &Path, end: &str, found: &mut Vec<PathBuf>) {
     for entry in std::fs::read_dir(folder).unwrap() {
         let path = entry.unwrap().path();
         if path.is_dir() {
-            files(&path, found);
-        } else if path.extension().is_some_and(|end| end == "toml") {
+            files(&path, end, found);
+        } else if path.extension().is_some_and(|found| found == end) {
             found.push(path);
         }
     }
 }
 
+/// Every case of every vector file, with what its file says of all of them.
+pub fn cases() -> Vec<(String, Value)> {
+    let mut found = Vec::new();
+    files(&root().join("fixtures/vectors"), "toml", &mut found);
+    let mut all = Vec::new();
+    for path in found {
+        let text = std::fs::read_to_string(&path).unwrap();
+        let mut file: Value = serde_json::to_value(toml::from_str::<toml::Value>(&text).expect("TOML")).unwrap();
+        let Value::Array(cases) = file["case"].take() else { panic!("{} has no cases", path.display()) };
+        for mut case in cases {
+            for key in ["source", "standing"] {
+                if case.get(key).is_none() {
+                    case[key] = file[key].clone();
+                }
+            }
+            all.push((format!("{}: “{}”", path.display(), case["name"].as_str().expect("a name")), case));
+        }
+    }
+    all
+}
+
 /// What is wrong with a case, if anything.
 fn fault(case: &Value) -> Option<String> {
-    let sum: Sum = match serde_json::from_value(case["sum"].clone()) {
-        Ok(sum) => sum,
-        Err(error) => return Some(format!("the sum cannot be read: {error}")),
+    let formula: Formula = match serde_json::from_value(case["formula"].clone()) {
+        Ok(formula) => formula,
+        Err(error) => return Some(format!("the formula cannot be read: {error}")),
     };
-    match (reckon(&sum), case.get("gives"), case.get("refuses")) {
+    match (evaluate(&formula), case.get("gives"), case.get("refuses")) {
         (Ok(figures), Some(gives), None) => {
             let within = case["within"].as_f64().expect("a tolerance");
             gives.as_object().expect("figures").iter().find_map(|(name, wanted)| {
@@ -48,24 +70,15 @@ fn fault(case: &Value) -> Option<String> {
 
 #[test]
 fn every_vector_holds_and_names_its_source() {
-    let mut found = Vec::new();
-    files(&root().join("fixtures/vectors"), &mut found);
-    let (mut cases, mut faults) = (0, Vec::new());
-    for path in found {
-        let text = std::fs::read_to_string(&path).unwrap();
-        let file: Value = serde_json::to_value(toml::from_str::<toml::Value>(&text).expect("TOML")).unwrap();
-        for case in file["case"].as_array().expect("cases") {
-            cases += 1;
-            let name = case["name"].as_str().expect("a name");
-            for key in ["source", "standing"] {
-                let said = case.get(key).or(file.get(key)).and_then(Value::as_str);
-                if said.is_none_or(str::is_empty) {
-                    faults.push(format!("{}: “{name}” has no {key}", path.display()));
-                }
+    let (cases, mut faults) = (cases(), Vec::new());
+    for (name, case) in &cases {
+        for key in ["source", "standing"] {
+            if case[key].as_str().is_none_or(str::is_empty) {
+                faults.push(format!("{name} has no {key}"));
             }
-            faults.extend(fault(case).map(|fault| format!("{}: “{name}”: {fault}", path.display())));
         }
+        faults.extend(fault(case).map(|fault| format!("{name}: {fault}")));
     }
     assert!(faults.is_empty(), "{}", faults.join("\n"));
-    assert!(cases >= 50, "only {cases} cases were found");
+    assert!(cases.len() >= 50, "only {} cases were found", cases.len());
 }

@@ -4,8 +4,8 @@ use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_sheet;
 use layshaft_core::time::Moment;
 use layshaft_core::{
-    bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, harness, inspection, ready_made,
-    reckon, ripple, today, tyres, units,
+    bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
+    ready_made, ripple, today, tyres, units,
 };
 
 use crate::Bench;
@@ -180,7 +180,12 @@ impl Bench {
     }
 
     /// One formula with numbers given by hand.
-    pub fn reckon(&self, ask: &ReckonAsk, _: &Moment) -> Result<Figures, Refusal> {
-        Ok(reckon::reckon(&ask.sum)?)
+    pub fn evaluate(&self, ask: &EvaluateAsk, _: &Moment) -> Result<Figures, Refusal> {
+        Ok(handbook::evaluate(&ask.formula)?)
+    }
+
+    /// Every formula with its symbols, ranges and source.
+    pub fn handbook(&self, _: &BareAsk, _: &Moment) -> Result<HandbookSheet, Refusal> {
+        Ok(HandbookSheet { formulas: handbook::handbook() })
     }
 }

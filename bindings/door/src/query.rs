@@ -12,11 +12,12 @@ pub use layshaft_core::gearing::{
     ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, SprocketChoiceAsk, SprocketChoiceSheet, ThrustAsk,
     ThrustSheet,
 };
+pub use layshaft_core::handbook::Formula;
 pub use layshaft_core::harness::{HarnessAsk, HarnessSheet, LampSheet, LampsAsk};
 pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
 pub use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
+pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::ReadyMade;
-pub use layshaft_core::reckon::{Figures, Sum};
 pub use layshaft_core::record::{BenchTime, Coat, Process, Product};
 use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
 pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
@@ -60,11 +61,11 @@ pub struct HistoryAsk {
     pub record: String,
 }
 
-/// Asks for one formula.
+/// Asks for the results of one formula.
 #[wire]
-pub struct ReckonAsk {
-    /// The sum.
-    pub sum: Sum,
+pub struct EvaluateAsk {
+    /// The formula with its inputs.
+    pub formula: Formula,
 }
 
 /// A bike on the shelf.
@@ -128,6 +129,13 @@ pub struct TablesSheet {
     pub units: Vec<UnitCard>,
     /// Accepted ranges.
     pub bounds: Vec<BoundCard>,
+}
+
+/// Every formula.
+#[wire]
+pub struct HandbookSheet {
+    /// Formulas, those of one area together.
+    pub formulas: Vec<FormulaCard>,
 }
 
 /// One job at the bench.

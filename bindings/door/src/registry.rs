@@ -71,7 +71,9 @@ macro_rules! queries {
             /// A photo with its bytes.
             photo Photo(MarkAsk) -> PhotoSheet;
             /// One formula with numbers given by hand.
-            reckon Reckon(ReckonAsk) -> Figures;
+            evaluate Evaluate(EvaluateAsk) -> Figures;
+            /// Every formula with its symbols, ranges and source.
+            handbook Handbook(BareAsk) -> HandbookSheet;
             /// The open bike as a bundle.
             bundle Bundle(BareAsk) -> BundleSheet;
         }

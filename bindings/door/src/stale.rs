@@ -72,7 +72,7 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
     use Source::*;
     match asked {
         Asked::Shelf => &[&[Shelf]],
-        Asked::SetAside | Asked::Tables | Asked::ReadyMade | Asked::Products | Asked::Reckon => &[],
+        Asked::SetAside | Asked::Tables | Asked::ReadyMade | Asked::Products | Asked::Evaluate | Asked::Handbook => &[],
         Asked::Fasteners | Asked::Mixing | Asked::Wire => &[],
         Asked::Today => &[PLAN, INSPECTION],
         Asked::Plan | Asked::Job => &[PLAN],

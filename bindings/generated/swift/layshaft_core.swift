@@ -598,6 +598,95 @@ fileprivate struct FfiConverterString: FfiConverter {
 
 
 /**
+ * Activation temperature from two times of one sheet at two temperatures.
+ */
+public struct Activation: Equatable, Hashable {
+    /**
+     * Time at the one temperature, hours.
+     */
+    public var hours: Double
+    /**
+     * The one temperature, °C.
+     */
+    public var celsius: Double
+    /**
+     * Time at the other temperature, hours.
+     */
+    public var otherHours: Double
+    /**
+     * The other temperature, °C.
+     */
+    public var otherCelsius: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Time at the one temperature, hours.
+         */hours: Double, 
+        /**
+         * The one temperature, °C.
+         */celsius: Double, 
+        /**
+         * Time at the other temperature, hours.
+         */otherHours: Double, 
+        /**
+         * The other temperature, °C.
+         */otherCelsius: Double) {
+        self.hours = hours
+        self.celsius = celsius
+        self.otherHours = otherHours
+        self.otherCelsius = otherCelsius
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Activation: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeActivation: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Activation {
+        return
+            try Activation(
+                hours: FfiConverterDouble.read(from: &buf), 
+                celsius: FfiConverterDouble.read(from: &buf), 
+                otherHours: FfiConverterDouble.read(from: &buf), 
+                otherCelsius: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Activation, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.hours, into: &buf)
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterDouble.write(value.otherHours, into: &buf)
+        FfiConverterDouble.write(value.otherCelsius, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeActivation_lift(_ buf: RustBuffer) throws -> Activation {
+    return try FfiConverterTypeActivation.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeActivation_lower(_ value: Activation) -> RustBuffer {
+    return FfiConverterTypeActivation.lower(value)
+}
+
+
+/**
  * The adjuster, for the picture.
  */
 public struct AdjusterSpan: Equatable, Hashable {
@@ -673,6 +762,75 @@ public func FfiConverterTypeAdjusterSpan_lift(_ buf: RustBuffer) throws -> Adjus
 #endif
 public func FfiConverterTypeAdjusterSpan_lower(_ value: AdjusterSpan) -> RustBuffer {
     return FfiConverterTypeAdjusterSpan.lower(value)
+}
+
+
+/**
+ * Age of a tyre from its date code.
+ */
+public struct AgeOfTyre: Equatable, Hashable {
+    /**
+     * Week and year on the sidewall.
+     */
+    public var dateCode: String
+    /**
+     * Day of asking, `YYYY-MM-DD`.
+     */
+    public var day: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Week and year on the sidewall.
+         */dateCode: String, 
+        /**
+         * Day of asking, `YYYY-MM-DD`.
+         */day: String) {
+        self.dateCode = dateCode
+        self.day = day
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AgeOfTyre: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAgeOfTyre: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AgeOfTyre {
+        return
+            try AgeOfTyre(
+                dateCode: FfiConverterString.read(from: &buf), 
+                day: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AgeOfTyre, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.dateCode, into: &buf)
+        FfiConverterString.write(value.day, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAgeOfTyre_lift(_ buf: RustBuffer) throws -> AgeOfTyre {
+    return try FfiConverterTypeAgeOfTyre.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAgeOfTyre_lower(_ value: AgeOfTyre) -> RustBuffer {
+    return FfiConverterTypeAgeOfTyre.lower(value)
 }
 
 
@@ -831,6 +989,65 @@ public func FfiConverterTypeAlarmsSheet_lift(_ buf: RustBuffer) throws -> Alarms
 #endif
 public func FfiConverterTypeAlarmsSheet_lower(_ value: AlarmsSheet) -> RustBuffer {
     return FfiConverterTypeAlarmsSheet.lower(value)
+}
+
+
+/**
+ * What type approval allows a speedometer to show.
+ */
+public struct AllowedReading: Equatable, Hashable {
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension AllowedReading: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeAllowedReading: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> AllowedReading {
+        return
+            try AllowedReading(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: AllowedReading, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAllowedReading_lift(_ buf: RustBuffer) throws -> AllowedReading {
+    return try FfiConverterTypeAllowedReading.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeAllowedReading_lower(_ value: AllowedReading) -> RustBuffer {
+    return FfiConverterTypeAllowedReading.lower(value)
 }
 
 
@@ -1009,6 +1226,95 @@ public func FfiConverterTypeBalance_lift(_ buf: RustBuffer) throws -> Balance {
 #endif
 public func FfiConverterTypeBalance_lower(_ value: Balance) -> RustBuffer {
     return FfiConverterTypeBalance.lower(value)
+}
+
+
+/**
+ * Hours until a full battery is flat at a steady current, after Peukert.
+ */
+public struct BatteryHours: Equatable, Hashable {
+    /**
+     * Capacity, ampere-hours.
+     */
+    public var batteryAh: Double
+    /**
+     * Hours of the rating.
+     */
+    public var ratedHours: Double
+    /**
+     * Peukert exponent.
+     */
+    public var peukert: Double
+    /**
+     * Current, amperes.
+     */
+    public var amperes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Hours of the rating.
+         */ratedHours: Double, 
+        /**
+         * Peukert exponent.
+         */peukert: Double, 
+        /**
+         * Current, amperes.
+         */amperes: Double) {
+        self.batteryAh = batteryAh
+        self.ratedHours = ratedHours
+        self.peukert = peukert
+        self.amperes = amperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BatteryHours: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBatteryHours: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BatteryHours {
+        return
+            try BatteryHours(
+                batteryAh: FfiConverterDouble.read(from: &buf), 
+                ratedHours: FfiConverterDouble.read(from: &buf), 
+                peukert: FfiConverterDouble.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BatteryHours, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.batteryAh, into: &buf)
+        FfiConverterDouble.write(value.ratedHours, into: &buf)
+        FfiConverterDouble.write(value.peukert, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBatteryHours_lift(_ buf: RustBuffer) throws -> BatteryHours {
+    return try FfiConverterTypeBatteryHours.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBatteryHours_lower(_ value: BatteryHours) -> RustBuffer {
+    return FfiConverterTypeBatteryHours.lower(value)
 }
 
 
@@ -1268,6 +1574,105 @@ public func FfiConverterTypeBleedStep_lift(_ buf: RustBuffer) throws -> BleedSte
 #endif
 public func FfiConverterTypeBleedStep_lower(_ value: BleedStep) -> RustBuffer {
     return FfiConverterTypeBleedStep.lower(value)
+}
+
+
+/**
+ * Fluid that must pass when a brake is bled.
+ */
+public struct BleedThrough: Equatable, Hashable {
+    /**
+     * Bore of the hose, millimetres.
+     */
+    public var hoseBoreMm: Double
+    /**
+     * Length of the hose, millimetres.
+     */
+    public var hoseMm: Double
+    /**
+     * Pistons of the caliper in all.
+     */
+    public var pistons: UInt32
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    public var pistonMm: Double
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    public var masterMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Bore of the hose, millimetres.
+         */hoseBoreMm: Double, 
+        /**
+         * Length of the hose, millimetres.
+         */hoseMm: Double, 
+        /**
+         * Pistons of the caliper in all.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double) {
+        self.hoseBoreMm = hoseBoreMm
+        self.hoseMm = hoseMm
+        self.pistons = pistons
+        self.pistonMm = pistonMm
+        self.masterMm = masterMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BleedThrough: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBleedThrough: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BleedThrough {
+        return
+            try BleedThrough(
+                hoseBoreMm: FfiConverterDouble.read(from: &buf), 
+                hoseMm: FfiConverterDouble.read(from: &buf), 
+                pistons: FfiConverterUInt32.read(from: &buf), 
+                pistonMm: FfiConverterDouble.read(from: &buf), 
+                masterMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BleedThrough, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.hoseBoreMm, into: &buf)
+        FfiConverterDouble.write(value.hoseMm, into: &buf)
+        FfiConverterUInt32.write(value.pistons, into: &buf)
+        FfiConverterDouble.write(value.pistonMm, into: &buf)
+        FfiConverterDouble.write(value.masterMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleedThrough_lift(_ buf: RustBuffer) throws -> BleedThrough {
+    return try FfiConverterTypeBleedThrough.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBleedThrough_lower(_ value: BleedThrough) -> RustBuffer {
+    return FfiConverterTypeBleedThrough.lower(value)
 }
 
 
@@ -2056,6 +2461,134 @@ public func FfiConverterTypeBrakeChange_lower(_ value: BrakeChange) -> RustBuffe
 
 
 /**
+ * Force and deceleration that a brake efficiency means.
+ */
+public struct BrakeEfficiency: Equatable, Hashable {
+    /**
+     * Brake efficiency, per cent of the weight.
+     */
+    public var percent: Double
+    /**
+     * Machine and rider, kilograms.
+     */
+    public var massKg: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Brake efficiency, per cent of the weight.
+         */percent: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double) {
+        self.percent = percent
+        self.massKg = massKg
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakeEfficiency: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakeEfficiency: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakeEfficiency {
+        return
+            try BrakeEfficiency(
+                percent: FfiConverterDouble.read(from: &buf), 
+                massKg: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakeEfficiency, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.percent, into: &buf)
+        FfiConverterDouble.write(value.massKg, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeEfficiency_lift(_ buf: RustBuffer) throws -> BrakeEfficiency {
+    return try FfiConverterTypeBrakeEfficiency.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeEfficiency_lower(_ value: BrakeEfficiency) -> RustBuffer {
+    return FfiConverterTypeBrakeEfficiency.lower(value)
+}
+
+
+/**
+ * Least boiling points of a brake fluid.
+ */
+public struct BrakeFluidBoiling: Equatable, Hashable {
+    /**
+     * Grade as on the cap.
+     */
+    public var fluid: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Grade as on the cap.
+         */fluid: String) {
+        self.fluid = fluid
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakeFluidBoiling: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakeFluidBoiling: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakeFluidBoiling {
+        return
+            try BrakeFluidBoiling(
+                fluid: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakeFluidBoiling, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.fluid, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeFluidBoiling_lift(_ buf: RustBuffer) throws -> BrakeFluidBoiling {
+    return try FfiConverterTypeBrakeFluidBoiling.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakeFluidBoiling_lower(_ value: BrakeFluidBoiling) -> RustBuffer {
+    return FfiConverterTypeBrakeFluidBoiling.lower(value)
+}
+
+
+/**
  * A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
  * the same where it was entered.
  */
@@ -2326,6 +2859,115 @@ public func FfiConverterTypeBrakeLine_lower(_ value: BrakeLine) -> RustBuffer {
 
 
 /**
+ * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+ */
+public struct BrakePair: Equatable, Hashable {
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    public var masterMm: Double
+    /**
+     * Pistons on one side.
+     */
+    public var pistons: UInt32
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    public var pistonMm: Double
+    /**
+     * Bore of the other master cylinder, millimetres.
+     */
+    public var newMasterMm: Double
+    /**
+     * Pistons of the other caliper on one side.
+     */
+    public var newPistons: UInt32
+    /**
+     * Diameter of one of them, millimetres.
+     */
+    public var newPistonMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double, 
+        /**
+         * Pistons on one side.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Bore of the other master cylinder, millimetres.
+         */newMasterMm: Double, 
+        /**
+         * Pistons of the other caliper on one side.
+         */newPistons: UInt32, 
+        /**
+         * Diameter of one of them, millimetres.
+         */newPistonMm: Double) {
+        self.masterMm = masterMm
+        self.pistons = pistons
+        self.pistonMm = pistonMm
+        self.newMasterMm = newMasterMm
+        self.newPistons = newPistons
+        self.newPistonMm = newPistonMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension BrakePair: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeBrakePair: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> BrakePair {
+        return
+            try BrakePair(
+                masterMm: FfiConverterDouble.read(from: &buf), 
+                pistons: FfiConverterUInt32.read(from: &buf), 
+                pistonMm: FfiConverterDouble.read(from: &buf), 
+                newMasterMm: FfiConverterDouble.read(from: &buf), 
+                newPistons: FfiConverterUInt32.read(from: &buf), 
+                newPistonMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: BrakePair, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.masterMm, into: &buf)
+        FfiConverterUInt32.write(value.pistons, into: &buf)
+        FfiConverterDouble.write(value.pistonMm, into: &buf)
+        FfiConverterDouble.write(value.newMasterMm, into: &buf)
+        FfiConverterUInt32.write(value.newPistons, into: &buf)
+        FfiConverterDouble.write(value.newPistonMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakePair_lift(_ buf: RustBuffer) throws -> BrakePair {
+    return try FfiConverterTypeBrakePair.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeBrakePair_lower(_ value: BrakePair) -> RustBuffer {
+    return FfiConverterTypeBrakePair.lower(value)
+}
+
+
+/**
  * The brake page.
  */
 public struct BrakeSheet: Equatable, Hashable {
@@ -2491,6 +3133,332 @@ public func FfiConverterTypeBrakeSheet_lift(_ buf: RustBuffer) throws -> BrakeSh
 #endif
 public func FfiConverterTypeBrakeSheet_lower(_ value: BrakeSheet) -> RustBuffer {
     return FfiConverterTypeBrakeSheet.lower(value)
+}
+
+
+/**
+ * Pistons of a caliper that press on one side.
+ */
+public struct CaliperPistons: Equatable, Hashable {
+    /**
+     * Pistons in all.
+     */
+    public var pistons: UInt32
+    /**
+     * They face each other in a fixed caliper.
+     */
+    public var opposed: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Pistons in all.
+         */pistons: UInt32, 
+        /**
+         * They face each other in a fixed caliper.
+         */opposed: Bool) {
+        self.pistons = pistons
+        self.opposed = opposed
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CaliperPistons: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCaliperPistons: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CaliperPistons {
+        return
+            try CaliperPistons(
+                pistons: FfiConverterUInt32.read(from: &buf), 
+                opposed: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CaliperPistons, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.pistons, into: &buf)
+        FfiConverterBool.write(value.opposed, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCaliperPistons_lift(_ buf: RustBuffer) throws -> CaliperPistons {
+    return try FfiConverterTypeCaliperPistons.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCaliperPistons_lower(_ value: CaliperPistons) -> RustBuffer {
+    return FfiConverterTypeCaliperPistons.lower(value)
+}
+
+
+/**
+ * Angle and torque of the cam lever of a drum brake.
+ */
+public struct CamLever: Equatable, Hashable {
+    /**
+     * Angle between rod and lever at rest, degrees.
+     */
+    public var camDegrees: Double
+    /**
+     * Travel of the rod, millimetres.
+     */
+    public var rodTravelMm: Double
+    /**
+     * Length of the lever, millimetres.
+     */
+    public var camArmMm: Double
+    /**
+     * Pull of the rod, newtons.
+     */
+    public var rodNewtons: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Angle between rod and lever at rest, degrees.
+         */camDegrees: Double, 
+        /**
+         * Travel of the rod, millimetres.
+         */rodTravelMm: Double, 
+        /**
+         * Length of the lever, millimetres.
+         */camArmMm: Double, 
+        /**
+         * Pull of the rod, newtons.
+         */rodNewtons: Double) {
+        self.camDegrees = camDegrees
+        self.rodTravelMm = rodTravelMm
+        self.camArmMm = camArmMm
+        self.rodNewtons = rodNewtons
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CamLever: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCamLever: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CamLever {
+        return
+            try CamLever(
+                camDegrees: FfiConverterDouble.read(from: &buf), 
+                rodTravelMm: FfiConverterDouble.read(from: &buf), 
+                camArmMm: FfiConverterDouble.read(from: &buf), 
+                rodNewtons: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CamLever, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.camDegrees, into: &buf)
+        FfiConverterDouble.write(value.rodTravelMm, into: &buf)
+        FfiConverterDouble.write(value.camArmMm, into: &buf)
+        FfiConverterDouble.write(value.rodNewtons, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCamLever_lift(_ buf: RustBuffer) throws -> CamLever {
+    return try FfiConverterTypeCamLever.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCamLever_lower(_ value: CamLever) -> RustBuffer {
+    return FfiConverterTypeCamLever.lower(value)
+}
+
+
+/**
+ * Centre distance that a count of links gives.
+ */
+public struct CentreDistance: Equatable, Hashable {
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32
+    /**
+     * Links.
+     */
+    public var chainLinks: UInt32
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32, 
+        /**
+         * Links.
+         */chainLinks: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double) {
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+        self.chainLinks = chainLinks
+        self.pitchMm = pitchMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CentreDistance: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCentreDistance: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CentreDistance {
+        return
+            try CentreDistance(
+                frontTeeth: FfiConverterUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterUInt32.read(from: &buf), 
+                chainLinks: FfiConverterUInt32.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CentreDistance, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterUInt32.write(value.rearTeeth, into: &buf)
+        FfiConverterUInt32.write(value.chainLinks, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCentreDistance_lift(_ buf: RustBuffer) throws -> CentreDistance {
+    return try FfiConverterTypeCentreDistance.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCentreDistance_lower(_ value: CentreDistance) -> RustBuffer {
+    return FfiConverterTypeCentreDistance.lower(value)
+}
+
+
+/**
+ * Elongation of a chain from a measured length.
+ */
+public struct ChainElongation: Equatable, Hashable {
+    /**
+     * Length over these pitches, millimetres.
+     */
+    public var measuredMm: Double
+    /**
+     * Pitches that it goes over.
+     */
+    public var pitches: UInt32
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Length over these pitches, millimetres.
+         */measuredMm: Double, 
+        /**
+         * Pitches that it goes over.
+         */pitches: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double) {
+        self.measuredMm = measuredMm
+        self.pitches = pitches
+        self.pitchMm = pitchMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChainElongation: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainElongation: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainElongation {
+        return
+            try ChainElongation(
+                measuredMm: FfiConverterDouble.read(from: &buf), 
+                pitches: FfiConverterUInt32.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChainElongation, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.measuredMm, into: &buf)
+        FfiConverterUInt32.write(value.pitches, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainElongation_lift(_ buf: RustBuffer) throws -> ChainElongation {
+    return try FfiConverterTypeChainElongation.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainElongation_lower(_ value: ChainElongation) -> RustBuffer {
+    return FfiConverterTypeChainElongation.lower(value)
 }
 
 
@@ -2682,6 +3650,223 @@ public func FfiConverterTypeChainFit_lift(_ buf: RustBuffer) throws -> ChainFit 
 #endif
 public func FfiConverterTypeChainFit_lower(_ value: ChainFit) -> RustBuffer {
     return FfiConverterTypeChainFit.lower(value)
+}
+
+
+/**
+ * Links that a chain needs at a centre distance.
+ */
+public struct ChainLength: Equatable, Hashable {
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32
+    /**
+     * Centre distance, millimetres.
+     */
+    public var centreDistanceMm: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32, 
+        /**
+         * Centre distance, millimetres.
+         */centreDistanceMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double) {
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+        self.centreDistanceMm = centreDistanceMm
+        self.pitchMm = pitchMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChainLength: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainLength: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainLength {
+        return
+            try ChainLength(
+                frontTeeth: FfiConverterUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterUInt32.read(from: &buf), 
+                centreDistanceMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChainLength, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterUInt32.write(value.rearTeeth, into: &buf)
+        FfiConverterDouble.write(value.centreDistanceMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainLength_lift(_ buf: RustBuffer) throws -> ChainLength {
+    return try FfiConverterTypeChainLength.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainLength_lower(_ value: ChainLength) -> RustBuffer {
+    return FfiConverterTypeChainLength.lower(value)
+}
+
+
+/**
+ * Whether a chain runs on a sprocket; refused where it does not.
+ */
+public struct ChainOnSprocket: Equatable, Hashable {
+    /**
+     * Size of the chain.
+     */
+    public var chainSize: String
+    /**
+     * Size that the sprocket is cut for.
+     */
+    public var sprocketSize: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Size of the chain.
+         */chainSize: String, 
+        /**
+         * Size that the sprocket is cut for.
+         */sprocketSize: String) {
+        self.chainSize = chainSize
+        self.sprocketSize = sprocketSize
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChainOnSprocket: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainOnSprocket: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainOnSprocket {
+        return
+            try ChainOnSprocket(
+                chainSize: FfiConverterString.read(from: &buf), 
+                sprocketSize: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChainOnSprocket, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.chainSize, into: &buf)
+        FfiConverterString.write(value.sprocketSize, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainOnSprocket_lift(_ buf: RustBuffer) throws -> ChainOnSprocket {
+    return try FfiConverterTypeChainOnSprocket.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainOnSprocket_lower(_ value: ChainOnSprocket) -> RustBuffer {
+    return FfiConverterTypeChainOnSprocket.lower(value)
+}
+
+
+/**
+ * Dimensions of a chain size.
+ */
+public struct ChainSizeDimensions: Equatable, Hashable {
+    /**
+     * Size as written on the chain.
+     */
+    public var chainSize: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Size as written on the chain.
+         */chainSize: String) {
+        self.chainSize = chainSize
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ChainSizeDimensions: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeChainSizeDimensions: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ChainSizeDimensions {
+        return
+            try ChainSizeDimensions(
+                chainSize: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ChainSizeDimensions, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.chainSize, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainSizeDimensions_lift(_ buf: RustBuffer) throws -> ChainSizeDimensions {
+    return try FfiConverterTypeChainSizeDimensions.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeChainSizeDimensions_lower(_ value: ChainSizeDimensions) -> RustBuffer {
+    return FfiConverterTypeChainSizeDimensions.lower(value)
 }
 
 
@@ -4234,6 +5419,134 @@ public func FfiConverterTypeCorrector_lower(_ value: Corrector) -> RustBuffer {
 
 
 /**
+ * Ratio of a speedometer corrector.
+ */
+public struct CorrectorRatio: Equatable, Hashable {
+    /**
+     * Reading over true speed.
+     */
+    public var readingFactor: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Reading over true speed.
+         */readingFactor: Double) {
+        self.readingFactor = readingFactor
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CorrectorRatio: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCorrectorRatio: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CorrectorRatio {
+        return
+            try CorrectorRatio(
+                readingFactor: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CorrectorRatio, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.readingFactor, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCorrectorRatio_lift(_ buf: RustBuffer) throws -> CorrectorRatio {
+    return try FfiConverterTypeCorrectorRatio.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCorrectorRatio_lower(_ value: CorrectorRatio) -> RustBuffer {
+    return FfiConverterTypeCorrectorRatio.lower(value)
+}
+
+
+/**
+ * Flashes a minute from a count.
+ */
+public struct CountedFlashes: Equatable, Hashable {
+    /**
+     * Flashes counted.
+     */
+    public var flashes: UInt32
+    /**
+     * Seconds that they took.
+     */
+    public var seconds: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Flashes counted.
+         */flashes: UInt32, 
+        /**
+         * Seconds that they took.
+         */seconds: Double) {
+        self.flashes = flashes
+        self.seconds = seconds
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CountedFlashes: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCountedFlashes: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CountedFlashes {
+        return
+            try CountedFlashes(
+                flashes: FfiConverterUInt32.read(from: &buf), 
+                seconds: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CountedFlashes, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.flashes, into: &buf)
+        FfiConverterDouble.write(value.seconds, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCountedFlashes_lift(_ buf: RustBuffer) throws -> CountedFlashes {
+    return try FfiConverterTypeCountedFlashes.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCountedFlashes_lower(_ value: CountedFlashes) -> RustBuffer {
+    return FfiConverterTypeCountedFlashes.lower(value)
+}
+
+
+/**
  * Something that must come off before a check; once off, it costs nothing more.
  */
 public struct Cover: Equatable, Hashable {
@@ -4680,6 +5993,194 @@ public func FfiConverterTypeCruise_lower(_ value: Cruise) -> RustBuffer {
 
 
 /**
+ * Power of a spark-ignition engine from its peak power, by the cubic law.
+ */
+public struct CubicPower: Equatable, Hashable {
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+    /**
+     * Peak power, kilowatts.
+     */
+    public var peakPowerKw: Double
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    public var peakPowerRpm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Peak power, kilowatts.
+         */peakPowerKw: Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double) {
+        self.engineRpm = engineRpm
+        self.peakPowerKw = peakPowerKw
+        self.peakPowerRpm = peakPowerRpm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CubicPower: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCubicPower: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CubicPower {
+        return
+            try CubicPower(
+                engineRpm: FfiConverterDouble.read(from: &buf), 
+                peakPowerKw: FfiConverterDouble.read(from: &buf), 
+                peakPowerRpm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CubicPower, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+        FfiConverterDouble.write(value.peakPowerKw, into: &buf)
+        FfiConverterDouble.write(value.peakPowerRpm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCubicPower_lift(_ buf: RustBuffer) throws -> CubicPower {
+    return try FfiConverterTypeCubicPower.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCubicPower_lower(_ value: CubicPower) -> RustBuffer {
+    return FfiConverterTypeCubicPower.lower(value)
+}
+
+
+/**
+ * Equivalent age after two spells at one temperature each.
+ */
+public struct CureAge: Equatable, Hashable {
+    /**
+     * First spell, hours.
+     */
+    public var hours: Double
+    /**
+     * Temperature of the first spell, °C.
+     */
+    public var celsius: Double
+    /**
+     * Second spell, hours.
+     */
+    public var thenHours: Double
+    /**
+     * Temperature of the second spell, °C.
+     */
+    public var thenCelsius: Double
+    /**
+     * Reference temperature, °C.
+     */
+    public var atCelsius: Double
+    /**
+     * Activation temperature, kelvin.
+     */
+    public var activationKelvin: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * First spell, hours.
+         */hours: Double, 
+        /**
+         * Temperature of the first spell, °C.
+         */celsius: Double, 
+        /**
+         * Second spell, hours.
+         */thenHours: Double, 
+        /**
+         * Temperature of the second spell, °C.
+         */thenCelsius: Double, 
+        /**
+         * Reference temperature, °C.
+         */atCelsius: Double, 
+        /**
+         * Activation temperature, kelvin.
+         */activationKelvin: Double) {
+        self.hours = hours
+        self.celsius = celsius
+        self.thenHours = thenHours
+        self.thenCelsius = thenCelsius
+        self.atCelsius = atCelsius
+        self.activationKelvin = activationKelvin
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CureAge: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCureAge: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CureAge {
+        return
+            try CureAge(
+                hours: FfiConverterDouble.read(from: &buf), 
+                celsius: FfiConverterDouble.read(from: &buf), 
+                thenHours: FfiConverterDouble.read(from: &buf), 
+                thenCelsius: FfiConverterDouble.read(from: &buf), 
+                atCelsius: FfiConverterDouble.read(from: &buf), 
+                activationKelvin: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CureAge, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.hours, into: &buf)
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterDouble.write(value.thenHours, into: &buf)
+        FfiConverterDouble.write(value.thenCelsius, into: &buf)
+        FfiConverterDouble.write(value.atCelsius, into: &buf)
+        FfiConverterDouble.write(value.activationKelvin, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCureAge_lift(_ buf: RustBuffer) throws -> CureAge {
+    return try FfiConverterTypeCureAge.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCureAge_lower(_ value: CureAge) -> RustBuffer {
+    return FfiConverterTypeCureAge.lower(value)
+}
+
+
+/**
  * What to work out: a coat of the bike by its mark, or a product to try.
  */
 public struct CureAsk: Equatable, Hashable {
@@ -4854,6 +6355,85 @@ public func FfiConverterTypeCurePoint_lift(_ buf: RustBuffer) throws -> CurePoin
 #endif
 public func FfiConverterTypeCurePoint_lower(_ value: CurePoint) -> RustBuffer {
     return FfiConverterTypeCurePoint.lower(value)
+}
+
+
+/**
+ * How fast a cure runs against the reference temperature.
+ */
+public struct CureRate: Equatable, Hashable {
+    /**
+     * Temperature, °C.
+     */
+    public var celsius: Double
+    /**
+     * Reference temperature, °C.
+     */
+    public var atCelsius: Double
+    /**
+     * Activation temperature, kelvin.
+     */
+    public var activationKelvin: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Reference temperature, °C.
+         */atCelsius: Double, 
+        /**
+         * Activation temperature, kelvin.
+         */activationKelvin: Double) {
+        self.celsius = celsius
+        self.atCelsius = atCelsius
+        self.activationKelvin = activationKelvin
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension CureRate: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeCureRate: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> CureRate {
+        return
+            try CureRate(
+                celsius: FfiConverterDouble.read(from: &buf), 
+                atCelsius: FfiConverterDouble.read(from: &buf), 
+                activationKelvin: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: CureRate, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterDouble.write(value.atCelsius, into: &buf)
+        FfiConverterDouble.write(value.activationKelvin, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCureRate_lift(_ buf: RustBuffer) throws -> CureRate {
+    return try FfiConverterTypeCureRate.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeCureRate_lower(_ value: CureRate) -> RustBuffer {
+    return FfiConverterTypeCureRate.lower(value)
 }
 
 
@@ -5423,6 +7003,85 @@ public func FfiConverterTypeDayOff_lower(_ value: DayOff) -> RustBuffer {
 
 
 /**
+ * Days until a drain has emptied a battery.
+ */
+public struct DaysToFlat: Equatable, Hashable {
+    /**
+     * Capacity, ampere-hours.
+     */
+    public var batteryAh: Double
+    /**
+     * Charge, per cent.
+     */
+    public var chargePercent: Double
+    /**
+     * Drain, milliamperes.
+     */
+    public var drainMilliamperes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Charge, per cent.
+         */chargePercent: Double, 
+        /**
+         * Drain, milliamperes.
+         */drainMilliamperes: Double) {
+        self.batteryAh = batteryAh
+        self.chargePercent = chargePercent
+        self.drainMilliamperes = drainMilliamperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DaysToFlat: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDaysToFlat: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DaysToFlat {
+        return
+            try DaysToFlat(
+                batteryAh: FfiConverterDouble.read(from: &buf), 
+                chargePercent: FfiConverterDouble.read(from: &buf), 
+                drainMilliamperes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DaysToFlat, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.batteryAh, into: &buf)
+        FfiConverterDouble.write(value.chargePercent, into: &buf)
+        FfiConverterDouble.write(value.drainMilliamperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDaysToFlat_lift(_ buf: RustBuffer) throws -> DaysToFlat {
+    return try FfiConverterTypeDaysToFlat.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDaysToFlat_lower(_ value: DaysToFlat) -> RustBuffer {
+    return FfiConverterTypeDaysToFlat.lower(value)
+}
+
+
+/**
  * How long a delivery takes, by what the seller says and by what was seen before.
  */
 public struct Delivery: Equatable, Hashable {
@@ -5518,6 +7177,75 @@ public func FfiConverterTypeDelivery_lift(_ buf: RustBuffer) throws -> Delivery 
 #endif
 public func FfiConverterTypeDelivery_lower(_ value: Delivery) -> RustBuffer {
     return FfiConverterTypeDelivery.lower(value)
+}
+
+
+/**
+ * Dew point of the air.
+ */
+public struct DewPoint: Equatable, Hashable {
+    /**
+     * Temperature, °C.
+     */
+    public var celsius: Double
+    /**
+     * Relative humidity, per cent.
+     */
+    public var humidity: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Relative humidity, per cent.
+         */humidity: Double) {
+        self.celsius = celsius
+        self.humidity = humidity
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DewPoint: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDewPoint: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DewPoint {
+        return
+            try DewPoint(
+                celsius: FfiConverterDouble.read(from: &buf), 
+                humidity: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DewPoint, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterDouble.write(value.humidity, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDewPoint_lift(_ buf: RustBuffer) throws -> DewPoint {
+    return try FfiConverterTypeDewPoint.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDewPoint_lower(_ value: DewPoint) -> RustBuffer {
+    return FfiConverterTypeDewPoint.lower(value)
 }
 
 
@@ -5968,6 +7696,75 @@ public func FfiConverterTypeDiagramLine_lower(_ value: DiagramLine) -> RustBuffe
 
 
 /**
+ * Longest stop that Directive 93/14/EEC allows.
+ */
+public struct DirectiveStop: Equatable, Hashable {
+    /**
+     * Which line of the Directive.
+     */
+    public var line: String
+    /**
+     * Speed before braking, km/h.
+     */
+    public var roadSpeedKmh: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Which line of the Directive.
+         */line: String, 
+        /**
+         * Speed before braking, km/h.
+         */roadSpeedKmh: Double) {
+        self.line = line
+        self.roadSpeedKmh = roadSpeedKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DirectiveStop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDirectiveStop: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DirectiveStop {
+        return
+            try DirectiveStop(
+                line: FfiConverterString.read(from: &buf), 
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DirectiveStop, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.line, into: &buf)
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDirectiveStop_lift(_ buf: RustBuffer) throws -> DirectiveStop {
+    return try FfiConverterTypeDirectiveStop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDirectiveStop_lower(_ value: DirectiveStop) -> RustBuffer {
+    return FfiConverterTypeDirectiveStop.lower(value)
+}
+
+
+/**
  * The drive train from crankshaft to wheel.
  */
 public struct Drive: Equatable, Hashable {
@@ -6283,6 +8080,75 @@ public func FfiConverterTypeDrive_lift(_ buf: RustBuffer) throws -> Drive {
 #endif
 public func FfiConverterTypeDrive_lower(_ value: Drive) -> RustBuffer {
     return FfiConverterTypeDrive.lower(value)
+}
+
+
+/**
+ * What leading and trailing shoes make of the force at their tips.
+ */
+public struct DrumShoes: Equatable, Hashable {
+    /**
+     * Friction of the linings.
+     */
+    public var padFriction: Double
+    /**
+     * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+     */
+    public var pivotShare: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Friction of the linings.
+         */padFriction: Double, 
+        /**
+         * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+         */pivotShare: Double) {
+        self.padFriction = padFriction
+        self.pivotShare = pivotShare
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension DrumShoes: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeDrumShoes: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> DrumShoes {
+        return
+            try DrumShoes(
+                padFriction: FfiConverterDouble.read(from: &buf), 
+                pivotShare: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: DrumShoes, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.padFriction, into: &buf)
+        FfiConverterDouble.write(value.pivotShare, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDrumShoes_lift(_ buf: RustBuffer) throws -> DrumShoes {
+    return try FfiConverterTypeDrumShoes.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeDrumShoes_lower(_ value: DrumShoes) -> RustBuffer {
+    return FfiConverterTypeDrumShoes.lower(value)
 }
 
 
@@ -6948,6 +8814,164 @@ public func FfiConverterTypeEngagementAdvice_lift(_ buf: RustBuffer) throws -> E
 #endif
 public func FfiConverterTypeEngagementAdvice_lower(_ value: EngagementAdvice) -> RustBuffer {
     return FfiConverterTypeEngagementAdvice.lower(value)
+}
+
+
+/**
+ * Engine speed at a road speed.
+ */
+public struct EngineSpeed: Equatable, Hashable {
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Overall ratio.
+     */
+    public var overallRatio: Double
+    /**
+     * Rolling circumference, millimetres.
+     */
+    public var circumferenceMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Overall ratio.
+         */overallRatio: Double, 
+        /**
+         * Rolling circumference, millimetres.
+         */circumferenceMm: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.overallRatio = overallRatio
+        self.circumferenceMm = circumferenceMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EngineSpeed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEngineSpeed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EngineSpeed {
+        return
+            try EngineSpeed(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                overallRatio: FfiConverterDouble.read(from: &buf), 
+                circumferenceMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EngineSpeed, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.overallRatio, into: &buf)
+        FfiConverterDouble.write(value.circumferenceMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEngineSpeed_lift(_ buf: RustBuffer) throws -> EngineSpeed {
+    return try FfiConverterTypeEngineSpeed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEngineSpeed_lower(_ value: EngineSpeed) -> RustBuffer {
+    return FfiConverterTypeEngineSpeed.lower(value)
+}
+
+
+/**
+ * Engine speed after changing gear at the same road speed.
+ */
+public struct EngineSpeedDrop: Equatable, Hashable {
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+    /**
+     * Ratio of the gear.
+     */
+    public var gearRatio: Double
+    /**
+     * Ratio of the next one.
+     */
+    public var nextGearRatio: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Ratio of the gear.
+         */gearRatio: Double, 
+        /**
+         * Ratio of the next one.
+         */nextGearRatio: Double) {
+        self.engineRpm = engineRpm
+        self.gearRatio = gearRatio
+        self.nextGearRatio = nextGearRatio
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EngineSpeedDrop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEngineSpeedDrop: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EngineSpeedDrop {
+        return
+            try EngineSpeedDrop(
+                engineRpm: FfiConverterDouble.read(from: &buf), 
+                gearRatio: FfiConverterDouble.read(from: &buf), 
+                nextGearRatio: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EngineSpeedDrop, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+        FfiConverterDouble.write(value.gearRatio, into: &buf)
+        FfiConverterDouble.write(value.nextGearRatio, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEngineSpeedDrop_lift(_ buf: RustBuffer) throws -> EngineSpeedDrop {
+    return try FfiConverterTypeEngineSpeedDrop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEngineSpeedDrop_lower(_ value: EngineSpeedDrop) -> RustBuffer {
+    return FfiConverterTypeEngineSpeedDrop.lower(value)
 }
 
 
@@ -7705,7 +9729,7 @@ public func FfiConverterTypeFaultSheet_lower(_ value: FaultSheet) -> RustBuffer 
 
 
 /**
- * A result of a sum.
+ * A result of a formula.
  */
 public struct Figure: Equatable, Hashable {
     /**
@@ -7784,11 +9808,11 @@ public func FfiConverterTypeFigure_lower(_ value: Figure) -> RustBuffer {
 
 
 /**
- * The results of a sum.
+ * The results of a formula.
  */
 public struct Figures: Equatable, Hashable {
     /**
-     * Results, the main one first.
+     * Results, the main one first. One that does not apply to what was given is left out.
      */
     public var figures: [Figure]
 
@@ -7796,7 +9820,7 @@ public struct Figures: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Results, the main one first.
+         * Results, the main one first. One that does not apply to what was given is left out.
          */figures: [Figure] = []) {
         self.figures = figures
     }
@@ -8901,6 +10925,135 @@ public func FfiConverterTypeFluidCard_lower(_ value: FluidCard) -> RustBuffer {
 
 
 /**
+ * A formula as the handbook shows it.
+ */
+public struct FormulaCard: Equatable, Hashable {
+    /**
+     * Name by which it is asked for.
+     */
+    public var kind: String
+    /**
+     * Area of the trade.
+     */
+    public var area: Area
+    /**
+     * What it works out.
+     */
+    public var title: String
+    /**
+     * The equation in symbols.
+     */
+    public var equation: String
+    /**
+     * What it takes.
+     */
+    public var inputs: [InputCard]
+    /**
+     * What it gives, the main result first.
+     */
+    public var outputs: [OutputCard]
+    /**
+     * Where it comes from.
+     */
+    public var source: Source
+    /**
+     * Where it holds.
+     */
+    public var range: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Name by which it is asked for.
+         */kind: String, 
+        /**
+         * Area of the trade.
+         */area: Area, 
+        /**
+         * What it works out.
+         */title: String, 
+        /**
+         * The equation in symbols.
+         */equation: String, 
+        /**
+         * What it takes.
+         */inputs: [InputCard] = [], 
+        /**
+         * What it gives, the main result first.
+         */outputs: [OutputCard] = [], 
+        /**
+         * Where it comes from.
+         */source: Source, 
+        /**
+         * Where it holds.
+         */range: String) {
+        self.kind = kind
+        self.area = area
+        self.title = title
+        self.equation = equation
+        self.inputs = inputs
+        self.outputs = outputs
+        self.source = source
+        self.range = range
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FormulaCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFormulaCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FormulaCard {
+        return
+            try FormulaCard(
+                kind: FfiConverterString.read(from: &buf), 
+                area: FfiConverterTypeArea.read(from: &buf), 
+                title: FfiConverterString.read(from: &buf), 
+                equation: FfiConverterString.read(from: &buf), 
+                inputs: FfiConverterSequenceTypeInputCard.read(from: &buf), 
+                outputs: FfiConverterSequenceTypeOutputCard.read(from: &buf), 
+                source: FfiConverterTypeSource.read(from: &buf), 
+                range: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FormulaCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.kind, into: &buf)
+        FfiConverterTypeArea.write(value.area, into: &buf)
+        FfiConverterString.write(value.title, into: &buf)
+        FfiConverterString.write(value.equation, into: &buf)
+        FfiConverterSequenceTypeInputCard.write(value.inputs, into: &buf)
+        FfiConverterSequenceTypeOutputCard.write(value.outputs, into: &buf)
+        FfiConverterTypeSource.write(value.source, into: &buf)
+        FfiConverterString.write(value.range, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFormulaCard_lift(_ buf: RustBuffer) throws -> FormulaCard {
+    return try FfiConverterTypeFormulaCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFormulaCard_lower(_ value: FormulaCard) -> RustBuffer {
+    return FfiConverterTypeFormulaCard.lower(value)
+}
+
+
+/**
  * Thrust in one gear.
  */
 public struct GearCurve: Equatable, Hashable {
@@ -9664,6 +11817,75 @@ public func FfiConverterTypeGearingSheet_lower(_ value: GearingSheet) -> RustBuf
 
 
 /**
+ * Charge from the specific gravity of the acid.
+ */
+public struct GravityCharge: Equatable, Hashable {
+    /**
+     * Specific gravity.
+     */
+    public var gravity: Double
+    /**
+     * Temperature of the acid, °C.
+     */
+    public var celsius: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Specific gravity.
+         */gravity: Double, 
+        /**
+         * Temperature of the acid, °C.
+         */celsius: Double) {
+        self.gravity = gravity
+        self.celsius = celsius
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension GravityCharge: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeGravityCharge: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> GravityCharge {
+        return
+            try GravityCharge(
+                gravity: FfiConverterDouble.read(from: &buf), 
+                celsius: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: GravityCharge, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.gravity, into: &buf)
+        FfiConverterDouble.write(value.celsius, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGravityCharge_lift(_ buf: RustBuffer) throws -> GravityCharge {
+    return try FfiConverterTypeGravityCharge.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeGravityCharge_lower(_ value: GravityCharge) -> RustBuffer {
+    return FfiConverterTypeGravityCharge.lower(value)
+}
+
+
+/**
  * A harness: everything between the battery and the lamps, as a list.
  */
 public struct Harness: Equatable, Hashable {
@@ -10199,6 +12421,283 @@ public func FfiConverterTypeHunting_lower(_ value: Hunting) -> RustBuffer {
 
 
 /**
+ * How often the same tooth meets the same link.
+ */
+public struct HuntingTooth: Equatable, Hashable {
+    /**
+     * Teeth.
+     */
+    public var teeth: UInt32
+    /**
+     * Links.
+     */
+    public var chainLinks: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth.
+         */teeth: UInt32, 
+        /**
+         * Links.
+         */chainLinks: UInt32) {
+        self.teeth = teeth
+        self.chainLinks = chainLinks
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HuntingTooth: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHuntingTooth: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HuntingTooth {
+        return
+            try HuntingTooth(
+                teeth: FfiConverterUInt32.read(from: &buf), 
+                chainLinks: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HuntingTooth, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.teeth, into: &buf)
+        FfiConverterUInt32.write(value.chainLinks, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHuntingTooth_lift(_ buf: RustBuffer) throws -> HuntingTooth {
+    return try FfiConverterTypeHuntingTooth.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHuntingTooth_lower(_ value: HuntingTooth) -> RustBuffer {
+    return FfiConverterTypeHuntingTooth.lower(value)
+}
+
+
+/**
+ * A hydraulic disc brake from the fingers to the road.
+ */
+public struct HydraulicBrake: Equatable, Hashable {
+    /**
+     * Force at the lever, newtons.
+     */
+    public var leverNewtons: Double
+    /**
+     * Lever ratio.
+     */
+    public var leverRatio: Double
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    public var masterMm: Double
+    /**
+     * Pistons that press on one side.
+     */
+    public var pistons: UInt32
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    public var pistonMm: Double
+    /**
+     * Friction of the pads.
+     */
+    public var padFriction: Double
+    /**
+     * Effective radius, millimetres.
+     */
+    public var effectiveRadiusMm: Double
+    /**
+     * Radius of the wheel, millimetres.
+     */
+    public var wheelRadiusMm: Double
+    /**
+     * Machine and rider, kilograms.
+     */
+    public var massKg: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Force at the lever, newtons.
+         */leverNewtons: Double, 
+        /**
+         * Lever ratio.
+         */leverRatio: Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double, 
+        /**
+         * Pistons that press on one side.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Friction of the pads.
+         */padFriction: Double, 
+        /**
+         * Effective radius, millimetres.
+         */effectiveRadiusMm: Double, 
+        /**
+         * Radius of the wheel, millimetres.
+         */wheelRadiusMm: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double) {
+        self.leverNewtons = leverNewtons
+        self.leverRatio = leverRatio
+        self.masterMm = masterMm
+        self.pistons = pistons
+        self.pistonMm = pistonMm
+        self.padFriction = padFriction
+        self.effectiveRadiusMm = effectiveRadiusMm
+        self.wheelRadiusMm = wheelRadiusMm
+        self.massKg = massKg
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HydraulicBrake: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHydraulicBrake: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HydraulicBrake {
+        return
+            try HydraulicBrake(
+                leverNewtons: FfiConverterDouble.read(from: &buf), 
+                leverRatio: FfiConverterDouble.read(from: &buf), 
+                masterMm: FfiConverterDouble.read(from: &buf), 
+                pistons: FfiConverterUInt32.read(from: &buf), 
+                pistonMm: FfiConverterDouble.read(from: &buf), 
+                padFriction: FfiConverterDouble.read(from: &buf), 
+                effectiveRadiusMm: FfiConverterDouble.read(from: &buf), 
+                wheelRadiusMm: FfiConverterDouble.read(from: &buf), 
+                massKg: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HydraulicBrake, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.leverNewtons, into: &buf)
+        FfiConverterDouble.write(value.leverRatio, into: &buf)
+        FfiConverterDouble.write(value.masterMm, into: &buf)
+        FfiConverterUInt32.write(value.pistons, into: &buf)
+        FfiConverterDouble.write(value.pistonMm, into: &buf)
+        FfiConverterDouble.write(value.padFriction, into: &buf)
+        FfiConverterDouble.write(value.effectiveRadiusMm, into: &buf)
+        FfiConverterDouble.write(value.wheelRadiusMm, into: &buf)
+        FfiConverterDouble.write(value.massKg, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHydraulicBrake_lift(_ buf: RustBuffer) throws -> HydraulicBrake {
+    return try FfiConverterTypeHydraulicBrake.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHydraulicBrake_lower(_ value: HydraulicBrake) -> RustBuffer {
+    return FfiConverterTypeHydraulicBrake.lower(value)
+}
+
+
+/**
+ * Which thread a measured diameter and pitch is nearest to.
+ */
+public struct IdentifyThread: Equatable, Hashable {
+    /**
+     * Measured outer diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Measured pitch, millimetres.
+     */
+    public var pitchMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Measured outer diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Measured pitch, millimetres.
+         */pitchMm: Double) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension IdentifyThread: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeIdentifyThread: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> IdentifyThread {
+        return
+            try IdentifyThread(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: IdentifyThread, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIdentifyThread_lift(_ buf: RustBuffer) throws -> IdentifyThread {
+    return try FfiConverterTypeIdentifyThread.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeIdentifyThread_lower(_ value: IdentifyThread) -> RustBuffer {
+    return FfiConverterTypeIdentifyThread.lower(value)
+}
+
+
+/**
  * Name, papers and the few figures that rules depend on.
  */
 public struct Identity: Equatable, Hashable {
@@ -10642,6 +13141,105 @@ public func FfiConverterTypeIndicators_lift(_ buf: RustBuffer) throws -> Indicat
 #endif
 public func FfiConverterTypeIndicators_lower(_ value: Indicators) -> RustBuffer {
     return FfiConverterTypeIndicators.lower(value)
+}
+
+
+/**
+ * An input as the handbook shows it.
+ */
+public struct InputCard: Equatable, Hashable {
+    /**
+     * Field name as it crosses the door.
+     */
+    public var name: String
+    /**
+     * In words, with its unit.
+     */
+    public var label: String
+    /**
+     * Symbol in the equation.
+     */
+    public var symbol: String
+    /**
+     * Accepted range, for a number.
+     */
+    public var range: BoundCard?
+    /**
+     * Accepted words, for a choice.
+     */
+    public var oneOf: [String]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Field name as it crosses the door.
+         */name: String, 
+        /**
+         * In words, with its unit.
+         */label: String, 
+        /**
+         * Symbol in the equation.
+         */symbol: String, 
+        /**
+         * Accepted range, for a number.
+         */range: BoundCard? = nil, 
+        /**
+         * Accepted words, for a choice.
+         */oneOf: [String] = []) {
+        self.name = name
+        self.label = label
+        self.symbol = symbol
+        self.range = range
+        self.oneOf = oneOf
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension InputCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeInputCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> InputCard {
+        return
+            try InputCard(
+                name: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                symbol: FfiConverterString.read(from: &buf), 
+                range: FfiConverterOptionTypeBoundCard.read(from: &buf), 
+                oneOf: FfiConverterSequenceString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: InputCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.symbol, into: &buf)
+        FfiConverterOptionTypeBoundCard.write(value.range, into: &buf)
+        FfiConverterSequenceString.write(value.oneOf, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeInputCard_lift(_ buf: RustBuffer) throws -> InputCard {
+    return try FfiConverterTypeInputCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeInputCard_lower(_ value: InputCard) -> RustBuffer {
+    return FfiConverterTypeInputCard.lower(value)
 }
 
 
@@ -11868,6 +14466,85 @@ public func FfiConverterTypeLampColumn_lower(_ value: LampColumn) -> RustBuffer 
 
 
 /**
+ * Light and life of a filament lamp off its test voltage.
+ */
+public struct LampLight: Equatable, Hashable {
+    /**
+     * Light at the test voltage, lumens.
+     */
+    public var lumens: Double
+    /**
+     * Test voltage, volts.
+     */
+    public var testVolts: Double
+    /**
+     * Voltage at the lamp, volts.
+     */
+    public var volts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Light at the test voltage, lumens.
+         */lumens: Double, 
+        /**
+         * Test voltage, volts.
+         */testVolts: Double, 
+        /**
+         * Voltage at the lamp, volts.
+         */volts: Double) {
+        self.lumens = lumens
+        self.testVolts = testVolts
+        self.volts = volts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampLight: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampLight: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampLight {
+        return
+            try LampLight(
+                lumens: FfiConverterDouble.read(from: &buf), 
+                testVolts: FfiConverterDouble.read(from: &buf), 
+                volts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampLight, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.lumens, into: &buf)
+        FfiConverterDouble.write(value.testVolts, into: &buf)
+        FfiConverterDouble.write(value.volts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampLight_lift(_ buf: RustBuffer) throws -> LampLight {
+    return try FfiConverterTypeLampLight.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampLight_lower(_ value: LampLight) -> RustBuffer {
+    return FfiConverterTypeLampLight.lower(value)
+}
+
+
+/**
  * The lamp page.
  */
 public struct LampSheet: Equatable, Hashable {
@@ -12136,6 +14813,85 @@ public func FfiConverterTypeLampState_lower(_ value: LampState) -> RustBuffer {
 
 
 /**
+ * Watts of a filament lamp at another voltage.
+ */
+public struct LampWatts: Equatable, Hashable {
+    /**
+     * Watts at the test voltage.
+     */
+    public var watts: Double
+    /**
+     * Test voltage, volts.
+     */
+    public var testVolts: Double
+    /**
+     * Voltage at the lamp, volts.
+     */
+    public var volts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Watts at the test voltage.
+         */watts: Double, 
+        /**
+         * Test voltage, volts.
+         */testVolts: Double, 
+        /**
+         * Voltage at the lamp, volts.
+         */volts: Double) {
+        self.watts = watts
+        self.testVolts = testVolts
+        self.volts = volts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LampWatts: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLampWatts: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LampWatts {
+        return
+            try LampWatts(
+                watts: FfiConverterDouble.read(from: &buf), 
+                testVolts: FfiConverterDouble.read(from: &buf), 
+                volts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LampWatts, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.watts, into: &buf)
+        FfiConverterDouble.write(value.testVolts, into: &buf)
+        FfiConverterDouble.write(value.volts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampWatts_lift(_ buf: RustBuffer) throws -> LampWatts {
+    return try FfiConverterTypeLampWatts.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLampWatts_lower(_ value: LampWatts) -> RustBuffer {
+    return FfiConverterTypeLampWatts.lower(value)
+}
+
+
+/**
  * What to look at. What is left out is taken from the fitted bike.
  */
 public struct LampsAsk: Equatable, Hashable {
@@ -12231,6 +14987,244 @@ public func FfiConverterTypeLampsAsk_lift(_ buf: RustBuffer) throws -> LampsAsk 
 #endif
 public func FfiConverterTypeLampsAsk_lower(_ value: LampsAsk) -> RustBuffer {
     return FfiConverterTypeLampsAsk.lower(value)
+}
+
+
+/**
+ * What the later of two parcels stays below, by drawing.
+ */
+public struct LaterOfTwo: Equatable, Hashable {
+    /**
+     * The triangular one at best, days.
+     */
+    public var least: Double
+    /**
+     * The triangular one as a rule, days.
+     */
+    public var likely: Double
+    /**
+     * The triangular one at worst, days.
+     */
+    public var most: Double
+    /**
+     * The lognormal one: median, days.
+     */
+    public var median: Double
+    /**
+     * The lognormal one: what nine in ten stay below, days.
+     */
+    public var p90: Double
+    /**
+     * Share, 0 to 1.
+     */
+    public var share: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The triangular one at best, days.
+         */least: Double, 
+        /**
+         * The triangular one as a rule, days.
+         */likely: Double, 
+        /**
+         * The triangular one at worst, days.
+         */most: Double, 
+        /**
+         * The lognormal one: median, days.
+         */median: Double, 
+        /**
+         * The lognormal one: what nine in ten stay below, days.
+         */p90: Double, 
+        /**
+         * Share, 0 to 1.
+         */share: Double) {
+        self.least = least
+        self.likely = likely
+        self.most = most
+        self.median = median
+        self.p90 = p90
+        self.share = share
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LaterOfTwo: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLaterOfTwo: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LaterOfTwo {
+        return
+            try LaterOfTwo(
+                least: FfiConverterDouble.read(from: &buf), 
+                likely: FfiConverterDouble.read(from: &buf), 
+                most: FfiConverterDouble.read(from: &buf), 
+                median: FfiConverterDouble.read(from: &buf), 
+                p90: FfiConverterDouble.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LaterOfTwo, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.least, into: &buf)
+        FfiConverterDouble.write(value.likely, into: &buf)
+        FfiConverterDouble.write(value.most, into: &buf)
+        FfiConverterDouble.write(value.median, into: &buf)
+        FfiConverterDouble.write(value.p90, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLaterOfTwo_lift(_ buf: RustBuffer) throws -> LaterOfTwo {
+    return try FfiConverterTypeLaterOfTwo.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLaterOfTwo_lower(_ value: LaterOfTwo) -> RustBuffer {
+    return FfiConverterTypeLaterOfTwo.lower(value)
+}
+
+
+/**
+ * Lever travel that pad clearance and hose take up.
+ */
+public struct LeverTravel: Equatable, Hashable {
+    /**
+     * Force at the lever, newtons.
+     */
+    public var leverNewtons: Double
+    /**
+     * Lever ratio.
+     */
+    public var leverRatio: Double
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    public var masterMm: Double
+    /**
+     * Pistons that press on one side.
+     */
+    public var pistons: UInt32
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    public var pistonMm: Double
+    /**
+     * Running clearance of a pad, millimetres.
+     */
+    public var padClearanceMm: Double
+    /**
+     * Length of the hose, millimetres.
+     */
+    public var hoseMm: Double
+    /**
+     * Swelling of one metre of it at 69 bar, millilitres.
+     */
+    public var hoseSwellMlM: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Force at the lever, newtons.
+         */leverNewtons: Double, 
+        /**
+         * Lever ratio.
+         */leverRatio: Double, 
+        /**
+         * Bore of the master cylinder, millimetres.
+         */masterMm: Double, 
+        /**
+         * Pistons that press on one side.
+         */pistons: UInt32, 
+        /**
+         * Diameter of one piston, millimetres.
+         */pistonMm: Double, 
+        /**
+         * Running clearance of a pad, millimetres.
+         */padClearanceMm: Double, 
+        /**
+         * Length of the hose, millimetres.
+         */hoseMm: Double, 
+        /**
+         * Swelling of one metre of it at 69 bar, millilitres.
+         */hoseSwellMlM: Double) {
+        self.leverNewtons = leverNewtons
+        self.leverRatio = leverRatio
+        self.masterMm = masterMm
+        self.pistons = pistons
+        self.pistonMm = pistonMm
+        self.padClearanceMm = padClearanceMm
+        self.hoseMm = hoseMm
+        self.hoseSwellMlM = hoseSwellMlM
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LeverTravel: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLeverTravel: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LeverTravel {
+        return
+            try LeverTravel(
+                leverNewtons: FfiConverterDouble.read(from: &buf), 
+                leverRatio: FfiConverterDouble.read(from: &buf), 
+                masterMm: FfiConverterDouble.read(from: &buf), 
+                pistons: FfiConverterUInt32.read(from: &buf), 
+                pistonMm: FfiConverterDouble.read(from: &buf), 
+                padClearanceMm: FfiConverterDouble.read(from: &buf), 
+                hoseMm: FfiConverterDouble.read(from: &buf), 
+                hoseSwellMlM: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LeverTravel, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.leverNewtons, into: &buf)
+        FfiConverterDouble.write(value.leverRatio, into: &buf)
+        FfiConverterDouble.write(value.masterMm, into: &buf)
+        FfiConverterUInt32.write(value.pistons, into: &buf)
+        FfiConverterDouble.write(value.pistonMm, into: &buf)
+        FfiConverterDouble.write(value.padClearanceMm, into: &buf)
+        FfiConverterDouble.write(value.hoseMm, into: &buf)
+        FfiConverterDouble.write(value.hoseSwellMlM, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLeverTravel_lift(_ buf: RustBuffer) throws -> LeverTravel {
+    return try FfiConverterTypeLeverTravel.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLeverTravel_lower(_ value: LeverTravel) -> RustBuffer {
+    return FfiConverterTypeLeverTravel.lower(value)
 }
 
 
@@ -12369,6 +15363,85 @@ public func FfiConverterTypeLoadAsk_lift(_ buf: RustBuffer) throws -> LoadAsk {
 #endif
 public func FfiConverterTypeLoadAsk_lower(_ value: LoadAsk) -> RustBuffer {
     return FfiConverterTypeLoadAsk.lower(value)
+}
+
+
+/**
+ * Load resistor beside an LED lamp.
+ */
+public struct LoadResistance: Equatable, Hashable {
+    /**
+     * Voltage, volts.
+     */
+    public var volts: Double
+    /**
+     * Old lamp, watts at that voltage.
+     */
+    public var oldWatts: Double
+    /**
+     * New lamp, watts at that voltage.
+     */
+    public var newWatts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Voltage, volts.
+         */volts: Double, 
+        /**
+         * Old lamp, watts at that voltage.
+         */oldWatts: Double, 
+        /**
+         * New lamp, watts at that voltage.
+         */newWatts: Double) {
+        self.volts = volts
+        self.oldWatts = oldWatts
+        self.newWatts = newWatts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LoadResistance: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLoadResistance: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LoadResistance {
+        return
+            try LoadResistance(
+                volts: FfiConverterDouble.read(from: &buf), 
+                oldWatts: FfiConverterDouble.read(from: &buf), 
+                newWatts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LoadResistance, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.volts, into: &buf)
+        FfiConverterDouble.write(value.oldWatts, into: &buf)
+        FfiConverterDouble.write(value.newWatts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLoadResistance_lift(_ buf: RustBuffer) throws -> LoadResistance {
+    return try FfiConverterTypeLoadResistance.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLoadResistance_lower(_ value: LoadResistance) -> RustBuffer {
+    return FfiConverterTypeLoadResistance.lower(value)
 }
 
 
@@ -12597,6 +15670,85 @@ public func FfiConverterTypeLoadSheet_lift(_ buf: RustBuffer) throws -> LoadShee
 #endif
 public func FfiConverterTypeLoadSheet_lower(_ value: LoadSheet) -> RustBuffer {
     return FfiConverterTypeLoadSheet.lower(value)
+}
+
+
+/**
+ * What a lognormal spread stays below.
+ */
+public struct LognormalQuantile: Equatable, Hashable {
+    /**
+     * Median, days.
+     */
+    public var median: Double
+    /**
+     * The 90th percentile: what nine in ten stay below, days.
+     */
+    public var p90: Double
+    /**
+     * Share, 0 to 1.
+     */
+    public var share: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Median, days.
+         */median: Double, 
+        /**
+         * The 90th percentile: what nine in ten stay below, days.
+         */p90: Double, 
+        /**
+         * Share, 0 to 1.
+         */share: Double) {
+        self.median = median
+        self.p90 = p90
+        self.share = share
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension LognormalQuantile: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeLognormalQuantile: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> LognormalQuantile {
+        return
+            try LognormalQuantile(
+                median: FfiConverterDouble.read(from: &buf), 
+                p90: FfiConverterDouble.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: LognormalQuantile, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.median, into: &buf)
+        FfiConverterDouble.write(value.p90, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLognormalQuantile_lift(_ buf: RustBuffer) throws -> LognormalQuantile {
+    return try FfiConverterTypeLognormalQuantile.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeLognormalQuantile_lower(_ value: LognormalQuantile) -> RustBuffer {
+    return FfiConverterTypeLognormalQuantile.lower(value)
 }
 
 
@@ -13510,6 +16662,85 @@ public func FfiConverterTypeNodeVolts_lower(_ value: NodeVolts) -> RustBuffer {
 
 
 /**
+ * Output of an alternator of which one point is known, by the nominal curve.
+ */
+public struct NominalOutput: Equatable, Hashable {
+    /**
+     * Output at the rated speed, watts.
+     */
+    public var alternatorWatts: Double
+    /**
+     * Rated speed, revolutions a minute.
+     */
+    public var ratedRpm: Double
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Output at the rated speed, watts.
+         */alternatorWatts: Double, 
+        /**
+         * Rated speed, revolutions a minute.
+         */ratedRpm: Double, 
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double) {
+        self.alternatorWatts = alternatorWatts
+        self.ratedRpm = ratedRpm
+        self.engineRpm = engineRpm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NominalOutput: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNominalOutput: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NominalOutput {
+        return
+            try NominalOutput(
+                alternatorWatts: FfiConverterDouble.read(from: &buf), 
+                ratedRpm: FfiConverterDouble.read(from: &buf), 
+                engineRpm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NominalOutput, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.alternatorWatts, into: &buf)
+        FfiConverterDouble.write(value.ratedRpm, into: &buf)
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNominalOutput_lift(_ buf: RustBuffer) throws -> NominalOutput {
+    return try FfiConverterTypeNominalOutput.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNominalOutput_lower(_ value: NominalOutput) -> RustBuffer {
+    return FfiConverterTypeNominalOutput.lower(value)
+}
+
+
+/**
  * An element that the owner marked as not there.
  */
 public struct NotThere: Equatable, Hashable {
@@ -13585,6 +16816,105 @@ public func FfiConverterTypeNotThere_lift(_ buf: RustBuffer) throws -> NotThere 
 #endif
 public func FfiConverterTypeNotThere_lower(_ value: NotThere) -> RustBuffer {
     return FfiConverterTypeNotThere.lower(value)
+}
+
+
+/**
+ * Torque by the nut factor for a share of the proof load.
+ */
+public struct NutFactorTorque: Equatable, Hashable {
+    /**
+     * Nominal diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Property class, as 8.8.
+     */
+    public var propertyClass: String
+    /**
+     * Nut factor.
+     */
+    public var nutFactor: Double
+    /**
+     * Share of the proof load, per cent.
+     */
+    public var sharePercent: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Property class, as 8.8.
+         */propertyClass: String, 
+        /**
+         * Nut factor.
+         */nutFactor: Double, 
+        /**
+         * Share of the proof load, per cent.
+         */sharePercent: Double) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+        self.propertyClass = propertyClass
+        self.nutFactor = nutFactor
+        self.sharePercent = sharePercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension NutFactorTorque: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeNutFactorTorque: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NutFactorTorque {
+        return
+            try NutFactorTorque(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                propertyClass: FfiConverterString.read(from: &buf), 
+                nutFactor: FfiConverterDouble.read(from: &buf), 
+                sharePercent: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: NutFactorTorque, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterString.write(value.propertyClass, into: &buf)
+        FfiConverterDouble.write(value.nutFactor, into: &buf)
+        FfiConverterDouble.write(value.sharePercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNutFactorTorque_lift(_ buf: RustBuffer) throws -> NutFactorTorque {
+    return try FfiConverterTypeNutFactorTorque.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeNutFactorTorque_lower(_ value: NutFactorTorque) -> RustBuffer {
+    return FfiConverterTypeNutFactorTorque.lower(value)
 }
 
 
@@ -14273,6 +17603,95 @@ public func FfiConverterTypeOutputAt_lower(_ value: OutputAt) -> RustBuffer {
 
 
 /**
+ * A result as the handbook shows it.
+ */
+public struct OutputCard: Equatable, Hashable {
+    /**
+     * Name in the figures.
+     */
+    public var name: String
+    /**
+     * In words.
+     */
+    public var label: String
+    /**
+     * Symbol in the equation.
+     */
+    public var symbol: String
+    /**
+     * Unit.
+     */
+    public var unit: UnitOfMeasure
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Name in the figures.
+         */name: String, 
+        /**
+         * In words.
+         */label: String, 
+        /**
+         * Symbol in the equation.
+         */symbol: String, 
+        /**
+         * Unit.
+         */unit: UnitOfMeasure) {
+        self.name = name
+        self.label = label
+        self.symbol = symbol
+        self.unit = unit
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OutputCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOutputCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OutputCard {
+        return
+            try OutputCard(
+                name: FfiConverterString.read(from: &buf), 
+                label: FfiConverterString.read(from: &buf), 
+                symbol: FfiConverterString.read(from: &buf), 
+                unit: FfiConverterTypeUnitOfMeasure.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OutputCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.name, into: &buf)
+        FfiConverterString.write(value.label, into: &buf)
+        FfiConverterString.write(value.symbol, into: &buf)
+        FfiConverterTypeUnitOfMeasure.write(value.unit, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOutputCard_lift(_ buf: RustBuffer) throws -> OutputCard {
+    return try FfiConverterTypeOutputCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOutputCard_lower(_ value: OutputCard) -> RustBuffer {
+    return FfiConverterTypeOutputCard.lower(value)
+}
+
+
+/**
  * One point of the alternator's output.
  */
 public struct OutputPoint: Equatable, Hashable {
@@ -14338,6 +17757,95 @@ public func FfiConverterTypeOutputPoint_lift(_ buf: RustBuffer) throws -> Output
 #endif
 public func FfiConverterTypeOutputPoint_lower(_ value: OutputPoint) -> RustBuffer {
     return FfiConverterTypeOutputPoint.lower(value)
+}
+
+
+/**
+ * Overall ratio: crankshaft turns for one turn of the wheel.
+ */
+public struct OverallRatio: Equatable, Hashable {
+    /**
+     * Primary reduction.
+     */
+    public var primaryRatio: Double
+    /**
+     * Gear ratio.
+     */
+    public var gearRatio: Double
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Primary reduction.
+         */primaryRatio: Double, 
+        /**
+         * Gear ratio.
+         */gearRatio: Double, 
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32) {
+        self.primaryRatio = primaryRatio
+        self.gearRatio = gearRatio
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension OverallRatio: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeOverallRatio: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> OverallRatio {
+        return
+            try OverallRatio(
+                primaryRatio: FfiConverterDouble.read(from: &buf), 
+                gearRatio: FfiConverterDouble.read(from: &buf), 
+                frontTeeth: FfiConverterUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: OverallRatio, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.primaryRatio, into: &buf)
+        FfiConverterDouble.write(value.gearRatio, into: &buf)
+        FfiConverterUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterUInt32.write(value.rearTeeth, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOverallRatio_lift(_ buf: RustBuffer) throws -> OverallRatio {
+    return try FfiConverterTypeOverallRatio.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeOverallRatio_lower(_ value: OverallRatio) -> RustBuffer {
+    return FfiConverterTypeOverallRatio.lower(value)
 }
 
 
@@ -14718,6 +18226,115 @@ public func FfiConverterTypePaintNeed_lower(_ value: PaintNeed) -> RustBuffer {
 
 
 /**
+ * Paint and cans for an area.
+ */
+public struct PaintNeeded: Equatable, Hashable {
+    /**
+     * Area, square metres.
+     */
+    public var squareMetres: Double
+    /**
+     * Coats.
+     */
+    public var coats: UInt32
+    /**
+     * Solids by volume, per cent.
+     */
+    public var solidsPercent: Double
+    /**
+     * Dry film of one coat, micrometres.
+     */
+    public var dryMicrometres: Double
+    /**
+     * Loss, per cent.
+     */
+    public var lossPercent: Double
+    /**
+     * Can, millilitres.
+     */
+    public var canMl: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Area, square metres.
+         */squareMetres: Double, 
+        /**
+         * Coats.
+         */coats: UInt32, 
+        /**
+         * Solids by volume, per cent.
+         */solidsPercent: Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */dryMicrometres: Double, 
+        /**
+         * Loss, per cent.
+         */lossPercent: Double, 
+        /**
+         * Can, millilitres.
+         */canMl: Double) {
+        self.squareMetres = squareMetres
+        self.coats = coats
+        self.solidsPercent = solidsPercent
+        self.dryMicrometres = dryMicrometres
+        self.lossPercent = lossPercent
+        self.canMl = canMl
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PaintNeeded: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePaintNeeded: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PaintNeeded {
+        return
+            try PaintNeeded(
+                squareMetres: FfiConverterDouble.read(from: &buf), 
+                coats: FfiConverterUInt32.read(from: &buf), 
+                solidsPercent: FfiConverterDouble.read(from: &buf), 
+                dryMicrometres: FfiConverterDouble.read(from: &buf), 
+                lossPercent: FfiConverterDouble.read(from: &buf), 
+                canMl: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PaintNeeded, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.squareMetres, into: &buf)
+        FfiConverterUInt32.write(value.coats, into: &buf)
+        FfiConverterDouble.write(value.solidsPercent, into: &buf)
+        FfiConverterDouble.write(value.dryMicrometres, into: &buf)
+        FfiConverterDouble.write(value.lossPercent, into: &buf)
+        FfiConverterDouble.write(value.canMl, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePaintNeeded_lift(_ buf: RustBuffer) throws -> PaintNeeded {
+    return try FfiConverterTypePaintNeeded.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePaintNeeded_lower(_ value: PaintNeeded) -> RustBuffer {
+    return FfiConverterTypePaintNeeded.lower(value)
+}
+
+
+/**
  * A part.
  */
 public struct Part: Equatable, Hashable {
@@ -14912,6 +18529,105 @@ public func FfiConverterTypePartDue_lift(_ buf: RustBuffer) throws -> PartDue {
 #endif
 public func FfiConverterTypePartDue_lower(_ value: PartDue) -> RustBuffer {
     return FfiConverterTypePartDue.lower(value)
+}
+
+
+/**
+ * Power of an engine between and beside its peaks of power and torque.
+ */
+public struct PeaksPower: Equatable, Hashable {
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+    /**
+     * Peak power, kilowatts.
+     */
+    public var peakPowerKw: Double
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    public var peakPowerRpm: Double
+    /**
+     * Peak torque, newton metres.
+     */
+    public var peakTorqueNm: Double
+    /**
+     * Engine speed of peak torque, revolutions a minute.
+     */
+    public var peakTorqueRpm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Peak power, kilowatts.
+         */peakPowerKw: Double, 
+        /**
+         * Engine speed of peak power, revolutions a minute.
+         */peakPowerRpm: Double, 
+        /**
+         * Peak torque, newton metres.
+         */peakTorqueNm: Double, 
+        /**
+         * Engine speed of peak torque, revolutions a minute.
+         */peakTorqueRpm: Double) {
+        self.engineRpm = engineRpm
+        self.peakPowerKw = peakPowerKw
+        self.peakPowerRpm = peakPowerRpm
+        self.peakTorqueNm = peakTorqueNm
+        self.peakTorqueRpm = peakTorqueRpm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PeaksPower: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePeaksPower: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PeaksPower {
+        return
+            try PeaksPower(
+                engineRpm: FfiConverterDouble.read(from: &buf), 
+                peakPowerKw: FfiConverterDouble.read(from: &buf), 
+                peakPowerRpm: FfiConverterDouble.read(from: &buf), 
+                peakTorqueNm: FfiConverterDouble.read(from: &buf), 
+                peakTorqueRpm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PeaksPower, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+        FfiConverterDouble.write(value.peakPowerKw, into: &buf)
+        FfiConverterDouble.write(value.peakPowerRpm, into: &buf)
+        FfiConverterDouble.write(value.peakTorqueNm, into: &buf)
+        FfiConverterDouble.write(value.peakTorqueRpm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePeaksPower_lift(_ buf: RustBuffer) throws -> PeaksPower {
+    return try FfiConverterTypePeaksPower.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePeaksPower_lower(_ value: PeaksPower) -> RustBuffer {
+    return FfiConverterTypePeaksPower.lower(value)
 }
 
 
@@ -15130,6 +18846,75 @@ public func FfiConverterTypePilotBehaviour_lift(_ buf: RustBuffer) throws -> Pil
 #endif
 public func FfiConverterTypePilotBehaviour_lower(_ value: PilotBehaviour) -> RustBuffer {
     return FfiConverterTypePilotBehaviour.lower(value)
+}
+
+
+/**
+ * Pitch diameter of a sprocket.
+ */
+public struct PitchDiameter: Equatable, Hashable {
+    /**
+     * Teeth.
+     */
+    public var teeth: UInt32
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth.
+         */teeth: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double) {
+        self.teeth = teeth
+        self.pitchMm = pitchMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PitchDiameter: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePitchDiameter: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PitchDiameter {
+        return
+            try PitchDiameter(
+                teeth: FfiConverterUInt32.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PitchDiameter, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.teeth, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePitchDiameter_lift(_ buf: RustBuffer) throws -> PitchDiameter {
+    return try FfiConverterTypePitchDiameter.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePitchDiameter_lower(_ value: PitchDiameter) -> RustBuffer {
+    return FfiConverterTypePitchDiameter.lower(value)
 }
 
 
@@ -15771,6 +19556,75 @@ public func FfiConverterTypePour_lower(_ value: Pour) -> RustBuffer {
 
 
 /**
+ * A volume poured with one cup.
+ */
+public struct PourSplit: Equatable, Hashable {
+    /**
+     * Volume, litres.
+     */
+    public var litres: Double
+    /**
+     * Cup, millilitres.
+     */
+    public var cupMl: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Volume, litres.
+         */litres: Double, 
+        /**
+         * Cup, millilitres.
+         */cupMl: UInt32) {
+        self.litres = litres
+        self.cupMl = cupMl
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PourSplit: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePourSplit: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PourSplit {
+        return
+            try PourSplit(
+                litres: FfiConverterDouble.read(from: &buf), 
+                cupMl: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PourSplit, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.litres, into: &buf)
+        FfiConverterUInt32.write(value.cupMl, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePourSplit_lift(_ buf: RustBuffer) throws -> PourSplit {
+    return try FfiConverterTypePourSplit.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePourSplit_lower(_ value: PourSplit) -> RustBuffer {
+    return FfiConverterTypePourSplit.lower(value)
+}
+
+
+/**
  * One point of the engine's power curve.
  */
 public struct PowerPoint: Equatable, Hashable {
@@ -15836,6 +19690,283 @@ public func FfiConverterTypePowerPoint_lift(_ buf: RustBuffer) throws -> PowerPo
 #endif
 public func FfiConverterTypePowerPoint_lower(_ value: PowerPoint) -> RustBuffer {
     return FfiConverterTypePowerPoint.lower(value)
+}
+
+
+/**
+ * Speed at which resistance takes all of a power at the wheel.
+ */
+public struct PowerSpeed: Equatable, Hashable {
+    /**
+     * Power at the wheel, kilowatts.
+     */
+    public var wheelKw: Double
+    /**
+     * Machine and rider, kilograms.
+     */
+    public var massKg: Double
+    /**
+     * Rolling coefficient.
+     */
+    public var rollingCoefficient: Double
+    /**
+     * Drag area, square metres.
+     */
+    public var dragAreaM2: Double
+    /**
+     * Density of the air, kilograms in a cubic metre.
+     */
+    public var airDensity: Double
+    /**
+     * Grade, per cent.
+     */
+    public var gradePercent: Double
+    /**
+     * Head wind, km/h.
+     */
+    public var headWindKmh: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Power at the wheel, kilowatts.
+         */wheelKw: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double, 
+        /**
+         * Rolling coefficient.
+         */rollingCoefficient: Double, 
+        /**
+         * Drag area, square metres.
+         */dragAreaM2: Double, 
+        /**
+         * Density of the air, kilograms in a cubic metre.
+         */airDensity: Double, 
+        /**
+         * Grade, per cent.
+         */gradePercent: Double, 
+        /**
+         * Head wind, km/h.
+         */headWindKmh: Double) {
+        self.wheelKw = wheelKw
+        self.massKg = massKg
+        self.rollingCoefficient = rollingCoefficient
+        self.dragAreaM2 = dragAreaM2
+        self.airDensity = airDensity
+        self.gradePercent = gradePercent
+        self.headWindKmh = headWindKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PowerSpeed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePowerSpeed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PowerSpeed {
+        return
+            try PowerSpeed(
+                wheelKw: FfiConverterDouble.read(from: &buf), 
+                massKg: FfiConverterDouble.read(from: &buf), 
+                rollingCoefficient: FfiConverterDouble.read(from: &buf), 
+                dragAreaM2: FfiConverterDouble.read(from: &buf), 
+                airDensity: FfiConverterDouble.read(from: &buf), 
+                gradePercent: FfiConverterDouble.read(from: &buf), 
+                headWindKmh: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PowerSpeed, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.wheelKw, into: &buf)
+        FfiConverterDouble.write(value.massKg, into: &buf)
+        FfiConverterDouble.write(value.rollingCoefficient, into: &buf)
+        FfiConverterDouble.write(value.dragAreaM2, into: &buf)
+        FfiConverterDouble.write(value.airDensity, into: &buf)
+        FfiConverterDouble.write(value.gradePercent, into: &buf)
+        FfiConverterDouble.write(value.headWindKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePowerSpeed_lift(_ buf: RustBuffer) throws -> PowerSpeed {
+    return try FfiConverterTypePowerSpeed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePowerSpeed_lower(_ value: PowerSpeed) -> RustBuffer {
+    return FfiConverterTypePowerSpeed.lower(value)
+}
+
+
+/**
+ * Preload that a torque gives, hexagon head.
+ */
+public struct PreloadFromTorque: Equatable, Hashable {
+    /**
+     * Nominal diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Torque, newton metres.
+     */
+    public var torqueNm: Double
+    /**
+     * Friction of thread and head.
+     */
+    public var friction: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Torque, newton metres.
+         */torqueNm: Double, 
+        /**
+         * Friction of thread and head.
+         */friction: Double) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+        self.torqueNm = torqueNm
+        self.friction = friction
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension PreloadFromTorque: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePreloadFromTorque: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> PreloadFromTorque {
+        return
+            try PreloadFromTorque(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                torqueNm: FfiConverterDouble.read(from: &buf), 
+                friction: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: PreloadFromTorque, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterDouble.write(value.torqueNm, into: &buf)
+        FfiConverterDouble.write(value.friction, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePreloadFromTorque_lift(_ buf: RustBuffer) throws -> PreloadFromTorque {
+    return try FfiConverterTypePreloadFromTorque.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePreloadFromTorque_lower(_ value: PreloadFromTorque) -> RustBuffer {
+    return FfiConverterTypePreloadFromTorque.lower(value)
+}
+
+
+/**
+ * Oil for premix.
+ */
+public struct Premix: Equatable, Hashable {
+    /**
+     * Fuel, litres.
+     */
+    public var fuelLitres: Double
+    /**
+     * Parts of fuel to one of oil.
+     */
+    public var partsFuel: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Fuel, litres.
+         */fuelLitres: Double, 
+        /**
+         * Parts of fuel to one of oil.
+         */partsFuel: Double) {
+        self.fuelLitres = fuelLitres
+        self.partsFuel = partsFuel
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Premix: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypePremix: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Premix {
+        return
+            try Premix(
+                fuelLitres: FfiConverterDouble.read(from: &buf), 
+                partsFuel: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Premix, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.fuelLitres, into: &buf)
+        FfiConverterDouble.write(value.partsFuel, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePremix_lift(_ buf: RustBuffer) throws -> Premix {
+    return try FfiConverterTypePremix.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypePremix_lower(_ value: Premix) -> RustBuffer {
+    return FfiConverterTypePremix.lower(value)
 }
 
 
@@ -17321,6 +21452,85 @@ public func FfiConverterTypeReadyMade_lower(_ value: ReadyMade) -> RustBuffer {
 
 
 /**
+ * Hours to charge a battery.
+ */
+public struct RechargeHours: Equatable, Hashable {
+    /**
+     * Capacity, ampere-hours.
+     */
+    public var batteryAh: Double
+    /**
+     * Charge, per cent.
+     */
+    public var chargePercent: Double
+    /**
+     * Current of the charger, amperes.
+     */
+    public var chargerAmperes: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Capacity, ampere-hours.
+         */batteryAh: Double, 
+        /**
+         * Charge, per cent.
+         */chargePercent: Double, 
+        /**
+         * Current of the charger, amperes.
+         */chargerAmperes: Double) {
+        self.batteryAh = batteryAh
+        self.chargePercent = chargePercent
+        self.chargerAmperes = chargerAmperes
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RechargeHours: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRechargeHours: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RechargeHours {
+        return
+            try RechargeHours(
+                batteryAh: FfiConverterDouble.read(from: &buf), 
+                chargePercent: FfiConverterDouble.read(from: &buf), 
+                chargerAmperes: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RechargeHours, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.batteryAh, into: &buf)
+        FfiConverterDouble.write(value.chargePercent, into: &buf)
+        FfiConverterDouble.write(value.chargerAmperes, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRechargeHours_lift(_ buf: RustBuffer) throws -> RechargeHours {
+    return try FfiConverterTypeRechargeHours.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRechargeHours_lower(_ value: RechargeHours) -> RustBuffer {
+    return FfiConverterTypeRechargeHours.lower(value)
+}
+
+
+/**
  * A refusal as it crosses the door.
  */
 public struct Refusal: Equatable, Hashable {
@@ -17499,6 +21709,144 @@ public func FfiConverterTypeResistance_lower(_ value: Resistance) -> RustBuffer 
 
 
 /**
+ * State of charge of a rested 12 V battery.
+ */
+public struct RestedCharge: Equatable, Hashable {
+    /**
+     * Voltage after a rest of some hours, volts.
+     */
+    public var volts: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Voltage after a rest of some hours, volts.
+         */volts: Double) {
+        self.volts = volts
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RestedCharge: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRestedCharge: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RestedCharge {
+        return
+            try RestedCharge(
+                volts: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RestedCharge, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.volts, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRestedCharge_lift(_ buf: RustBuffer) throws -> RestedCharge {
+    return try FfiConverterTypeRestedCharge.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRestedCharge_lower(_ value: RestedCharge) -> RustBuffer {
+    return FfiConverterTypeRestedCharge.lower(value)
+}
+
+
+/**
+ * Area of a rim.
+ */
+public struct RimArea: Equatable, Hashable {
+    /**
+     * Diameter on which the middle of the girth lies, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Girth across the rim, millimetres.
+     */
+    public var girthMm: Double
+    /**
+     * How many alike.
+     */
+    public var count: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Diameter on which the middle of the girth lies, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Girth across the rim, millimetres.
+         */girthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32) {
+        self.diameterMm = diameterMm
+        self.girthMm = girthMm
+        self.count = count
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RimArea: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRimArea: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RimArea {
+        return
+            try RimArea(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                girthMm: FfiConverterDouble.read(from: &buf), 
+                count: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RimArea, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.girthMm, into: &buf)
+        FfiConverterUInt32.write(value.count, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRimArea_lift(_ buf: RustBuffer) throws -> RimArea {
+    return try FfiConverterTypeRimArea.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRimArea_lower(_ value: RimArea) -> RustBuffer {
+    return FfiConverterTypeRimArea.lower(value)
+}
+
+
+/**
  * What to try: several proposals together.
  */
 public struct RippleAsk: Equatable, Hashable {
@@ -17653,6 +22001,352 @@ public func FfiConverterTypeRippleSheet_lift(_ buf: RustBuffer) throws -> Ripple
 #endif
 public func FfiConverterTypeRippleSheet_lower(_ value: RippleSheet) -> RustBuffer {
     return FfiConverterTypeRippleSheet.lower(value)
+}
+
+
+/**
+ * What holds a machine back at a speed.
+ */
+public struct RoadResistance: Equatable, Hashable {
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Machine and rider, kilograms.
+     */
+    public var massKg: Double
+    /**
+     * Rolling coefficient.
+     */
+    public var rollingCoefficient: Double
+    /**
+     * Drag area, square metres.
+     */
+    public var dragAreaM2: Double
+    /**
+     * Density of the air, kilograms in a cubic metre.
+     */
+    public var airDensity: Double
+    /**
+     * Grade, per cent.
+     */
+    public var gradePercent: Double
+    /**
+     * Head wind, km/h.
+     */
+    public var headWindKmh: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Machine and rider, kilograms.
+         */massKg: Double, 
+        /**
+         * Rolling coefficient.
+         */rollingCoefficient: Double, 
+        /**
+         * Drag area, square metres.
+         */dragAreaM2: Double, 
+        /**
+         * Density of the air, kilograms in a cubic metre.
+         */airDensity: Double, 
+        /**
+         * Grade, per cent.
+         */gradePercent: Double, 
+        /**
+         * Head wind, km/h.
+         */headWindKmh: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.massKg = massKg
+        self.rollingCoefficient = rollingCoefficient
+        self.dragAreaM2 = dragAreaM2
+        self.airDensity = airDensity
+        self.gradePercent = gradePercent
+        self.headWindKmh = headWindKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RoadResistance: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRoadResistance: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RoadResistance {
+        return
+            try RoadResistance(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                massKg: FfiConverterDouble.read(from: &buf), 
+                rollingCoefficient: FfiConverterDouble.read(from: &buf), 
+                dragAreaM2: FfiConverterDouble.read(from: &buf), 
+                airDensity: FfiConverterDouble.read(from: &buf), 
+                gradePercent: FfiConverterDouble.read(from: &buf), 
+                headWindKmh: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RoadResistance, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.massKg, into: &buf)
+        FfiConverterDouble.write(value.rollingCoefficient, into: &buf)
+        FfiConverterDouble.write(value.dragAreaM2, into: &buf)
+        FfiConverterDouble.write(value.airDensity, into: &buf)
+        FfiConverterDouble.write(value.gradePercent, into: &buf)
+        FfiConverterDouble.write(value.headWindKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRoadResistance_lift(_ buf: RustBuffer) throws -> RoadResistance {
+    return try FfiConverterTypeRoadResistance.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRoadResistance_lower(_ value: RoadResistance) -> RustBuffer {
+    return FfiConverterTypeRoadResistance.lower(value)
+}
+
+
+/**
+ * Road speed at an engine speed.
+ */
+public struct RoadSpeed: Equatable, Hashable {
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+    /**
+     * Overall ratio.
+     */
+    public var overallRatio: Double
+    /**
+     * Rolling circumference, millimetres.
+     */
+    public var circumferenceMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Overall ratio.
+         */overallRatio: Double, 
+        /**
+         * Rolling circumference, millimetres.
+         */circumferenceMm: Double) {
+        self.engineRpm = engineRpm
+        self.overallRatio = overallRatio
+        self.circumferenceMm = circumferenceMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RoadSpeed: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRoadSpeed: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RoadSpeed {
+        return
+            try RoadSpeed(
+                engineRpm: FfiConverterDouble.read(from: &buf), 
+                overallRatio: FfiConverterDouble.read(from: &buf), 
+                circumferenceMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RoadSpeed, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+        FfiConverterDouble.write(value.overallRatio, into: &buf)
+        FfiConverterDouble.write(value.circumferenceMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRoadSpeed_lift(_ buf: RustBuffer) throws -> RoadSpeed {
+    return try FfiConverterTypeRoadSpeed.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRoadSpeed_lower(_ value: RoadSpeed) -> RustBuffer {
+    return FfiConverterTypeRoadSpeed.lower(value)
+}
+
+
+/**
+ * Rolling coefficient of a motorcycle tyre by pressure and speed.
+ */
+public struct RollingCoefficient: Equatable, Hashable {
+    /**
+     * Tyre pressure, bar.
+     */
+    public var tyreBar: Double
+    /**
+     * Road speed, km/h, up to 165.
+     */
+    public var roadSpeedKmh: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Tyre pressure, bar.
+         */tyreBar: Double, 
+        /**
+         * Road speed, km/h, up to 165.
+         */roadSpeedKmh: Double) {
+        self.tyreBar = tyreBar
+        self.roadSpeedKmh = roadSpeedKmh
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RollingCoefficient: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRollingCoefficient: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RollingCoefficient {
+        return
+            try RollingCoefficient(
+                tyreBar: FfiConverterDouble.read(from: &buf), 
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RollingCoefficient, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.tyreBar, into: &buf)
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRollingCoefficient_lift(_ buf: RustBuffer) throws -> RollingCoefficient {
+    return try FfiConverterTypeRollingCoefficient.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRollingCoefficient_lower(_ value: RollingCoefficient) -> RustBuffer {
+    return FfiConverterTypeRollingCoefficient.lower(value)
+}
+
+
+/**
+ * Proof load and breaking load of a screw.
+ */
+public struct ScrewLoads: Equatable, Hashable {
+    /**
+     * Nominal diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Property class, as 8.8.
+     */
+    public var propertyClass: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Property class, as 8.8.
+         */propertyClass: String) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+        self.propertyClass = propertyClass
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ScrewLoads: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeScrewLoads: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ScrewLoads {
+        return
+            try ScrewLoads(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                propertyClass: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ScrewLoads, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterString.write(value.propertyClass, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeScrewLoads_lift(_ buf: RustBuffer) throws -> ScrewLoads {
+    return try FfiConverterTypeScrewLoads.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeScrewLoads_lower(_ value: ScrewLoads) -> RustBuffer {
+    return FfiConverterTypeScrewLoads.lower(value)
 }
 
 
@@ -18152,6 +22846,95 @@ public func FfiConverterTypeSettledOn_lower(_ value: SettledOn) -> RustBuffer {
 
 
 /**
+ * Area of a shell: tank, mudguard, side panel.
+ */
+public struct ShellArea: Equatable, Hashable {
+    /**
+     * Length along the part, millimetres.
+     */
+    public var lengthMm: Double
+    /**
+     * Girth across it at its widest, millimetres.
+     */
+    public var girthMm: Double
+    /**
+     * Painted inside too.
+     */
+    public var bothSides: Bool
+    /**
+     * How many alike.
+     */
+    public var count: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Length along the part, millimetres.
+         */lengthMm: Double, 
+        /**
+         * Girth across it at its widest, millimetres.
+         */girthMm: Double, 
+        /**
+         * Painted inside too.
+         */bothSides: Bool, 
+        /**
+         * How many alike.
+         */count: UInt32) {
+        self.lengthMm = lengthMm
+        self.girthMm = girthMm
+        self.bothSides = bothSides
+        self.count = count
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ShellArea: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeShellArea: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ShellArea {
+        return
+            try ShellArea(
+                lengthMm: FfiConverterDouble.read(from: &buf), 
+                girthMm: FfiConverterDouble.read(from: &buf), 
+                bothSides: FfiConverterBool.read(from: &buf), 
+                count: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ShellArea, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.lengthMm, into: &buf)
+        FfiConverterDouble.write(value.girthMm, into: &buf)
+        FfiConverterBool.write(value.bothSides, into: &buf)
+        FfiConverterUInt32.write(value.count, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeShellArea_lift(_ buf: RustBuffer) throws -> ShellArea {
+    return try FfiConverterTypeShellArea.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeShellArea_lower(_ value: ShellArea) -> RustBuffer {
+    return FfiConverterTypeShellArea.lower(value)
+}
+
+
+/**
  * One quantity before and after.
  */
 public struct Shift: Equatable, Hashable {
@@ -18603,6 +23386,95 @@ public func FfiConverterTypeSpec_lift(_ buf: RustBuffer) throws -> Spec {
 #endif
 public func FfiConverterTypeSpec_lower(_ value: Spec) -> RustBuffer {
     return FfiConverterTypeSpec.lower(value)
+}
+
+
+/**
+ * New speedometer reading over the old one at the same road speed.
+ */
+public struct SpeedometerFactor: Equatable, Hashable {
+    /**
+     * Rolling circumference before, of the wheel that the sender turns with, millimetres.
+     */
+    public var circumferenceMm: Double
+    /**
+     * Rolling circumference after, of that wheel, millimetres.
+     */
+    public var newCircumferenceMm: Double
+    /**
+     * Final drive ratio before; the same twice for a sender on a wheel.
+     */
+    public var finalRatio: Double
+    /**
+     * Final drive ratio after.
+     */
+    public var newFinalRatio: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Rolling circumference before, of the wheel that the sender turns with, millimetres.
+         */circumferenceMm: Double, 
+        /**
+         * Rolling circumference after, of that wheel, millimetres.
+         */newCircumferenceMm: Double, 
+        /**
+         * Final drive ratio before; the same twice for a sender on a wheel.
+         */finalRatio: Double, 
+        /**
+         * Final drive ratio after.
+         */newFinalRatio: Double) {
+        self.circumferenceMm = circumferenceMm
+        self.newCircumferenceMm = newCircumferenceMm
+        self.finalRatio = finalRatio
+        self.newFinalRatio = newFinalRatio
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SpeedometerFactor: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSpeedometerFactor: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SpeedometerFactor {
+        return
+            try SpeedometerFactor(
+                circumferenceMm: FfiConverterDouble.read(from: &buf), 
+                newCircumferenceMm: FfiConverterDouble.read(from: &buf), 
+                finalRatio: FfiConverterDouble.read(from: &buf), 
+                newFinalRatio: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SpeedometerFactor, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.circumferenceMm, into: &buf)
+        FfiConverterDouble.write(value.newCircumferenceMm, into: &buf)
+        FfiConverterDouble.write(value.finalRatio, into: &buf)
+        FfiConverterDouble.write(value.newFinalRatio, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpeedometerFactor_lift(_ buf: RustBuffer) throws -> SpeedometerFactor {
+    return try FfiConverterTypeSpeedometerFactor.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSpeedometerFactor_lower(_ value: SpeedometerFactor) -> RustBuffer {
+    return FfiConverterTypeSpeedometerFactor.lower(value)
 }
 
 
@@ -19363,6 +24235,65 @@ public func FfiConverterTypeSprocketPair_lower(_ value: SprocketPair) -> RustBuf
 
 
 /**
+ * Density of the air on the standard day at a height.
+ */
+public struct StandardAir: Equatable, Hashable {
+    /**
+     * Height above the sea, metres.
+     */
+    public var altitudeMetres: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Height above the sea, metres.
+         */altitudeMetres: Double) {
+        self.altitudeMetres = altitudeMetres
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StandardAir: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStandardAir: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StandardAir {
+        return
+            try StandardAir(
+                altitudeMetres: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StandardAir, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.altitudeMetres, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStandardAir_lift(_ buf: RustBuffer) throws -> StandardAir {
+    return try FfiConverterTypeStandardAir.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStandardAir_lower(_ value: StandardAir) -> RustBuffer {
+    return FfiConverterTypeStandardAir.lower(value)
+}
+
+
+/**
  * The load in one riding state.
  */
 public struct StateLoad: Equatable, Hashable {
@@ -19832,6 +24763,164 @@ public func FfiConverterTypeStepSheet_lower(_ value: StepSheet) -> RustBuffer {
 
 
 /**
+ * Deceleration from a measured stopping distance.
+ */
+public struct StoppingDeceleration: Equatable, Hashable {
+    /**
+     * Speed before braking, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Stopping distance, metres.
+     */
+    public var metres: Double
+    /**
+     * Reaction that is in it, seconds.
+     */
+    public var reactionSeconds: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Speed before braking, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Stopping distance, metres.
+         */metres: Double, 
+        /**
+         * Reaction that is in it, seconds.
+         */reactionSeconds: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.metres = metres
+        self.reactionSeconds = reactionSeconds
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StoppingDeceleration: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStoppingDeceleration: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StoppingDeceleration {
+        return
+            try StoppingDeceleration(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                metres: FfiConverterDouble.read(from: &buf), 
+                reactionSeconds: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StoppingDeceleration, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.metres, into: &buf)
+        FfiConverterDouble.write(value.reactionSeconds, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingDeceleration_lift(_ buf: RustBuffer) throws -> StoppingDeceleration {
+    return try FfiConverterTypeStoppingDeceleration.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingDeceleration_lower(_ value: StoppingDeceleration) -> RustBuffer {
+    return FfiConverterTypeStoppingDeceleration.lower(value)
+}
+
+
+/**
+ * Stopping distance from deceleration.
+ */
+public struct StoppingDistance: Equatable, Hashable {
+    /**
+     * Speed before braking, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Deceleration, m/s².
+     */
+    public var deceleration: Double
+    /**
+     * Reaction, seconds.
+     */
+    public var reactionSeconds: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Speed before braking, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Deceleration, m/s².
+         */deceleration: Double, 
+        /**
+         * Reaction, seconds.
+         */reactionSeconds: Double) {
+        self.roadSpeedKmh = roadSpeedKmh
+        self.deceleration = deceleration
+        self.reactionSeconds = reactionSeconds
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StoppingDistance: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStoppingDistance: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StoppingDistance {
+        return
+            try StoppingDistance(
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                deceleration: FfiConverterDouble.read(from: &buf), 
+                reactionSeconds: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StoppingDistance, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.deceleration, into: &buf)
+        FfiConverterDouble.write(value.reactionSeconds, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingDistance_lift(_ buf: RustBuffer) throws -> StoppingDistance {
+    return try FfiConverterTypeStoppingDistance.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStoppingDistance_lower(_ value: StoppingDistance) -> RustBuffer {
+    return FfiConverterTypeStoppingDistance.lower(value)
+}
+
+
+/**
  * A line to set a stop against.
  */
 public struct StoppingLine: Equatable, Hashable {
@@ -20066,6 +25155,75 @@ public func FfiConverterTypeStoppingSheet_lift(_ buf: RustBuffer) throws -> Stop
 #endif
 public func FfiConverterTypeStoppingSheet_lower(_ value: StoppingSheet) -> RustBuffer {
     return FfiConverterTypeStoppingSheet.lower(value)
+}
+
+
+/**
+ * Stress area and diameters of a thread.
+ */
+public struct StressArea: Equatable, Hashable {
+    /**
+     * Nominal diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension StressArea: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeStressArea: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> StressArea {
+        return
+            try StressArea(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: StressArea, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStressArea_lift(_ buf: RustBuffer) throws -> StressArea {
+    return try FfiConverterTypeStressArea.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeStressArea_lower(_ value: StressArea) -> RustBuffer {
+    return FfiConverterTypeStressArea.lower(value)
 }
 
 
@@ -20452,6 +25610,85 @@ public func FfiConverterTypeSupposition_lift(_ buf: RustBuffer) throws -> Suppos
 #endif
 public func FfiConverterTypeSupposition_lower(_ value: Supposition) -> RustBuffer {
     return FfiConverterTypeSupposition.lower(value)
+}
+
+
+/**
+ * How far a surface is above the dew point of the air.
+ */
+public struct SurfaceMargin: Equatable, Hashable {
+    /**
+     * Temperature of the air, °C.
+     */
+    public var celsius: Double
+    /**
+     * Relative humidity, per cent.
+     */
+    public var humidity: Double
+    /**
+     * Temperature of the surface, °C.
+     */
+    public var surfaceCelsius: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Temperature of the air, °C.
+         */celsius: Double, 
+        /**
+         * Relative humidity, per cent.
+         */humidity: Double, 
+        /**
+         * Temperature of the surface, °C.
+         */surfaceCelsius: Double) {
+        self.celsius = celsius
+        self.humidity = humidity
+        self.surfaceCelsius = surfaceCelsius
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension SurfaceMargin: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeSurfaceMargin: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SurfaceMargin {
+        return
+            try SurfaceMargin(
+                celsius: FfiConverterDouble.read(from: &buf), 
+                humidity: FfiConverterDouble.read(from: &buf), 
+                surfaceCelsius: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: SurfaceMargin, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterDouble.write(value.humidity, into: &buf)
+        FfiConverterDouble.write(value.surfaceCelsius, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSurfaceMargin_lift(_ buf: RustBuffer) throws -> SurfaceMargin {
+    return try FfiConverterTypeSurfaceMargin.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeSurfaceMargin_lower(_ value: SurfaceMargin) -> RustBuffer {
+    return FfiConverterTypeSurfaceMargin.lower(value)
 }
 
 
@@ -21010,6 +26247,332 @@ public func FfiConverterTypeTestLine_lower(_ value: TestLine) -> RustBuffer {
 
 
 /**
+ * Flashes a minute of a thermal flasher.
+ */
+public struct ThermalFlasher: Equatable, Hashable {
+    /**
+     * Load over rated load, per cent.
+     */
+    public var loadPercent: Double
+    /**
+     * Closing over opening temperature rise of its contacts.
+     */
+    public var contacts: Double
+    /**
+     * Flashes a minute at the rated load.
+     */
+    public var flashesMinute: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Load over rated load, per cent.
+         */loadPercent: Double, 
+        /**
+         * Closing over opening temperature rise of its contacts.
+         */contacts: Double, 
+        /**
+         * Flashes a minute at the rated load.
+         */flashesMinute: Double) {
+        self.loadPercent = loadPercent
+        self.contacts = contacts
+        self.flashesMinute = flashesMinute
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThermalFlasher: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThermalFlasher: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThermalFlasher {
+        return
+            try ThermalFlasher(
+                loadPercent: FfiConverterDouble.read(from: &buf), 
+                contacts: FfiConverterDouble.read(from: &buf), 
+                flashesMinute: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThermalFlasher, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.loadPercent, into: &buf)
+        FfiConverterDouble.write(value.contacts, into: &buf)
+        FfiConverterDouble.write(value.flashesMinute, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThermalFlasher_lift(_ buf: RustBuffer) throws -> ThermalFlasher {
+    return try FfiConverterTypeThermalFlasher.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThermalFlasher_lower(_ value: ThermalFlasher) -> RustBuffer {
+    return FfiConverterTypeThermalFlasher.lower(value)
+}
+
+
+/**
+ * Solids and wet film of thinned paint.
+ */
+public struct ThinnedFilm: Equatable, Hashable {
+    /**
+     * Solids of the paint by volume, per cent.
+     */
+    public var solidsPercent: Double
+    /**
+     * Thinner, per cent of the paint.
+     */
+    public var thinnerPercent: Double
+    /**
+     * Dry film of one coat, micrometres.
+     */
+    public var dryMicrometres: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Solids of the paint by volume, per cent.
+         */solidsPercent: Double, 
+        /**
+         * Thinner, per cent of the paint.
+         */thinnerPercent: Double, 
+        /**
+         * Dry film of one coat, micrometres.
+         */dryMicrometres: Double) {
+        self.solidsPercent = solidsPercent
+        self.thinnerPercent = thinnerPercent
+        self.dryMicrometres = dryMicrometres
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThinnedFilm: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThinnedFilm: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThinnedFilm {
+        return
+            try ThinnedFilm(
+                solidsPercent: FfiConverterDouble.read(from: &buf), 
+                thinnerPercent: FfiConverterDouble.read(from: &buf), 
+                dryMicrometres: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThinnedFilm, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.solidsPercent, into: &buf)
+        FfiConverterDouble.write(value.thinnerPercent, into: &buf)
+        FfiConverterDouble.write(value.dryMicrometres, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThinnedFilm_lift(_ buf: RustBuffer) throws -> ThinnedFilm {
+    return try FfiConverterTypeThinnedFilm.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThinnedFilm_lower(_ value: ThinnedFilm) -> RustBuffer {
+    return FfiConverterTypeThinnedFilm.lower(value)
+}
+
+
+/**
+ * Thinner into a one-part paint.
+ */
+public struct Thinning: Equatable, Hashable {
+    /**
+     * Paint, unthinned, millilitres.
+     */
+    public var paintMl: Double
+    /**
+     * Thinner, per cent of it.
+     */
+    public var thinnerPercent: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Paint, unthinned, millilitres.
+         */paintMl: Double, 
+        /**
+         * Thinner, per cent of it.
+         */thinnerPercent: Double) {
+        self.paintMl = paintMl
+        self.thinnerPercent = thinnerPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension Thinning: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThinning: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Thinning {
+        return
+            try Thinning(
+                paintMl: FfiConverterDouble.read(from: &buf), 
+                thinnerPercent: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: Thinning, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.paintMl, into: &buf)
+        FfiConverterDouble.write(value.thinnerPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThinning_lift(_ buf: RustBuffer) throws -> Thinning {
+    return try FfiConverterTypeThinning.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThinning_lower(_ value: Thinning) -> RustBuffer {
+    return FfiConverterTypeThinning.lower(value)
+}
+
+
+/**
+ * Thread engaged so that the screw breaks before the tapped thread strips.
+ */
+public struct ThreadEngagement: Equatable, Hashable {
+    /**
+     * Load of the screw, newtons.
+     */
+    public var loadNewtons: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Outer diameter of the screw, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Flank diameter of the nut thread, millimetres.
+     */
+    public var nutFlankMm: Double
+    /**
+     * Shear strength of the tapped material, megapascals.
+     */
+    public var shearMpa: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Load of the screw, newtons.
+         */loadNewtons: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Outer diameter of the screw, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Flank diameter of the nut thread, millimetres.
+         */nutFlankMm: Double, 
+        /**
+         * Shear strength of the tapped material, megapascals.
+         */shearMpa: Double) {
+        self.loadNewtons = loadNewtons
+        self.pitchMm = pitchMm
+        self.diameterMm = diameterMm
+        self.nutFlankMm = nutFlankMm
+        self.shearMpa = shearMpa
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThreadEngagement: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThreadEngagement: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThreadEngagement {
+        return
+            try ThreadEngagement(
+                loadNewtons: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                nutFlankMm: FfiConverterDouble.read(from: &buf), 
+                shearMpa: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThreadEngagement, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.loadNewtons, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.nutFlankMm, into: &buf)
+        FfiConverterDouble.write(value.shearMpa, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThreadEngagement_lift(_ buf: RustBuffer) throws -> ThreadEngagement {
+    return try FfiConverterTypeThreadEngagement.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThreadEngagement_lower(_ value: ThreadEngagement) -> RustBuffer {
+    return FfiConverterTypeThreadEngagement.lower(value)
+}
+
+
+/**
  * A thread that fits, or one that could be taken for it.
  */
 public struct ThreadMatch: Equatable, Hashable {
@@ -21394,6 +26957,95 @@ public func FfiConverterTypeThrustAsk_lift(_ buf: RustBuffer) throws -> ThrustAs
 #endif
 public func FfiConverterTypeThrustAsk_lower(_ value: ThrustAsk) -> RustBuffer {
     return FfiConverterTypeThrustAsk.lower(value)
+}
+
+
+/**
+ * Thrust at the tyre.
+ */
+public struct ThrustAtTyre: Equatable, Hashable {
+    /**
+     * Torque at the crankshaft, newton metres.
+     */
+    public var crankNm: Double
+    /**
+     * Overall ratio.
+     */
+    public var overallRatio: Double
+    /**
+     * Share of the power that reaches the wheel.
+     */
+    public var driveEfficiency: Double
+    /**
+     * Radius of the wheel, millimetres.
+     */
+    public var wheelRadiusMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Torque at the crankshaft, newton metres.
+         */crankNm: Double, 
+        /**
+         * Overall ratio.
+         */overallRatio: Double, 
+        /**
+         * Share of the power that reaches the wheel.
+         */driveEfficiency: Double, 
+        /**
+         * Radius of the wheel, millimetres.
+         */wheelRadiusMm: Double) {
+        self.crankNm = crankNm
+        self.overallRatio = overallRatio
+        self.driveEfficiency = driveEfficiency
+        self.wheelRadiusMm = wheelRadiusMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension ThrustAtTyre: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeThrustAtTyre: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ThrustAtTyre {
+        return
+            try ThrustAtTyre(
+                crankNm: FfiConverterDouble.read(from: &buf), 
+                overallRatio: FfiConverterDouble.read(from: &buf), 
+                driveEfficiency: FfiConverterDouble.read(from: &buf), 
+                wheelRadiusMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: ThrustAtTyre, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.crankNm, into: &buf)
+        FfiConverterDouble.write(value.overallRatio, into: &buf)
+        FfiConverterDouble.write(value.driveEfficiency, into: &buf)
+        FfiConverterDouble.write(value.wheelRadiusMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThrustAtTyre_lift(_ buf: RustBuffer) throws -> ThrustAtTyre {
+    return try FfiConverterTypeThrustAtTyre.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeThrustAtTyre_lower(_ value: ThrustAtTyre) -> RustBuffer {
+    return FfiConverterTypeThrustAtTyre.lower(value)
 }
 
 
@@ -21921,6 +27573,95 @@ public func FfiConverterTypeTightening_lift(_ buf: RustBuffer) throws -> Tighten
 #endif
 public func FfiConverterTypeTightening_lower(_ value: Tightening) -> RustBuffer {
     return FfiConverterTypeTightening.lower(value)
+}
+
+
+/**
+ * Preload and torque of a screw at 90 % of its yield, hexagon head.
+ */
+public struct TighteningTorque: Equatable, Hashable {
+    /**
+     * Nominal diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Property class, as 8.8.
+     */
+    public var propertyClass: String
+    /**
+     * Friction of thread and head.
+     */
+    public var friction: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Nominal diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Property class, as 8.8.
+         */propertyClass: String, 
+        /**
+         * Friction of thread and head.
+         */friction: Double) {
+        self.diameterMm = diameterMm
+        self.pitchMm = pitchMm
+        self.propertyClass = propertyClass
+        self.friction = friction
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TighteningTorque: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTighteningTorque: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TighteningTorque {
+        return
+            try TighteningTorque(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                propertyClass: FfiConverterString.read(from: &buf), 
+                friction: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TighteningTorque, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterString.write(value.propertyClass, into: &buf)
+        FfiConverterDouble.write(value.friction, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTighteningTorque_lift(_ buf: RustBuffer) throws -> TighteningTorque {
+    return try FfiConverterTypeTighteningTorque.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTighteningTorque_lower(_ value: TighteningTorque) -> RustBuffer {
+    return FfiConverterTypeTighteningTorque.lower(value)
 }
 
 
@@ -22620,6 +28361,95 @@ public func FfiConverterTypeTorquePoint_lower(_ value: TorquePoint) -> RustBuffe
 
 
 /**
+ * What a triangular spread stays below.
+ */
+public struct TriangularQuantile: Equatable, Hashable {
+    /**
+     * At best, days.
+     */
+    public var least: Double
+    /**
+     * As a rule, days.
+     */
+    public var likely: Double
+    /**
+     * At worst, days.
+     */
+    public var most: Double
+    /**
+     * Share, 0 to 1.
+     */
+    public var share: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * At best, days.
+         */least: Double, 
+        /**
+         * As a rule, days.
+         */likely: Double, 
+        /**
+         * At worst, days.
+         */most: Double, 
+        /**
+         * Share, 0 to 1.
+         */share: Double) {
+        self.least = least
+        self.likely = likely
+        self.most = most
+        self.share = share
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TriangularQuantile: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTriangularQuantile: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TriangularQuantile {
+        return
+            try TriangularQuantile(
+                least: FfiConverterDouble.read(from: &buf), 
+                likely: FfiConverterDouble.read(from: &buf), 
+                most: FfiConverterDouble.read(from: &buf), 
+                share: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TriangularQuantile, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.least, into: &buf)
+        FfiConverterDouble.write(value.likely, into: &buf)
+        FfiConverterDouble.write(value.most, into: &buf)
+        FfiConverterDouble.write(value.share, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTriangularQuantile_lift(_ buf: RustBuffer) throws -> TriangularQuantile {
+    return try FfiConverterTypeTriangularQuantile.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTriangularQuantile_lower(_ value: TriangularQuantile) -> RustBuffer {
+    return FfiConverterTypeTriangularQuantile.lower(value)
+}
+
+
+/**
  * A case: everything that is known before the first answer.
  */
 public struct TroubleCase: Equatable, Hashable {
@@ -22877,6 +28707,85 @@ public func FfiConverterTypeTryOut_lower(_ value: TryOut) -> RustBuffer {
 
 
 /**
+ * Area of a tube or rod without its ends.
+ */
+public struct TubeArea: Equatable, Hashable {
+    /**
+     * Outer diameter, millimetres.
+     */
+    public var diameterMm: Double
+    /**
+     * Length, millimetres.
+     */
+    public var lengthMm: Double
+    /**
+     * How many alike.
+     */
+    public var count: UInt32
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Outer diameter, millimetres.
+         */diameterMm: Double, 
+        /**
+         * Length, millimetres.
+         */lengthMm: Double, 
+        /**
+         * How many alike.
+         */count: UInt32) {
+        self.diameterMm = diameterMm
+        self.lengthMm = lengthMm
+        self.count = count
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TubeArea: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTubeArea: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TubeArea {
+        return
+            try TubeArea(
+                diameterMm: FfiConverterDouble.read(from: &buf), 
+                lengthMm: FfiConverterDouble.read(from: &buf), 
+                count: FfiConverterUInt32.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TubeArea, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.diameterMm, into: &buf)
+        FfiConverterDouble.write(value.lengthMm, into: &buf)
+        FfiConverterUInt32.write(value.count, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTubeArea_lift(_ buf: RustBuffer) throws -> TubeArea {
+    return try FfiConverterTypeTubeArea.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTubeArea_lower(_ value: TubeArea) -> RustBuffer {
+    return FfiConverterTypeTubeArea.lower(value)
+}
+
+
+/**
  * A two-part product.
  */
 public struct TwoPartAsk: Equatable, Hashable {
@@ -23012,6 +28921,174 @@ public func FfiConverterTypeTwoPartAsk_lift(_ buf: RustBuffer) throws -> TwoPart
 #endif
 public func FfiConverterTypeTwoPartAsk_lower(_ value: TwoPartAsk) -> RustBuffer {
     return FfiConverterTypeTwoPartAsk.lower(value)
+}
+
+
+/**
+ * Base, hardener and thinner of an amount ready to use.
+ */
+public struct TwoPartMix: Equatable, Hashable {
+    /**
+     * Amount ready to use, millilitres.
+     */
+    public var readyMl: Double
+    /**
+     * Parts of base.
+     */
+    public var partsBase: Double
+    /**
+     * Parts of hardener.
+     */
+    public var partsHardener: Double
+    /**
+     * Thinner, per cent.
+     */
+    public var thinnerPercent: Double
+    /**
+     * The per cent is meant of the base alone.
+     */
+    public var thinnerOfBase: Bool
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Amount ready to use, millilitres.
+         */readyMl: Double, 
+        /**
+         * Parts of base.
+         */partsBase: Double, 
+        /**
+         * Parts of hardener.
+         */partsHardener: Double, 
+        /**
+         * Thinner, per cent.
+         */thinnerPercent: Double, 
+        /**
+         * The per cent is meant of the base alone.
+         */thinnerOfBase: Bool) {
+        self.readyMl = readyMl
+        self.partsBase = partsBase
+        self.partsHardener = partsHardener
+        self.thinnerPercent = thinnerPercent
+        self.thinnerOfBase = thinnerOfBase
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TwoPartMix: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTwoPartMix: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TwoPartMix {
+        return
+            try TwoPartMix(
+                readyMl: FfiConverterDouble.read(from: &buf), 
+                partsBase: FfiConverterDouble.read(from: &buf), 
+                partsHardener: FfiConverterDouble.read(from: &buf), 
+                thinnerPercent: FfiConverterDouble.read(from: &buf), 
+                thinnerOfBase: FfiConverterBool.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TwoPartMix, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.readyMl, into: &buf)
+        FfiConverterDouble.write(value.partsBase, into: &buf)
+        FfiConverterDouble.write(value.partsHardener, into: &buf)
+        FfiConverterDouble.write(value.thinnerPercent, into: &buf)
+        FfiConverterBool.write(value.thinnerOfBase, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTwoPartMix_lift(_ buf: RustBuffer) throws -> TwoPartMix {
+    return try FfiConverterTypeTwoPartMix.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTwoPartMix_lower(_ value: TwoPartMix) -> RustBuffer {
+    return FfiConverterTypeTwoPartMix.lower(value)
+}
+
+
+/**
+ * One tyre against another: height of the axle, turns, speedometer.
+ */
+public struct TyreAgainst: Equatable, Hashable {
+    /**
+     * Size as on the sidewall, before.
+     */
+    public var tyre: String
+    /**
+     * Size as on the sidewall, after.
+     */
+    public var newTyre: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Size as on the sidewall, before.
+         */tyre: String, 
+        /**
+         * Size as on the sidewall, after.
+         */newTyre: String) {
+        self.tyre = tyre
+        self.newTyre = newTyre
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreAgainst: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreAgainst: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreAgainst {
+        return
+            try TyreAgainst(
+                tyre: FfiConverterString.read(from: &buf), 
+                newTyre: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreAgainst, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.tyre, into: &buf)
+        FfiConverterString.write(value.newTyre, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAgainst_lift(_ buf: RustBuffer) throws -> TyreAgainst {
+    return try FfiConverterTypeTyreAgainst.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreAgainst_lower(_ value: TyreAgainst) -> RustBuffer {
+    return FfiConverterTypeTyreAgainst.lower(value)
 }
 
 
@@ -23554,6 +29631,65 @@ public func FfiConverterTypeTyreCheck_lower(_ value: TyreCheck) -> RustBuffer {
 
 
 /**
+ * Outer diameter and rolling circumference from a sidewall.
+ */
+public struct TyreDiameter: Equatable, Hashable {
+    /**
+     * Size as on the sidewall.
+     */
+    public var tyre: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Size as on the sidewall.
+         */tyre: String) {
+        self.tyre = tyre
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreDiameter: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreDiameter: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreDiameter {
+        return
+            try TyreDiameter(
+                tyre: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreDiameter, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.tyre, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreDiameter_lift(_ buf: RustBuffer) throws -> TyreDiameter {
+    return try FfiConverterTypeTyreDiameter.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreDiameter_lower(_ value: TyreDiameter) -> RustBuffer {
+    return FfiConverterTypeTyreDiameter.lower(value)
+}
+
+
+/**
  * Another code that stands near an open one.
  */
 public struct TyreEquivalent: Equatable, Hashable {
@@ -23629,6 +29765,65 @@ public func FfiConverterTypeTyreEquivalent_lift(_ buf: RustBuffer) throws -> Tyr
 #endif
 public func FfiConverterTypeTyreEquivalent_lower(_ value: TyreEquivalent) -> RustBuffer {
     return FfiConverterTypeTyreEquivalent.lower(value)
+}
+
+
+/**
+ * What a tyre may carry, and how fast.
+ */
+public struct TyreRating: Equatable, Hashable {
+    /**
+     * Size as on the sidewall, with load index and speed symbol.
+     */
+    public var tyre: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Size as on the sidewall, with load index and speed symbol.
+         */tyre: String) {
+        self.tyre = tyre
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension TyreRating: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreRating: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreRating {
+        return
+            try TyreRating(
+                tyre: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: TyreRating, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.tyre, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreRating_lift(_ buf: RustBuffer) throws -> TyreRating {
+    return try FfiConverterTypeTyreRating.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreRating_lower(_ value: TyreRating) -> RustBuffer {
+    return FfiConverterTypeTyreRating.lower(value)
 }
 
 
@@ -24318,6 +30513,105 @@ public func FfiConverterTypeWait_lower(_ value: Wait) -> RustBuffer {
 
 
 /**
+ * Final drive ratio that gives a road speed at an engine speed.
+ */
+public struct WantedRatio: Equatable, Hashable {
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    public var engineRpm: Double
+    /**
+     * Road speed, km/h.
+     */
+    public var roadSpeedKmh: Double
+    /**
+     * Primary reduction.
+     */
+    public var primaryRatio: Double
+    /**
+     * Gear ratio.
+     */
+    public var gearRatio: Double
+    /**
+     * Rolling circumference, millimetres.
+     */
+    public var circumferenceMm: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Engine speed, revolutions a minute.
+         */engineRpm: Double, 
+        /**
+         * Road speed, km/h.
+         */roadSpeedKmh: Double, 
+        /**
+         * Primary reduction.
+         */primaryRatio: Double, 
+        /**
+         * Gear ratio.
+         */gearRatio: Double, 
+        /**
+         * Rolling circumference, millimetres.
+         */circumferenceMm: Double) {
+        self.engineRpm = engineRpm
+        self.roadSpeedKmh = roadSpeedKmh
+        self.primaryRatio = primaryRatio
+        self.gearRatio = gearRatio
+        self.circumferenceMm = circumferenceMm
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WantedRatio: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWantedRatio: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WantedRatio {
+        return
+            try WantedRatio(
+                engineRpm: FfiConverterDouble.read(from: &buf), 
+                roadSpeedKmh: FfiConverterDouble.read(from: &buf), 
+                primaryRatio: FfiConverterDouble.read(from: &buf), 
+                gearRatio: FfiConverterDouble.read(from: &buf), 
+                circumferenceMm: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WantedRatio, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.engineRpm, into: &buf)
+        FfiConverterDouble.write(value.roadSpeedKmh, into: &buf)
+        FfiConverterDouble.write(value.primaryRatio, into: &buf)
+        FfiConverterDouble.write(value.gearRatio, into: &buf)
+        FfiConverterDouble.write(value.circumferenceMm, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWantedRatio_lift(_ buf: RustBuffer) throws -> WantedRatio {
+    return try FfiConverterTypeWantedRatio.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWantedRatio_lower(_ value: WantedRatio) -> RustBuffer {
+    return FfiConverterTypeWantedRatio.lower(value)
+}
+
+
+/**
  * Volts lost on the way to and from a part that takes current.
  */
 public struct WayDrop: Equatable, Hashable {
@@ -24952,6 +31246,174 @@ public func FfiConverterTypeWireChoice_lower(_ value: WireChoice) -> RustBuffer 
 
 
 /**
+ * Resistance of a metre of wire and what it loses.
+ */
+public struct WireDrop: Equatable, Hashable {
+    /**
+     * Section, mm².
+     */
+    public var sectionMm2: Double
+    /**
+     * How the conductor is made.
+     */
+    public var conductor: String
+    /**
+     * Temperature of the wire, °C.
+     */
+    public var celsius: Double
+    /**
+     * Current, amperes.
+     */
+    public var amperes: Double
+    /**
+     * Length out, metres.
+     */
+    public var outMetres: Double
+    /**
+     * Length back, metres.
+     */
+    public var backMetres: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Section, mm².
+         */sectionMm2: Double, 
+        /**
+         * How the conductor is made.
+         */conductor: String, 
+        /**
+         * Temperature of the wire, °C.
+         */celsius: Double, 
+        /**
+         * Current, amperes.
+         */amperes: Double, 
+        /**
+         * Length out, metres.
+         */outMetres: Double, 
+        /**
+         * Length back, metres.
+         */backMetres: Double) {
+        self.sectionMm2 = sectionMm2
+        self.conductor = conductor
+        self.celsius = celsius
+        self.amperes = amperes
+        self.outMetres = outMetres
+        self.backMetres = backMetres
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WireDrop: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWireDrop: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WireDrop {
+        return
+            try WireDrop(
+                sectionMm2: FfiConverterDouble.read(from: &buf), 
+                conductor: FfiConverterString.read(from: &buf), 
+                celsius: FfiConverterDouble.read(from: &buf), 
+                amperes: FfiConverterDouble.read(from: &buf), 
+                outMetres: FfiConverterDouble.read(from: &buf), 
+                backMetres: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WireDrop, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.sectionMm2, into: &buf)
+        FfiConverterString.write(value.conductor, into: &buf)
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterDouble.write(value.amperes, into: &buf)
+        FfiConverterDouble.write(value.outMetres, into: &buf)
+        FfiConverterDouble.write(value.backMetres, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireDrop_lift(_ buf: RustBuffer) throws -> WireDrop {
+    return try FfiConverterTypeWireDrop.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireDrop_lower(_ value: WireDrop) -> RustBuffer {
+    return FfiConverterTypeWireDrop.lower(value)
+}
+
+
+/**
+ * Diameter and section of a wire of the American gauge.
+ */
+public struct WireGauge: Equatable, Hashable {
+    /**
+     * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+     */
+    public var gauge: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+         */gauge: Double) {
+        self.gauge = gauge
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WireGauge: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWireGauge: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WireGauge {
+        return
+            try WireGauge(
+                gauge: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WireGauge, into buf: inout [UInt8]) {
+        FfiConverterDouble.write(value.gauge, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireGauge_lift(_ buf: RustBuffer) throws -> WireGauge {
+    return try FfiConverterTypeWireGauge.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWireGauge_lower(_ value: WireGauge) -> RustBuffer {
+    return FfiConverterTypeWireGauge.lower(value)
+}
+
+
+/**
  * The page of wire and fuse.
  */
 public struct WireSheet: Equatable, Hashable {
@@ -25437,6 +31899,184 @@ public func FfiConverterTypeWorking_lower(_ value: Working) -> RustBuffer {
 
 
 /**
+ * Centre distance that a worn chain gives.
+ */
+public struct WornCentreDistance: Equatable, Hashable {
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    public var frontTeeth: UInt32
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    public var rearTeeth: UInt32
+    /**
+     * Links.
+     */
+    public var chainLinks: UInt32
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Elongation, per cent.
+     */
+    public var elongationPercent: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Teeth of the gearbox sprocket.
+         */frontTeeth: UInt32, 
+        /**
+         * Teeth of the wheel sprocket.
+         */rearTeeth: UInt32, 
+        /**
+         * Links.
+         */chainLinks: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Elongation, per cent.
+         */elongationPercent: Double) {
+        self.frontTeeth = frontTeeth
+        self.rearTeeth = rearTeeth
+        self.chainLinks = chainLinks
+        self.pitchMm = pitchMm
+        self.elongationPercent = elongationPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WornCentreDistance: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWornCentreDistance: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WornCentreDistance {
+        return
+            try WornCentreDistance(
+                frontTeeth: FfiConverterUInt32.read(from: &buf), 
+                rearTeeth: FfiConverterUInt32.read(from: &buf), 
+                chainLinks: FfiConverterUInt32.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                elongationPercent: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WornCentreDistance, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.frontTeeth, into: &buf)
+        FfiConverterUInt32.write(value.rearTeeth, into: &buf)
+        FfiConverterUInt32.write(value.chainLinks, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterDouble.write(value.elongationPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWornCentreDistance_lift(_ buf: RustBuffer) throws -> WornCentreDistance {
+    return try FfiConverterTypeWornCentreDistance.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWornCentreDistance_lower(_ value: WornCentreDistance) -> RustBuffer {
+    return FfiConverterTypeWornCentreDistance.lower(value)
+}
+
+
+/**
+ * Length of a worn chain over some pitches.
+ */
+public struct WornLength: Equatable, Hashable {
+    /**
+     * Pitches.
+     */
+    public var pitches: UInt32
+    /**
+     * Pitch, millimetres.
+     */
+    public var pitchMm: Double
+    /**
+     * Elongation, per cent.
+     */
+    public var elongationPercent: Double
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Pitches.
+         */pitches: UInt32, 
+        /**
+         * Pitch, millimetres.
+         */pitchMm: Double, 
+        /**
+         * Elongation, per cent.
+         */elongationPercent: Double) {
+        self.pitches = pitches
+        self.pitchMm = pitchMm
+        self.elongationPercent = elongationPercent
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension WornLength: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeWornLength: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> WornLength {
+        return
+            try WornLength(
+                pitches: FfiConverterUInt32.read(from: &buf), 
+                pitchMm: FfiConverterDouble.read(from: &buf), 
+                elongationPercent: FfiConverterDouble.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: WornLength, into buf: inout [UInt8]) {
+        FfiConverterUInt32.write(value.pitches, into: &buf)
+        FfiConverterDouble.write(value.pitchMm, into: &buf)
+        FfiConverterDouble.write(value.elongationPercent, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWornLength_lift(_ buf: RustBuffer) throws -> WornLength {
+    return try FfiConverterTypeWornLength.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeWornLength_lower(_ value: WornLength) -> RustBuffer {
+    return FfiConverterTypeWornLength.lower(value)
+}
+
+
+/**
  * Where the axle stands with a worn chain.
  */
 public struct WornPosition: Equatable, Hashable {
@@ -25849,6 +32489,141 @@ public func FfiConverterTypeAnswerWord_lift(_ buf: RustBuffer) throws -> AnswerW
 #endif
 public func FfiConverterTypeAnswerWord_lower(_ value: AnswerWord) -> RustBuffer {
     return FfiConverterTypeAnswerWord.lower(value)
+}
+
+
+
+/**
+ * The area of the trade that a formula belongs to.
+ */
+
+public enum Area: Equatable, Hashable {
+    
+    /**
+     * Gears, chain, thrust.
+     */
+    case drive
+    /**
+     * Brakes.
+     */
+    case brakes
+    /**
+     * Tyres.
+     */
+    case tyres
+    /**
+     * Lamps, battery, wire.
+     */
+    case electrics
+    /**
+     * Coats, cures, painted areas.
+     */
+    case paint
+    /**
+     * Fillings and mixtures.
+     */
+    case fluids
+    /**
+     * Screws and threads.
+     */
+    case fasteners
+    /**
+     * Deliveries and dates.
+     */
+    case plan
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Area: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeArea: FfiConverterRustBuffer {
+    typealias SwiftType = Area
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Area {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .drive
+        
+        case 2: return .brakes
+        
+        case 3: return .tyres
+        
+        case 4: return .electrics
+        
+        case 5: return .paint
+        
+        case 6: return .fluids
+        
+        case 7: return .fasteners
+        
+        case 8: return .plan
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Area, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .drive:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .brakes:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .tyres:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .electrics:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .paint:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .fluids:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .fasteners:
+            writeInt(&buf, Int32(7))
+        
+        
+        case .plan:
+            writeInt(&buf, Int32(8))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArea_lift(_ buf: RustBuffer) throws -> Area {
+    return try FfiConverterTypeArea.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeArea_lower(_ value: Area) -> RustBuffer {
+    return FfiConverterTypeArea.lower(value)
 }
 
 
@@ -28697,6 +35472,1062 @@ public func FfiConverterTypeFluidGrade_lift(_ buf: RustBuffer) throws -> FluidGr
 #endif
 public func FfiConverterTypeFluidGrade_lower(_ value: FluidGrade) -> RustBuffer {
     return FfiConverterTypeFluidGrade.lower(value)
+}
+
+
+
+/**
+ * A formula with its inputs.
+ */
+
+public enum Formula: Equatable, Hashable {
+    
+    /**
+     * See the type of the same name.
+     */
+    case overallRatio(OverallRatio
+    )
+    /**
+     * See the type of the same name.
+     */
+    case roadSpeed(RoadSpeed
+    )
+    /**
+     * See the type of the same name.
+     */
+    case engineSpeed(EngineSpeed
+    )
+    /**
+     * See the type of the same name.
+     */
+    case wantedRatio(WantedRatio
+    )
+    /**
+     * See the type of the same name.
+     */
+    case engineSpeedDrop(EngineSpeedDrop
+    )
+    /**
+     * See the type of the same name.
+     */
+    case chainLength(ChainLength
+    )
+    /**
+     * See the type of the same name.
+     */
+    case centreDistance(CentreDistance
+    )
+    /**
+     * See the type of the same name.
+     */
+    case wornCentreDistance(WornCentreDistance
+    )
+    /**
+     * See the type of the same name.
+     */
+    case pitchDiameter(PitchDiameter
+    )
+    /**
+     * See the type of the same name.
+     */
+    case huntingTooth(HuntingTooth
+    )
+    /**
+     * See the type of the same name.
+     */
+    case chainSizeDimensions(ChainSizeDimensions
+    )
+    /**
+     * See the type of the same name.
+     */
+    case chainElongation(ChainElongation
+    )
+    /**
+     * See the type of the same name.
+     */
+    case wornLength(WornLength
+    )
+    /**
+     * See the type of the same name.
+     */
+    case chainOnSprocket(ChainOnSprocket
+    )
+    /**
+     * See the type of the same name.
+     */
+    case speedometerFactor(SpeedometerFactor
+    )
+    /**
+     * See the type of the same name.
+     */
+    case allowedReading(AllowedReading
+    )
+    /**
+     * See the type of the same name.
+     */
+    case correctorRatio(CorrectorRatio
+    )
+    /**
+     * See the type of the same name.
+     */
+    case standardAir(StandardAir
+    )
+    /**
+     * See the type of the same name.
+     */
+    case rollingCoefficient(RollingCoefficient
+    )
+    /**
+     * See the type of the same name.
+     */
+    case roadResistance(RoadResistance
+    )
+    /**
+     * See the type of the same name.
+     */
+    case powerSpeed(PowerSpeed
+    )
+    /**
+     * See the type of the same name.
+     */
+    case thrustAtTyre(ThrustAtTyre
+    )
+    /**
+     * See the type of the same name.
+     */
+    case cubicPower(CubicPower
+    )
+    /**
+     * See the type of the same name.
+     */
+    case peaksPower(PeaksPower
+    )
+    /**
+     * See the type of the same name.
+     */
+    case hydraulicBrake(HydraulicBrake
+    )
+    /**
+     * See the type of the same name.
+     */
+    case caliperPistons(CaliperPistons
+    )
+    /**
+     * See the type of the same name.
+     */
+    case brakePair(BrakePair
+    )
+    /**
+     * See the type of the same name.
+     */
+    case leverTravel(LeverTravel
+    )
+    /**
+     * See the type of the same name.
+     */
+    case stoppingDistance(StoppingDistance
+    )
+    /**
+     * See the type of the same name.
+     */
+    case stoppingDeceleration(StoppingDeceleration
+    )
+    /**
+     * See the type of the same name.
+     */
+    case brakeEfficiency(BrakeEfficiency
+    )
+    /**
+     * See the type of the same name.
+     */
+    case directiveStop(DirectiveStop
+    )
+    /**
+     * See the type of the same name.
+     */
+    case camLever(CamLever
+    )
+    /**
+     * See the type of the same name.
+     */
+    case drumShoes(DrumShoes
+    )
+    /**
+     * See the type of the same name.
+     */
+    case bleedThrough(BleedThrough
+    )
+    /**
+     * See the type of the same name.
+     */
+    case brakeFluidBoiling(BrakeFluidBoiling
+    )
+    /**
+     * See the type of the same name.
+     */
+    case tyreDiameter(TyreDiameter
+    )
+    /**
+     * See the type of the same name.
+     */
+    case tyreAgainst(TyreAgainst
+    )
+    /**
+     * See the type of the same name.
+     */
+    case tyreRating(TyreRating
+    )
+    /**
+     * See the type of the same name.
+     */
+    case ageOfTyre(AgeOfTyre
+    )
+    /**
+     * See the type of the same name.
+     */
+    case batteryHours(BatteryHours
+    )
+    /**
+     * See the type of the same name.
+     */
+    case restedCharge(RestedCharge
+    )
+    /**
+     * See the type of the same name.
+     */
+    case gravityCharge(GravityCharge
+    )
+    /**
+     * See the type of the same name.
+     */
+    case daysToFlat(DaysToFlat
+    )
+    /**
+     * See the type of the same name.
+     */
+    case rechargeHours(RechargeHours
+    )
+    /**
+     * See the type of the same name.
+     */
+    case lampWatts(LampWatts
+    )
+    /**
+     * See the type of the same name.
+     */
+    case lampLight(LampLight
+    )
+    /**
+     * See the type of the same name.
+     */
+    case thermalFlasher(ThermalFlasher
+    )
+    /**
+     * See the type of the same name.
+     */
+    case countedFlashes(CountedFlashes
+    )
+    /**
+     * See the type of the same name.
+     */
+    case loadResistance(LoadResistance
+    )
+    /**
+     * See the type of the same name.
+     */
+    case nominalOutput(NominalOutput
+    )
+    /**
+     * See the type of the same name.
+     */
+    case wireDrop(WireDrop
+    )
+    /**
+     * See the type of the same name.
+     */
+    case wireGauge(WireGauge
+    )
+    /**
+     * See the type of the same name.
+     */
+    case dewPoint(DewPoint
+    )
+    /**
+     * See the type of the same name.
+     */
+    case surfaceMargin(SurfaceMargin
+    )
+    /**
+     * See the type of the same name.
+     */
+    case cureRate(CureRate
+    )
+    /**
+     * See the type of the same name.
+     */
+    case cureAge(CureAge
+    )
+    /**
+     * See the type of the same name.
+     */
+    case activation(Activation
+    )
+    /**
+     * See the type of the same name.
+     */
+    case stressArea(StressArea
+    )
+    /**
+     * See the type of the same name.
+     */
+    case screwLoads(ScrewLoads
+    )
+    /**
+     * See the type of the same name.
+     */
+    case tighteningTorque(TighteningTorque
+    )
+    /**
+     * See the type of the same name.
+     */
+    case preloadFromTorque(PreloadFromTorque
+    )
+    /**
+     * See the type of the same name.
+     */
+    case nutFactorTorque(NutFactorTorque
+    )
+    /**
+     * See the type of the same name.
+     */
+    case threadEngagement(ThreadEngagement
+    )
+    /**
+     * See the type of the same name.
+     */
+    case identifyThread(IdentifyThread
+    )
+    /**
+     * See the type of the same name.
+     */
+    case pourSplit(PourSplit
+    )
+    /**
+     * See the type of the same name.
+     */
+    case premix(Premix
+    )
+    /**
+     * See the type of the same name.
+     */
+    case twoPartMix(TwoPartMix
+    )
+    /**
+     * See the type of the same name.
+     */
+    case thinning(Thinning
+    )
+    /**
+     * See the type of the same name.
+     */
+    case paintNeeded(PaintNeeded
+    )
+    /**
+     * See the type of the same name.
+     */
+    case thinnedFilm(ThinnedFilm
+    )
+    /**
+     * See the type of the same name.
+     */
+    case shellArea(ShellArea
+    )
+    /**
+     * See the type of the same name.
+     */
+    case rimArea(RimArea
+    )
+    /**
+     * See the type of the same name.
+     */
+    case tubeArea(TubeArea
+    )
+    /**
+     * See the type of the same name.
+     */
+    case triangularQuantile(TriangularQuantile
+    )
+    /**
+     * See the type of the same name.
+     */
+    case lognormalQuantile(LognormalQuantile
+    )
+    /**
+     * See the type of the same name.
+     */
+    case laterOfTwo(LaterOfTwo
+    )
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension Formula: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFormula: FfiConverterRustBuffer {
+    typealias SwiftType = Formula
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Formula {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .overallRatio(try FfiConverterTypeOverallRatio.read(from: &buf)
+        )
+        
+        case 2: return .roadSpeed(try FfiConverterTypeRoadSpeed.read(from: &buf)
+        )
+        
+        case 3: return .engineSpeed(try FfiConverterTypeEngineSpeed.read(from: &buf)
+        )
+        
+        case 4: return .wantedRatio(try FfiConverterTypeWantedRatio.read(from: &buf)
+        )
+        
+        case 5: return .engineSpeedDrop(try FfiConverterTypeEngineSpeedDrop.read(from: &buf)
+        )
+        
+        case 6: return .chainLength(try FfiConverterTypeChainLength.read(from: &buf)
+        )
+        
+        case 7: return .centreDistance(try FfiConverterTypeCentreDistance.read(from: &buf)
+        )
+        
+        case 8: return .wornCentreDistance(try FfiConverterTypeWornCentreDistance.read(from: &buf)
+        )
+        
+        case 9: return .pitchDiameter(try FfiConverterTypePitchDiameter.read(from: &buf)
+        )
+        
+        case 10: return .huntingTooth(try FfiConverterTypeHuntingTooth.read(from: &buf)
+        )
+        
+        case 11: return .chainSizeDimensions(try FfiConverterTypeChainSizeDimensions.read(from: &buf)
+        )
+        
+        case 12: return .chainElongation(try FfiConverterTypeChainElongation.read(from: &buf)
+        )
+        
+        case 13: return .wornLength(try FfiConverterTypeWornLength.read(from: &buf)
+        )
+        
+        case 14: return .chainOnSprocket(try FfiConverterTypeChainOnSprocket.read(from: &buf)
+        )
+        
+        case 15: return .speedometerFactor(try FfiConverterTypeSpeedometerFactor.read(from: &buf)
+        )
+        
+        case 16: return .allowedReading(try FfiConverterTypeAllowedReading.read(from: &buf)
+        )
+        
+        case 17: return .correctorRatio(try FfiConverterTypeCorrectorRatio.read(from: &buf)
+        )
+        
+        case 18: return .standardAir(try FfiConverterTypeStandardAir.read(from: &buf)
+        )
+        
+        case 19: return .rollingCoefficient(try FfiConverterTypeRollingCoefficient.read(from: &buf)
+        )
+        
+        case 20: return .roadResistance(try FfiConverterTypeRoadResistance.read(from: &buf)
+        )
+        
+        case 21: return .powerSpeed(try FfiConverterTypePowerSpeed.read(from: &buf)
+        )
+        
+        case 22: return .thrustAtTyre(try FfiConverterTypeThrustAtTyre.read(from: &buf)
+        )
+        
+        case 23: return .cubicPower(try FfiConverterTypeCubicPower.read(from: &buf)
+        )
+        
+        case 24: return .peaksPower(try FfiConverterTypePeaksPower.read(from: &buf)
+        )
+        
+        case 25: return .hydraulicBrake(try FfiConverterTypeHydraulicBrake.read(from: &buf)
+        )
+        
+        case 26: return .caliperPistons(try FfiConverterTypeCaliperPistons.read(from: &buf)
+        )
+        
+        case 27: return .brakePair(try FfiConverterTypeBrakePair.read(from: &buf)
+        )
+        
+        case 28: return .leverTravel(try FfiConverterTypeLeverTravel.read(from: &buf)
+        )
+        
+        case 29: return .stoppingDistance(try FfiConverterTypeStoppingDistance.read(from: &buf)
+        )
+        
+        case 30: return .stoppingDeceleration(try FfiConverterTypeStoppingDeceleration.read(from: &buf)
+        )
+        
+        case 31: return .brakeEfficiency(try FfiConverterTypeBrakeEfficiency.read(from: &buf)
+        )
+        
+        case 32: return .directiveStop(try FfiConverterTypeDirectiveStop.read(from: &buf)
+        )
+        
+        case 33: return .camLever(try FfiConverterTypeCamLever.read(from: &buf)
+        )
+        
+        case 34: return .drumShoes(try FfiConverterTypeDrumShoes.read(from: &buf)
+        )
+        
+        case 35: return .bleedThrough(try FfiConverterTypeBleedThrough.read(from: &buf)
+        )
+        
+        case 36: return .brakeFluidBoiling(try FfiConverterTypeBrakeFluidBoiling.read(from: &buf)
+        )
+        
+        case 37: return .tyreDiameter(try FfiConverterTypeTyreDiameter.read(from: &buf)
+        )
+        
+        case 38: return .tyreAgainst(try FfiConverterTypeTyreAgainst.read(from: &buf)
+        )
+        
+        case 39: return .tyreRating(try FfiConverterTypeTyreRating.read(from: &buf)
+        )
+        
+        case 40: return .ageOfTyre(try FfiConverterTypeAgeOfTyre.read(from: &buf)
+        )
+        
+        case 41: return .batteryHours(try FfiConverterTypeBatteryHours.read(from: &buf)
+        )
+        
+        case 42: return .restedCharge(try FfiConverterTypeRestedCharge.read(from: &buf)
+        )
+        
+        case 43: return .gravityCharge(try FfiConverterTypeGravityCharge.read(from: &buf)
+        )
+        
+        case 44: return .daysToFlat(try FfiConverterTypeDaysToFlat.read(from: &buf)
+        )
+        
+        case 45: return .rechargeHours(try FfiConverterTypeRechargeHours.read(from: &buf)
+        )
+        
+        case 46: return .lampWatts(try FfiConverterTypeLampWatts.read(from: &buf)
+        )
+        
+        case 47: return .lampLight(try FfiConverterTypeLampLight.read(from: &buf)
+        )
+        
+        case 48: return .thermalFlasher(try FfiConverterTypeThermalFlasher.read(from: &buf)
+        )
+        
+        case 49: return .countedFlashes(try FfiConverterTypeCountedFlashes.read(from: &buf)
+        )
+        
+        case 50: return .loadResistance(try FfiConverterTypeLoadResistance.read(from: &buf)
+        )
+        
+        case 51: return .nominalOutput(try FfiConverterTypeNominalOutput.read(from: &buf)
+        )
+        
+        case 52: return .wireDrop(try FfiConverterTypeWireDrop.read(from: &buf)
+        )
+        
+        case 53: return .wireGauge(try FfiConverterTypeWireGauge.read(from: &buf)
+        )
+        
+        case 54: return .dewPoint(try FfiConverterTypeDewPoint.read(from: &buf)
+        )
+        
+        case 55: return .surfaceMargin(try FfiConverterTypeSurfaceMargin.read(from: &buf)
+        )
+        
+        case 56: return .cureRate(try FfiConverterTypeCureRate.read(from: &buf)
+        )
+        
+        case 57: return .cureAge(try FfiConverterTypeCureAge.read(from: &buf)
+        )
+        
+        case 58: return .activation(try FfiConverterTypeActivation.read(from: &buf)
+        )
+        
+        case 59: return .stressArea(try FfiConverterTypeStressArea.read(from: &buf)
+        )
+        
+        case 60: return .screwLoads(try FfiConverterTypeScrewLoads.read(from: &buf)
+        )
+        
+        case 61: return .tighteningTorque(try FfiConverterTypeTighteningTorque.read(from: &buf)
+        )
+        
+        case 62: return .preloadFromTorque(try FfiConverterTypePreloadFromTorque.read(from: &buf)
+        )
+        
+        case 63: return .nutFactorTorque(try FfiConverterTypeNutFactorTorque.read(from: &buf)
+        )
+        
+        case 64: return .threadEngagement(try FfiConverterTypeThreadEngagement.read(from: &buf)
+        )
+        
+        case 65: return .identifyThread(try FfiConverterTypeIdentifyThread.read(from: &buf)
+        )
+        
+        case 66: return .pourSplit(try FfiConverterTypePourSplit.read(from: &buf)
+        )
+        
+        case 67: return .premix(try FfiConverterTypePremix.read(from: &buf)
+        )
+        
+        case 68: return .twoPartMix(try FfiConverterTypeTwoPartMix.read(from: &buf)
+        )
+        
+        case 69: return .thinning(try FfiConverterTypeThinning.read(from: &buf)
+        )
+        
+        case 70: return .paintNeeded(try FfiConverterTypePaintNeeded.read(from: &buf)
+        )
+        
+        case 71: return .thinnedFilm(try FfiConverterTypeThinnedFilm.read(from: &buf)
+        )
+        
+        case 72: return .shellArea(try FfiConverterTypeShellArea.read(from: &buf)
+        )
+        
+        case 73: return .rimArea(try FfiConverterTypeRimArea.read(from: &buf)
+        )
+        
+        case 74: return .tubeArea(try FfiConverterTypeTubeArea.read(from: &buf)
+        )
+        
+        case 75: return .triangularQuantile(try FfiConverterTypeTriangularQuantile.read(from: &buf)
+        )
+        
+        case 76: return .lognormalQuantile(try FfiConverterTypeLognormalQuantile.read(from: &buf)
+        )
+        
+        case 77: return .laterOfTwo(try FfiConverterTypeLaterOfTwo.read(from: &buf)
+        )
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: Formula, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case let .overallRatio(v1):
+            writeInt(&buf, Int32(1))
+            FfiConverterTypeOverallRatio.write(v1, into: &buf)
+            
+        
+        case let .roadSpeed(v1):
+            writeInt(&buf, Int32(2))
+            FfiConverterTypeRoadSpeed.write(v1, into: &buf)
+            
+        
+        case let .engineSpeed(v1):
+            writeInt(&buf, Int32(3))
+            FfiConverterTypeEngineSpeed.write(v1, into: &buf)
+            
+        
+        case let .wantedRatio(v1):
+            writeInt(&buf, Int32(4))
+            FfiConverterTypeWantedRatio.write(v1, into: &buf)
+            
+        
+        case let .engineSpeedDrop(v1):
+            writeInt(&buf, Int32(5))
+            FfiConverterTypeEngineSpeedDrop.write(v1, into: &buf)
+            
+        
+        case let .chainLength(v1):
+            writeInt(&buf, Int32(6))
+            FfiConverterTypeChainLength.write(v1, into: &buf)
+            
+        
+        case let .centreDistance(v1):
+            writeInt(&buf, Int32(7))
+            FfiConverterTypeCentreDistance.write(v1, into: &buf)
+            
+        
+        case let .wornCentreDistance(v1):
+            writeInt(&buf, Int32(8))
+            FfiConverterTypeWornCentreDistance.write(v1, into: &buf)
+            
+        
+        case let .pitchDiameter(v1):
+            writeInt(&buf, Int32(9))
+            FfiConverterTypePitchDiameter.write(v1, into: &buf)
+            
+        
+        case let .huntingTooth(v1):
+            writeInt(&buf, Int32(10))
+            FfiConverterTypeHuntingTooth.write(v1, into: &buf)
+            
+        
+        case let .chainSizeDimensions(v1):
+            writeInt(&buf, Int32(11))
+            FfiConverterTypeChainSizeDimensions.write(v1, into: &buf)
+            
+        
+        case let .chainElongation(v1):
+            writeInt(&buf, Int32(12))
+            FfiConverterTypeChainElongation.write(v1, into: &buf)
+            
+        
+        case let .wornLength(v1):
+            writeInt(&buf, Int32(13))
+            FfiConverterTypeWornLength.write(v1, into: &buf)
+            
+        
+        case let .chainOnSprocket(v1):
+            writeInt(&buf, Int32(14))
+            FfiConverterTypeChainOnSprocket.write(v1, into: &buf)
+            
+        
+        case let .speedometerFactor(v1):
+            writeInt(&buf, Int32(15))
+            FfiConverterTypeSpeedometerFactor.write(v1, into: &buf)
+            
+        
+        case let .allowedReading(v1):
+            writeInt(&buf, Int32(16))
+            FfiConverterTypeAllowedReading.write(v1, into: &buf)
+            
+        
+        case let .correctorRatio(v1):
+            writeInt(&buf, Int32(17))
+            FfiConverterTypeCorrectorRatio.write(v1, into: &buf)
+            
+        
+        case let .standardAir(v1):
+            writeInt(&buf, Int32(18))
+            FfiConverterTypeStandardAir.write(v1, into: &buf)
+            
+        
+        case let .rollingCoefficient(v1):
+            writeInt(&buf, Int32(19))
+            FfiConverterTypeRollingCoefficient.write(v1, into: &buf)
+            
+        
+        case let .roadResistance(v1):
+            writeInt(&buf, Int32(20))
+            FfiConverterTypeRoadResistance.write(v1, into: &buf)
+            
+        
+        case let .powerSpeed(v1):
+            writeInt(&buf, Int32(21))
+            FfiConverterTypePowerSpeed.write(v1, into: &buf)
+            
+        
+        case let .thrustAtTyre(v1):
+            writeInt(&buf, Int32(22))
+            FfiConverterTypeThrustAtTyre.write(v1, into: &buf)
+            
+        
+        case let .cubicPower(v1):
+            writeInt(&buf, Int32(23))
+            FfiConverterTypeCubicPower.write(v1, into: &buf)
+            
+        
+        case let .peaksPower(v1):
+            writeInt(&buf, Int32(24))
+            FfiConverterTypePeaksPower.write(v1, into: &buf)
+            
+        
+        case let .hydraulicBrake(v1):
+            writeInt(&buf, Int32(25))
+            FfiConverterTypeHydraulicBrake.write(v1, into: &buf)
+            
+        
+        case let .caliperPistons(v1):
+            writeInt(&buf, Int32(26))
+            FfiConverterTypeCaliperPistons.write(v1, into: &buf)
+            
+        
+        case let .brakePair(v1):
+            writeInt(&buf, Int32(27))
+            FfiConverterTypeBrakePair.write(v1, into: &buf)
+            
+        
+        case let .leverTravel(v1):
+            writeInt(&buf, Int32(28))
+            FfiConverterTypeLeverTravel.write(v1, into: &buf)
+            
+        
+        case let .stoppingDistance(v1):
+            writeInt(&buf, Int32(29))
+            FfiConverterTypeStoppingDistance.write(v1, into: &buf)
+            
+        
+        case let .stoppingDeceleration(v1):
+            writeInt(&buf, Int32(30))
+            FfiConverterTypeStoppingDeceleration.write(v1, into: &buf)
+            
+        
+        case let .brakeEfficiency(v1):
+            writeInt(&buf, Int32(31))
+            FfiConverterTypeBrakeEfficiency.write(v1, into: &buf)
+            
+        
+        case let .directiveStop(v1):
+            writeInt(&buf, Int32(32))
+            FfiConverterTypeDirectiveStop.write(v1, into: &buf)
+            
+        
+        case let .camLever(v1):
+            writeInt(&buf, Int32(33))
+            FfiConverterTypeCamLever.write(v1, into: &buf)
+            
+        
+        case let .drumShoes(v1):
+            writeInt(&buf, Int32(34))
+            FfiConverterTypeDrumShoes.write(v1, into: &buf)
+            
+        
+        case let .bleedThrough(v1):
+            writeInt(&buf, Int32(35))
+            FfiConverterTypeBleedThrough.write(v1, into: &buf)
+            
+        
+        case let .brakeFluidBoiling(v1):
+            writeInt(&buf, Int32(36))
+            FfiConverterTypeBrakeFluidBoiling.write(v1, into: &buf)
+            
+        
+        case let .tyreDiameter(v1):
+            writeInt(&buf, Int32(37))
+            FfiConverterTypeTyreDiameter.write(v1, into: &buf)
+            
+        
+        case let .tyreAgainst(v1):
+            writeInt(&buf, Int32(38))
+            FfiConverterTypeTyreAgainst.write(v1, into: &buf)
+            
+        
+        case let .tyreRating(v1):
+            writeInt(&buf, Int32(39))
+            FfiConverterTypeTyreRating.write(v1, into: &buf)
+            
+        
+        case let .ageOfTyre(v1):
+            writeInt(&buf, Int32(40))
+            FfiConverterTypeAgeOfTyre.write(v1, into: &buf)
+            
+        
+        case let .batteryHours(v1):
+            writeInt(&buf, Int32(41))
+            FfiConverterTypeBatteryHours.write(v1, into: &buf)
+            
+        
+        case let .restedCharge(v1):
+            writeInt(&buf, Int32(42))
+            FfiConverterTypeRestedCharge.write(v1, into: &buf)
+            
+        
+        case let .gravityCharge(v1):
+            writeInt(&buf, Int32(43))
+            FfiConverterTypeGravityCharge.write(v1, into: &buf)
+            
+        
+        case let .daysToFlat(v1):
+            writeInt(&buf, Int32(44))
+            FfiConverterTypeDaysToFlat.write(v1, into: &buf)
+            
+        
+        case let .rechargeHours(v1):
+            writeInt(&buf, Int32(45))
+            FfiConverterTypeRechargeHours.write(v1, into: &buf)
+            
+        
+        case let .lampWatts(v1):
+            writeInt(&buf, Int32(46))
+            FfiConverterTypeLampWatts.write(v1, into: &buf)
+            
+        
+        case let .lampLight(v1):
+            writeInt(&buf, Int32(47))
+            FfiConverterTypeLampLight.write(v1, into: &buf)
+            
+        
+        case let .thermalFlasher(v1):
+            writeInt(&buf, Int32(48))
+            FfiConverterTypeThermalFlasher.write(v1, into: &buf)
+            
+        
+        case let .countedFlashes(v1):
+            writeInt(&buf, Int32(49))
+            FfiConverterTypeCountedFlashes.write(v1, into: &buf)
+            
+        
+        case let .loadResistance(v1):
+            writeInt(&buf, Int32(50))
+            FfiConverterTypeLoadResistance.write(v1, into: &buf)
+            
+        
+        case let .nominalOutput(v1):
+            writeInt(&buf, Int32(51))
+            FfiConverterTypeNominalOutput.write(v1, into: &buf)
+            
+        
+        case let .wireDrop(v1):
+            writeInt(&buf, Int32(52))
+            FfiConverterTypeWireDrop.write(v1, into: &buf)
+            
+        
+        case let .wireGauge(v1):
+            writeInt(&buf, Int32(53))
+            FfiConverterTypeWireGauge.write(v1, into: &buf)
+            
+        
+        case let .dewPoint(v1):
+            writeInt(&buf, Int32(54))
+            FfiConverterTypeDewPoint.write(v1, into: &buf)
+            
+        
+        case let .surfaceMargin(v1):
+            writeInt(&buf, Int32(55))
+            FfiConverterTypeSurfaceMargin.write(v1, into: &buf)
+            
+        
+        case let .cureRate(v1):
+            writeInt(&buf, Int32(56))
+            FfiConverterTypeCureRate.write(v1, into: &buf)
+            
+        
+        case let .cureAge(v1):
+            writeInt(&buf, Int32(57))
+            FfiConverterTypeCureAge.write(v1, into: &buf)
+            
+        
+        case let .activation(v1):
+            writeInt(&buf, Int32(58))
+            FfiConverterTypeActivation.write(v1, into: &buf)
+            
+        
+        case let .stressArea(v1):
+            writeInt(&buf, Int32(59))
+            FfiConverterTypeStressArea.write(v1, into: &buf)
+            
+        
+        case let .screwLoads(v1):
+            writeInt(&buf, Int32(60))
+            FfiConverterTypeScrewLoads.write(v1, into: &buf)
+            
+        
+        case let .tighteningTorque(v1):
+            writeInt(&buf, Int32(61))
+            FfiConverterTypeTighteningTorque.write(v1, into: &buf)
+            
+        
+        case let .preloadFromTorque(v1):
+            writeInt(&buf, Int32(62))
+            FfiConverterTypePreloadFromTorque.write(v1, into: &buf)
+            
+        
+        case let .nutFactorTorque(v1):
+            writeInt(&buf, Int32(63))
+            FfiConverterTypeNutFactorTorque.write(v1, into: &buf)
+            
+        
+        case let .threadEngagement(v1):
+            writeInt(&buf, Int32(64))
+            FfiConverterTypeThreadEngagement.write(v1, into: &buf)
+            
+        
+        case let .identifyThread(v1):
+            writeInt(&buf, Int32(65))
+            FfiConverterTypeIdentifyThread.write(v1, into: &buf)
+            
+        
+        case let .pourSplit(v1):
+            writeInt(&buf, Int32(66))
+            FfiConverterTypePourSplit.write(v1, into: &buf)
+            
+        
+        case let .premix(v1):
+            writeInt(&buf, Int32(67))
+            FfiConverterTypePremix.write(v1, into: &buf)
+            
+        
+        case let .twoPartMix(v1):
+            writeInt(&buf, Int32(68))
+            FfiConverterTypeTwoPartMix.write(v1, into: &buf)
+            
+        
+        case let .thinning(v1):
+            writeInt(&buf, Int32(69))
+            FfiConverterTypeThinning.write(v1, into: &buf)
+            
+        
+        case let .paintNeeded(v1):
+            writeInt(&buf, Int32(70))
+            FfiConverterTypePaintNeeded.write(v1, into: &buf)
+            
+        
+        case let .thinnedFilm(v1):
+            writeInt(&buf, Int32(71))
+            FfiConverterTypeThinnedFilm.write(v1, into: &buf)
+            
+        
+        case let .shellArea(v1):
+            writeInt(&buf, Int32(72))
+            FfiConverterTypeShellArea.write(v1, into: &buf)
+            
+        
+        case let .rimArea(v1):
+            writeInt(&buf, Int32(73))
+            FfiConverterTypeRimArea.write(v1, into: &buf)
+            
+        
+        case let .tubeArea(v1):
+            writeInt(&buf, Int32(74))
+            FfiConverterTypeTubeArea.write(v1, into: &buf)
+            
+        
+        case let .triangularQuantile(v1):
+            writeInt(&buf, Int32(75))
+            FfiConverterTypeTriangularQuantile.write(v1, into: &buf)
+            
+        
+        case let .lognormalQuantile(v1):
+            writeInt(&buf, Int32(76))
+            FfiConverterTypeLognormalQuantile.write(v1, into: &buf)
+            
+        
+        case let .laterOfTwo(v1):
+            writeInt(&buf, Int32(77))
+            FfiConverterTypeLaterOfTwo.write(v1, into: &buf)
+            
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFormula_lift(_ buf: RustBuffer) throws -> Formula {
+    return try FfiConverterTypeFormula.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFormula_lower(_ value: Formula) -> RustBuffer {
+    return FfiConverterTypeFormula.lower(value)
 }
 
 
@@ -32516,2005 +40347,6 @@ public func FfiConverterTypeStayPlace_lower(_ value: StayPlace) -> RustBuffer {
 
 
 /**
- * A sum to work out.
- */
-
-public enum Sum: Equatable, Hashable {
-    
-    /**
-     * Crankshaft turns for one turn of the wheel.
-     */
-    case overallRatio(
-        /**
-         * Primary reduction.
-         */primaryRatio: Double, 
-        /**
-         * Gear ratio.
-         */gearRatio: Double, 
-        /**
-         * Teeth of the gearbox sprocket.
-         */frontTeeth: UInt32, 
-        /**
-         * Teeth of the wheel sprocket.
-         */rearTeeth: UInt32
-    )
-    /**
-     * Road speed at an engine speed.
-     */
-    case roadSpeed(
-        /**
-         * Engine speed, revolutions a minute.
-         */engineRpm: Double, 
-        /**
-         * Overall ratio.
-         */overallRatio: Double, 
-        /**
-         * Rolling circumference, millimetres.
-         */circumferenceMm: Double
-    )
-    /**
-     * Engine speed at a road speed.
-     */
-    case engineSpeed(
-        /**
-         * Road speed, km/h.
-         */roadSpeedKmh: Double, 
-        /**
-         * Overall ratio.
-         */overallRatio: Double, 
-        /**
-         * Rolling circumference, millimetres.
-         */circumferenceMm: Double
-    )
-    /**
-     * Chain length from the centre distance.
-     */
-    case chainLength(
-        /**
-         * Teeth of the gearbox sprocket.
-         */frontTeeth: UInt32, 
-        /**
-         * Teeth of the wheel sprocket.
-         */rearTeeth: UInt32, 
-        /**
-         * Centre distance, millimetres.
-         */centreDistanceMm: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double
-    )
-    /**
-     * Centre distance from the chain length.
-     */
-    case centreDistance(
-        /**
-         * Teeth of the gearbox sprocket.
-         */frontTeeth: UInt32, 
-        /**
-         * Teeth of the wheel sprocket.
-         */rearTeeth: UInt32, 
-        /**
-         * Links.
-         */chainLinks: UInt32, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double
-    )
-    /**
-     * Pitch diameter of a sprocket.
-     */
-    case pitchDiameter(
-        /**
-         * Teeth.
-         */teeth: UInt32, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double
-    )
-    /**
-     * New speedometer reading over the old one at the same road speed.
-     */
-    case speedometerFactor(
-        /**
-         * Rolling circumference of the wheel that the sender turns with, before, millimetres.
-         */circumferenceMm: Double, 
-        /**
-         * The same after, millimetres.
-         */newCircumferenceMm: Double, 
-        /**
-         * Final drive ratio before; the same twice for a sender on a wheel.
-         */finalRatio: Double, 
-        /**
-         * Final drive ratio after.
-         */newFinalRatio: Double
-    )
-    /**
-     * What type approval allows a speedometer to show.
-     */
-    case allowedReading(
-        /**
-         * True speed, km/h.
-         */roadSpeedKmh: Double
-    )
-    /**
-     * Outer diameter and rolling circumference from a sidewall.
-     */
-    case tyreSize(
-        /**
-         * Size as on the sidewall.
-         */tyre: String
-    )
-    /**
-     * Hours until a battery is flat, after Peukert with the rated hours.
-     */
-    case batteryHours(
-        /**
-         * Capacity, ampere-hours.
-         */batteryAh: Double, 
-        /**
-         * Hours of the rating.
-         */ratedHours: Double, 
-        /**
-         * Peukert exponent.
-         */peukert: Double, 
-        /**
-         * Current, amperes.
-         */amperes: Double
-    )
-    /**
-     * State of charge of a rested 12 V battery.
-     */
-    case restedCharge(
-        /**
-         * Voltage after a rest of some hours, volts.
-         */volts: Double
-    )
-    /**
-     * Watts of a filament lamp at another voltage.
-     */
-    case lampWatts(
-        /**
-         * Watts at the test voltage.
-         */watts: Double, 
-        /**
-         * Test voltage, volts.
-         */testVolts: Double, 
-        /**
-         * Voltage at the lamp, volts.
-         */volts: Double
-    )
-    /**
-     * Output of an alternator of which one point is known, by the nominal curve.
-     */
-    case nominalOutput(
-        /**
-         * Output at the rated speed, watts.
-         */alternatorWatts: Double, 
-        /**
-         * Rated speed, revolutions a minute.
-         */ratedRpm: Double, 
-        /**
-         * Engine speed, revolutions a minute.
-         */engineRpm: Double
-    )
-    /**
-     * A hydraulic disc brake from the fingers to the road.
-     */
-    case hydraulicBrake(
-        /**
-         * Force at the lever, newtons.
-         */leverNewtons: Double, 
-        /**
-         * Lever ratio.
-         */leverRatio: Double, 
-        /**
-         * Bore of the master cylinder, millimetres.
-         */masterMm: Double, 
-        /**
-         * Pistons that press on one side.
-         */pistons: UInt32, 
-        /**
-         * Diameter of one piston, millimetres.
-         */pistonMm: Double, 
-        /**
-         * Friction of the pads.
-         */padFriction: Double, 
-        /**
-         * Effective radius, millimetres.
-         */effectiveRadiusMm: Double, 
-        /**
-         * Radius of the wheel, millimetres.
-         */wheelRadiusMm: Double, 
-        /**
-         * Machine and rider, kilograms.
-         */massKg: Double
-    )
-    /**
-     * Pistons of a caliper that press on one side.
-     */
-    case caliperPistons(
-        /**
-         * Pistons in all.
-         */pistons: UInt32, 
-        /**
-         * They face each other in a fixed caliper.
-         */opposed: Bool
-    )
-    /**
-     * Lever travel that pad clearance and hose take up.
-     */
-    case leverTravel(
-        /**
-         * Force at the lever, newtons.
-         */leverNewtons: Double, 
-        /**
-         * Lever ratio.
-         */leverRatio: Double, 
-        /**
-         * Bore of the master cylinder, millimetres.
-         */masterMm: Double, 
-        /**
-         * Pistons that press on one side.
-         */pistons: UInt32, 
-        /**
-         * Diameter of one piston, millimetres.
-         */pistonMm: Double, 
-        /**
-         * Running clearance of a pad, millimetres.
-         */padClearanceMm: Double, 
-        /**
-         * Length of the hose, millimetres.
-         */hoseMm: Double, 
-        /**
-         * Swelling of one metre of it at 69 bar, millilitres.
-         */hoseSwellMlM: Double
-    )
-    /**
-     * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
-     */
-    case brakePair(
-        /**
-         * Bore of the master cylinder, millimetres.
-         */masterMm: Double, 
-        /**
-         * Pistons on one side.
-         */pistons: UInt32, 
-        /**
-         * Diameter of one piston, millimetres.
-         */pistonMm: Double, 
-        /**
-         * Bore of the other master cylinder, millimetres.
-         */newMasterMm: Double, 
-        /**
-         * Pistons of the other caliper on one side.
-         */newPistons: UInt32, 
-        /**
-         * Diameter of one of them, millimetres.
-         */newPistonMm: Double
-    )
-    /**
-     * Stopping distance from deceleration.
-     */
-    case stoppingDistance(
-        /**
-         * Speed before braking, km/h.
-         */roadSpeedKmh: Double, 
-        /**
-         * Deceleration, m/s².
-         */deceleration: Double, 
-        /**
-         * Reaction, seconds.
-         */reactionSeconds: Double
-    )
-    /**
-     * Deceleration from a measured stopping distance.
-     */
-    case stoppingDeceleration(
-        /**
-         * Speed before braking, km/h.
-         */roadSpeedKmh: Double, 
-        /**
-         * Distance, metres.
-         */metres: Double, 
-        /**
-         * Reaction that is in it, seconds.
-         */reactionSeconds: Double
-    )
-    /**
-     * Force and deceleration that a brake efficiency means.
-     */
-    case brakeEfficiency(
-        /**
-         * Per cent of the weight.
-         */percent: Double, 
-        /**
-         * Machine and rider, kilograms.
-         */massKg: Double
-    )
-    /**
-     * Longest stop that Directive 93/14/EEC allows.
-     */
-    case directiveStop(
-        /**
-         * Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
-         */line: String, 
-        /**
-         * Speed, km/h.
-         */roadSpeedKmh: Double
-    )
-    /**
-     * Angle and torque of the cam lever of a drum brake.
-     */
-    case camLever(
-        /**
-         * Angle between rod and lever at rest, degrees.
-         */camDegrees: Double, 
-        /**
-         * Travel of the rod, millimetres.
-         */rodTravelMm: Double, 
-        /**
-         * Length of the lever, millimetres.
-         */camArmMm: Double, 
-        /**
-         * Pull of the rod, newtons.
-         */rodNewtons: Double
-    )
-    /**
-     * What leading and trailing shoes make of the force at their tips.
-     */
-    case drumShoes(
-        /**
-         * Friction of the linings.
-         */padFriction: Double, 
-        /**
-         * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
-         */pivotShare: Double
-    )
-    /**
-     * Least boiling points of a brake fluid.
-     */
-    case brakeFluid(
-        /**
-         * Grade as on the cap.
-         */fluid: String
-    )
-    /**
-     * Fluid that must pass when a brake is bled.
-     */
-    case bleedThrough(
-        /**
-         * Bore of the hose, millimetres.
-         */hoseBoreMm: Double, 
-        /**
-         * Length of the hose, millimetres.
-         */hoseMm: Double, 
-        /**
-         * Pistons of the caliper in all.
-         */pistons: UInt32, 
-        /**
-         * Diameter of one piston, millimetres.
-         */pistonMm: Double, 
-        /**
-         * Bore of the master cylinder, millimetres.
-         */masterMm: Double
-    )
-    /**
-     * Stress area and diameters of a thread.
-     */
-    case stressArea(
-        /**
-         * Nominal diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double
-    )
-    /**
-     * Proof load and breaking load of a screw.
-     */
-    case screwLoads(
-        /**
-         * Nominal diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Property class: 8.8.
-         */propertyClass: String
-    )
-    /**
-     * Preload and torque of a screw by VDI 2230, hexagon head.
-     */
-    case tighteningTorque(
-        /**
-         * Nominal diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Property class: 8.8.
-         */propertyClass: String, 
-        /**
-         * Friction of thread and head.
-         */friction: Double
-    )
-    /**
-     * Preload that a torque gives, hexagon head.
-     */
-    case preloadFromTorque(
-        /**
-         * Nominal diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Torque, newton metres.
-         */torqueNm: Double, 
-        /**
-         * Friction of thread and head.
-         */friction: Double
-    )
-    /**
-     * Torque by the nut factor for a share of the proof load.
-     */
-    case nutFactorTorque(
-        /**
-         * Nominal diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Property class: 8.8.
-         */propertyClass: String, 
-        /**
-         * Nut factor.
-         */nutFactor: Double, 
-        /**
-         * Share of the proof load, per cent.
-         */sharePercent: Double
-    )
-    /**
-     * Thread engaged so that the screw breaks before the tapped thread strips.
-     */
-    case threadEngagement(
-        /**
-         * Load, newtons.
-         */loadNewtons: Double, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Outer diameter of the screw, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Flank diameter of the nut thread, millimetres.
-         */nutFlankMm: Double, 
-        /**
-         * Shear strength of the tapped material, megapascals.
-         */shearMpa: Double
-    )
-    /**
-     * Which thread a measured diameter and pitch is nearest to.
-     */
-    case identifyThread(
-        /**
-         * Measured outer diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Measured pitch, millimetres.
-         */pitchMm: Double
-    )
-    /**
-     * Dew point of the air.
-     */
-    case dewPoint(
-        /**
-         * Temperature, °C.
-         */celsius: Double, 
-        /**
-         * Relative humidity, per cent.
-         */humidity: Double
-    )
-    /**
-     * How fast a cure runs against the reference temperature.
-     */
-    case cureRate(
-        /**
-         * Temperature, °C.
-         */celsius: Double, 
-        /**
-         * Reference temperature, °C.
-         */atCelsius: Double, 
-        /**
-         * Activation temperature, kelvin.
-         */activationKelvin: Double
-    )
-    /**
-     * Equivalent age after two spells at one temperature each.
-     */
-    case cureAge(
-        /**
-         * First spell, hours.
-         */hours: Double, 
-        /**
-         * Its temperature, °C.
-         */celsius: Double, 
-        /**
-         * Second spell, hours.
-         */thenHours: Double, 
-        /**
-         * Its temperature, °C.
-         */thenCelsius: Double, 
-        /**
-         * Reference temperature, °C.
-         */atCelsius: Double, 
-        /**
-         * Activation temperature, kelvin.
-         */activationKelvin: Double
-    )
-    /**
-     * Activation temperature from two times of one sheet at two temperatures.
-     */
-    case activation(
-        /**
-         * Time at the one temperature, hours.
-         */hours: Double, 
-        /**
-         * The one temperature, °C.
-         */celsius: Double, 
-        /**
-         * Time at the other temperature, hours.
-         */otherHours: Double, 
-        /**
-         * The other temperature, °C.
-         */otherCelsius: Double
-    )
-    /**
-     * How far a surface is above the dew point of the air.
-     */
-    case surfaceMargin(
-        /**
-         * Temperature of the air, °C.
-         */celsius: Double, 
-        /**
-         * Relative humidity, per cent.
-         */humidity: Double, 
-        /**
-         * Temperature of the surface, °C.
-         */surfaceCelsius: Double
-    )
-    /**
-     * A volume poured with one cup.
-     */
-    case pourSplit(
-        /**
-         * Volume, litres.
-         */litres: Double, 
-        /**
-         * Cup, millilitres.
-         */cupMl: UInt32
-    )
-    /**
-     * Oil for premix.
-     */
-    case premix(
-        /**
-         * Fuel, litres.
-         */fuelLitres: Double, 
-        /**
-         * Parts of fuel to one of oil.
-         */partsFuel: Double
-    )
-    /**
-     * Base, hardener and thinner of an amount ready to use.
-     */
-    case twoPart(
-        /**
-         * Amount ready to use, millilitres.
-         */readyMl: Double, 
-        /**
-         * Parts of base.
-         */partsBase: Double, 
-        /**
-         * Parts of hardener.
-         */partsHardener: Double, 
-        /**
-         * Thinner, per cent.
-         */thinnerPercent: Double, 
-        /**
-         * The per cent is meant of the base alone.
-         */thinnerOfBase: Bool
-    )
-    /**
-     * Thinner into a one-part paint.
-     */
-    case thinning(
-        /**
-         * Unthinned paint, millilitres.
-         */paintMl: Double, 
-        /**
-         * Thinner, per cent of it.
-         */thinnerPercent: Double
-    )
-    /**
-     * Paint and cans for an area.
-     */
-    case paintNeeded(
-        /**
-         * Area, square metres.
-         */squareMetres: Double, 
-        /**
-         * Coats.
-         */coats: UInt32, 
-        /**
-         * Solids by volume, per cent.
-         */solidsPercent: Double, 
-        /**
-         * Dry film of one coat, micrometres.
-         */dryMicrometres: Double, 
-        /**
-         * Loss, per cent.
-         */lossPercent: Double, 
-        /**
-         * Can, millilitres.
-         */canMl: Double
-    )
-    /**
-     * Area of a shell: tank, mudguard, side panel.
-     */
-    case shellArea(
-        /**
-         * Length along the part, millimetres.
-         */lengthMm: Double, 
-        /**
-         * Girth across it at its widest, millimetres.
-         */girthMm: Double, 
-        /**
-         * Painted inside too.
-         */bothSides: Bool, 
-        /**
-         * How many alike.
-         */count: UInt32
-    )
-    /**
-     * Area of a rim.
-     */
-    case rimArea(
-        /**
-         * Diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Girth across the rim, millimetres.
-         */girthMm: Double, 
-        /**
-         * How many alike.
-         */count: UInt32
-    )
-    /**
-     * Area of a tube or rod without its ends.
-     */
-    case tubeArea(
-        /**
-         * Outer diameter, millimetres.
-         */diameterMm: Double, 
-        /**
-         * Length, millimetres.
-         */lengthMm: Double, 
-        /**
-         * How many alike.
-         */count: UInt32
-    )
-    /**
-     * Solids and wet film of thinned paint.
-     */
-    case thinnedFilm(
-        /**
-         * Solids of the paint by volume, per cent.
-         */solidsPercent: Double, 
-        /**
-         * Thinner, per cent of the paint.
-         */thinnerPercent: Double, 
-        /**
-         * Dry film of one coat, micrometres.
-         */dryMicrometres: Double
-    )
-    /**
-     * One tyre against another: height of the axle, turns, speedometer.
-     */
-    case tyreChange(
-        /**
-         * Size as on the sidewall, before.
-         */tyre: String, 
-        /**
-         * Size as on the sidewall, after.
-         */newTyre: String
-    )
-    /**
-     * What a tyre may carry, and how fast.
-     */
-    case tyreRating(
-        /**
-         * Size as on the sidewall, with load index and speed symbol.
-         */tyre: String
-    )
-    /**
-     * Age of a tyre from its date code.
-     */
-    case tyreAge(
-        /**
-         * Week and year on the sidewall.
-         */dateCode: String, 
-        /**
-         * Day of asking, `YYYY-MM-DD`.
-         */day: String
-    )
-    /**
-     * What a triangular spread stays below.
-     */
-    case triangularQuantile(
-        /**
-         * At best.
-         */least: Double, 
-        /**
-         * As a rule.
-         */likely: Double, 
-        /**
-         * At worst.
-         */most: Double, 
-        /**
-         * Share, 0 to 1.
-         */share: Double
-    )
-    /**
-     * What a lognormal spread stays below.
-     */
-    case lognormalQuantile(
-        /**
-         * Median.
-         */median: Double, 
-        /**
-         * The 90th percentile: what nine in ten stay below.
-         */p90: Double, 
-        /**
-         * Share, 0 to 1.
-         */share: Double
-    )
-    /**
-     * What the later of two parcels stays below, by drawing.
-     */
-    case laterOfTwo(
-        /**
-         * The triangular one: at best, days.
-         */least: Double, 
-        /**
-         * As a rule, days.
-         */likely: Double, 
-        /**
-         * At worst, days.
-         */most: Double, 
-        /**
-         * The lognormal one: median, days.
-         */median: Double, 
-        /**
-         * The 90th percentile: what nine in ten stay below, days.
-         */p90: Double, 
-        /**
-         * Share, 0 to 1.
-         */share: Double
-    )
-    /**
-     * Final drive ratio that gives a road speed at an engine speed.
-     */
-    case wantedRatio(
-        /**
-         * Engine speed, revolutions a minute.
-         */engineRpm: Double, 
-        /**
-         * Road speed, km/h.
-         */roadSpeedKmh: Double, 
-        /**
-         * Primary reduction.
-         */primaryRatio: Double, 
-        /**
-         * Gear ratio.
-         */gearRatio: Double, 
-        /**
-         * Rolling circumference, millimetres.
-         */circumferenceMm: Double
-    )
-    /**
-     * How often the same tooth meets the same link.
-     */
-    case hunting(
-        /**
-         * Teeth.
-         */teeth: UInt32, 
-        /**
-         * Links.
-         */chainLinks: UInt32
-    )
-    /**
-     * Dimensions of a chain size.
-     */
-    case chainDimensions(
-        /**
-         * Size as written on the chain.
-         */chainSize: String
-    )
-    /**
-     * Whether a chain runs on a sprocket: refused where it does not.
-     */
-    case chainOnSprocket(
-        /**
-         * Size of the chain.
-         */chainSize: String, 
-        /**
-         * Size that the sprocket is cut for.
-         */sprocketSize: String
-    )
-    /**
-     * Elongation of a chain from a measured length.
-     */
-    case chainElongation(
-        /**
-         * Length, millimetres.
-         */measuredMm: Double, 
-        /**
-         * Pitches that it goes over.
-         */pitches: UInt32, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double
-    )
-    /**
-     * Length of a worn chain over some pitches.
-     */
-    case wornLength(
-        /**
-         * Pitches.
-         */pitches: UInt32, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Elongation, per cent.
-         */elongationPercent: Double
-    )
-    /**
-     * Centre distance that a worn chain gives.
-     */
-    case wornCentreDistance(
-        /**
-         * Teeth of the gearbox sprocket.
-         */frontTeeth: UInt32, 
-        /**
-         * Teeth of the wheel sprocket.
-         */rearTeeth: UInt32, 
-        /**
-         * Links.
-         */chainLinks: UInt32, 
-        /**
-         * Pitch, millimetres.
-         */pitchMm: Double, 
-        /**
-         * Elongation, per cent.
-         */elongationPercent: Double
-    )
-    /**
-     * Ratio of a speedometer corrector.
-     */
-    case correctorRatio(
-        /**
-         * Reading over true speed.
-         */readingFactor: Double
-    )
-    /**
-     * Engine speed after changing gear at the same road speed.
-     */
-    case gearDrop(
-        /**
-         * Engine speed, revolutions a minute.
-         */engineRpm: Double, 
-        /**
-         * Ratio of the gear.
-         */gearRatio: Double, 
-        /**
-         * Ratio of the next one.
-         */nextGearRatio: Double
-    )
-    /**
-     * Density of the air on the standard day at a height.
-     */
-    case standardAir(
-        /**
-         * Height above the sea, metres.
-         */altitudeMetres: Double
-    )
-    /**
-     * Rolling coefficient of a motorcycle tyre by pressure and speed.
-     */
-    case rollingCoefficient(
-        /**
-         * Tyre pressure, bar.
-         */tyreBar: Double, 
-        /**
-         * Road speed, km/h, up to 165.
-         */roadSpeedKmh: Double
-    )
-    /**
-     * What holds a machine back at a speed.
-     */
-    case roadLoad(
-        /**
-         * Road speed, km/h.
-         */roadSpeedKmh: Double, 
-        /**
-         * Machine and rider, kilograms.
-         */massKg: Double, 
-        /**
-         * Rolling coefficient.
-         */rollingCoefficient: Double, 
-        /**
-         * Drag area, square metres.
-         */dragAreaM2: Double, 
-        /**
-         * Density of the air, kilograms in a cubic metre.
-         */airDensity: Double, 
-        /**
-         * Grade, per cent.
-         */gradePercent: Double, 
-        /**
-         * Head wind, km/h.
-         */headWindKmh: Double
-    )
-    /**
-     * Speed at which resistance takes all of a power at the wheel.
-     */
-    case powerSpeed(
-        /**
-         * Power at the wheel, kilowatts.
-         */wheelKw: Double, 
-        /**
-         * Machine and rider, kilograms.
-         */massKg: Double, 
-        /**
-         * Rolling coefficient.
-         */rollingCoefficient: Double, 
-        /**
-         * Drag area, square metres.
-         */dragAreaM2: Double, 
-        /**
-         * Density of the air, kilograms in a cubic metre.
-         */airDensity: Double, 
-        /**
-         * Grade, per cent.
-         */gradePercent: Double, 
-        /**
-         * Head wind, km/h.
-         */headWindKmh: Double
-    )
-    /**
-     * Thrust at the tyre.
-     */
-    case thrust(
-        /**
-         * Torque at the crankshaft, newton metres.
-         */crankNm: Double, 
-        /**
-         * Overall ratio.
-         */overallRatio: Double, 
-        /**
-         * Share of the power that reaches the wheel.
-         */driveEfficiency: Double, 
-        /**
-         * Radius of the wheel, millimetres.
-         */wheelRadiusMm: Double
-    )
-    /**
-     * Power of a spark-ignition engine from its peak power, by the cubic law.
-     */
-    case cubicPower(
-        /**
-         * Engine speed, revolutions a minute.
-         */engineRpm: Double, 
-        /**
-         * Peak power, kilowatts.
-         */peakPowerKw: Double, 
-        /**
-         * Engine speed of peak power, revolutions a minute.
-         */peakPowerRpm: Double
-    )
-    /**
-     * Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
-     */
-    case peaksPower(
-        /**
-         * Engine speed, revolutions a minute.
-         */engineRpm: Double, 
-        /**
-         * Peak power, kilowatts.
-         */peakPowerKw: Double, 
-        /**
-         * Engine speed of peak power, revolutions a minute.
-         */peakPowerRpm: Double, 
-        /**
-         * Peak torque, newton metres.
-         */peakTorqueNm: Double, 
-        /**
-         * Engine speed of peak torque, revolutions a minute.
-         */peakTorqueRpm: Double
-    )
-    /**
-     * Light of a filament lamp off its test voltage.
-     */
-    case lampLight(
-        /**
-         * Light at the test voltage, lumens.
-         */lumens: Double, 
-        /**
-         * Test voltage, volts.
-         */testVolts: Double, 
-        /**
-         * Voltage, volts.
-         */volts: Double
-    )
-    /**
-     * Flashes a minute of a thermal flasher.
-     */
-    case thermalFlasher(
-        /**
-         * Load over rated load, per cent.
-         */loadPercent: Double, 
-        /**
-         * Closing over opening temperature rise of its contacts.
-         */contacts: Double, 
-        /**
-         * Flashes a minute at the rated load.
-         */flashesMinute: Double
-    )
-    /**
-     * Flashes a minute from a count.
-     */
-    case flashCount(
-        /**
-         * Flashes.
-         */flashes: UInt32, 
-        /**
-         * Seconds.
-         */seconds: Double
-    )
-    /**
-     * Load resistor beside an LED lamp.
-     */
-    case loadResistor(
-        /**
-         * Voltage, volts.
-         */volts: Double, 
-        /**
-         * Watts of the old lamp at that voltage.
-         */oldWatts: Double, 
-        /**
-         * Watts of the new lamp at that voltage.
-         */newWatts: Double
-    )
-    /**
-     * Charge from specific gravity.
-     */
-    case gravityCharge(
-        /**
-         * Specific gravity.
-         */gravity: Double, 
-        /**
-         * Temperature of the acid, °C.
-         */celsius: Double
-    )
-    /**
-     * Days until a drain has emptied a battery.
-     */
-    case daysToFlat(
-        /**
-         * Capacity, ampere-hours.
-         */batteryAh: Double, 
-        /**
-         * Charge, per cent.
-         */chargePercent: Double, 
-        /**
-         * Drain, milliamperes.
-         */drainMilliamperes: Double
-    )
-    /**
-     * Hours to charge a battery.
-     */
-    case rechargeHours(
-        /**
-         * Capacity, ampere-hours.
-         */batteryAh: Double, 
-        /**
-         * Charge, per cent.
-         */chargePercent: Double, 
-        /**
-         * Current of the charger, amperes.
-         */chargerAmperes: Double
-    )
-    /**
-     * Resistance of a metre of wire and what it loses.
-     */
-    case wireDrop(
-        /**
-         * Section, mm².
-         */sectionMm2: Double, 
-        /**
-         * How the conductor is made: ideal, solid, flexible or tinned.
-         */conductor: String, 
-        /**
-         * Temperature, °C.
-         */celsius: Double, 
-        /**
-         * Current, amperes.
-         */amperes: Double, 
-        /**
-         * Length out, metres.
-         */outMetres: Double, 
-        /**
-         * Length back, metres.
-         */backMetres: Double
-    )
-    /**
-     * Diameter and section of a wire of the American gauge.
-     */
-    case wireGauge(
-        /**
-         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
-         */gauge: Double
-    )
-
-
-
-
-
-}
-
-#if compiler(>=6)
-extension Sum: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeSum: FfiConverterRustBuffer {
-    typealias SwiftType = Sum
-
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Sum {
-        let variant: Int32 = try readInt(&buf)
-        switch variant {
-        
-        case 1: return .overallRatio(primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf)
-        )
-        
-        case 2: return .roadSpeed(engineRpm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 3: return .engineSpeed(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 4: return .chainLength(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), centreDistanceMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 5: return .centreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 6: return .pitchDiameter(teeth: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 7: return .speedometerFactor(circumferenceMm: try FfiConverterDouble.read(from: &buf), newCircumferenceMm: try FfiConverterDouble.read(from: &buf), finalRatio: try FfiConverterDouble.read(from: &buf), newFinalRatio: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 8: return .allowedReading(roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 9: return .tyreSize(tyre: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 10: return .batteryHours(batteryAh: try FfiConverterDouble.read(from: &buf), ratedHours: try FfiConverterDouble.read(from: &buf), peukert: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 11: return .restedCharge(volts: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 12: return .lampWatts(watts: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 13: return .nominalOutput(alternatorWatts: try FfiConverterDouble.read(from: &buf), ratedRpm: try FfiConverterDouble.read(from: &buf), engineRpm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 14: return .hydraulicBrake(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padFriction: try FfiConverterDouble.read(from: &buf), effectiveRadiusMm: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 15: return .caliperPistons(pistons: try FfiConverterUInt32.read(from: &buf), opposed: try FfiConverterBool.read(from: &buf)
-        )
-        
-        case 16: return .leverTravel(leverNewtons: try FfiConverterDouble.read(from: &buf), leverRatio: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), padClearanceMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), hoseSwellMlM: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 17: return .brakePair(masterMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), newMasterMm: try FfiConverterDouble.read(from: &buf), newPistons: try FfiConverterUInt32.read(from: &buf), newPistonMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 18: return .stoppingDistance(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), deceleration: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 19: return .stoppingDeceleration(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), metres: try FfiConverterDouble.read(from: &buf), reactionSeconds: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 20: return .brakeEfficiency(percent: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 21: return .directiveStop(line: try FfiConverterString.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 22: return .camLever(camDegrees: try FfiConverterDouble.read(from: &buf), rodTravelMm: try FfiConverterDouble.read(from: &buf), camArmMm: try FfiConverterDouble.read(from: &buf), rodNewtons: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 23: return .drumShoes(padFriction: try FfiConverterDouble.read(from: &buf), pivotShare: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 24: return .brakeFluid(fluid: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 25: return .bleedThrough(hoseBoreMm: try FfiConverterDouble.read(from: &buf), hoseMm: try FfiConverterDouble.read(from: &buf), pistons: try FfiConverterUInt32.read(from: &buf), pistonMm: try FfiConverterDouble.read(from: &buf), masterMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 26: return .stressArea(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 27: return .screwLoads(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 28: return .tighteningTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 29: return .preloadFromTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), torqueNm: try FfiConverterDouble.read(from: &buf), friction: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 30: return .nutFactorTorque(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), propertyClass: try FfiConverterString.read(from: &buf), nutFactor: try FfiConverterDouble.read(from: &buf), sharePercent: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 31: return .threadEngagement(loadNewtons: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), diameterMm: try FfiConverterDouble.read(from: &buf), nutFlankMm: try FfiConverterDouble.read(from: &buf), shearMpa: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 32: return .identifyThread(diameterMm: try FfiConverterDouble.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 33: return .dewPoint(celsius: try FfiConverterDouble.read(from: &buf), humidity: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 34: return .cureRate(celsius: try FfiConverterDouble.read(from: &buf), atCelsius: try FfiConverterDouble.read(from: &buf), activationKelvin: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 35: return .cureAge(hours: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), thenHours: try FfiConverterDouble.read(from: &buf), thenCelsius: try FfiConverterDouble.read(from: &buf), atCelsius: try FfiConverterDouble.read(from: &buf), activationKelvin: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 36: return .activation(hours: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), otherHours: try FfiConverterDouble.read(from: &buf), otherCelsius: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 37: return .surfaceMargin(celsius: try FfiConverterDouble.read(from: &buf), humidity: try FfiConverterDouble.read(from: &buf), surfaceCelsius: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 38: return .pourSplit(litres: try FfiConverterDouble.read(from: &buf), cupMl: try FfiConverterUInt32.read(from: &buf)
-        )
-        
-        case 39: return .premix(fuelLitres: try FfiConverterDouble.read(from: &buf), partsFuel: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 40: return .twoPart(readyMl: try FfiConverterDouble.read(from: &buf), partsBase: try FfiConverterDouble.read(from: &buf), partsHardener: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf), thinnerOfBase: try FfiConverterBool.read(from: &buf)
-        )
-        
-        case 41: return .thinning(paintMl: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 42: return .paintNeeded(squareMetres: try FfiConverterDouble.read(from: &buf), coats: try FfiConverterUInt32.read(from: &buf), solidsPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf), lossPercent: try FfiConverterDouble.read(from: &buf), canMl: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 43: return .shellArea(lengthMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), bothSides: try FfiConverterBool.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
-        )
-        
-        case 44: return .rimArea(diameterMm: try FfiConverterDouble.read(from: &buf), girthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
-        )
-        
-        case 45: return .tubeArea(diameterMm: try FfiConverterDouble.read(from: &buf), lengthMm: try FfiConverterDouble.read(from: &buf), count: try FfiConverterUInt32.read(from: &buf)
-        )
-        
-        case 46: return .thinnedFilm(solidsPercent: try FfiConverterDouble.read(from: &buf), thinnerPercent: try FfiConverterDouble.read(from: &buf), dryMicrometres: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 47: return .tyreChange(tyre: try FfiConverterString.read(from: &buf), newTyre: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 48: return .tyreRating(tyre: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 49: return .tyreAge(dateCode: try FfiConverterString.read(from: &buf), day: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 50: return .triangularQuantile(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 51: return .lognormalQuantile(median: try FfiConverterDouble.read(from: &buf), p90: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 52: return .laterOfTwo(least: try FfiConverterDouble.read(from: &buf), likely: try FfiConverterDouble.read(from: &buf), most: try FfiConverterDouble.read(from: &buf), median: try FfiConverterDouble.read(from: &buf), p90: try FfiConverterDouble.read(from: &buf), share: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 53: return .wantedRatio(engineRpm: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf), primaryRatio: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), circumferenceMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 54: return .hunting(teeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf)
-        )
-        
-        case 55: return .chainDimensions(chainSize: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 56: return .chainOnSprocket(chainSize: try FfiConverterString.read(from: &buf), sprocketSize: try FfiConverterString.read(from: &buf)
-        )
-        
-        case 57: return .chainElongation(measuredMm: try FfiConverterDouble.read(from: &buf), pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 58: return .wornLength(pitches: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 59: return .wornCentreDistance(frontTeeth: try FfiConverterUInt32.read(from: &buf), rearTeeth: try FfiConverterUInt32.read(from: &buf), chainLinks: try FfiConverterUInt32.read(from: &buf), pitchMm: try FfiConverterDouble.read(from: &buf), elongationPercent: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 60: return .correctorRatio(readingFactor: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 61: return .gearDrop(engineRpm: try FfiConverterDouble.read(from: &buf), gearRatio: try FfiConverterDouble.read(from: &buf), nextGearRatio: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 62: return .standardAir(altitudeMetres: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 63: return .rollingCoefficient(tyreBar: try FfiConverterDouble.read(from: &buf), roadSpeedKmh: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 64: return .roadLoad(roadSpeedKmh: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 65: return .powerSpeed(wheelKw: try FfiConverterDouble.read(from: &buf), massKg: try FfiConverterDouble.read(from: &buf), rollingCoefficient: try FfiConverterDouble.read(from: &buf), dragAreaM2: try FfiConverterDouble.read(from: &buf), airDensity: try FfiConverterDouble.read(from: &buf), gradePercent: try FfiConverterDouble.read(from: &buf), headWindKmh: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 66: return .thrust(crankNm: try FfiConverterDouble.read(from: &buf), overallRatio: try FfiConverterDouble.read(from: &buf), driveEfficiency: try FfiConverterDouble.read(from: &buf), wheelRadiusMm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 67: return .cubicPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 68: return .peaksPower(engineRpm: try FfiConverterDouble.read(from: &buf), peakPowerKw: try FfiConverterDouble.read(from: &buf), peakPowerRpm: try FfiConverterDouble.read(from: &buf), peakTorqueNm: try FfiConverterDouble.read(from: &buf), peakTorqueRpm: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 69: return .lampLight(lumens: try FfiConverterDouble.read(from: &buf), testVolts: try FfiConverterDouble.read(from: &buf), volts: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 70: return .thermalFlasher(loadPercent: try FfiConverterDouble.read(from: &buf), contacts: try FfiConverterDouble.read(from: &buf), flashesMinute: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 71: return .flashCount(flashes: try FfiConverterUInt32.read(from: &buf), seconds: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 72: return .loadResistor(volts: try FfiConverterDouble.read(from: &buf), oldWatts: try FfiConverterDouble.read(from: &buf), newWatts: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 73: return .gravityCharge(gravity: try FfiConverterDouble.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 74: return .daysToFlat(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), drainMilliamperes: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 75: return .rechargeHours(batteryAh: try FfiConverterDouble.read(from: &buf), chargePercent: try FfiConverterDouble.read(from: &buf), chargerAmperes: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 76: return .wireDrop(sectionMm2: try FfiConverterDouble.read(from: &buf), conductor: try FfiConverterString.read(from: &buf), celsius: try FfiConverterDouble.read(from: &buf), amperes: try FfiConverterDouble.read(from: &buf), outMetres: try FfiConverterDouble.read(from: &buf), backMetres: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        case 77: return .wireGauge(gauge: try FfiConverterDouble.read(from: &buf)
-        )
-        
-        default: throw UniffiInternalError.unexpectedEnumCase
-        }
-    }
-
-    public static func write(_ value: Sum, into buf: inout [UInt8]) {
-        switch value {
-        
-        
-        case let .overallRatio(primaryRatio,gearRatio,frontTeeth,rearTeeth):
-            writeInt(&buf, Int32(1))
-            FfiConverterDouble.write(primaryRatio, into: &buf)
-            FfiConverterDouble.write(gearRatio, into: &buf)
-            FfiConverterUInt32.write(frontTeeth, into: &buf)
-            FfiConverterUInt32.write(rearTeeth, into: &buf)
-            
-        
-        case let .roadSpeed(engineRpm,overallRatio,circumferenceMm):
-            writeInt(&buf, Int32(2))
-            FfiConverterDouble.write(engineRpm, into: &buf)
-            FfiConverterDouble.write(overallRatio, into: &buf)
-            FfiConverterDouble.write(circumferenceMm, into: &buf)
-            
-        
-        case let .engineSpeed(roadSpeedKmh,overallRatio,circumferenceMm):
-            writeInt(&buf, Int32(3))
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            FfiConverterDouble.write(overallRatio, into: &buf)
-            FfiConverterDouble.write(circumferenceMm, into: &buf)
-            
-        
-        case let .chainLength(frontTeeth,rearTeeth,centreDistanceMm,pitchMm):
-            writeInt(&buf, Int32(4))
-            FfiConverterUInt32.write(frontTeeth, into: &buf)
-            FfiConverterUInt32.write(rearTeeth, into: &buf)
-            FfiConverterDouble.write(centreDistanceMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            
-        
-        case let .centreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm):
-            writeInt(&buf, Int32(5))
-            FfiConverterUInt32.write(frontTeeth, into: &buf)
-            FfiConverterUInt32.write(rearTeeth, into: &buf)
-            FfiConverterUInt32.write(chainLinks, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            
-        
-        case let .pitchDiameter(teeth,pitchMm):
-            writeInt(&buf, Int32(6))
-            FfiConverterUInt32.write(teeth, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            
-        
-        case let .speedometerFactor(circumferenceMm,newCircumferenceMm,finalRatio,newFinalRatio):
-            writeInt(&buf, Int32(7))
-            FfiConverterDouble.write(circumferenceMm, into: &buf)
-            FfiConverterDouble.write(newCircumferenceMm, into: &buf)
-            FfiConverterDouble.write(finalRatio, into: &buf)
-            FfiConverterDouble.write(newFinalRatio, into: &buf)
-            
-        
-        case let .allowedReading(roadSpeedKmh):
-            writeInt(&buf, Int32(8))
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            
-        
-        case let .tyreSize(tyre):
-            writeInt(&buf, Int32(9))
-            FfiConverterString.write(tyre, into: &buf)
-            
-        
-        case let .batteryHours(batteryAh,ratedHours,peukert,amperes):
-            writeInt(&buf, Int32(10))
-            FfiConverterDouble.write(batteryAh, into: &buf)
-            FfiConverterDouble.write(ratedHours, into: &buf)
-            FfiConverterDouble.write(peukert, into: &buf)
-            FfiConverterDouble.write(amperes, into: &buf)
-            
-        
-        case let .restedCharge(volts):
-            writeInt(&buf, Int32(11))
-            FfiConverterDouble.write(volts, into: &buf)
-            
-        
-        case let .lampWatts(watts,testVolts,volts):
-            writeInt(&buf, Int32(12))
-            FfiConverterDouble.write(watts, into: &buf)
-            FfiConverterDouble.write(testVolts, into: &buf)
-            FfiConverterDouble.write(volts, into: &buf)
-            
-        
-        case let .nominalOutput(alternatorWatts,ratedRpm,engineRpm):
-            writeInt(&buf, Int32(13))
-            FfiConverterDouble.write(alternatorWatts, into: &buf)
-            FfiConverterDouble.write(ratedRpm, into: &buf)
-            FfiConverterDouble.write(engineRpm, into: &buf)
-            
-        
-        case let .hydraulicBrake(leverNewtons,leverRatio,masterMm,pistons,pistonMm,padFriction,effectiveRadiusMm,wheelRadiusMm,massKg):
-            writeInt(&buf, Int32(14))
-            FfiConverterDouble.write(leverNewtons, into: &buf)
-            FfiConverterDouble.write(leverRatio, into: &buf)
-            FfiConverterDouble.write(masterMm, into: &buf)
-            FfiConverterUInt32.write(pistons, into: &buf)
-            FfiConverterDouble.write(pistonMm, into: &buf)
-            FfiConverterDouble.write(padFriction, into: &buf)
-            FfiConverterDouble.write(effectiveRadiusMm, into: &buf)
-            FfiConverterDouble.write(wheelRadiusMm, into: &buf)
-            FfiConverterDouble.write(massKg, into: &buf)
-            
-        
-        case let .caliperPistons(pistons,opposed):
-            writeInt(&buf, Int32(15))
-            FfiConverterUInt32.write(pistons, into: &buf)
-            FfiConverterBool.write(opposed, into: &buf)
-            
-        
-        case let .leverTravel(leverNewtons,leverRatio,masterMm,pistons,pistonMm,padClearanceMm,hoseMm,hoseSwellMlM):
-            writeInt(&buf, Int32(16))
-            FfiConverterDouble.write(leverNewtons, into: &buf)
-            FfiConverterDouble.write(leverRatio, into: &buf)
-            FfiConverterDouble.write(masterMm, into: &buf)
-            FfiConverterUInt32.write(pistons, into: &buf)
-            FfiConverterDouble.write(pistonMm, into: &buf)
-            FfiConverterDouble.write(padClearanceMm, into: &buf)
-            FfiConverterDouble.write(hoseMm, into: &buf)
-            FfiConverterDouble.write(hoseSwellMlM, into: &buf)
-            
-        
-        case let .brakePair(masterMm,pistons,pistonMm,newMasterMm,newPistons,newPistonMm):
-            writeInt(&buf, Int32(17))
-            FfiConverterDouble.write(masterMm, into: &buf)
-            FfiConverterUInt32.write(pistons, into: &buf)
-            FfiConverterDouble.write(pistonMm, into: &buf)
-            FfiConverterDouble.write(newMasterMm, into: &buf)
-            FfiConverterUInt32.write(newPistons, into: &buf)
-            FfiConverterDouble.write(newPistonMm, into: &buf)
-            
-        
-        case let .stoppingDistance(roadSpeedKmh,deceleration,reactionSeconds):
-            writeInt(&buf, Int32(18))
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            FfiConverterDouble.write(deceleration, into: &buf)
-            FfiConverterDouble.write(reactionSeconds, into: &buf)
-            
-        
-        case let .stoppingDeceleration(roadSpeedKmh,metres,reactionSeconds):
-            writeInt(&buf, Int32(19))
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            FfiConverterDouble.write(metres, into: &buf)
-            FfiConverterDouble.write(reactionSeconds, into: &buf)
-            
-        
-        case let .brakeEfficiency(percent,massKg):
-            writeInt(&buf, Int32(20))
-            FfiConverterDouble.write(percent, into: &buf)
-            FfiConverterDouble.write(massKg, into: &buf)
-            
-        
-        case let .directiveStop(line,roadSpeedKmh):
-            writeInt(&buf, Int32(21))
-            FfiConverterString.write(line, into: &buf)
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            
-        
-        case let .camLever(camDegrees,rodTravelMm,camArmMm,rodNewtons):
-            writeInt(&buf, Int32(22))
-            FfiConverterDouble.write(camDegrees, into: &buf)
-            FfiConverterDouble.write(rodTravelMm, into: &buf)
-            FfiConverterDouble.write(camArmMm, into: &buf)
-            FfiConverterDouble.write(rodNewtons, into: &buf)
-            
-        
-        case let .drumShoes(padFriction,pivotShare):
-            writeInt(&buf, Int32(23))
-            FfiConverterDouble.write(padFriction, into: &buf)
-            FfiConverterDouble.write(pivotShare, into: &buf)
-            
-        
-        case let .brakeFluid(fluid):
-            writeInt(&buf, Int32(24))
-            FfiConverterString.write(fluid, into: &buf)
-            
-        
-        case let .bleedThrough(hoseBoreMm,hoseMm,pistons,pistonMm,masterMm):
-            writeInt(&buf, Int32(25))
-            FfiConverterDouble.write(hoseBoreMm, into: &buf)
-            FfiConverterDouble.write(hoseMm, into: &buf)
-            FfiConverterUInt32.write(pistons, into: &buf)
-            FfiConverterDouble.write(pistonMm, into: &buf)
-            FfiConverterDouble.write(masterMm, into: &buf)
-            
-        
-        case let .stressArea(diameterMm,pitchMm):
-            writeInt(&buf, Int32(26))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            
-        
-        case let .screwLoads(diameterMm,pitchMm,propertyClass):
-            writeInt(&buf, Int32(27))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterString.write(propertyClass, into: &buf)
-            
-        
-        case let .tighteningTorque(diameterMm,pitchMm,propertyClass,friction):
-            writeInt(&buf, Int32(28))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterString.write(propertyClass, into: &buf)
-            FfiConverterDouble.write(friction, into: &buf)
-            
-        
-        case let .preloadFromTorque(diameterMm,pitchMm,torqueNm,friction):
-            writeInt(&buf, Int32(29))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterDouble.write(torqueNm, into: &buf)
-            FfiConverterDouble.write(friction, into: &buf)
-            
-        
-        case let .nutFactorTorque(diameterMm,pitchMm,propertyClass,nutFactor,sharePercent):
-            writeInt(&buf, Int32(30))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterString.write(propertyClass, into: &buf)
-            FfiConverterDouble.write(nutFactor, into: &buf)
-            FfiConverterDouble.write(sharePercent, into: &buf)
-            
-        
-        case let .threadEngagement(loadNewtons,pitchMm,diameterMm,nutFlankMm,shearMpa):
-            writeInt(&buf, Int32(31))
-            FfiConverterDouble.write(loadNewtons, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(nutFlankMm, into: &buf)
-            FfiConverterDouble.write(shearMpa, into: &buf)
-            
-        
-        case let .identifyThread(diameterMm,pitchMm):
-            writeInt(&buf, Int32(32))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            
-        
-        case let .dewPoint(celsius,humidity):
-            writeInt(&buf, Int32(33))
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(humidity, into: &buf)
-            
-        
-        case let .cureRate(celsius,atCelsius,activationKelvin):
-            writeInt(&buf, Int32(34))
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(atCelsius, into: &buf)
-            FfiConverterDouble.write(activationKelvin, into: &buf)
-            
-        
-        case let .cureAge(hours,celsius,thenHours,thenCelsius,atCelsius,activationKelvin):
-            writeInt(&buf, Int32(35))
-            FfiConverterDouble.write(hours, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(thenHours, into: &buf)
-            FfiConverterDouble.write(thenCelsius, into: &buf)
-            FfiConverterDouble.write(atCelsius, into: &buf)
-            FfiConverterDouble.write(activationKelvin, into: &buf)
-            
-        
-        case let .activation(hours,celsius,otherHours,otherCelsius):
-            writeInt(&buf, Int32(36))
-            FfiConverterDouble.write(hours, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(otherHours, into: &buf)
-            FfiConverterDouble.write(otherCelsius, into: &buf)
-            
-        
-        case let .surfaceMargin(celsius,humidity,surfaceCelsius):
-            writeInt(&buf, Int32(37))
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(humidity, into: &buf)
-            FfiConverterDouble.write(surfaceCelsius, into: &buf)
-            
-        
-        case let .pourSplit(litres,cupMl):
-            writeInt(&buf, Int32(38))
-            FfiConverterDouble.write(litres, into: &buf)
-            FfiConverterUInt32.write(cupMl, into: &buf)
-            
-        
-        case let .premix(fuelLitres,partsFuel):
-            writeInt(&buf, Int32(39))
-            FfiConverterDouble.write(fuelLitres, into: &buf)
-            FfiConverterDouble.write(partsFuel, into: &buf)
-            
-        
-        case let .twoPart(readyMl,partsBase,partsHardener,thinnerPercent,thinnerOfBase):
-            writeInt(&buf, Int32(40))
-            FfiConverterDouble.write(readyMl, into: &buf)
-            FfiConverterDouble.write(partsBase, into: &buf)
-            FfiConverterDouble.write(partsHardener, into: &buf)
-            FfiConverterDouble.write(thinnerPercent, into: &buf)
-            FfiConverterBool.write(thinnerOfBase, into: &buf)
-            
-        
-        case let .thinning(paintMl,thinnerPercent):
-            writeInt(&buf, Int32(41))
-            FfiConverterDouble.write(paintMl, into: &buf)
-            FfiConverterDouble.write(thinnerPercent, into: &buf)
-            
-        
-        case let .paintNeeded(squareMetres,coats,solidsPercent,dryMicrometres,lossPercent,canMl):
-            writeInt(&buf, Int32(42))
-            FfiConverterDouble.write(squareMetres, into: &buf)
-            FfiConverterUInt32.write(coats, into: &buf)
-            FfiConverterDouble.write(solidsPercent, into: &buf)
-            FfiConverterDouble.write(dryMicrometres, into: &buf)
-            FfiConverterDouble.write(lossPercent, into: &buf)
-            FfiConverterDouble.write(canMl, into: &buf)
-            
-        
-        case let .shellArea(lengthMm,girthMm,bothSides,count):
-            writeInt(&buf, Int32(43))
-            FfiConverterDouble.write(lengthMm, into: &buf)
-            FfiConverterDouble.write(girthMm, into: &buf)
-            FfiConverterBool.write(bothSides, into: &buf)
-            FfiConverterUInt32.write(count, into: &buf)
-            
-        
-        case let .rimArea(diameterMm,girthMm,count):
-            writeInt(&buf, Int32(44))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(girthMm, into: &buf)
-            FfiConverterUInt32.write(count, into: &buf)
-            
-        
-        case let .tubeArea(diameterMm,lengthMm,count):
-            writeInt(&buf, Int32(45))
-            FfiConverterDouble.write(diameterMm, into: &buf)
-            FfiConverterDouble.write(lengthMm, into: &buf)
-            FfiConverterUInt32.write(count, into: &buf)
-            
-        
-        case let .thinnedFilm(solidsPercent,thinnerPercent,dryMicrometres):
-            writeInt(&buf, Int32(46))
-            FfiConverterDouble.write(solidsPercent, into: &buf)
-            FfiConverterDouble.write(thinnerPercent, into: &buf)
-            FfiConverterDouble.write(dryMicrometres, into: &buf)
-            
-        
-        case let .tyreChange(tyre,newTyre):
-            writeInt(&buf, Int32(47))
-            FfiConverterString.write(tyre, into: &buf)
-            FfiConverterString.write(newTyre, into: &buf)
-            
-        
-        case let .tyreRating(tyre):
-            writeInt(&buf, Int32(48))
-            FfiConverterString.write(tyre, into: &buf)
-            
-        
-        case let .tyreAge(dateCode,day):
-            writeInt(&buf, Int32(49))
-            FfiConverterString.write(dateCode, into: &buf)
-            FfiConverterString.write(day, into: &buf)
-            
-        
-        case let .triangularQuantile(least,likely,most,share):
-            writeInt(&buf, Int32(50))
-            FfiConverterDouble.write(least, into: &buf)
-            FfiConverterDouble.write(likely, into: &buf)
-            FfiConverterDouble.write(most, into: &buf)
-            FfiConverterDouble.write(share, into: &buf)
-            
-        
-        case let .lognormalQuantile(median,p90,share):
-            writeInt(&buf, Int32(51))
-            FfiConverterDouble.write(median, into: &buf)
-            FfiConverterDouble.write(p90, into: &buf)
-            FfiConverterDouble.write(share, into: &buf)
-            
-        
-        case let .laterOfTwo(least,likely,most,median,p90,share):
-            writeInt(&buf, Int32(52))
-            FfiConverterDouble.write(least, into: &buf)
-            FfiConverterDouble.write(likely, into: &buf)
-            FfiConverterDouble.write(most, into: &buf)
-            FfiConverterDouble.write(median, into: &buf)
-            FfiConverterDouble.write(p90, into: &buf)
-            FfiConverterDouble.write(share, into: &buf)
-            
-        
-        case let .wantedRatio(engineRpm,roadSpeedKmh,primaryRatio,gearRatio,circumferenceMm):
-            writeInt(&buf, Int32(53))
-            FfiConverterDouble.write(engineRpm, into: &buf)
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            FfiConverterDouble.write(primaryRatio, into: &buf)
-            FfiConverterDouble.write(gearRatio, into: &buf)
-            FfiConverterDouble.write(circumferenceMm, into: &buf)
-            
-        
-        case let .hunting(teeth,chainLinks):
-            writeInt(&buf, Int32(54))
-            FfiConverterUInt32.write(teeth, into: &buf)
-            FfiConverterUInt32.write(chainLinks, into: &buf)
-            
-        
-        case let .chainDimensions(chainSize):
-            writeInt(&buf, Int32(55))
-            FfiConverterString.write(chainSize, into: &buf)
-            
-        
-        case let .chainOnSprocket(chainSize,sprocketSize):
-            writeInt(&buf, Int32(56))
-            FfiConverterString.write(chainSize, into: &buf)
-            FfiConverterString.write(sprocketSize, into: &buf)
-            
-        
-        case let .chainElongation(measuredMm,pitches,pitchMm):
-            writeInt(&buf, Int32(57))
-            FfiConverterDouble.write(measuredMm, into: &buf)
-            FfiConverterUInt32.write(pitches, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            
-        
-        case let .wornLength(pitches,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(58))
-            FfiConverterUInt32.write(pitches, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterDouble.write(elongationPercent, into: &buf)
-            
-        
-        case let .wornCentreDistance(frontTeeth,rearTeeth,chainLinks,pitchMm,elongationPercent):
-            writeInt(&buf, Int32(59))
-            FfiConverterUInt32.write(frontTeeth, into: &buf)
-            FfiConverterUInt32.write(rearTeeth, into: &buf)
-            FfiConverterUInt32.write(chainLinks, into: &buf)
-            FfiConverterDouble.write(pitchMm, into: &buf)
-            FfiConverterDouble.write(elongationPercent, into: &buf)
-            
-        
-        case let .correctorRatio(readingFactor):
-            writeInt(&buf, Int32(60))
-            FfiConverterDouble.write(readingFactor, into: &buf)
-            
-        
-        case let .gearDrop(engineRpm,gearRatio,nextGearRatio):
-            writeInt(&buf, Int32(61))
-            FfiConverterDouble.write(engineRpm, into: &buf)
-            FfiConverterDouble.write(gearRatio, into: &buf)
-            FfiConverterDouble.write(nextGearRatio, into: &buf)
-            
-        
-        case let .standardAir(altitudeMetres):
-            writeInt(&buf, Int32(62))
-            FfiConverterDouble.write(altitudeMetres, into: &buf)
-            
-        
-        case let .rollingCoefficient(tyreBar,roadSpeedKmh):
-            writeInt(&buf, Int32(63))
-            FfiConverterDouble.write(tyreBar, into: &buf)
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            
-        
-        case let .roadLoad(roadSpeedKmh,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(64))
-            FfiConverterDouble.write(roadSpeedKmh, into: &buf)
-            FfiConverterDouble.write(massKg, into: &buf)
-            FfiConverterDouble.write(rollingCoefficient, into: &buf)
-            FfiConverterDouble.write(dragAreaM2, into: &buf)
-            FfiConverterDouble.write(airDensity, into: &buf)
-            FfiConverterDouble.write(gradePercent, into: &buf)
-            FfiConverterDouble.write(headWindKmh, into: &buf)
-            
-        
-        case let .powerSpeed(wheelKw,massKg,rollingCoefficient,dragAreaM2,airDensity,gradePercent,headWindKmh):
-            writeInt(&buf, Int32(65))
-            FfiConverterDouble.write(wheelKw, into: &buf)
-            FfiConverterDouble.write(massKg, into: &buf)
-            FfiConverterDouble.write(rollingCoefficient, into: &buf)
-            FfiConverterDouble.write(dragAreaM2, into: &buf)
-            FfiConverterDouble.write(airDensity, into: &buf)
-            FfiConverterDouble.write(gradePercent, into: &buf)
-            FfiConverterDouble.write(headWindKmh, into: &buf)
-            
-        
-        case let .thrust(crankNm,overallRatio,driveEfficiency,wheelRadiusMm):
-            writeInt(&buf, Int32(66))
-            FfiConverterDouble.write(crankNm, into: &buf)
-            FfiConverterDouble.write(overallRatio, into: &buf)
-            FfiConverterDouble.write(driveEfficiency, into: &buf)
-            FfiConverterDouble.write(wheelRadiusMm, into: &buf)
-            
-        
-        case let .cubicPower(engineRpm,peakPowerKw,peakPowerRpm):
-            writeInt(&buf, Int32(67))
-            FfiConverterDouble.write(engineRpm, into: &buf)
-            FfiConverterDouble.write(peakPowerKw, into: &buf)
-            FfiConverterDouble.write(peakPowerRpm, into: &buf)
-            
-        
-        case let .peaksPower(engineRpm,peakPowerKw,peakPowerRpm,peakTorqueNm,peakTorqueRpm):
-            writeInt(&buf, Int32(68))
-            FfiConverterDouble.write(engineRpm, into: &buf)
-            FfiConverterDouble.write(peakPowerKw, into: &buf)
-            FfiConverterDouble.write(peakPowerRpm, into: &buf)
-            FfiConverterDouble.write(peakTorqueNm, into: &buf)
-            FfiConverterDouble.write(peakTorqueRpm, into: &buf)
-            
-        
-        case let .lampLight(lumens,testVolts,volts):
-            writeInt(&buf, Int32(69))
-            FfiConverterDouble.write(lumens, into: &buf)
-            FfiConverterDouble.write(testVolts, into: &buf)
-            FfiConverterDouble.write(volts, into: &buf)
-            
-        
-        case let .thermalFlasher(loadPercent,contacts,flashesMinute):
-            writeInt(&buf, Int32(70))
-            FfiConverterDouble.write(loadPercent, into: &buf)
-            FfiConverterDouble.write(contacts, into: &buf)
-            FfiConverterDouble.write(flashesMinute, into: &buf)
-            
-        
-        case let .flashCount(flashes,seconds):
-            writeInt(&buf, Int32(71))
-            FfiConverterUInt32.write(flashes, into: &buf)
-            FfiConverterDouble.write(seconds, into: &buf)
-            
-        
-        case let .loadResistor(volts,oldWatts,newWatts):
-            writeInt(&buf, Int32(72))
-            FfiConverterDouble.write(volts, into: &buf)
-            FfiConverterDouble.write(oldWatts, into: &buf)
-            FfiConverterDouble.write(newWatts, into: &buf)
-            
-        
-        case let .gravityCharge(gravity,celsius):
-            writeInt(&buf, Int32(73))
-            FfiConverterDouble.write(gravity, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            
-        
-        case let .daysToFlat(batteryAh,chargePercent,drainMilliamperes):
-            writeInt(&buf, Int32(74))
-            FfiConverterDouble.write(batteryAh, into: &buf)
-            FfiConverterDouble.write(chargePercent, into: &buf)
-            FfiConverterDouble.write(drainMilliamperes, into: &buf)
-            
-        
-        case let .rechargeHours(batteryAh,chargePercent,chargerAmperes):
-            writeInt(&buf, Int32(75))
-            FfiConverterDouble.write(batteryAh, into: &buf)
-            FfiConverterDouble.write(chargePercent, into: &buf)
-            FfiConverterDouble.write(chargerAmperes, into: &buf)
-            
-        
-        case let .wireDrop(sectionMm2,conductor,celsius,amperes,outMetres,backMetres):
-            writeInt(&buf, Int32(76))
-            FfiConverterDouble.write(sectionMm2, into: &buf)
-            FfiConverterString.write(conductor, into: &buf)
-            FfiConverterDouble.write(celsius, into: &buf)
-            FfiConverterDouble.write(amperes, into: &buf)
-            FfiConverterDouble.write(outMetres, into: &buf)
-            FfiConverterDouble.write(backMetres, into: &buf)
-            
-        
-        case let .wireGauge(gauge):
-            writeInt(&buf, Int32(77))
-            FfiConverterDouble.write(gauge, into: &buf)
-            
-        }
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSum_lift(_ buf: RustBuffer) throws -> Sum {
-    return try FfiConverterTypeSum.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeSum_lower(_ value: Sum) -> RustBuffer {
-    return FfiConverterTypeSum.lower(value)
-}
-
-
-
-/**
  * A surface as one measures it with a tape.
  */
 
@@ -36610,6 +42442,30 @@ fileprivate struct FfiConverterOptionTypeBleeding: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterTypeBleeding.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionTypeBoundCard: FfiConverterRustBuffer {
+    typealias SwiftType = BoundCard?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterTypeBoundCard.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterTypeBoundCard.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }
@@ -39605,6 +45461,31 @@ fileprivate struct FfiConverterSequenceTypeHolder: FfiConverterRustBuffer {
 #if swift(>=5.8)
 @_documentation(visibility: private)
 #endif
+fileprivate struct FfiConverterSequenceTypeInputCard: FfiConverterRustBuffer {
+    typealias SwiftType = [InputCard]
+
+    public static func write(_ value: [InputCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeInputCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [InputCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [InputCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeInputCard.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
 fileprivate struct FfiConverterSequenceTypeItem: FfiConverterRustBuffer {
     typealias SwiftType = [Item]
 
@@ -39997,6 +45878,31 @@ fileprivate struct FfiConverterSequenceTypeOutputAt: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeOutputAt.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeOutputCard: FfiConverterRustBuffer {
+    typealias SwiftType = [OutputCard]
+
+    public static func write(_ value: [OutputCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeOutputCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [OutputCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [OutputCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeOutputCard.read(from: &buf))
         }
         return seq
     }

@@ -2247,6 +2247,65 @@ public func FfiConverterTypeEndProcess_lower(_ value: EndProcess) -> RustBuffer 
 
 
 /**
+ * Asks for the results of one formula.
+ */
+public struct EvaluateAsk: Equatable, Hashable {
+    /**
+     * The formula with its inputs.
+     */
+    public var formula: Formula
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * The formula with its inputs.
+         */formula: Formula) {
+        self.formula = formula
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension EvaluateAsk: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeEvaluateAsk: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> EvaluateAsk {
+        return
+            try EvaluateAsk(
+                formula: FfiConverterTypeFormula.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: EvaluateAsk, into buf: inout [UInt8]) {
+        FfiConverterTypeFormula.write(value.formula, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEvaluateAsk_lift(_ buf: RustBuffer) throws -> EvaluateAsk {
+    return try FfiConverterTypeEvaluateAsk.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeEvaluateAsk_lower(_ value: EvaluateAsk) -> RustBuffer {
+    return FfiConverterTypeEvaluateAsk.lower(value)
+}
+
+
+/**
  * One value that a field has had.
  */
 public struct Fact: Equatable, Hashable {
@@ -2756,6 +2815,65 @@ public func FfiConverterTypeFitTyre_lift(_ buf: RustBuffer) throws -> FitTyre {
 #endif
 public func FfiConverterTypeFitTyre_lower(_ value: FitTyre) -> RustBuffer {
     return FfiConverterTypeFitTyre.lower(value)
+}
+
+
+/**
+ * Every formula.
+ */
+public struct HandbookSheet: Equatable, Hashable {
+    /**
+     * Formulas, those of one area together.
+     */
+    public var formulas: [FormulaCard]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Formulas, those of one area together.
+         */formulas: [FormulaCard] = []) {
+        self.formulas = formulas
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension HandbookSheet: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeHandbookSheet: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> HandbookSheet {
+        return
+            try HandbookSheet(
+                formulas: FfiConverterSequenceTypeFormulaCard.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: HandbookSheet, into buf: inout [UInt8]) {
+        FfiConverterSequenceTypeFormulaCard.write(value.formulas, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHandbookSheet_lift(_ buf: RustBuffer) throws -> HandbookSheet {
+    return try FfiConverterTypeHandbookSheet.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeHandbookSheet_lower(_ value: HandbookSheet) -> RustBuffer {
+    return FfiConverterTypeHandbookSheet.lower(value)
 }
 
 
@@ -4779,65 +4897,6 @@ public func FfiConverterTypeReceived_lift(_ buf: RustBuffer) throws -> Received 
 #endif
 public func FfiConverterTypeReceived_lower(_ value: Received) -> RustBuffer {
     return FfiConverterTypeReceived.lower(value)
-}
-
-
-/**
- * Asks for one formula.
- */
-public struct ReckonAsk: Equatable, Hashable {
-    /**
-     * The sum.
-     */
-    public var sum: Sum
-
-    // Default memberwise initializers are never public by default, so we
-    // declare one manually.
-    public init(
-        /**
-         * The sum.
-         */sum: Sum) {
-        self.sum = sum
-    }
-
-    
-
-    
-}
-
-#if compiler(>=6)
-extension ReckonAsk: Sendable {}
-#endif
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public struct FfiConverterTypeReckonAsk: FfiConverterRustBuffer {
-    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> ReckonAsk {
-        return
-            try ReckonAsk(
-                sum: FfiConverterTypeSum.read(from: &buf)
-        )
-    }
-
-    public static func write(_ value: ReckonAsk, into buf: inout [UInt8]) {
-        FfiConverterTypeSum.write(value.sum, into: &buf)
-    }
-}
-
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeReckonAsk_lift(_ buf: RustBuffer) throws -> ReckonAsk {
-    return try FfiConverterTypeReckonAsk.lift(buf)
-}
-
-#if swift(>=5.8)
-@_documentation(visibility: private)
-#endif
-public func FfiConverterTypeReckonAsk_lower(_ value: ReckonAsk) -> RustBuffer {
-    return FfiConverterTypeReckonAsk.lower(value)
 }
 
 
@@ -7740,7 +7799,12 @@ public enum Query: Equatable, Hashable {
     /**
      * One formula with numbers given by hand.
      */
-    case reckon(ReckonAsk
+    case evaluate(EvaluateAsk
+    )
+    /**
+     * Every formula with its symbols, ranges and source.
+     */
+    case handbook(BareAsk
     )
     /**
      * The open bike as a bundle.
@@ -7861,10 +7925,13 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
         case 31: return .photo(try FfiConverterTypeMarkAsk.read(from: &buf)
         )
         
-        case 32: return .reckon(try FfiConverterTypeReckonAsk.read(from: &buf)
+        case 32: return .evaluate(try FfiConverterTypeEvaluateAsk.read(from: &buf)
         )
         
-        case 33: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
+        case 33: return .handbook(try FfiConverterTypeBareAsk.read(from: &buf)
+        )
+        
+        case 34: return .bundle(try FfiConverterTypeBareAsk.read(from: &buf)
         )
         
         default: throw UniffiInternalError.unexpectedEnumCase
@@ -8030,13 +8097,18 @@ public struct FfiConverterTypeQuery: FfiConverterRustBuffer {
             FfiConverterTypeMarkAsk.write(v1, into: &buf)
             
         
-        case let .reckon(v1):
+        case let .evaluate(v1):
             writeInt(&buf, Int32(32))
-            FfiConverterTypeReckonAsk.write(v1, into: &buf)
+            FfiConverterTypeEvaluateAsk.write(v1, into: &buf)
+            
+        
+        case let .handbook(v1):
+            writeInt(&buf, Int32(33))
+            FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         
         case let .bundle(v1):
-            writeInt(&buf, Int32(33))
+            writeInt(&buf, Int32(34))
             FfiConverterTypeBareAsk.write(v1, into: &buf)
             
         }
@@ -8345,6 +8417,31 @@ fileprivate struct FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeCureSheet.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFormulaCard: FfiConverterRustBuffer {
+    typealias SwiftType = [FormulaCard]
+
+    public static func write(_ value: [FormulaCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFormulaCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FormulaCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FormulaCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFormulaCard.read(from: &buf))
         }
         return seq
     }

@@ -627,6 +627,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func endProcess(command: EndProcess, moment: Moment?) throws  -> Outcome
     
     /**
+     * One formula with numbers given by hand.
+     */
+    func evaluate(ask: EvaluateAsk, moment: Moment?) throws  -> Figures
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     func fasteners(ask: FastenerAsk, moment: Moment?) throws  -> FastenerSheet
@@ -675,6 +680,11 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Ratios, speeds, chain and speedometer.
      */
     func gearing(ask: GearingAsk, moment: Moment?) throws  -> GearingSheet
+    
+    /**
+     * Every formula with its symbols, ranges and source.
+     */
+    func handbook(ask: BareAsk, moment: Moment?) throws  -> HandbookSheet
     
     /**
      * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
@@ -800,11 +810,6 @@ public protocol BenchProtocol: AnyObject, Sendable {
      * Takes a bundle in.
      */
     func receiveBundle(command: ReceiveBundle, moment: Moment?) throws  -> Outcome
-    
-    /**
-     * One formula with numbers given by hand.
-     */
-    func reckon(ask: ReckonAsk, moment: Moment?) throws  -> Figures
     
     /**
      * Records a brake.
@@ -1350,6 +1355,20 @@ open func endProcess(command: EndProcess, moment: Moment? = nil)throws  -> Outco
 }
     
     /**
+     * One formula with numbers given by hand.
+     */
+open func evaluate(ask: EvaluateAsk, moment: Moment? = nil)throws  -> Figures  {
+    return try  FfiConverterTypeFigures_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_evaluate(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeEvaluateAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
 open func fasteners(ask: FastenerAsk, moment: Moment? = nil)throws  -> FastenerSheet  {
@@ -1484,6 +1503,20 @@ open func gearing(ask: GearingAsk, moment: Moment? = nil)throws  -> GearingSheet
     uniffi_layshaft_uniffi_fn_method_bench_gearing(
             self.uniffiCloneHandle(),
         FfiConverterTypeGearingAsk_lower(ask),
+        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
+    )
+})
+}
+    
+    /**
+     * Every formula with its symbols, ranges and source.
+     */
+open func handbook(ask: BareAsk, moment: Moment? = nil)throws  -> HandbookSheet  {
+    return try  FfiConverterTypeHandbookSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
+        uniffiCallStatus in
+    uniffi_layshaft_uniffi_fn_method_bench_handbook(
+            self.uniffiCloneHandle(),
+        FfiConverterTypeBareAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -1834,20 +1867,6 @@ open func receiveBundle(command: ReceiveBundle, moment: Moment? = nil)throws  ->
     uniffi_layshaft_uniffi_fn_method_bench_receive_bundle(
             self.uniffiCloneHandle(),
         FfiConverterTypeReceiveBundle_lower(command),
-        FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
-    )
-})
-}
-    
-    /**
-     * One formula with numbers given by hand.
-     */
-open func reckon(ask: ReckonAsk, moment: Moment? = nil)throws  -> Figures  {
-    return try  FfiConverterTypeFigures_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
-        uniffiCallStatus in
-    uniffi_layshaft_uniffi_fn_method_bench_reckon(
-            self.uniffiCloneHandle(),
-        FfiConverterTypeReckonAsk_lower(ask),
         FfiConverterOptionTypeMoment.lower(moment),uniffiCallStatus
     )
 })
@@ -2523,6 +2542,9 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 1749) {
         return InitializationResult.apiChecksumMismatch
     }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_evaluate() != 53645) {
+        return InitializationResult.apiChecksumMismatch
+    }
     if (uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 13273) {
         return InitializationResult.apiChecksumMismatch
     }
@@ -2551,6 +2573,9 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36898) {
+        return InitializationResult.apiChecksumMismatch
+    }
+    if (uniffi_layshaft_uniffi_checksum_method_bench_handbook() != 12135) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_harness() != 43395) {
@@ -2626,9 +2651,6 @@ private let initializationResult: InitializationResult = {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 10057) {
-        return InitializationResult.apiChecksumMismatch
-    }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 58543) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 1273) {

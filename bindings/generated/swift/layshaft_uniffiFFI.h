@@ -374,6 +374,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_cure(uint64_t ptr, RustBuf
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_end_process(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_EVALUATE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_EVALUATE
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_evaluate(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_FASTENERS
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fasteners(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
@@ -422,6 +427,11 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_fit_tyre(uint64_t ptr, RustBuf
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_GEARING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_GEARING
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_gearing(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_HANDBOOK
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_HANDBOOK
+RustBuffer uniffi_layshaft_uniffi_fn_method_bench_handbook(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_HARNESS
@@ -547,11 +557,6 @@ RustBuffer uniffi_layshaft_uniffi_fn_method_bench_ready_made(uint64_t ptr, RustB
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECEIVE_BUNDLE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECEIVE_BUNDLE
 RustBuffer uniffi_layshaft_uniffi_fn_method_bench_receive_bundle(uint64_t ptr, RustBuffer command, RustBuffer moment, RustCallStatus *_Nonnull out_status
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECKON
-#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECKON
-RustBuffer uniffi_layshaft_uniffi_fn_method_bench_reckon(uint64_t ptr, RustBuffer ask, RustBuffer moment, RustCallStatus *_Nonnull out_status
 );
 #endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_FN_METHOD_BENCH_RECORD_BRAKE
@@ -1101,6 +1106,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_end_process(void
     
 );
 #endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_EVALUATE
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_EVALUATE
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_evaluate(void
+    
+);
+#endif
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_FASTENERS
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fasteners(void
@@ -1158,6 +1169,12 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_GEARING
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_GEARING
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_gearing(void
+    
+);
+#endif
+#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_HANDBOOK
+#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_HANDBOOK
+uint16_t uniffi_layshaft_uniffi_checksum_method_bench_handbook(void
     
 );
 #endif
@@ -1308,12 +1325,6 @@ uint16_t uniffi_layshaft_uniffi_checksum_method_bench_ready_made(void
 #ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECEIVE_BUNDLE
 #define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECEIVE_BUNDLE
 uint16_t uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle(void
-    
-);
-#endif
-#ifndef UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECKON
-#define UNIFFI_FFIDEF_UNIFFI_LAYSHAFT_UNIFFI_CHECKSUM_METHOD_BENCH_RECKON
-uint16_t uniffi_layshaft_uniffi_checksum_method_bench_reckon(void
     
 );
 #endif

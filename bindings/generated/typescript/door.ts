@@ -18,6 +18,27 @@ moment: Moment,
 command: Command, };
 
 /**
+ * Activation temperature from two times of one sheet at two temperatures.
+ */
+export type Activation = { 
+/**
+ * Time at the one temperature, hours.
+ */
+hours: number, 
+/**
+ * The one temperature, °C.
+ */
+celsius: number, 
+/**
+ * Time at the other temperature, hours.
+ */
+otherHours: number, 
+/**
+ * The other temperature, °C.
+ */
+otherCelsius: number, };
+
+/**
  * Where an activation temperature comes from.
  */
 export type ActivationFrom = "twoTemperatures" | "entered" | "assumed";
@@ -75,6 +96,19 @@ toMm?: number | null,
 presentMm: number, };
 
 /**
+ * Age of a tyre from its date code.
+ */
+export type AgeOfTyre = { 
+/**
+ * Week and year on the sidewall.
+ */
+dateCode: string, 
+/**
+ * Day of asking, `YYYY-MM-DD`.
+ */
+day: string, };
+
+/**
  * What the air has to be like while a job is done; what is left out does not matter.
  */
 export type Air = { 
@@ -107,6 +141,15 @@ text: string,
  * What it holds, earliest first.
  */
 alarms: Array<Due>, };
+
+/**
+ * What type approval allows a speedometer to show.
+ */
+export type AllowedReading = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, };
 
 /**
  * Answers a check of a search.
@@ -163,6 +206,11 @@ answer: string,
  * Whether it fits none of what was suspected then: to be checked again.
  */
 surprising: boolean, };
+
+/**
+ * The area of the trade that a formula belongs to.
+ */
+export type Area = "drive" | "brakes" | "tyres" | "electrics" | "paint" | "fluids" | "fasteners" | "plan";
 
 /**
  * A call that asks.
@@ -227,6 +275,27 @@ fromRpm?: number | null, };
  * Asks without saying more.
  */
 export type BareAsk = Record<symbol, never>;
+
+/**
+ * Hours until a full battery is flat at a steady current, after Peukert.
+ */
+export type BatteryHours = { 
+/**
+ * Capacity, ampere-hours.
+ */
+batteryAh: number, 
+/**
+ * Hours of the rating.
+ */
+ratedHours: number, 
+/**
+ * Peukert exponent.
+ */
+peukert: number, 
+/**
+ * Current, amperes.
+ */
+amperes: number, };
 
 /**
  * Begins a job.
@@ -395,6 +464,31 @@ text: string,
  * What can hurt.
  */
 caution?: string | null, };
+
+/**
+ * Fluid that must pass when a brake is bled.
+ */
+export type BleedThrough = { 
+/**
+ * Bore of the hose, millimetres.
+ */
+hoseBoreMm: number, 
+/**
+ * Length of the hose, millimetres.
+ */
+hoseMm: number, 
+/**
+ * Pistons of the caliper in all.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, };
 
 /**
  * Fluid that must have passed, and the strokes that it takes.
@@ -623,6 +717,28 @@ feel: string,
 taken?: string | null, };
 
 /**
+ * Force and deceleration that a brake efficiency means.
+ */
+export type BrakeEfficiency = { 
+/**
+ * Brake efficiency, per cent of the weight.
+ */
+percent: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, };
+
+/**
+ * Least boiling points of a brake fluid.
+ */
+export type BrakeFluidBoiling = { 
+/**
+ * Grade as on the cap.
+ */
+fluid: string, };
+
+/**
  * Kind of brake.
  */
 export type BrakeKind = "disc" | "drum";
@@ -722,6 +838,35 @@ leverTravelMm?: number | null,
 hoseTravelMm?: number | null, };
 
 /**
+ * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+ */
+export type BrakePair = { 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, 
+/**
+ * Pistons on one side.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Bore of the other master cylinder, millimetres.
+ */
+newMasterMm: number, 
+/**
+ * Pistons of the other caliper on one side.
+ */
+newPistons: number, 
+/**
+ * Diameter of one of them, millimetres.
+ */
+newPistonMm: number, };
+
+/**
  * The brake page.
  */
 export type BrakeSheet = { 
@@ -810,9 +955,81 @@ bundle: string,
 changes: number, };
 
 /**
+ * Pistons of a caliper that press on one side.
+ */
+export type CaliperPistons = { 
+/**
+ * Pistons in all.
+ */
+pistons: number, 
+/**
+ * They face each other in a fixed caliper.
+ */
+opposed: boolean, };
+
+/**
+ * Angle and torque of the cam lever of a drum brake.
+ */
+export type CamLever = { 
+/**
+ * Angle between rod and lever at rest, degrees.
+ */
+camDegrees: number, 
+/**
+ * Travel of the rod, millimetres.
+ */
+rodTravelMm: number, 
+/**
+ * Length of the lever, millimetres.
+ */
+camArmMm: number, 
+/**
+ * Pull of the rod, newtons.
+ */
+rodNewtons: number, };
+
+/**
  * Whether a lamp goes into the holder of another.
  */
 export type CapFit = "fits" | "doesNotFit" | "unknown";
+
+/**
+ * Centre distance that a count of links gives.
+ */
+export type CentreDistance = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, 
+/**
+ * Links.
+ */
+chainLinks: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, };
+
+/**
+ * Elongation of a chain from a measured length.
+ */
+export type ChainElongation = { 
+/**
+ * Length over these pitches, millimetres.
+ */
+measuredMm: number, 
+/**
+ * Pitches that it goes over.
+ */
+pitches: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, };
 
 /**
  * How a chain fits.
@@ -887,9 +1104,52 @@ export type ChainJoint = "clip" | "rivet" | "endless";
 export type ChainKind = "plain" | "sealed";
 
 /**
+ * Links that a chain needs at a centre distance.
+ */
+export type ChainLength = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, 
+/**
+ * Centre distance, millimetres.
+ */
+centreDistanceMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, };
+
+/**
+ * Whether a chain runs on a sprocket; refused where it does not.
+ */
+export type ChainOnSprocket = { 
+/**
+ * Size of the chain.
+ */
+chainSize: string, 
+/**
+ * Size that the sprocket is cut for.
+ */
+sprocketSize: string, };
+
+/**
  * Motorcycle chain sizes. The first digit is the pitch in eighths of an inch.
  */
 export type ChainSize = "c415" | "c420" | "c428" | "c520" | "c525" | "c530" | "c532" | "c630";
+
+/**
+ * Dimensions of a chain size.
+ */
+export type ChainSizeDimensions = { 
+/**
+ * Size as written on the chain.
+ */
+chainSize: string, };
 
 /**
  * What was measured. What is left out is taken from the fitted bike, or stays unknown.
@@ -1528,6 +1788,28 @@ readings: Array<CorrectedReading>,
 note: string, };
 
 /**
+ * Ratio of a speedometer corrector.
+ */
+export type CorrectorRatio = { 
+/**
+ * Reading over true speed.
+ */
+readingFactor: number, };
+
+/**
+ * Flashes a minute from a count.
+ */
+export type CountedFlashes = { 
+/**
+ * Flashes counted.
+ */
+flashes: number, 
+/**
+ * Seconds that they took.
+ */
+seconds: number, };
+
+/**
  * An area to be painted.
  */
 export type CoverAsk = { 
@@ -1631,6 +1913,52 @@ atHandKw: number,
 highestGear?: number | null, };
 
 /**
+ * Power of a spark-ignition engine from its peak power, by the cubic law.
+ */
+export type CubicPower = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Peak power, kilowatts.
+ */
+peakPowerKw: number, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm: number, };
+
+/**
+ * Equivalent age after two spells at one temperature each.
+ */
+export type CureAge = { 
+/**
+ * First spell, hours.
+ */
+hours: number, 
+/**
+ * Temperature of the first spell, °C.
+ */
+celsius: number, 
+/**
+ * Second spell, hours.
+ */
+thenHours: number, 
+/**
+ * Temperature of the second spell, °C.
+ */
+thenCelsius: number, 
+/**
+ * Reference temperature, °C.
+ */
+atCelsius: number, 
+/**
+ * Activation temperature, kelvin.
+ */
+activationKelvin: number, };
+
+/**
  * What to work out: a coat of the bike by its mark, or a product to try.
  */
 export type CureAsk = { 
@@ -1671,6 +1999,23 @@ equivalentHours: number,
  * Temperature there, °C.
  */
 celsius: number, };
+
+/**
+ * How fast a cure runs against the reference temperature.
+ */
+export type CureRate = { 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Reference temperature, °C.
+ */
+atCelsius: number, 
+/**
+ * Activation temperature, kelvin.
+ */
+activationKelvin: number, };
 
 /**
  * A cure.
@@ -1836,6 +2181,23 @@ export type DayOff = {
 day: string, };
 
 /**
+ * Days until a drain has emptied a battery.
+ */
+export type DaysToFlat = { 
+/**
+ * Capacity, ampere-hours.
+ */
+batteryAh: number, 
+/**
+ * Charge, per cent.
+ */
+chargePercent: number, 
+/**
+ * Drain, milliamperes.
+ */
+drainMilliamperes: number, };
+
+/**
  * How long a delivery takes, by what the seller says and by what was seen before.
  */
 export type Delivery = { 
@@ -1877,6 +2239,19 @@ export type DescribePlace = {
  * Where it stands.
  */
 place: Place, };
+
+/**
+ * Dew point of the air.
+ */
+export type DewPoint = { 
+/**
+ * Temperature, °C.
+ */
+celsius: number, 
+/**
+ * Relative humidity, per cent.
+ */
+humidity: number, };
 
 /**
  * The drawing.
@@ -1999,6 +2374,19 @@ corners: Array<Spot>,
 label?: DiagramLabel | null, };
 
 /**
+ * Longest stop that Directive 93/14/EEC allows.
+ */
+export type DirectiveStop = { 
+/**
+ * Which line of the Directive.
+ */
+line: string, 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, };
+
+/**
  * The drive train from crankshaft to wheel.
  */
 export type Drive = { 
@@ -2110,6 +2498,19 @@ dragAreaM2?: number | null,
  * Share of the crankshaft's power that reaches the rear wheel.
  */
 driveEfficiency?: number | null, };
+
+/**
+ * What leading and trailing shoes make of the force at their tips.
+ */
+export type DrumShoes = { 
+/**
+ * Friction of the linings.
+ */
+padFriction: number, 
+/**
+ * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+ */
+pivotShare: number, };
 
 /**
  * A drum brake.
@@ -2331,6 +2732,49 @@ engagedMm?: number | null,
  * Advice on an insert.
  */
 insert: string, };
+
+/**
+ * Engine speed at a road speed.
+ */
+export type EngineSpeed = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Overall ratio.
+ */
+overallRatio: number, 
+/**
+ * Rolling circumference, millimetres.
+ */
+circumferenceMm: number, };
+
+/**
+ * Engine speed after changing gear at the same road speed.
+ */
+export type EngineSpeedDrop = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Ratio of the gear.
+ */
+gearRatio: number, 
+/**
+ * Ratio of the next one.
+ */
+nextGearRatio: number, };
+
+/**
+ * Asks for the results of one formula.
+ */
+export type EvaluateAsk = { 
+/**
+ * The formula with its inputs.
+ */
+formula: Formula, };
 
 /**
  * One answer. A session is the list of them; taking the last one back undoes it.
@@ -2631,7 +3075,7 @@ search?: string | null,
 state?: SearchState | null, };
 
 /**
- * A result of a sum.
+ * A result of a formula.
  */
 export type Figure = { 
 /**
@@ -2648,11 +3092,11 @@ value: number,
 unit: Unit, };
 
 /**
- * The results of a sum.
+ * The results of a formula.
  */
 export type Figures = { 
 /**
- * Results, the main one first.
+ * Results, the main one first. One that does not apply to what was given is left out.
  */
 figures: Array<Figure>, };
 
@@ -2999,6 +3443,48 @@ mixesWith: Array<FluidGrade>, };
 export type FluidGrade = "dot3" | "dot4" | "dot5" | "dot51" | "mineral";
 
 /**
+ * A formula with its inputs.
+ */
+export type Formula = { "kind": "overallRatio" } & OverallRatio | { "kind": "roadSpeed" } & RoadSpeed | { "kind": "engineSpeed" } & EngineSpeed | { "kind": "wantedRatio" } & WantedRatio | { "kind": "engineSpeedDrop" } & EngineSpeedDrop | { "kind": "chainLength" } & ChainLength | { "kind": "centreDistance" } & CentreDistance | { "kind": "wornCentreDistance" } & WornCentreDistance | { "kind": "pitchDiameter" } & PitchDiameter | { "kind": "huntingTooth" } & HuntingTooth | { "kind": "chainSizeDimensions" } & ChainSizeDimensions | { "kind": "chainElongation" } & ChainElongation | { "kind": "wornLength" } & WornLength | { "kind": "chainOnSprocket" } & ChainOnSprocket | { "kind": "speedometerFactor" } & SpeedometerFactor | { "kind": "allowedReading" } & AllowedReading | { "kind": "correctorRatio" } & CorrectorRatio | { "kind": "standardAir" } & StandardAir | { "kind": "rollingCoefficient" } & RollingCoefficient | { "kind": "roadResistance" } & RoadResistance | { "kind": "powerSpeed" } & PowerSpeed | { "kind": "thrustAtTyre" } & ThrustAtTyre | { "kind": "cubicPower" } & CubicPower | { "kind": "peaksPower" } & PeaksPower | { "kind": "hydraulicBrake" } & HydraulicBrake | { "kind": "caliperPistons" } & CaliperPistons | { "kind": "brakePair" } & BrakePair | { "kind": "leverTravel" } & LeverTravel | { "kind": "stoppingDistance" } & StoppingDistance | { "kind": "stoppingDeceleration" } & StoppingDeceleration | { "kind": "brakeEfficiency" } & BrakeEfficiency | { "kind": "directiveStop" } & DirectiveStop | { "kind": "camLever" } & CamLever | { "kind": "drumShoes" } & DrumShoes | { "kind": "bleedThrough" } & BleedThrough | { "kind": "brakeFluidBoiling" } & BrakeFluidBoiling | { "kind": "tyreDiameter" } & TyreDiameter | { "kind": "tyreAgainst" } & TyreAgainst | { "kind": "tyreRating" } & TyreRating | { "kind": "ageOfTyre" } & AgeOfTyre | { "kind": "batteryHours" } & BatteryHours | { "kind": "restedCharge" } & RestedCharge | { "kind": "gravityCharge" } & GravityCharge | { "kind": "daysToFlat" } & DaysToFlat | { "kind": "rechargeHours" } & RechargeHours | { "kind": "lampWatts" } & LampWatts | { "kind": "lampLight" } & LampLight | { "kind": "thermalFlasher" } & ThermalFlasher | { "kind": "countedFlashes" } & CountedFlashes | { "kind": "loadResistance" } & LoadResistance | { "kind": "nominalOutput" } & NominalOutput | { "kind": "wireDrop" } & WireDrop | { "kind": "wireGauge" } & WireGauge | { "kind": "dewPoint" } & DewPoint | { "kind": "surfaceMargin" } & SurfaceMargin | { "kind": "cureRate" } & CureRate | { "kind": "cureAge" } & CureAge | { "kind": "activation" } & Activation | { "kind": "stressArea" } & StressArea | { "kind": "screwLoads" } & ScrewLoads | { "kind": "tighteningTorque" } & TighteningTorque | { "kind": "preloadFromTorque" } & PreloadFromTorque | { "kind": "nutFactorTorque" } & NutFactorTorque | { "kind": "threadEngagement" } & ThreadEngagement | { "kind": "identifyThread" } & IdentifyThread | { "kind": "pourSplit" } & PourSplit | { "kind": "premix" } & Premix | { "kind": "twoPartMix" } & TwoPartMix | { "kind": "thinning" } & Thinning | { "kind": "paintNeeded" } & PaintNeeded | { "kind": "thinnedFilm" } & ThinnedFilm | { "kind": "shellArea" } & ShellArea | { "kind": "rimArea" } & RimArea | { "kind": "tubeArea" } & TubeArea | { "kind": "triangularQuantile" } & TriangularQuantile | { "kind": "lognormalQuantile" } & LognormalQuantile | { "kind": "laterOfTwo" } & LaterOfTwo;
+
+/**
+ * A formula as the handbook shows it.
+ */
+export type FormulaCard = { 
+/**
+ * Name by which it is asked for.
+ */
+kind: string, 
+/**
+ * Area of the trade.
+ */
+area: Area, 
+/**
+ * What it works out.
+ */
+title: string, 
+/**
+ * The equation in symbols.
+ */
+equation: string, 
+/**
+ * What it takes.
+ */
+inputs: Array<InputCard>, 
+/**
+ * What it gives, the main result first.
+ */
+outputs: Array<OutputCard>, 
+/**
+ * Where it comes from.
+ */
+source: Source, 
+/**
+ * Where it holds.
+ */
+range: string, };
+
+/**
  * Thrust in one gear.
  */
 export type GearCurve = { 
@@ -3207,6 +3693,28 @@ working: Working, };
 export type GearingVerdict = "suits" | "tooTall" | "tooShort";
 
 /**
+ * Charge from the specific gravity of the acid.
+ */
+export type GravityCharge = { 
+/**
+ * Specific gravity.
+ */
+gravity: number, 
+/**
+ * Temperature of the acid, °C.
+ */
+celsius: number, };
+
+/**
+ * Every formula.
+ */
+export type HandbookSheet = { 
+/**
+ * Formulas, those of one area together.
+ */
+formulas: Array<FormulaCard>, };
+
+/**
  * A harness: everything between the battery and the lamps, as a list.
  */
 export type Harness = { 
@@ -3385,6 +3893,73 @@ frontDivisor: number,
 rearDivisor: number, };
 
 /**
+ * How often the same tooth meets the same link.
+ */
+export type HuntingTooth = { 
+/**
+ * Teeth.
+ */
+teeth: number, 
+/**
+ * Links.
+ */
+chainLinks: number, };
+
+/**
+ * A hydraulic disc brake from the fingers to the road.
+ */
+export type HydraulicBrake = { 
+/**
+ * Force at the lever, newtons.
+ */
+leverNewtons: number, 
+/**
+ * Lever ratio.
+ */
+leverRatio: number, 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, 
+/**
+ * Pistons that press on one side.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Friction of the pads.
+ */
+padFriction: number, 
+/**
+ * Effective radius, millimetres.
+ */
+effectiveRadiusMm: number, 
+/**
+ * Radius of the wheel, millimetres.
+ */
+wheelRadiusMm: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, };
+
+/**
+ * Which thread a measured diameter and pitch is nearest to.
+ */
+export type IdentifyThread = { 
+/**
+ * Measured outer diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Measured pitch, millimetres.
+ */
+pitchMm: number, };
+
+/**
  * Name, papers and the few figures that rules depend on.
  */
 export type Identity = { 
@@ -3518,6 +4093,31 @@ pilot?: PilotFitting | null,
  * What pilot and other side do; none when pilot or lamps are not known.
  */
 behaviour?: PilotBehaviour | null, };
+
+/**
+ * An input as the handbook shows it.
+ */
+export type InputCard = { 
+/**
+ * Field name as it crosses the door.
+ */
+name: string, 
+/**
+ * In words, with its unit.
+ */
+label: string, 
+/**
+ * Symbol in the equation.
+ */
+symbol: string, 
+/**
+ * Accepted range, for a number.
+ */
+range?: BoundCard | null, 
+/**
+ * Accepted words, for a choice.
+ */
+oneOf: Array<string>, };
 
 /**
  * Which pack.
@@ -3971,6 +4571,23 @@ standing: LampAtWork,
 charging: LampAtWork, };
 
 /**
+ * Light and life of a filament lamp off its test voltage.
+ */
+export type LampLight = { 
+/**
+ * Light at the test voltage, lumens.
+ */
+lumens: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, 
+/**
+ * Voltage at the lamp, volts.
+ */
+volts: number, };
+
+/**
  * What a lamp, horn or starter looks or sounds like. The limits are our own judgement.
  */
 export type LampLook = "off" | "glow" | "dim" | "full";
@@ -4059,6 +4676,23 @@ share: number,
 look: LampLook, };
 
 /**
+ * Watts of a filament lamp at another voltage.
+ */
+export type LampWatts = { 
+/**
+ * Watts at the test voltage.
+ */
+watts: number, 
+/**
+ * Test voltage, volts.
+ */
+testVolts: number, 
+/**
+ * Voltage at the lamp, volts.
+ */
+volts: number, };
+
+/**
  * What to look at. What is left out is taken from the fitted bike.
  */
 export type LampsAsk = { 
@@ -4082,6 +4716,35 @@ indication?: Indication | null,
  * Flashes that were counted.
  */
 counted?: FlashCount | null, };
+
+/**
+ * What the later of two parcels stays below, by drawing.
+ */
+export type LaterOfTwo = { 
+/**
+ * The triangular one at best, days.
+ */
+least: number, 
+/**
+ * The triangular one as a rule, days.
+ */
+likely: number, 
+/**
+ * The triangular one at worst, days.
+ */
+most: number, 
+/**
+ * The lognormal one: median, days.
+ */
+median: number, 
+/**
+ * The lognormal one: what nine in ten stay below, days.
+ */
+p90: number, 
+/**
+ * Share, 0 to 1.
+ */
+share: number, };
 
 /**
  * Lays the next coat or decal of a paint job.
@@ -4109,6 +4772,43 @@ anyway?: boolean | null, };
  * What a step of a process lays.
  */
 export type Layer = "base" | "colour" | "decal" | "clear";
+
+/**
+ * Lever travel that pad clearance and hose take up.
+ */
+export type LeverTravel = { 
+/**
+ * Force at the lever, newtons.
+ */
+leverNewtons: number, 
+/**
+ * Lever ratio.
+ */
+leverRatio: number, 
+/**
+ * Bore of the master cylinder, millimetres.
+ */
+masterMm: number, 
+/**
+ * Pistons that press on one side.
+ */
+pistons: number, 
+/**
+ * Diameter of one piston, millimetres.
+ */
+pistonMm: number, 
+/**
+ * Running clearance of a pad, millimetres.
+ */
+padClearanceMm: number, 
+/**
+ * Length of the hose, millimetres.
+ */
+hoseMm: number, 
+/**
+ * Swelling of one metre of it at 69 bar, millilitres.
+ */
+hoseSwellMlM: number, };
 
 /**
  * What turns the current into light or work.
@@ -4150,6 +4850,23 @@ engineRpm?: number | null, };
  * Puts the demo bike on the shelf and opens it.
  */
 export type LoadDemo = Record<symbol, never>;
+
+/**
+ * Load resistor beside an LED lamp.
+ */
+export type LoadResistance = { 
+/**
+ * Voltage, volts.
+ */
+volts: number, 
+/**
+ * Old lamp, watts at that voltage.
+ */
+oldWatts: number, 
+/**
+ * New lamp, watts at that voltage.
+ */
+newWatts: number, };
 
 /**
  * A load resistor beside one lamp.
@@ -4212,6 +4929,23 @@ findings: Array<Finding>,
  * How it was worked out.
  */
 working: Working, };
+
+/**
+ * What a lognormal spread stays below.
+ */
+export type LognormalQuantile = { 
+/**
+ * Median, days.
+ */
+median: number, 
+/**
+ * The 90th percentile: what nine in ten stay below, days.
+ */
+p90: number, 
+/**
+ * Share, 0 to 1.
+ */
+share: number, };
 
 /**
  * How thread and head are lubricated.
@@ -4490,6 +5224,23 @@ node: string,
 volts: number, };
 
 /**
+ * Output of an alternator of which one point is known, by the nominal curve.
+ */
+export type NominalOutput = { 
+/**
+ * Output at the rated speed, watts.
+ */
+alternatorWatts: number, 
+/**
+ * Rated speed, revolutions a minute.
+ */
+ratedRpm: number, 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, };
+
+/**
  * A fact of a bundle whose stamp stands for another value here: two devices work under one mark, as a copied database
  * does. The value that was here stays, and this one is nowhere but in the bundle.
  */
@@ -4553,6 +5304,31 @@ climate: Climate, };
  * Notes that the open bike was carried out as a bundle: the file is where the owner wanted it.
  */
 export type NoteExport = Record<symbol, never>;
+
+/**
+ * Torque by the nut factor for a share of the proof load.
+ */
+export type NutFactorTorque = { 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Property class, as 8.8.
+ */
+propertyClass: string, 
+/**
+ * Nut factor.
+ */
+nutFactor: number, 
+/**
+ * Share of the proof load, per cent.
+ */
+sharePercent: number, };
 
 /**
  * How sure the ready date is.
@@ -4746,6 +5522,27 @@ position: string,
 amperes: number, };
 
 /**
+ * A result as the handbook shows it.
+ */
+export type OutputCard = { 
+/**
+ * Name in the figures.
+ */
+name: string, 
+/**
+ * In words.
+ */
+label: string, 
+/**
+ * Symbol in the equation.
+ */
+symbol: string, 
+/**
+ * Unit.
+ */
+unit: Unit, };
+
+/**
  * One point of the alternator's output.
  */
 export type OutputPoint = { 
@@ -4757,6 +5554,27 @@ rpm: number,
  * Output, watts.
  */
 watts: number, };
+
+/**
+ * Overall ratio: crankshaft turns for one turn of the wheel.
+ */
+export type OverallRatio = { 
+/**
+ * Primary reduction.
+ */
+primaryRatio: number, 
+/**
+ * Gear ratio.
+ */
+gearRatio: number, 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, };
 
 /**
  * A wire that carries more than its list of currents allows.
@@ -4824,6 +5642,35 @@ mostMl: number,
  * Cans for the greatest loss, where the can is known.
  */
 cans?: number | null, };
+
+/**
+ * Paint and cans for an area.
+ */
+export type PaintNeeded = { 
+/**
+ * Area, square metres.
+ */
+squareMetres: number, 
+/**
+ * Coats.
+ */
+coats: number, 
+/**
+ * Solids by volume, per cent.
+ */
+solidsPercent: number, 
+/**
+ * Dry film of one coat, micrometres.
+ */
+dryMicrometres: number, 
+/**
+ * Loss, per cent.
+ */
+lossPercent: number, 
+/**
+ * Can, millilitres.
+ */
+canMl: number, };
 
 /**
  * What is painted.
@@ -4897,6 +5744,31 @@ part: Part, };
  * Where a part is.
  */
 export type PartState = "wanted" | "ordered" | "here" | "fitted";
+
+/**
+ * Power of an engine between and beside its peaks of power and torque.
+ */
+export type PeaksPower = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Peak power, kilowatts.
+ */
+peakPowerKw: number, 
+/**
+ * Engine speed of peak power, revolutions a minute.
+ */
+peakPowerRpm: number, 
+/**
+ * Peak torque, newton metres.
+ */
+peakTorqueNm: number, 
+/**
+ * Engine speed of peak torque, revolutions a minute.
+ */
+peakTorqueRpm: number, };
 
 /**
  * A photo of something on the bike.
@@ -4986,6 +5858,19 @@ amperes: number, };
  * How the rider is told.
  */
 export type PilotFitting = "betweenSides" | "oneWithDiodes" | "oneEachSide";
+
+/**
+ * Pitch diameter of a sprocket.
+ */
+export type PitchDiameter = { 
+/**
+ * Teeth.
+ */
+teeth: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, };
 
 /**
  * Where the bike stands: temperature and dryness that cures run on when no reading is at hand.
@@ -5170,6 +6055,19 @@ times: number,
 eachMl: number, };
 
 /**
+ * A volume poured with one cup.
+ */
+export type PourSplit = { 
+/**
+ * Volume, litres.
+ */
+litres: number, 
+/**
+ * Cup, millilitres.
+ */
+cupMl: number, };
+
+/**
  * One point of the engine's power curve.
  */
 export type PowerPoint = { 
@@ -5186,6 +6084,73 @@ kw: number, };
  * Where the engine's power comes from.
  */
 export type PowerSource = "points" | "peaks" | "peakPower";
+
+/**
+ * Speed at which resistance takes all of a power at the wheel.
+ */
+export type PowerSpeed = { 
+/**
+ * Power at the wheel, kilowatts.
+ */
+wheelKw: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, 
+/**
+ * Rolling coefficient.
+ */
+rollingCoefficient: number, 
+/**
+ * Drag area, square metres.
+ */
+dragAreaM2: number, 
+/**
+ * Density of the air, kilograms in a cubic metre.
+ */
+airDensity: number, 
+/**
+ * Grade, per cent.
+ */
+gradePercent: number, 
+/**
+ * Head wind, km/h.
+ */
+headWindKmh: number, };
+
+/**
+ * Preload that a torque gives, hexagon head.
+ */
+export type PreloadFromTorque = { 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Torque, newton metres.
+ */
+torqueNm: number, 
+/**
+ * Friction of thread and head.
+ */
+friction: number, };
+
+/**
+ * Oil for premix.
+ */
+export type Premix = { 
+/**
+ * Fuel, litres.
+ */
+fuelLitres: number, 
+/**
+ * Parts of fuel to one of oil.
+ */
+partsFuel: number, };
 
 /**
  * A paint job in several coats.
@@ -5575,7 +6540,7 @@ source: Source, };
 /**
  * A question.
  */
-export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "reckon" } & ReckonAsk | { "kind": "bundle" } & BareAsk;
+export type Query = { "kind": "shelf" } & BareAsk | { "kind": "setAside" } & BareAsk | { "kind": "tables" } & BareAsk | { "kind": "today" } & TodayAsk | { "kind": "plan" } & PlanAsk | { "kind": "job" } & MarkAsk | { "kind": "readyMade" } & BareAsk | { "kind": "gearing" } & GearingAsk | { "kind": "sprocketChoice" } & SprocketChoiceAsk | { "kind": "chainWear" } & ChainWearAsk | { "kind": "thrust" } & ThrustAsk | { "kind": "load" } & LoadAsk | { "kind": "brakes" } & BrakeAsk | { "kind": "tyres" } & TyreAsk | { "kind": "fasteners" } & FastenerAsk | { "kind": "filling" } & FillAsk | { "kind": "mixing" } & MixAsk | { "kind": "wire" } & WireAsk | { "kind": "lamps" } & LampsAsk | { "kind": "charging" } & ChargingAsk | { "kind": "harness" } & HarnessAsk | { "kind": "fault" } & FaultAsk | { "kind": "cure" } & CureAsk | { "kind": "process" } & ProcessAsk | { "kind": "products" } & BareAsk | { "kind": "inspection" } & InspectionAsk | { "kind": "ripple" } & RippleAsk | { "kind": "alarms" } & BareAsk | { "kind": "bike" } & BareAsk | { "kind": "history" } & HistoryAsk | { "kind": "photo" } & MarkAsk | { "kind": "evaluate" } & EvaluateAsk | { "kind": "handbook" } & BareAsk | { "kind": "bundle" } & BareAsk;
 
 /**
  * The check to do now, ready to be read out at the bench.
@@ -5786,13 +6751,21 @@ rivals: number,
 notTaken: Array<NotTaken>, };
 
 /**
- * Asks for one formula.
+ * Hours to charge a battery.
  */
-export type ReckonAsk = { 
+export type RechargeHours = { 
 /**
- * The sum.
+ * Capacity, ampere-hours.
  */
-sum: Sum, };
+batteryAh: number, 
+/**
+ * Charge, per cent.
+ */
+chargePercent: number, 
+/**
+ * Current of the charger, amperes.
+ */
+chargerAmperes: number, };
 
 /**
  * Records a brake.
@@ -5992,9 +6965,35 @@ airNewtons: number,
 totalNewtons: number, };
 
 /**
+ * State of charge of a rested 12 V battery.
+ */
+export type RestedCharge = { 
+/**
+ * Voltage after a rest of some hours, volts.
+ */
+volts: number, };
+
+/**
  * What the rider is doing, as far as the electrics care.
  */
 export type RidingState = "standing" | "day" | "lights" | "busy";
+
+/**
+ * Area of a rim.
+ */
+export type RimArea = { 
+/**
+ * Diameter on which the middle of the girth lies, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Girth across the rim, millimetres.
+ */
+girthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, };
 
 /**
  * What to try: several proposals together.
@@ -6031,6 +7030,69 @@ items: Array<ItemShift>,
 follows: Array<string>, };
 
 /**
+ * What holds a machine back at a speed.
+ */
+export type RoadResistance = { 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Machine and rider, kilograms.
+ */
+massKg: number, 
+/**
+ * Rolling coefficient.
+ */
+rollingCoefficient: number, 
+/**
+ * Drag area, square metres.
+ */
+dragAreaM2: number, 
+/**
+ * Density of the air, kilograms in a cubic metre.
+ */
+airDensity: number, 
+/**
+ * Grade, per cent.
+ */
+gradePercent: number, 
+/**
+ * Head wind, km/h.
+ */
+headWindKmh: number, };
+
+/**
+ * Road speed at an engine speed.
+ */
+export type RoadSpeed = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Overall ratio.
+ */
+overallRatio: number, 
+/**
+ * Rolling circumference, millimetres.
+ */
+circumferenceMm: number, };
+
+/**
+ * Rolling coefficient of a motorcycle tyre by pressure and speed.
+ */
+export type RollingCoefficient = { 
+/**
+ * Tyre pressure, bar.
+ */
+tyreBar: number, 
+/**
+ * Road speed, km/h, up to 165.
+ */
+roadSpeedKmh: number, };
+
+/**
  * How rolling is reckoned.
  */
 export type RollingLaw = { "kind": "constant", 
@@ -6051,6 +7113,23 @@ export type SandCoat = {
  * Mark of the paint job.
  */
 process: string, };
+
+/**
+ * Proof load and breaking load of a screw.
+ */
+export type ScrewLoads = { 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Property class, as 8.8.
+ */
+propertyClass: string, };
 
 /**
  * Where a screw sits, as far as its replacement is concerned.
@@ -6269,6 +7348,27 @@ setAside?: string | null,
 device: string, };
 
 /**
+ * Area of a shell: tank, mudguard, side panel.
+ */
+export type ShellArea = { 
+/**
+ * Length along the part, millimetres.
+ */
+lengthMm: number, 
+/**
+ * Girth across it at its widest, millimetres.
+ */
+girthMm: number, 
+/**
+ * Painted inside too.
+ */
+bothSides: boolean, 
+/**
+ * How many alike.
+ */
+count: number, };
+
+/**
  * One quantity before and after.
  */
 export type Shift = { 
@@ -6386,6 +7486,27 @@ indication: Indication, };
  * What drives the speedometer.
  */
 export type SpeedometerDrive = "gearbox" | "frontWheel" | "rearWheel";
+
+/**
+ * New speedometer reading over the old one at the same road speed.
+ */
+export type SpeedometerFactor = { 
+/**
+ * Rolling circumference before, of the wheel that the sender turns with, millimetres.
+ */
+circumferenceMm: number, 
+/**
+ * Rolling circumference after, of that wheel, millimetres.
+ */
+newCircumferenceMm: number, 
+/**
+ * Final drive ratio before; the same twice for a sender on a wheel.
+ */
+finalRatio: number, 
+/**
+ * Final drive ratio after.
+ */
+newFinalRatio: number, };
 
 /**
  * How the reading shifts against standard.
@@ -6642,6 +7763,15 @@ judgement: Judgement, };
 export type Stage = "stripDown" | "repair" | "build" | "electrics" | "prove";
 
 /**
+ * Density of the air on the standard day at a height.
+ */
+export type StandardAir = { 
+/**
+ * Height above the sea, metres.
+ */
+altitudeMetres: number, };
+
+/**
  * How a number came to be known.
  */
 export type Standing = "seen" | "secondHand" | "memory" | "computed" | "commonPractice" | "entered" | "invented";
@@ -6815,6 +7945,40 @@ reason?: string | null,
 next: boolean, };
 
 /**
+ * Deceleration from a measured stopping distance.
+ */
+export type StoppingDeceleration = { 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Stopping distance, metres.
+ */
+metres: number, 
+/**
+ * Reaction that is in it, seconds.
+ */
+reactionSeconds: number, };
+
+/**
+ * Stopping distance from deceleration.
+ */
+export type StoppingDistance = { 
+/**
+ * Speed before braking, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Deceleration, m/s².
+ */
+deceleration: number, 
+/**
+ * Reaction, seconds.
+ */
+reactionSeconds: number, };
+
+/**
  * A line to set a stop against.
  */
 export type StoppingLine = { 
@@ -6881,6 +8045,19 @@ measuredPercent?: number | null,
 lines: Array<StoppingLine>, };
 
 /**
+ * Stress area and diameters of a thread.
+ */
+export type StressArea = { 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, };
+
+/**
  * What may replace a screw there.
  */
 export type SubstituteRule = { 
@@ -6896,1031 +8073,6 @@ mayReplace: boolean,
  * The rule.
  */
 text: string, };
-
-/**
- * A sum to work out.
- */
-export type Sum = { "kind": "overallRatio", 
-/**
- * Primary reduction.
- */
-primaryRatio: number, 
-/**
- * Gear ratio.
- */
-gearRatio: number, 
-/**
- * Teeth of the gearbox sprocket.
- */
-frontTeeth: number, 
-/**
- * Teeth of the wheel sprocket.
- */
-rearTeeth: number, } | { "kind": "roadSpeed", 
-/**
- * Engine speed, revolutions a minute.
- */
-engineRpm: number, 
-/**
- * Overall ratio.
- */
-overallRatio: number, 
-/**
- * Rolling circumference, millimetres.
- */
-circumferenceMm: number, } | { "kind": "engineSpeed", 
-/**
- * Road speed, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Overall ratio.
- */
-overallRatio: number, 
-/**
- * Rolling circumference, millimetres.
- */
-circumferenceMm: number, } | { "kind": "chainLength", 
-/**
- * Teeth of the gearbox sprocket.
- */
-frontTeeth: number, 
-/**
- * Teeth of the wheel sprocket.
- */
-rearTeeth: number, 
-/**
- * Centre distance, millimetres.
- */
-centreDistanceMm: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, } | { "kind": "centreDistance", 
-/**
- * Teeth of the gearbox sprocket.
- */
-frontTeeth: number, 
-/**
- * Teeth of the wheel sprocket.
- */
-rearTeeth: number, 
-/**
- * Links.
- */
-chainLinks: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, } | { "kind": "pitchDiameter", 
-/**
- * Teeth.
- */
-teeth: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, } | { "kind": "speedometerFactor", 
-/**
- * Rolling circumference of the wheel that the sender turns with, before, millimetres.
- */
-circumferenceMm: number, 
-/**
- * The same after, millimetres.
- */
-newCircumferenceMm: number, 
-/**
- * Final drive ratio before; the same twice for a sender on a wheel.
- */
-finalRatio: number, 
-/**
- * Final drive ratio after.
- */
-newFinalRatio: number, } | { "kind": "allowedReading", 
-/**
- * True speed, km/h.
- */
-roadSpeedKmh: number, } | { "kind": "tyreSize", 
-/**
- * Size as on the sidewall.
- */
-tyre: string, } | { "kind": "batteryHours", 
-/**
- * Capacity, ampere-hours.
- */
-batteryAh: number, 
-/**
- * Hours of the rating.
- */
-ratedHours: number, 
-/**
- * Peukert exponent.
- */
-peukert: number, 
-/**
- * Current, amperes.
- */
-amperes: number, } | { "kind": "restedCharge", 
-/**
- * Voltage after a rest of some hours, volts.
- */
-volts: number, } | { "kind": "lampWatts", 
-/**
- * Watts at the test voltage.
- */
-watts: number, 
-/**
- * Test voltage, volts.
- */
-testVolts: number, 
-/**
- * Voltage at the lamp, volts.
- */
-volts: number, } | { "kind": "nominalOutput", 
-/**
- * Output at the rated speed, watts.
- */
-alternatorWatts: number, 
-/**
- * Rated speed, revolutions a minute.
- */
-ratedRpm: number, 
-/**
- * Engine speed, revolutions a minute.
- */
-engineRpm: number, } | { "kind": "hydraulicBrake", 
-/**
- * Force at the lever, newtons.
- */
-leverNewtons: number, 
-/**
- * Lever ratio.
- */
-leverRatio: number, 
-/**
- * Bore of the master cylinder, millimetres.
- */
-masterMm: number, 
-/**
- * Pistons that press on one side.
- */
-pistons: number, 
-/**
- * Diameter of one piston, millimetres.
- */
-pistonMm: number, 
-/**
- * Friction of the pads.
- */
-padFriction: number, 
-/**
- * Effective radius, millimetres.
- */
-effectiveRadiusMm: number, 
-/**
- * Radius of the wheel, millimetres.
- */
-wheelRadiusMm: number, 
-/**
- * Machine and rider, kilograms.
- */
-massKg: number, } | { "kind": "caliperPistons", 
-/**
- * Pistons in all.
- */
-pistons: number, 
-/**
- * They face each other in a fixed caliper.
- */
-opposed: boolean, } | { "kind": "leverTravel", 
-/**
- * Force at the lever, newtons.
- */
-leverNewtons: number, 
-/**
- * Lever ratio.
- */
-leverRatio: number, 
-/**
- * Bore of the master cylinder, millimetres.
- */
-masterMm: number, 
-/**
- * Pistons that press on one side.
- */
-pistons: number, 
-/**
- * Diameter of one piston, millimetres.
- */
-pistonMm: number, 
-/**
- * Running clearance of a pad, millimetres.
- */
-padClearanceMm: number, 
-/**
- * Length of the hose, millimetres.
- */
-hoseMm: number, 
-/**
- * Swelling of one metre of it at 69 bar, millilitres.
- */
-hoseSwellMlM: number, } | { "kind": "brakePair", 
-/**
- * Bore of the master cylinder, millimetres.
- */
-masterMm: number, 
-/**
- * Pistons on one side.
- */
-pistons: number, 
-/**
- * Diameter of one piston, millimetres.
- */
-pistonMm: number, 
-/**
- * Bore of the other master cylinder, millimetres.
- */
-newMasterMm: number, 
-/**
- * Pistons of the other caliper on one side.
- */
-newPistons: number, 
-/**
- * Diameter of one of them, millimetres.
- */
-newPistonMm: number, } | { "kind": "stoppingDistance", 
-/**
- * Speed before braking, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Deceleration, m/s².
- */
-deceleration: number, 
-/**
- * Reaction, seconds.
- */
-reactionSeconds: number, } | { "kind": "stoppingDeceleration", 
-/**
- * Speed before braking, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Distance, metres.
- */
-metres: number, 
-/**
- * Reaction that is in it, seconds.
- */
-reactionSeconds: number, } | { "kind": "brakeEfficiency", 
-/**
- * Per cent of the weight.
- */
-percent: number, 
-/**
- * Machine and rider, kilograms.
- */
-massKg: number, } | { "kind": "directiveStop", 
-/**
- * Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
- */
-line: string, 
-/**
- * Speed, km/h.
- */
-roadSpeedKmh: number, } | { "kind": "camLever", 
-/**
- * Angle between rod and lever at rest, degrees.
- */
-camDegrees: number, 
-/**
- * Travel of the rod, millimetres.
- */
-rodTravelMm: number, 
-/**
- * Length of the lever, millimetres.
- */
-camArmMm: number, 
-/**
- * Pull of the rod, newtons.
- */
-rodNewtons: number, } | { "kind": "drumShoes", 
-/**
- * Friction of the linings.
- */
-padFriction: number, 
-/**
- * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
- */
-pivotShare: number, } | { "kind": "brakeFluid", 
-/**
- * Grade as on the cap.
- */
-fluid: string, } | { "kind": "bleedThrough", 
-/**
- * Bore of the hose, millimetres.
- */
-hoseBoreMm: number, 
-/**
- * Length of the hose, millimetres.
- */
-hoseMm: number, 
-/**
- * Pistons of the caliper in all.
- */
-pistons: number, 
-/**
- * Diameter of one piston, millimetres.
- */
-pistonMm: number, 
-/**
- * Bore of the master cylinder, millimetres.
- */
-masterMm: number, } | { "kind": "stressArea", 
-/**
- * Nominal diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, } | { "kind": "screwLoads", 
-/**
- * Nominal diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Property class: 8.8.
- */
-propertyClass: string, } | { "kind": "tighteningTorque", 
-/**
- * Nominal diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Property class: 8.8.
- */
-propertyClass: string, 
-/**
- * Friction of thread and head.
- */
-friction: number, } | { "kind": "preloadFromTorque", 
-/**
- * Nominal diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Torque, newton metres.
- */
-torqueNm: number, 
-/**
- * Friction of thread and head.
- */
-friction: number, } | { "kind": "nutFactorTorque", 
-/**
- * Nominal diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Property class: 8.8.
- */
-propertyClass: string, 
-/**
- * Nut factor.
- */
-nutFactor: number, 
-/**
- * Share of the proof load, per cent.
- */
-sharePercent: number, } | { "kind": "threadEngagement", 
-/**
- * Load, newtons.
- */
-loadNewtons: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Outer diameter of the screw, millimetres.
- */
-diameterMm: number, 
-/**
- * Flank diameter of the nut thread, millimetres.
- */
-nutFlankMm: number, 
-/**
- * Shear strength of the tapped material, megapascals.
- */
-shearMpa: number, } | { "kind": "identifyThread", 
-/**
- * Measured outer diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Measured pitch, millimetres.
- */
-pitchMm: number, } | { "kind": "dewPoint", 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Relative humidity, per cent.
- */
-humidity: number, } | { "kind": "cureRate", 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Reference temperature, °C.
- */
-atCelsius: number, 
-/**
- * Activation temperature, kelvin.
- */
-activationKelvin: number, } | { "kind": "cureAge", 
-/**
- * First spell, hours.
- */
-hours: number, 
-/**
- * Its temperature, °C.
- */
-celsius: number, 
-/**
- * Second spell, hours.
- */
-thenHours: number, 
-/**
- * Its temperature, °C.
- */
-thenCelsius: number, 
-/**
- * Reference temperature, °C.
- */
-atCelsius: number, 
-/**
- * Activation temperature, kelvin.
- */
-activationKelvin: number, } | { "kind": "activation", 
-/**
- * Time at the one temperature, hours.
- */
-hours: number, 
-/**
- * The one temperature, °C.
- */
-celsius: number, 
-/**
- * Time at the other temperature, hours.
- */
-otherHours: number, 
-/**
- * The other temperature, °C.
- */
-otherCelsius: number, } | { "kind": "surfaceMargin", 
-/**
- * Temperature of the air, °C.
- */
-celsius: number, 
-/**
- * Relative humidity, per cent.
- */
-humidity: number, 
-/**
- * Temperature of the surface, °C.
- */
-surfaceCelsius: number, } | { "kind": "pourSplit", 
-/**
- * Volume, litres.
- */
-litres: number, 
-/**
- * Cup, millilitres.
- */
-cupMl: number, } | { "kind": "premix", 
-/**
- * Fuel, litres.
- */
-fuelLitres: number, 
-/**
- * Parts of fuel to one of oil.
- */
-partsFuel: number, } | { "kind": "twoPart", 
-/**
- * Amount ready to use, millilitres.
- */
-readyMl: number, 
-/**
- * Parts of base.
- */
-partsBase: number, 
-/**
- * Parts of hardener.
- */
-partsHardener: number, 
-/**
- * Thinner, per cent.
- */
-thinnerPercent: number, 
-/**
- * The per cent is meant of the base alone.
- */
-thinnerOfBase: boolean, } | { "kind": "thinning", 
-/**
- * Unthinned paint, millilitres.
- */
-paintMl: number, 
-/**
- * Thinner, per cent of it.
- */
-thinnerPercent: number, } | { "kind": "paintNeeded", 
-/**
- * Area, square metres.
- */
-squareMetres: number, 
-/**
- * Coats.
- */
-coats: number, 
-/**
- * Solids by volume, per cent.
- */
-solidsPercent: number, 
-/**
- * Dry film of one coat, micrometres.
- */
-dryMicrometres: number, 
-/**
- * Loss, per cent.
- */
-lossPercent: number, 
-/**
- * Can, millilitres.
- */
-canMl: number, } | { "kind": "shellArea", 
-/**
- * Length along the part, millimetres.
- */
-lengthMm: number, 
-/**
- * Girth across it at its widest, millimetres.
- */
-girthMm: number, 
-/**
- * Painted inside too.
- */
-bothSides: boolean, 
-/**
- * How many alike.
- */
-count: number, } | { "kind": "rimArea", 
-/**
- * Diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Girth across the rim, millimetres.
- */
-girthMm: number, 
-/**
- * How many alike.
- */
-count: number, } | { "kind": "tubeArea", 
-/**
- * Outer diameter, millimetres.
- */
-diameterMm: number, 
-/**
- * Length, millimetres.
- */
-lengthMm: number, 
-/**
- * How many alike.
- */
-count: number, } | { "kind": "thinnedFilm", 
-/**
- * Solids of the paint by volume, per cent.
- */
-solidsPercent: number, 
-/**
- * Thinner, per cent of the paint.
- */
-thinnerPercent: number, 
-/**
- * Dry film of one coat, micrometres.
- */
-dryMicrometres: number, } | { "kind": "tyreChange", 
-/**
- * Size as on the sidewall, before.
- */
-tyre: string, 
-/**
- * Size as on the sidewall, after.
- */
-newTyre: string, } | { "kind": "tyreRating", 
-/**
- * Size as on the sidewall, with load index and speed symbol.
- */
-tyre: string, } | { "kind": "tyreAge", 
-/**
- * Week and year on the sidewall.
- */
-dateCode: string, 
-/**
- * Day of asking, `YYYY-MM-DD`.
- */
-day: string, } | { "kind": "triangularQuantile", 
-/**
- * At best.
- */
-least: number, 
-/**
- * As a rule.
- */
-likely: number, 
-/**
- * At worst.
- */
-most: number, 
-/**
- * Share, 0 to 1.
- */
-share: number, } | { "kind": "lognormalQuantile", 
-/**
- * Median.
- */
-median: number, 
-/**
- * The 90th percentile: what nine in ten stay below.
- */
-p90: number, 
-/**
- * Share, 0 to 1.
- */
-share: number, } | { "kind": "laterOfTwo", 
-/**
- * The triangular one: at best, days.
- */
-least: number, 
-/**
- * As a rule, days.
- */
-likely: number, 
-/**
- * At worst, days.
- */
-most: number, 
-/**
- * The lognormal one: median, days.
- */
-median: number, 
-/**
- * The 90th percentile: what nine in ten stay below, days.
- */
-p90: number, 
-/**
- * Share, 0 to 1.
- */
-share: number, } | { "kind": "wantedRatio", 
-/**
- * Engine speed, revolutions a minute.
- */
-engineRpm: number, 
-/**
- * Road speed, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Primary reduction.
- */
-primaryRatio: number, 
-/**
- * Gear ratio.
- */
-gearRatio: number, 
-/**
- * Rolling circumference, millimetres.
- */
-circumferenceMm: number, } | { "kind": "hunting", 
-/**
- * Teeth.
- */
-teeth: number, 
-/**
- * Links.
- */
-chainLinks: number, } | { "kind": "chainDimensions", 
-/**
- * Size as written on the chain.
- */
-chainSize: string, } | { "kind": "chainOnSprocket", 
-/**
- * Size of the chain.
- */
-chainSize: string, 
-/**
- * Size that the sprocket is cut for.
- */
-sprocketSize: string, } | { "kind": "chainElongation", 
-/**
- * Length, millimetres.
- */
-measuredMm: number, 
-/**
- * Pitches that it goes over.
- */
-pitches: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, } | { "kind": "wornLength", 
-/**
- * Pitches.
- */
-pitches: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Elongation, per cent.
- */
-elongationPercent: number, } | { "kind": "wornCentreDistance", 
-/**
- * Teeth of the gearbox sprocket.
- */
-frontTeeth: number, 
-/**
- * Teeth of the wheel sprocket.
- */
-rearTeeth: number, 
-/**
- * Links.
- */
-chainLinks: number, 
-/**
- * Pitch, millimetres.
- */
-pitchMm: number, 
-/**
- * Elongation, per cent.
- */
-elongationPercent: number, } | { "kind": "correctorRatio", 
-/**
- * Reading over true speed.
- */
-readingFactor: number, } | { "kind": "gearDrop", 
-/**
- * Engine speed, revolutions a minute.
- */
-engineRpm: number, 
-/**
- * Ratio of the gear.
- */
-gearRatio: number, 
-/**
- * Ratio of the next one.
- */
-nextGearRatio: number, } | { "kind": "standardAir", 
-/**
- * Height above the sea, metres.
- */
-altitudeMetres: number, } | { "kind": "rollingCoefficient", 
-/**
- * Tyre pressure, bar.
- */
-tyreBar: number, 
-/**
- * Road speed, km/h, up to 165.
- */
-roadSpeedKmh: number, } | { "kind": "roadLoad", 
-/**
- * Road speed, km/h.
- */
-roadSpeedKmh: number, 
-/**
- * Machine and rider, kilograms.
- */
-massKg: number, 
-/**
- * Rolling coefficient.
- */
-rollingCoefficient: number, 
-/**
- * Drag area, square metres.
- */
-dragAreaM2: number, 
-/**
- * Density of the air, kilograms in a cubic metre.
- */
-airDensity: number, 
-/**
- * Grade, per cent.
- */
-gradePercent: number, 
-/**
- * Head wind, km/h.
- */
-headWindKmh: number, } | { "kind": "powerSpeed", 
-/**
- * Power at the wheel, kilowatts.
- */
-wheelKw: number, 
-/**
- * Machine and rider, kilograms.
- */
-massKg: number, 
-/**
- * Rolling coefficient.
- */
-rollingCoefficient: number, 
-/**
- * Drag area, square metres.
- */
-dragAreaM2: number, 
-/**
- * Density of the air, kilograms in a cubic metre.
- */
-airDensity: number, 
-/**
- * Grade, per cent.
- */
-gradePercent: number, 
-/**
- * Head wind, km/h.
- */
-headWindKmh: number, } | { "kind": "thrust", 
-/**
- * Torque at the crankshaft, newton metres.
- */
-crankNm: number, 
-/**
- * Overall ratio.
- */
-overallRatio: number, 
-/**
- * Share of the power that reaches the wheel.
- */
-driveEfficiency: number, 
-/**
- * Radius of the wheel, millimetres.
- */
-wheelRadiusMm: number, } | { "kind": "cubicPower", 
-/**
- * Engine speed, revolutions a minute.
- */
-engineRpm: number, 
-/**
- * Peak power, kilowatts.
- */
-peakPowerKw: number, 
-/**
- * Engine speed of peak power, revolutions a minute.
- */
-peakPowerRpm: number, } | { "kind": "peaksPower", 
-/**
- * Engine speed, revolutions a minute.
- */
-engineRpm: number, 
-/**
- * Peak power, kilowatts.
- */
-peakPowerKw: number, 
-/**
- * Engine speed of peak power, revolutions a minute.
- */
-peakPowerRpm: number, 
-/**
- * Peak torque, newton metres.
- */
-peakTorqueNm: number, 
-/**
- * Engine speed of peak torque, revolutions a minute.
- */
-peakTorqueRpm: number, } | { "kind": "lampLight", 
-/**
- * Light at the test voltage, lumens.
- */
-lumens: number, 
-/**
- * Test voltage, volts.
- */
-testVolts: number, 
-/**
- * Voltage, volts.
- */
-volts: number, } | { "kind": "thermalFlasher", 
-/**
- * Load over rated load, per cent.
- */
-loadPercent: number, 
-/**
- * Closing over opening temperature rise of its contacts.
- */
-contacts: number, 
-/**
- * Flashes a minute at the rated load.
- */
-flashesMinute: number, } | { "kind": "flashCount", 
-/**
- * Flashes.
- */
-flashes: number, 
-/**
- * Seconds.
- */
-seconds: number, } | { "kind": "loadResistor", 
-/**
- * Voltage, volts.
- */
-volts: number, 
-/**
- * Watts of the old lamp at that voltage.
- */
-oldWatts: number, 
-/**
- * Watts of the new lamp at that voltage.
- */
-newWatts: number, } | { "kind": "gravityCharge", 
-/**
- * Specific gravity.
- */
-gravity: number, 
-/**
- * Temperature of the acid, °C.
- */
-celsius: number, } | { "kind": "daysToFlat", 
-/**
- * Capacity, ampere-hours.
- */
-batteryAh: number, 
-/**
- * Charge, per cent.
- */
-chargePercent: number, 
-/**
- * Drain, milliamperes.
- */
-drainMilliamperes: number, } | { "kind": "rechargeHours", 
-/**
- * Capacity, ampere-hours.
- */
-batteryAh: number, 
-/**
- * Charge, per cent.
- */
-chargePercent: number, 
-/**
- * Current of the charger, amperes.
- */
-chargerAmperes: number, } | { "kind": "wireDrop", 
-/**
- * Section, mm².
- */
-sectionMm2: number, 
-/**
- * How the conductor is made: ideal, solid, flexible or tinned.
- */
-conductor: string, 
-/**
- * Temperature, °C.
- */
-celsius: number, 
-/**
- * Current, amperes.
- */
-amperes: number, 
-/**
- * Length out, metres.
- */
-outMetres: number, 
-/**
- * Length back, metres.
- */
-backMetres: number, } | { "kind": "wireGauge", 
-/**
- * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
- */
-gauge: number, };
 
 /**
  * Battery and alternator.
@@ -8045,6 +8197,23 @@ lengthMm: number,
  * How many alike.
  */
 count: number, };
+
+/**
+ * How far a surface is above the dew point of the air.
+ */
+export type SurfaceMargin = { 
+/**
+ * Temperature of the air, °C.
+ */
+celsius: number, 
+/**
+ * Relative humidity, per cent.
+ */
+humidity: number, 
+/**
+ * Temperature of the surface, °C.
+ */
+surfaceCelsius: number, };
 
 /**
  * Something with positions: a switch, a brake lever, or the state of the engine.
@@ -8193,6 +8362,78 @@ caution?: string | null, };
 export type TestVerdict = "good" | "low" | "high" | "unknown";
 
 /**
+ * Flashes a minute of a thermal flasher.
+ */
+export type ThermalFlasher = { 
+/**
+ * Load over rated load, per cent.
+ */
+loadPercent: number, 
+/**
+ * Closing over opening temperature rise of its contacts.
+ */
+contacts: number, 
+/**
+ * Flashes a minute at the rated load.
+ */
+flashesMinute: number, };
+
+/**
+ * Solids and wet film of thinned paint.
+ */
+export type ThinnedFilm = { 
+/**
+ * Solids of the paint by volume, per cent.
+ */
+solidsPercent: number, 
+/**
+ * Thinner, per cent of the paint.
+ */
+thinnerPercent: number, 
+/**
+ * Dry film of one coat, micrometres.
+ */
+dryMicrometres: number, };
+
+/**
+ * Thinner into a one-part paint.
+ */
+export type Thinning = { 
+/**
+ * Paint, unthinned, millilitres.
+ */
+paintMl: number, 
+/**
+ * Thinner, per cent of it.
+ */
+thinnerPercent: number, };
+
+/**
+ * Thread engaged so that the screw breaks before the tapped thread strips.
+ */
+export type ThreadEngagement = { 
+/**
+ * Load of the screw, newtons.
+ */
+loadNewtons: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Outer diameter of the screw, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Flank diameter of the nut thread, millimetres.
+ */
+nutFlankMm: number, 
+/**
+ * Shear strength of the tapped material, megapascals.
+ */
+shearMpa: number, };
+
+/**
  * Family of a thread.
  */
 export type ThreadFamily = "metricCoarse" | "metricFine" | "oldJis" | "unc" | "unf" | "whitworth" | "bsf" | "cycle";
@@ -8322,6 +8563,27 @@ celsius?: number | null,
  * Speeds to cruise at, km/h; empty: 50, 70, 90 and 110.
  */
 cruiseKmh: Array<number>, };
+
+/**
+ * Thrust at the tyre.
+ */
+export type ThrustAtTyre = { 
+/**
+ * Torque at the crankshaft, newton metres.
+ */
+crankNm: number, 
+/**
+ * Overall ratio.
+ */
+overallRatio: number, 
+/**
+ * Share of the power that reaches the wheel.
+ */
+driveEfficiency: number, 
+/**
+ * Radius of the wheel, millimetres.
+ */
+wheelRadiusMm: number, };
 
 /**
  * The page on thrust and top speed.
@@ -8517,6 +8779,27 @@ id: string,
 tightening: Tightening, };
 
 /**
+ * Preload and torque of a screw at 90 % of its yield, hexagon head.
+ */
+export type TighteningTorque = { 
+/**
+ * Nominal diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Property class, as 8.8.
+ */
+propertyClass: string, 
+/**
+ * Friction of thread and head.
+ */
+friction: number, };
+
+/**
  * A part to order.
  */
 export type ToOrder = { 
@@ -8680,6 +8963,27 @@ preloadNewtons: number,
 torqueNm: number, };
 
 /**
+ * What a triangular spread stays below.
+ */
+export type TriangularQuantile = { 
+/**
+ * At best, days.
+ */
+least: number, 
+/**
+ * As a rule, days.
+ */
+likely: number, 
+/**
+ * At worst, days.
+ */
+most: number, 
+/**
+ * Share, 0 to 1.
+ */
+share: number, };
+
+/**
  * What is wrong.
  */
 export type Trouble = { "kind": "wiring", 
@@ -8713,6 +9017,23 @@ name: string, };
  * Whether the tyre runs with a tube.
  */
 export type Tube = "tubeType" | "tubeless";
+
+/**
+ * Area of a tube or rod without its ends.
+ */
+export type TubeArea = { 
+/**
+ * Outer diameter, millimetres.
+ */
+diameterMm: number, 
+/**
+ * Length, millimetres.
+ */
+lengthMm: number, 
+/**
+ * How many alike.
+ */
+count: number, };
 
 /**
  * A two-part product.
@@ -8754,6 +9075,44 @@ hardenerDensity?: number | null,
  * Density of the thinner, g/mL.
  */
 thinnerDensity?: number | null, };
+
+/**
+ * Base, hardener and thinner of an amount ready to use.
+ */
+export type TwoPartMix = { 
+/**
+ * Amount ready to use, millilitres.
+ */
+readyMl: number, 
+/**
+ * Parts of base.
+ */
+partsBase: number, 
+/**
+ * Parts of hardener.
+ */
+partsHardener: number, 
+/**
+ * Thinner, per cent.
+ */
+thinnerPercent: number, 
+/**
+ * The per cent is meant of the base alone.
+ */
+thinnerOfBase: boolean, };
+
+/**
+ * One tyre against another: height of the axle, turns, speedometer.
+ */
+export type TyreAgainst = { 
+/**
+ * Size as on the sidewall, before.
+ */
+tyre: string, 
+/**
+ * Size as on the sidewall, after.
+ */
+newTyre: string, };
 
 /**
  * The age of a tyre.
@@ -8913,6 +9272,15 @@ why: string,
 source: Source, };
 
 /**
+ * Outer diameter and rolling circumference from a sidewall.
+ */
+export type TyreDiameter = { 
+/**
+ * Size as on the sidewall.
+ */
+tyre: string, };
+
+/**
  * Another code that stands near an open one.
  */
 export type TyreEquivalent = { 
@@ -8928,6 +9296,15 @@ outerDiameterMm: number,
  * Who says so.
  */
 source: Source, };
+
+/**
+ * What a tyre may carry, and how fast.
+ */
+export type TyreRating = { 
+/**
+ * Size as on the sidewall, with load index and speed symbol.
+ */
+tyre: string, };
 
 /**
  * A sidewall, read.
@@ -9164,6 +9541,31 @@ product?: string | null,
 atMostHours?: number | null, };
 
 /**
+ * Final drive ratio that gives a road speed at an engine speed.
+ */
+export type WantedRatio = { 
+/**
+ * Engine speed, revolutions a minute.
+ */
+engineRpm: number, 
+/**
+ * Road speed, km/h.
+ */
+roadSpeedKmh: number, 
+/**
+ * Primary reduction.
+ */
+primaryRatio: number, 
+/**
+ * Gear ratio.
+ */
+gearRatio: number, 
+/**
+ * Rolling circumference, millimetres.
+ */
+circumferenceMm: number, };
+
+/**
  * Volts lost on the way to and from a part that takes current.
  */
 export type WayDrop = { 
@@ -9340,6 +9742,44 @@ fuseAmperes?: number | null,
 fuseColour?: string | null, };
 
 /**
+ * Resistance of a metre of wire and what it loses.
+ */
+export type WireDrop = { 
+/**
+ * Section, mm².
+ */
+sectionMm2: number, 
+/**
+ * How the conductor is made.
+ */
+conductor: string, 
+/**
+ * Temperature of the wire, °C.
+ */
+celsius: number, 
+/**
+ * Current, amperes.
+ */
+amperes: number, 
+/**
+ * Length out, metres.
+ */
+outMetres: number, 
+/**
+ * Length back, metres.
+ */
+backMetres: number, };
+
+/**
+ * Diameter and section of a wire of the American gauge.
+ */
+export type WireGauge = { 
+/**
+ * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+ */
+gauge: number, };
+
+/**
  * The page of wire and fuse.
  */
 export type WireSheet = { 
@@ -9438,6 +9878,48 @@ sources: Array<Source>,
 range: string, };
 
 /**
+ * Centre distance that a worn chain gives.
+ */
+export type WornCentreDistance = { 
+/**
+ * Teeth of the gearbox sprocket.
+ */
+frontTeeth: number, 
+/**
+ * Teeth of the wheel sprocket.
+ */
+rearTeeth: number, 
+/**
+ * Links.
+ */
+chainLinks: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Elongation, per cent.
+ */
+elongationPercent: number, };
+
+/**
+ * Length of a worn chain over some pitches.
+ */
+export type WornLength = { 
+/**
+ * Pitches.
+ */
+pitches: number, 
+/**
+ * Pitch, millimetres.
+ */
+pitchMm: number, 
+/**
+ * Elongation, per cent.
+ */
+elongationPercent: number, };
+
+/**
  * Where the axle stands with a worn chain.
  */
 export type WornPosition = { 
@@ -9521,7 +10003,8 @@ export interface QueryMap {
   bike: BikeSheet;
   history: HistorySheet;
   photo: PhotoSheet;
-  reckon: Figures;
+  evaluate: Figures;
+  handbook: HandbookSheet;
   bundle: BundleSheet;
 }
 

@@ -6,8 +6,9 @@ mod formulas;
 mod page;
 
 pub use formulas::{
-    Pour, ThinnerOf, TwoPart, cans, in_words, paint_needed, premix_oil, split_pours, spreading_rate, thinned_solids,
-    thinner_to_add, two_part, volume_of_weight, wet_film,
+    PaintNeeded, Pour, PourSplit, Premix, ThinnedFilm, ThinnerOf, Thinning, TwoPart, TwoPartMix, cans, in_words,
+    paint_needed, premix_oil, split_pours, spreading_rate, thinned_solids, thinner_to_add, two_part, volume_of_weight,
+    wet_film,
 };
 pub use page::{
     CoverAsk, CoverNeed, FillAsk, FillChoice, FillSheet, Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk,

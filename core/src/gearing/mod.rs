@@ -15,25 +15,28 @@ mod thrust;
 
 pub use choice::{
     AdjusterSpan, Hunting, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair, TeethLimits,
-    sprocket_choice_sheet, wanted_ratio,
+    sprocket_choice_sheet,
 };
 pub use formulas::{
-    ChainDimensions, centre_distance, chain_dimensions, chain_length, chain_size_named, chain_size_source,
-    common_divisor, engine_speed, engine_speed_change, final_ratio, next_even, overall_ratio, pitch, pitch_diameter,
-    road_speed, turns_until_same_link, worn_centre_distance,
+    CentreDistance, ChainDimensions, ChainElongation, ChainLength, ChainSizeDimensions, EngineSpeed, EngineSpeedDrop,
+    HuntingTooth, OverallRatio, PitchDiameter, RoadSpeed, WantedRatio, WornCentreDistance, WornLength, centre_distance,
+    chain_dimensions, chain_length, chain_size_named, chain_size_source, common_divisor, drop_to, elongation,
+    engine_speed, engine_speed_change, final_ratio, next_even, overall_ratio, pitch, pitch_diameter, road_speed,
+    turns_until_same_link, wanted_ratio, worn_centre_distance, worn_length,
 };
 pub use judge::{
-    ChainFit, CorrectedReading, Corrector, ELONGATION_READING, GearLine, GearTrain, MOST_SHIFT_PERCENT, Mesh,
-    SpeedometerShift, TEST_SPEEDS_KMH, TightSpot, WearLimit, WearRule, WornPosition, allowed_reading,
-    chain_on_sprocket, corrector_band, corrector_to_true, elongation, large_sprocket_limit, links_for, reading_factor,
-    same_size, simplest_pair, speedometer_factor, speedometer_shift, speedometer_source, worn_length,
+    AllowedReading, ChainFit, ChainOnSprocket, CorrectedReading, Corrector, CorrectorRatio, ELONGATION_READING,
+    GearLine, GearTrain, MOST_SHIFT_PERCENT, Mesh, SpeedometerFactor, SpeedometerShift, TEST_SPEEDS_KMH, TightSpot,
+    WearLimit, WearRule, WornPosition, allowed_reading, chain_on_sprocket, corrector_band, corrector_to_true,
+    large_sprocket_limit, links_for, reading_factor, same_size, simplest_pair, speedometer_factor, speedometer_shift,
+    speedometer_source,
 };
 pub use page::{ChainWearAsk, ChainWearSheet, GearingAsk, GearingSheet, WearMark, chain_wear_sheet, gearing_sheet};
 pub use thrust::{
-    Cruise, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy, PowerSource,
-    Resistance, RoadLoad, RollingLaw, ThrustAsk, ThrustSheet, TopSpeed, air_density, air_resistance, cubic_law,
-    drop_to, peaks_agree, power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust,
-    thrust_sheet, torque_of,
+    Cruise, CubicPower, CurvePoint, FORMULA_TOP_KMH, GearCurve, GearDrop, GearingMatch, GearingVerdict, HeldBy,
+    PeaksPower, PowerSource, PowerSpeed, Resistance, RoadLoad, RoadResistance, RollingCoefficient, RollingLaw,
+    StandardAir, ThrustAsk, ThrustAtTyre, ThrustSheet, TopSpeed, air_density, air_resistance, cubic_law, peaks_agree,
+    power_between_peaks, power_limited_speed, rolling_coefficient, slope_force, thrust, thrust_sheet, torque_of,
 };
 
 pub use derived::{derive_gearing, derived_top_speed};

@@ -17,7 +17,8 @@ pub(crate) mod tests;
 pub use explain::PlanRow;
 pub use hours::{WorkSpan, air_words};
 pub use outlook::{
-    Holder, HolderKind, Odds, OddsPoint, Spread, ToOrder, latest_of, lognormal_quantile, triangular_quantile,
+    Holder, HolderKind, LaterOfTwo, LognormalQuantile, Odds, OddsPoint, Spread, ToOrder, TriangularQuantile, latest_of,
+    lognormal_quantile, triangular_quantile,
 };
 pub use page::{DayMark, Offer, PlanAsk, PlanSheet, Supposed, Supposition, plan_sheet};
 pub use search::{PreviousOrder, rcpsp};

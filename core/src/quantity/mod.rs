@@ -1,11 +1,19 @@
 //! What the program says about a bike, and why one may believe it: findings, derived quantities, workings and sources.
 
 mod derived;
+mod figure;
 mod finding;
+mod formula;
+mod input;
 mod source;
 mod working;
 
 pub use derived::{Derived, Judgement, Quantity};
+pub use figure::{Figure, Figures};
 pub use finding::{Finding, Weight};
+pub use formula::{Area, FormulaCard, OutputCard};
+pub(crate) use formula::{Evaluate, formula};
+pub use input::{Accepts, InputCard};
+pub(crate) use input::{Given, Input, camel, within};
 pub use source::{Source, Standing};
 pub use working::{WorkLine, Working};

@@ -21,8 +21,8 @@ pub use answer::{AnswerWord, ItemAnswer};
 pub use circuit::{Component, ElementChange, OutputAt};
 pub use fault_search::{Evidence, FaultClosing, FaultSearch, Trouble};
 pub use paint::{
-    Climate, Coat, CureState, Layer, PaintedPart, Process, ProcessStep, Product, ProductKind, PutOn, Stay, StayPlace,
-    Surface, activation, area_of, rim_area, shell_area, tube_area, went_on,
+    Climate, Coat, CureState, Layer, PaintedPart, Process, ProcessStep, Product, ProductKind, PutOn, RimArea,
+    ShellArea, Stay, StayPlace, Surface, TubeArea, activation, area_of, rim_area, shell_area, tube_area, went_on,
 };
 pub(crate) use paint::{IN_THE_HOUSE, from_two, laid};
 pub(crate) use sidewall::{AlphaLetter, FIELD, is_low_section};

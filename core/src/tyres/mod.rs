@@ -9,6 +9,7 @@ mod checks;
 mod compare;
 mod derived;
 mod findings;
+mod formulas;
 mod page;
 mod reading;
 #[cfg(test)]
@@ -21,5 +22,6 @@ pub use page::{TyreAsk, TyreSheet, tyre_sheet};
 pub use age::{LOOK_YEARLY_YEARS, REPLACE_YEARS, TyreAge, TyreWeek, age_source, tyre_age};
 pub use compare::{TyreChange, compare_tyres, ride_height_change, turns_per_km};
 pub use derived::derive_tyres;
+pub use formulas::{AgeOfTyre, TyreAgainst, TyreDiameter, TyreRating};
 pub use reading::{TyreEquivalent, TyreReading, tyre_reading};
 pub use wheel::{Rolling, rolling_circumference, rolling_pair, tyre_source};

@@ -19,7 +19,7 @@ const FLOORS: [&[&str]; 7] = [
     &["gearing", "tyres", "brakes", "electrical", "harness", "fasteners", "fluids", "coating"],
     &["derive", "ripple", "inspection", "faults", "plan"],
     &["events", "today"],
-    &["reckon"],
+    &["handbook"],
 ];
 
 /// Circles of files inside one room that are kept, with the reason.

@@ -70,7 +70,8 @@ fn asks() -> Vec<Value> {
         json!({ "kind": "alarms" }),
         json!({ "kind": "bike" }),
         json!({ "kind": "photo", "id": "attachPhoto" }),
-        json!({ "kind": "reckon", "sum": overall }),
+        json!({ "kind": "evaluate", "formula": overall }),
+        json!({ "kind": "handbook" }),
         json!({ "kind": "bundle" }),
     ];
     for circuit in ["lighting", "indicators-one-pilot", "charging"] {

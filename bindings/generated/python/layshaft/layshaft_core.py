@@ -572,6 +572,57 @@ class _UniffiFfiConverterFloat64(_UniffiConverterPrimitiveFloat):
     def write(value, buf):
         buf.write_double(value)
 
+@dataclass
+class Activation:
+    """
+    Activation temperature from two times of one sheet at two temperatures.
+"""
+    def __init__(self, *, hours:float, celsius:float, other_hours:float, other_celsius:float):
+        self.hours = hours
+        self.celsius = celsius
+        self.other_hours = other_hours
+        self.other_celsius = other_celsius
+        
+        
+
+    
+    def __str__(self):
+        return "Activation(hours={}, celsius={}, other_hours={}, other_celsius={})".format(self.hours, self.celsius, self.other_hours, self.other_celsius)
+    def __eq__(self, other):
+        if self.hours != other.hours:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        if self.other_hours != other.other_hours:
+            return False
+        if self.other_celsius != other.other_celsius:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeActivation(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Activation(
+            hours=_UniffiFfiConverterFloat64.read(buf),
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            other_hours=_UniffiFfiConverterFloat64.read(buf),
+            other_celsius=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.hours)
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.other_hours)
+        _UniffiFfiConverterFloat64.check_lower(value.other_celsius)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.hours, buf)
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.other_hours, buf)
+        _UniffiFfiConverterFloat64.write(value.other_celsius, buf)
+
 class _UniffiFfiConverterOptionalFloat64(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -642,6 +693,77 @@ class _UniffiFfiConverterTypeAdjusterSpan(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.to_mm, buf)
         _UniffiFfiConverterFloat64.write(value.present_mm, buf)
 
+class _UniffiFfiConverterString:
+    @staticmethod
+    def check_lower(value):
+        if not isinstance(value, str):
+            raise TypeError("argument must be str, not {}".format(type(value).__name__))
+        return value
+
+    @staticmethod
+    def read(buf):
+        size = buf.read_i32()
+        if size < 0:
+            raise InternalError("Unexpected negative string length")
+        utf8_bytes = buf.read(size)
+        return utf8_bytes.decode("utf-8")
+
+    @staticmethod
+    def write(value, buf):
+        utf8_bytes = value.encode("utf-8")
+        buf.write_i32(len(utf8_bytes))
+        buf.write(utf8_bytes)
+
+    @staticmethod
+    def lift(buf):
+        with buf.consume_with_stream() as stream:
+            return stream.read(stream.remaining()).decode("utf-8")
+
+    @staticmethod
+    def lower(value):
+        with _UniffiRustBuffer.alloc_with_builder() as builder:
+            builder.write(value.encode("utf-8"))
+            return builder.finalize()
+
+@dataclass
+class AgeOfTyre:
+    """
+    Age of a tyre from its date code.
+"""
+    def __init__(self, *, date_code:str, day:str):
+        self.date_code = date_code
+        self.day = day
+        
+        
+
+    
+    def __str__(self):
+        return "AgeOfTyre(date_code={}, day={})".format(self.date_code, self.day)
+    def __eq__(self, other):
+        if self.date_code != other.date_code:
+            return False
+        if self.day != other.day:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAgeOfTyre(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AgeOfTyre(
+            date_code=_UniffiFfiConverterString.read(buf),
+            day=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.date_code)
+        _UniffiFfiConverterString.check_lower(value.day)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.date_code, buf)
+        _UniffiFfiConverterString.write(value.day, buf)
+
 @dataclass
 class Air:
     """
@@ -686,38 +808,6 @@ class _UniffiFfiConverterTypeAir(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.lowest_celsius, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.highest_celsius, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.highest_humidity, buf)
-
-class _UniffiFfiConverterString:
-    @staticmethod
-    def check_lower(value):
-        if not isinstance(value, str):
-            raise TypeError("argument must be str, not {}".format(type(value).__name__))
-        return value
-
-    @staticmethod
-    def read(buf):
-        size = buf.read_i32()
-        if size < 0:
-            raise InternalError("Unexpected negative string length")
-        utf8_bytes = buf.read(size)
-        return utf8_bytes.decode("utf-8")
-
-    @staticmethod
-    def write(value, buf):
-        utf8_bytes = value.encode("utf-8")
-        buf.write_i32(len(utf8_bytes))
-        buf.write(utf8_bytes)
-
-    @staticmethod
-    def lift(buf):
-        with buf.consume_with_stream() as stream:
-            return stream.read(stream.remaining()).decode("utf-8")
-
-    @staticmethod
-    def lower(value):
-        with _UniffiRustBuffer.alloc_with_builder() as builder:
-            builder.write(value.encode("utf-8"))
-            return builder.finalize()
 
 class _UniffiFfiConverterInt64(_UniffiConverterPrimitiveInt):
     CLASS_NAME = "i64"
@@ -970,6 +1060,39 @@ class _UniffiFfiConverterTypeAlarmsSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.text, buf)
         _UniffiFfiConverterSequenceTypeDue.write(value.alarms, buf)
 
+@dataclass
+class AllowedReading:
+    """
+    What type approval allows a speedometer to show.
+"""
+    def __init__(self, *, road_speed_kmh:float):
+        self.road_speed_kmh = road_speed_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "AllowedReading(road_speed_kmh={})".format(self.road_speed_kmh)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeAllowedReading(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return AllowedReading(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+
 class _UniffiFfiConverterBoolean:
     @classmethod
     def check_lower(cls, value):
@@ -1163,6 +1286,57 @@ class _UniffiFfiConverterTypeBalance(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.at_idle_amperes, buf)
         _UniffiFfiConverterFloat64.write(value.at_speed_amperes, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.from_rpm, buf)
+
+@dataclass
+class BatteryHours:
+    """
+    Hours until a full battery is flat at a steady current, after Peukert.
+"""
+    def __init__(self, *, battery_ah:float, rated_hours:float, peukert:float, amperes:float):
+        self.battery_ah = battery_ah
+        self.rated_hours = rated_hours
+        self.peukert = peukert
+        self.amperes = amperes
+        
+        
+
+    
+    def __str__(self):
+        return "BatteryHours(battery_ah={}, rated_hours={}, peukert={}, amperes={})".format(self.battery_ah, self.rated_hours, self.peukert, self.amperes)
+    def __eq__(self, other):
+        if self.battery_ah != other.battery_ah:
+            return False
+        if self.rated_hours != other.rated_hours:
+            return False
+        if self.peukert != other.peukert:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBatteryHours(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BatteryHours(
+            battery_ah=_UniffiFfiConverterFloat64.read(buf),
+            rated_hours=_UniffiFfiConverterFloat64.read(buf),
+            peukert=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+        _UniffiFfiConverterFloat64.check_lower(value.rated_hours)
+        _UniffiFfiConverterFloat64.check_lower(value.peukert)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+        _UniffiFfiConverterFloat64.write(value.rated_hours, buf)
+        _UniffiFfiConverterFloat64.write(value.peukert, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
 
 @dataclass
 class Belief:
@@ -1660,6 +1834,63 @@ class _UniffiFfiConverterTypeBleedStep(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.text, buf)
         _UniffiFfiConverterOptionalString.write(value.caution, buf)
+
+@dataclass
+class BleedThrough:
+    """
+    Fluid that must pass when a brake is bled.
+"""
+    def __init__(self, *, hose_bore_mm:float, hose_mm:float, pistons:int, piston_mm:float, master_mm:float):
+        self.hose_bore_mm = hose_bore_mm
+        self.hose_mm = hose_mm
+        self.pistons = pistons
+        self.piston_mm = piston_mm
+        self.master_mm = master_mm
+        
+        
+
+    
+    def __str__(self):
+        return "BleedThrough(hose_bore_mm={}, hose_mm={}, pistons={}, piston_mm={}, master_mm={})".format(self.hose_bore_mm, self.hose_mm, self.pistons, self.piston_mm, self.master_mm)
+    def __eq__(self, other):
+        if self.hose_bore_mm != other.hose_bore_mm:
+            return False
+        if self.hose_mm != other.hose_mm:
+            return False
+        if self.pistons != other.pistons:
+            return False
+        if self.piston_mm != other.piston_mm:
+            return False
+        if self.master_mm != other.master_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBleedThrough(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BleedThrough(
+            hose_bore_mm=_UniffiFfiConverterFloat64.read(buf),
+            hose_mm=_UniffiFfiConverterFloat64.read(buf),
+            pistons=_UniffiFfiConverterUInt32.read(buf),
+            piston_mm=_UniffiFfiConverterFloat64.read(buf),
+            master_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.hose_bore_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.hose_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pistons)
+        _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.hose_bore_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pistons, buf)
+        _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.master_mm, buf)
 
 @dataclass
 class BleedVolume:
@@ -3173,6 +3404,78 @@ class _UniffiFfiConverterTypeBrakeChange(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.taken, buf)
 
 @dataclass
+class BrakeEfficiency:
+    """
+    Force and deceleration that a brake efficiency means.
+"""
+    def __init__(self, *, percent:float, mass_kg:float):
+        self.percent = percent
+        self.mass_kg = mass_kg
+        
+        
+
+    
+    def __str__(self):
+        return "BrakeEfficiency(percent={}, mass_kg={})".format(self.percent, self.mass_kg)
+    def __eq__(self, other):
+        if self.percent != other.percent:
+            return False
+        if self.mass_kg != other.mass_kg:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakeEfficiency(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakeEfficiency(
+            percent=_UniffiFfiConverterFloat64.read(buf),
+            mass_kg=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.percent)
+        _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.percent, buf)
+        _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+
+@dataclass
+class BrakeFluidBoiling:
+    """
+    Least boiling points of a brake fluid.
+"""
+    def __init__(self, *, fluid:str):
+        self.fluid = fluid
+        
+        
+
+    
+    def __str__(self):
+        return "BrakeFluidBoiling(fluid={})".format(self.fluid)
+    def __eq__(self, other):
+        if self.fluid != other.fluid:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakeFluidBoiling(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakeFluidBoiling(
+            fluid=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.fluid)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.fluid, buf)
+
+@dataclass
 class BrakeLine:
     """
     A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
@@ -3331,6 +3634,69 @@ class _UniffiFfiConverterTypeBrakeLine(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.master_travel_mm, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.lever_travel_mm, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.hose_travel_mm, buf)
+
+@dataclass
+class BrakePair:
+    """
+    Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+"""
+    def __init__(self, *, master_mm:float, pistons:int, piston_mm:float, new_master_mm:float, new_pistons:int, new_piston_mm:float):
+        self.master_mm = master_mm
+        self.pistons = pistons
+        self.piston_mm = piston_mm
+        self.new_master_mm = new_master_mm
+        self.new_pistons = new_pistons
+        self.new_piston_mm = new_piston_mm
+        
+        
+
+    
+    def __str__(self):
+        return "BrakePair(master_mm={}, pistons={}, piston_mm={}, new_master_mm={}, new_pistons={}, new_piston_mm={})".format(self.master_mm, self.pistons, self.piston_mm, self.new_master_mm, self.new_pistons, self.new_piston_mm)
+    def __eq__(self, other):
+        if self.master_mm != other.master_mm:
+            return False
+        if self.pistons != other.pistons:
+            return False
+        if self.piston_mm != other.piston_mm:
+            return False
+        if self.new_master_mm != other.new_master_mm:
+            return False
+        if self.new_pistons != other.new_pistons:
+            return False
+        if self.new_piston_mm != other.new_piston_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeBrakePair(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return BrakePair(
+            master_mm=_UniffiFfiConverterFloat64.read(buf),
+            pistons=_UniffiFfiConverterUInt32.read(buf),
+            piston_mm=_UniffiFfiConverterFloat64.read(buf),
+            new_master_mm=_UniffiFfiConverterFloat64.read(buf),
+            new_pistons=_UniffiFfiConverterUInt32.read(buf),
+            new_piston_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pistons)
+        _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.new_master_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.new_pistons)
+        _UniffiFfiConverterFloat64.check_lower(value.new_piston_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pistons, buf)
+        _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.new_master_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.new_pistons, buf)
+        _UniffiFfiConverterFloat64.write(value.new_piston_mm, buf)
 
 class _UniffiFfiConverterOptionalTypeBrakeLine(_UniffiConverterRustBuffer):
     @classmethod
@@ -4489,6 +4855,192 @@ class _UniffiFfiConverterTypeBrakeSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+@dataclass
+class CaliperPistons:
+    """
+    Pistons of a caliper that press on one side.
+"""
+    def __init__(self, *, pistons:int, opposed:bool):
+        self.pistons = pistons
+        self.opposed = opposed
+        
+        
+
+    
+    def __str__(self):
+        return "CaliperPistons(pistons={}, opposed={})".format(self.pistons, self.opposed)
+    def __eq__(self, other):
+        if self.pistons != other.pistons:
+            return False
+        if self.opposed != other.opposed:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCaliperPistons(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CaliperPistons(
+            pistons=_UniffiFfiConverterUInt32.read(buf),
+            opposed=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.pistons)
+        _UniffiFfiConverterBoolean.check_lower(value.opposed)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.pistons, buf)
+        _UniffiFfiConverterBoolean.write(value.opposed, buf)
+
+@dataclass
+class CamLever:
+    """
+    Angle and torque of the cam lever of a drum brake.
+"""
+    def __init__(self, *, cam_degrees:float, rod_travel_mm:float, cam_arm_mm:float, rod_newtons:float):
+        self.cam_degrees = cam_degrees
+        self.rod_travel_mm = rod_travel_mm
+        self.cam_arm_mm = cam_arm_mm
+        self.rod_newtons = rod_newtons
+        
+        
+
+    
+    def __str__(self):
+        return "CamLever(cam_degrees={}, rod_travel_mm={}, cam_arm_mm={}, rod_newtons={})".format(self.cam_degrees, self.rod_travel_mm, self.cam_arm_mm, self.rod_newtons)
+    def __eq__(self, other):
+        if self.cam_degrees != other.cam_degrees:
+            return False
+        if self.rod_travel_mm != other.rod_travel_mm:
+            return False
+        if self.cam_arm_mm != other.cam_arm_mm:
+            return False
+        if self.rod_newtons != other.rod_newtons:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCamLever(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CamLever(
+            cam_degrees=_UniffiFfiConverterFloat64.read(buf),
+            rod_travel_mm=_UniffiFfiConverterFloat64.read(buf),
+            cam_arm_mm=_UniffiFfiConverterFloat64.read(buf),
+            rod_newtons=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.cam_degrees)
+        _UniffiFfiConverterFloat64.check_lower(value.rod_travel_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.cam_arm_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.rod_newtons)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.cam_degrees, buf)
+        _UniffiFfiConverterFloat64.write(value.rod_travel_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.cam_arm_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.rod_newtons, buf)
+
+@dataclass
+class CentreDistance:
+    """
+    Centre distance that a count of links gives.
+"""
+    def __init__(self, *, front_teeth:int, rear_teeth:int, chain_links:int, pitch_mm:float):
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        self.chain_links = chain_links
+        self.pitch_mm = pitch_mm
+        
+        
+
+    
+    def __str__(self):
+        return "CentreDistance(front_teeth={}, rear_teeth={}, chain_links={}, pitch_mm={})".format(self.front_teeth, self.rear_teeth, self.chain_links, self.pitch_mm)
+    def __eq__(self, other):
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        if self.chain_links != other.chain_links:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCentreDistance(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CentreDistance(
+            front_teeth=_UniffiFfiConverterUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterUInt32.read(buf),
+            chain_links=_UniffiFfiConverterUInt32.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.chain_links)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.chain_links, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+
+@dataclass
+class ChainElongation:
+    """
+    Elongation of a chain from a measured length.
+"""
+    def __init__(self, *, measured_mm:float, pitches:int, pitch_mm:float):
+        self.measured_mm = measured_mm
+        self.pitches = pitches
+        self.pitch_mm = pitch_mm
+        
+        
+
+    
+    def __str__(self):
+        return "ChainElongation(measured_mm={}, pitches={}, pitch_mm={})".format(self.measured_mm, self.pitches, self.pitch_mm)
+    def __eq__(self, other):
+        if self.measured_mm != other.measured_mm:
+            return False
+        if self.pitches != other.pitches:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChainElongation(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChainElongation(
+            measured_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitches=_UniffiFfiConverterUInt32.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.measured_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pitches)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pitches, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+
 
 
 
@@ -4778,6 +5330,129 @@ class _UniffiFfiConverterTypeChainFit(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeWornPosition.write(value.worn, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.free_forward_mm, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.fits_forward, buf)
+
+@dataclass
+class ChainLength:
+    """
+    Links that a chain needs at a centre distance.
+"""
+    def __init__(self, *, front_teeth:int, rear_teeth:int, centre_distance_mm:float, pitch_mm:float):
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        self.centre_distance_mm = centre_distance_mm
+        self.pitch_mm = pitch_mm
+        
+        
+
+    
+    def __str__(self):
+        return "ChainLength(front_teeth={}, rear_teeth={}, centre_distance_mm={}, pitch_mm={})".format(self.front_teeth, self.rear_teeth, self.centre_distance_mm, self.pitch_mm)
+    def __eq__(self, other):
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        if self.centre_distance_mm != other.centre_distance_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChainLength(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChainLength(
+            front_teeth=_UniffiFfiConverterUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterUInt32.read(buf),
+            centre_distance_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+        _UniffiFfiConverterFloat64.check_lower(value.centre_distance_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+        _UniffiFfiConverterFloat64.write(value.centre_distance_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+
+@dataclass
+class ChainOnSprocket:
+    """
+    Whether a chain runs on a sprocket; refused where it does not.
+"""
+    def __init__(self, *, chain_size:str, sprocket_size:str):
+        self.chain_size = chain_size
+        self.sprocket_size = sprocket_size
+        
+        
+
+    
+    def __str__(self):
+        return "ChainOnSprocket(chain_size={}, sprocket_size={})".format(self.chain_size, self.sprocket_size)
+    def __eq__(self, other):
+        if self.chain_size != other.chain_size:
+            return False
+        if self.sprocket_size != other.sprocket_size:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChainOnSprocket(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChainOnSprocket(
+            chain_size=_UniffiFfiConverterString.read(buf),
+            sprocket_size=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.chain_size)
+        _UniffiFfiConverterString.check_lower(value.sprocket_size)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.chain_size, buf)
+        _UniffiFfiConverterString.write(value.sprocket_size, buf)
+
+@dataclass
+class ChainSizeDimensions:
+    """
+    Dimensions of a chain size.
+"""
+    def __init__(self, *, chain_size:str):
+        self.chain_size = chain_size
+        
+        
+
+    
+    def __str__(self):
+        return "ChainSizeDimensions(chain_size={})".format(self.chain_size)
+    def __eq__(self, other):
+        if self.chain_size != other.chain_size:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeChainSizeDimensions(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ChainSizeDimensions(
+            chain_size=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.chain_size)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.chain_size, buf)
 
 
 
@@ -7584,6 +8259,78 @@ class _UniffiFfiConverterTypeCorrector(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.note, buf)
 
 @dataclass
+class CorrectorRatio:
+    """
+    Ratio of a speedometer corrector.
+"""
+    def __init__(self, *, reading_factor:float):
+        self.reading_factor = reading_factor
+        
+        
+
+    
+    def __str__(self):
+        return "CorrectorRatio(reading_factor={})".format(self.reading_factor)
+    def __eq__(self, other):
+        if self.reading_factor != other.reading_factor:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCorrectorRatio(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CorrectorRatio(
+            reading_factor=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.reading_factor)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
+
+@dataclass
+class CountedFlashes:
+    """
+    Flashes a minute from a count.
+"""
+    def __init__(self, *, flashes:int, seconds:float):
+        self.flashes = flashes
+        self.seconds = seconds
+        
+        
+
+    
+    def __str__(self):
+        return "CountedFlashes(flashes={}, seconds={})".format(self.flashes, self.seconds)
+    def __eq__(self, other):
+        if self.flashes != other.flashes:
+            return False
+        if self.seconds != other.seconds:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCountedFlashes(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CountedFlashes(
+            flashes=_UniffiFfiConverterUInt32.read(buf),
+            seconds=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.flashes)
+        _UniffiFfiConverterFloat64.check_lower(value.seconds)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.flashes, buf)
+        _UniffiFfiConverterFloat64.write(value.seconds, buf)
+
+@dataclass
 class Cover:
     """
     Something that must come off before a check; once off, it costs nothing more.
@@ -8227,6 +8974,114 @@ class _UniffiFfiConverterTypeCruise(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.at_hand_kw, buf)
         _UniffiFfiConverterOptionalUInt32.write(value.highest_gear, buf)
 
+@dataclass
+class CubicPower:
+    """
+    Power of a spark-ignition engine from its peak power, by the cubic law.
+"""
+    def __init__(self, *, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float):
+        self.engine_rpm = engine_rpm
+        self.peak_power_kw = peak_power_kw
+        self.peak_power_rpm = peak_power_rpm
+        
+        
+
+    
+    def __str__(self):
+        return "CubicPower(engine_rpm={}, peak_power_kw={}, peak_power_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm)
+    def __eq__(self, other):
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        if self.peak_power_kw != other.peak_power_kw:
+            return False
+        if self.peak_power_rpm != other.peak_power_rpm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCubicPower(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CubicPower(
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+            peak_power_kw=_UniffiFfiConverterFloat64.read(buf),
+            peak_power_rpm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+
+@dataclass
+class CureAge:
+    """
+    Equivalent age after two spells at one temperature each.
+"""
+    def __init__(self, *, hours:float, celsius:float, then_hours:float, then_celsius:float, at_celsius:float, activation_kelvin:float):
+        self.hours = hours
+        self.celsius = celsius
+        self.then_hours = then_hours
+        self.then_celsius = then_celsius
+        self.at_celsius = at_celsius
+        self.activation_kelvin = activation_kelvin
+        
+        
+
+    
+    def __str__(self):
+        return "CureAge(hours={}, celsius={}, then_hours={}, then_celsius={}, at_celsius={}, activation_kelvin={})".format(self.hours, self.celsius, self.then_hours, self.then_celsius, self.at_celsius, self.activation_kelvin)
+    def __eq__(self, other):
+        if self.hours != other.hours:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        if self.then_hours != other.then_hours:
+            return False
+        if self.then_celsius != other.then_celsius:
+            return False
+        if self.at_celsius != other.at_celsius:
+            return False
+        if self.activation_kelvin != other.activation_kelvin:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCureAge(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CureAge(
+            hours=_UniffiFfiConverterFloat64.read(buf),
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            then_hours=_UniffiFfiConverterFloat64.read(buf),
+            then_celsius=_UniffiFfiConverterFloat64.read(buf),
+            at_celsius=_UniffiFfiConverterFloat64.read(buf),
+            activation_kelvin=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.hours)
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.then_hours)
+        _UniffiFfiConverterFloat64.check_lower(value.then_celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.hours, buf)
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.then_hours, buf)
+        _UniffiFfiConverterFloat64.write(value.then_celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
+
 class _UniffiFfiConverterOptionalTypeProduct(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -8353,6 +9208,51 @@ class _UniffiFfiConverterTypeCurePoint(_UniffiConverterRustBuffer):
         _UniffiFfiConverterInt64.write(value.at_ms, buf)
         _UniffiFfiConverterFloat64.write(value.equivalent_hours, buf)
         _UniffiFfiConverterFloat64.write(value.celsius, buf)
+
+@dataclass
+class CureRate:
+    """
+    How fast a cure runs against the reference temperature.
+"""
+    def __init__(self, *, celsius:float, at_celsius:float, activation_kelvin:float):
+        self.celsius = celsius
+        self.at_celsius = at_celsius
+        self.activation_kelvin = activation_kelvin
+        
+        
+
+    
+    def __str__(self):
+        return "CureRate(celsius={}, at_celsius={}, activation_kelvin={})".format(self.celsius, self.at_celsius, self.activation_kelvin)
+    def __eq__(self, other):
+        if self.celsius != other.celsius:
+            return False
+        if self.at_celsius != other.at_celsius:
+            return False
+        if self.activation_kelvin != other.activation_kelvin:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeCureRate(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return CureRate(
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            at_celsius=_UniffiFfiConverterFloat64.read(buf),
+            activation_kelvin=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
 
 @dataclass
 class Milestone:
@@ -8998,6 +9898,51 @@ class _UniffiFfiConverterTypeDayMark(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.weekday, buf)
 
 @dataclass
+class DaysToFlat:
+    """
+    Days until a drain has emptied a battery.
+"""
+    def __init__(self, *, battery_ah:float, charge_percent:float, drain_milliamperes:float):
+        self.battery_ah = battery_ah
+        self.charge_percent = charge_percent
+        self.drain_milliamperes = drain_milliamperes
+        
+        
+
+    
+    def __str__(self):
+        return "DaysToFlat(battery_ah={}, charge_percent={}, drain_milliamperes={})".format(self.battery_ah, self.charge_percent, self.drain_milliamperes)
+    def __eq__(self, other):
+        if self.battery_ah != other.battery_ah:
+            return False
+        if self.charge_percent != other.charge_percent:
+            return False
+        if self.drain_milliamperes != other.drain_milliamperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDaysToFlat(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DaysToFlat(
+            battery_ah=_UniffiFfiConverterFloat64.read(buf),
+            charge_percent=_UniffiFfiConverterFloat64.read(buf),
+            drain_milliamperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+        _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.drain_milliamperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+        _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
+
+@dataclass
 class Delivery:
     """
     How long a delivery takes, by what the seller says and by what was seen before.
@@ -9053,6 +9998,45 @@ class _UniffiFfiConverterTypeDelivery(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.likely_days, buf)
         _UniffiFfiConverterFloat64.write(value.most_days, buf)
         _UniffiFfiConverterOptionalBoolean.write(value.long_tail, buf)
+
+@dataclass
+class DewPoint:
+    """
+    Dew point of the air.
+"""
+    def __init__(self, *, celsius:float, humidity:float):
+        self.celsius = celsius
+        self.humidity = humidity
+        
+        
+
+    
+    def __str__(self):
+        return "DewPoint(celsius={}, humidity={})".format(self.celsius, self.humidity)
+    def __eq__(self, other):
+        if self.celsius != other.celsius:
+            return False
+        if self.humidity != other.humidity:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDewPoint(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DewPoint(
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            humidity=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.humidity)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.humidity, buf)
 
 @dataclass
 class DiagramBox:
@@ -9544,6 +10528,45 @@ class _UniffiFfiConverterTypeDiagram(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeDiagramBox.write(value.boxes, buf)
         _UniffiFfiConverterSequenceTypeDiagramLine.write(value.lines, buf)
         _UniffiFfiConverterSequenceString.write(value.floating, buf)
+
+@dataclass
+class DirectiveStop:
+    """
+    Longest stop that Directive 93/14/EEC allows.
+"""
+    def __init__(self, *, line:str, road_speed_kmh:float):
+        self.line = line
+        self.road_speed_kmh = road_speed_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "DirectiveStop(line={}, road_speed_kmh={})".format(self.line, self.road_speed_kmh)
+    def __eq__(self, other):
+        if self.line != other.line:
+            return False
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDirectiveStop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DirectiveStop(
+            line=_UniffiFfiConverterString.read(buf),
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.line)
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.line, buf)
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
 
 
 
@@ -10045,6 +11068,45 @@ class _UniffiFfiConverterTypeDrive(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypePowerPoint.write(value.power_curve, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.drag_area_m2, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.drive_efficiency, buf)
+
+@dataclass
+class DrumShoes:
+    """
+    What leading and trailing shoes make of the force at their tips.
+"""
+    def __init__(self, *, pad_friction:float, pivot_share:float):
+        self.pad_friction = pad_friction
+        self.pivot_share = pivot_share
+        
+        
+
+    
+    def __str__(self):
+        return "DrumShoes(pad_friction={}, pivot_share={})".format(self.pad_friction, self.pivot_share)
+    def __eq__(self, other):
+        if self.pad_friction != other.pad_friction:
+            return False
+        if self.pivot_share != other.pivot_share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeDrumShoes(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return DrumShoes(
+            pad_friction=_UniffiFfiConverterFloat64.read(buf),
+            pivot_share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.pad_friction)
+        _UniffiFfiConverterFloat64.check_lower(value.pivot_share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
+        _UniffiFfiConverterFloat64.write(value.pivot_share, buf)
 
 @dataclass
 class OutputAt:
@@ -11755,6 +12817,96 @@ class _UniffiFfiConverterTypeEngagementAdvice(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.screw_breaks_first_mm, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.engaged_mm, buf)
         _UniffiFfiConverterString.write(value.insert, buf)
+
+@dataclass
+class EngineSpeed:
+    """
+    Engine speed at a road speed.
+"""
+    def __init__(self, *, road_speed_kmh:float, overall_ratio:float, circumference_mm:float):
+        self.road_speed_kmh = road_speed_kmh
+        self.overall_ratio = overall_ratio
+        self.circumference_mm = circumference_mm
+        
+        
+
+    
+    def __str__(self):
+        return "EngineSpeed(road_speed_kmh={}, overall_ratio={}, circumference_mm={})".format(self.road_speed_kmh, self.overall_ratio, self.circumference_mm)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.overall_ratio != other.overall_ratio:
+            return False
+        if self.circumference_mm != other.circumference_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeEngineSpeed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return EngineSpeed(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            overall_ratio=_UniffiFfiConverterFloat64.read(buf),
+            circumference_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
+
+@dataclass
+class EngineSpeedDrop:
+    """
+    Engine speed after changing gear at the same road speed.
+"""
+    def __init__(self, *, engine_rpm:float, gear_ratio:float, next_gear_ratio:float):
+        self.engine_rpm = engine_rpm
+        self.gear_ratio = gear_ratio
+        self.next_gear_ratio = next_gear_ratio
+        
+        
+
+    
+    def __str__(self):
+        return "EngineSpeedDrop(engine_rpm={}, gear_ratio={}, next_gear_ratio={})".format(self.engine_rpm, self.gear_ratio, self.next_gear_ratio)
+    def __eq__(self, other):
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        if self.gear_ratio != other.gear_ratio:
+            return False
+        if self.next_gear_ratio != other.next_gear_ratio:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeEngineSpeedDrop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return EngineSpeedDrop(
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+            gear_ratio=_UniffiFfiConverterFloat64.read(buf),
+            next_gear_ratio=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.next_gear_ratio)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
 
 
 
@@ -14807,7 +15959,7 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
 @dataclass
 class Figure:
     """
-    A result of a sum.
+    A result of a formula.
 """
     def __init__(self, *, name:str, value:float, unit:UnitOfMeasure):
         self.name = name
@@ -14875,7 +16027,7 @@ class _UniffiFfiConverterSequenceTypeFigure(_UniffiConverterRustBuffer):
 @dataclass
 class Figures:
     """
-    The results of a sum.
+    The results of a formula.
 """
     def __init__(self, *, figures:typing.List[Figure] = _DEFAULT):
         if figures is _DEFAULT:
@@ -16225,6 +17377,384 @@ class _UniffiFfiConverterTypeFlow(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.amperes, buf)
         _UniffiFfiConverterFloat64.write(value.watts, buf)
 
+
+
+
+
+
+class Area(enum.Enum):
+    """
+    The area of the trade that a formula belongs to.
+"""
+    
+    DRIVE = 0
+    """
+    Gears, chain, thrust.
+"""
+    
+    BRAKES = 1
+    """
+    Brakes.
+"""
+    
+    TYRES = 2
+    """
+    Tyres.
+"""
+    
+    ELECTRICS = 3
+    """
+    Lamps, battery, wire.
+"""
+    
+    PAINT = 4
+    """
+    Coats, cures, painted areas.
+"""
+    
+    FLUIDS = 5
+    """
+    Fillings and mixtures.
+"""
+    
+    FASTENERS = 6
+    """
+    Screws and threads.
+"""
+    
+    PLAN = 7
+    """
+    Deliveries and dates.
+"""
+    
+
+
+class _UniffiFfiConverterTypeArea(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Area.DRIVE
+        if variant == 2:
+            return Area.BRAKES
+        if variant == 3:
+            return Area.TYRES
+        if variant == 4:
+            return Area.ELECTRICS
+        if variant == 5:
+            return Area.PAINT
+        if variant == 6:
+            return Area.FLUIDS
+        if variant == 7:
+            return Area.FASTENERS
+        if variant == 8:
+            return Area.PLAN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == Area.DRIVE:
+            return
+        if value == Area.BRAKES:
+            return
+        if value == Area.TYRES:
+            return
+        if value == Area.ELECTRICS:
+            return
+        if value == Area.PAINT:
+            return
+        if value == Area.FLUIDS:
+            return
+        if value == Area.FASTENERS:
+            return
+        if value == Area.PLAN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == Area.DRIVE:
+            buf.write_i32(1)
+        if value == Area.BRAKES:
+            buf.write_i32(2)
+        if value == Area.TYRES:
+            buf.write_i32(3)
+        if value == Area.ELECTRICS:
+            buf.write_i32(4)
+        if value == Area.PAINT:
+            buf.write_i32(5)
+        if value == Area.FLUIDS:
+            buf.write_i32(6)
+        if value == Area.FASTENERS:
+            buf.write_i32(7)
+        if value == Area.PLAN:
+            buf.write_i32(8)
+
+
+
+class _UniffiFfiConverterOptionalTypeBoundCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterTypeBoundCard.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterTypeBoundCard.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterTypeBoundCard.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
+@dataclass
+class InputCard:
+    """
+    An input as the handbook shows it.
+"""
+    def __init__(self, *, name:str, label:str, symbol:str, range:typing.Optional[BoundCard] = None, one_of:typing.List[str] = _DEFAULT):
+        self.name = name
+        self.label = label
+        self.symbol = symbol
+        self.range = range
+        if one_of is _DEFAULT:
+            self.one_of = []
+        else:
+            self.one_of = one_of
+        
+        
+
+    
+    def __str__(self):
+        return "InputCard(name={}, label={}, symbol={}, range={}, one_of={})".format(self.name, self.label, self.symbol, self.range, self.one_of)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.label != other.label:
+            return False
+        if self.symbol != other.symbol:
+            return False
+        if self.range != other.range:
+            return False
+        if self.one_of != other.one_of:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeInputCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return InputCard(
+            name=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            symbol=_UniffiFfiConverterString.read(buf),
+            range=_UniffiFfiConverterOptionalTypeBoundCard.read(buf),
+            one_of=_UniffiFfiConverterSequenceString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterString.check_lower(value.symbol)
+        _UniffiFfiConverterOptionalTypeBoundCard.check_lower(value.range)
+        _UniffiFfiConverterSequenceString.check_lower(value.one_of)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterString.write(value.symbol, buf)
+        _UniffiFfiConverterOptionalTypeBoundCard.write(value.range, buf)
+        _UniffiFfiConverterSequenceString.write(value.one_of, buf)
+
+class _UniffiFfiConverterSequenceTypeInputCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeInputCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeInputCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeInputCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class OutputCard:
+    """
+    A result as the handbook shows it.
+"""
+    def __init__(self, *, name:str, label:str, symbol:str, unit:UnitOfMeasure):
+        self.name = name
+        self.label = label
+        self.symbol = symbol
+        self.unit = unit
+        
+        
+
+    
+    def __str__(self):
+        return "OutputCard(name={}, label={}, symbol={}, unit={})".format(self.name, self.label, self.symbol, self.unit)
+    def __eq__(self, other):
+        if self.name != other.name:
+            return False
+        if self.label != other.label:
+            return False
+        if self.symbol != other.symbol:
+            return False
+        if self.unit != other.unit:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOutputCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OutputCard(
+            name=_UniffiFfiConverterString.read(buf),
+            label=_UniffiFfiConverterString.read(buf),
+            symbol=_UniffiFfiConverterString.read(buf),
+            unit=_UniffiFfiConverterTypeUnit.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.name)
+        _UniffiFfiConverterString.check_lower(value.label)
+        _UniffiFfiConverterString.check_lower(value.symbol)
+        _UniffiFfiConverterTypeUnit.check_lower(value.unit)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.name, buf)
+        _UniffiFfiConverterString.write(value.label, buf)
+        _UniffiFfiConverterString.write(value.symbol, buf)
+        _UniffiFfiConverterTypeUnit.write(value.unit, buf)
+
+class _UniffiFfiConverterSequenceTypeOutputCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeOutputCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeOutputCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeOutputCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class FormulaCard:
+    """
+    A formula as the handbook shows it.
+"""
+    def __init__(self, *, kind:str, area:Area, title:str, equation:str, inputs:typing.List[InputCard] = _DEFAULT, outputs:typing.List[OutputCard] = _DEFAULT, source:Source, range:str):
+        self.kind = kind
+        self.area = area
+        self.title = title
+        self.equation = equation
+        if inputs is _DEFAULT:
+            self.inputs = []
+        else:
+            self.inputs = inputs
+        if outputs is _DEFAULT:
+            self.outputs = []
+        else:
+            self.outputs = outputs
+        self.source = source
+        self.range = range
+        
+        
+
+    
+    def __str__(self):
+        return "FormulaCard(kind={}, area={}, title={}, equation={}, inputs={}, outputs={}, source={}, range={})".format(self.kind, self.area, self.title, self.equation, self.inputs, self.outputs, self.source, self.range)
+    def __eq__(self, other):
+        if self.kind != other.kind:
+            return False
+        if self.area != other.area:
+            return False
+        if self.title != other.title:
+            return False
+        if self.equation != other.equation:
+            return False
+        if self.inputs != other.inputs:
+            return False
+        if self.outputs != other.outputs:
+            return False
+        if self.source != other.source:
+            return False
+        if self.range != other.range:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFormulaCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FormulaCard(
+            kind=_UniffiFfiConverterString.read(buf),
+            area=_UniffiFfiConverterTypeArea.read(buf),
+            title=_UniffiFfiConverterString.read(buf),
+            equation=_UniffiFfiConverterString.read(buf),
+            inputs=_UniffiFfiConverterSequenceTypeInputCard.read(buf),
+            outputs=_UniffiFfiConverterSequenceTypeOutputCard.read(buf),
+            source=_UniffiFfiConverterTypeSource.read(buf),
+            range=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.kind)
+        _UniffiFfiConverterTypeArea.check_lower(value.area)
+        _UniffiFfiConverterString.check_lower(value.title)
+        _UniffiFfiConverterString.check_lower(value.equation)
+        _UniffiFfiConverterSequenceTypeInputCard.check_lower(value.inputs)
+        _UniffiFfiConverterSequenceTypeOutputCard.check_lower(value.outputs)
+        _UniffiFfiConverterTypeSource.check_lower(value.source)
+        _UniffiFfiConverterString.check_lower(value.range)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.kind, buf)
+        _UniffiFfiConverterTypeArea.write(value.area, buf)
+        _UniffiFfiConverterString.write(value.title, buf)
+        _UniffiFfiConverterString.write(value.equation, buf)
+        _UniffiFfiConverterSequenceTypeInputCard.write(value.inputs, buf)
+        _UniffiFfiConverterSequenceTypeOutputCard.write(value.outputs, buf)
+        _UniffiFfiConverterTypeSource.write(value.source, buf)
+        _UniffiFfiConverterString.write(value.range, buf)
+
 class _UniffiFfiConverterSequenceTypeCurvePoint(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -17143,6 +18673,45 @@ class _UniffiFfiConverterTypeGearingSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeCorrector.write(value.corrector, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+@dataclass
+class GravityCharge:
+    """
+    Charge from the specific gravity of the acid.
+"""
+    def __init__(self, *, gravity:float, celsius:float):
+        self.gravity = gravity
+        self.celsius = celsius
+        
+        
+
+    
+    def __str__(self):
+        return "GravityCharge(gravity={}, celsius={})".format(self.gravity, self.celsius)
+    def __eq__(self, other):
+        if self.gravity != other.gravity:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeGravityCharge(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return GravityCharge(
+            gravity=_UniffiFfiConverterFloat64.read(buf),
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.gravity)
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.gravity, buf)
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
 
 @dataclass
 class SwitchCard:
@@ -18449,6 +20018,165 @@ class _UniffiFfiConverterTypeHunting(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.rear_turns, buf)
         _UniffiFfiConverterUInt32.write(value.front_divisor, buf)
         _UniffiFfiConverterUInt32.write(value.rear_divisor, buf)
+
+@dataclass
+class HuntingTooth:
+    """
+    How often the same tooth meets the same link.
+"""
+    def __init__(self, *, teeth:int, chain_links:int):
+        self.teeth = teeth
+        self.chain_links = chain_links
+        
+        
+
+    
+    def __str__(self):
+        return "HuntingTooth(teeth={}, chain_links={})".format(self.teeth, self.chain_links)
+    def __eq__(self, other):
+        if self.teeth != other.teeth:
+            return False
+        if self.chain_links != other.chain_links:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHuntingTooth(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HuntingTooth(
+            teeth=_UniffiFfiConverterUInt32.read(buf),
+            chain_links=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.chain_links)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.chain_links, buf)
+
+@dataclass
+class HydraulicBrake:
+    """
+    A hydraulic disc brake from the fingers to the road.
+"""
+    def __init__(self, *, lever_newtons:float, lever_ratio:float, master_mm:float, pistons:int, piston_mm:float, pad_friction:float, effective_radius_mm:float, wheel_radius_mm:float, mass_kg:float):
+        self.lever_newtons = lever_newtons
+        self.lever_ratio = lever_ratio
+        self.master_mm = master_mm
+        self.pistons = pistons
+        self.piston_mm = piston_mm
+        self.pad_friction = pad_friction
+        self.effective_radius_mm = effective_radius_mm
+        self.wheel_radius_mm = wheel_radius_mm
+        self.mass_kg = mass_kg
+        
+        
+
+    
+    def __str__(self):
+        return "HydraulicBrake(lever_newtons={}, lever_ratio={}, master_mm={}, pistons={}, piston_mm={}, pad_friction={}, effective_radius_mm={}, wheel_radius_mm={}, mass_kg={})".format(self.lever_newtons, self.lever_ratio, self.master_mm, self.pistons, self.piston_mm, self.pad_friction, self.effective_radius_mm, self.wheel_radius_mm, self.mass_kg)
+    def __eq__(self, other):
+        if self.lever_newtons != other.lever_newtons:
+            return False
+        if self.lever_ratio != other.lever_ratio:
+            return False
+        if self.master_mm != other.master_mm:
+            return False
+        if self.pistons != other.pistons:
+            return False
+        if self.piston_mm != other.piston_mm:
+            return False
+        if self.pad_friction != other.pad_friction:
+            return False
+        if self.effective_radius_mm != other.effective_radius_mm:
+            return False
+        if self.wheel_radius_mm != other.wheel_radius_mm:
+            return False
+        if self.mass_kg != other.mass_kg:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHydraulicBrake(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HydraulicBrake(
+            lever_newtons=_UniffiFfiConverterFloat64.read(buf),
+            lever_ratio=_UniffiFfiConverterFloat64.read(buf),
+            master_mm=_UniffiFfiConverterFloat64.read(buf),
+            pistons=_UniffiFfiConverterUInt32.read(buf),
+            piston_mm=_UniffiFfiConverterFloat64.read(buf),
+            pad_friction=_UniffiFfiConverterFloat64.read(buf),
+            effective_radius_mm=_UniffiFfiConverterFloat64.read(buf),
+            wheel_radius_mm=_UniffiFfiConverterFloat64.read(buf),
+            mass_kg=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.lever_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pistons)
+        _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pad_friction)
+        _UniffiFfiConverterFloat64.check_lower(value.effective_radius_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.wheel_radius_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pistons, buf)
+        _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
+        _UniffiFfiConverterFloat64.write(value.effective_radius_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+
+@dataclass
+class IdentifyThread:
+    """
+    Which thread a measured diameter and pitch is nearest to.
+"""
+    def __init__(self, *, diameter_mm:float, pitch_mm:float):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        
+        
+
+    
+    def __str__(self):
+        return "IdentifyThread(diameter_mm={}, pitch_mm={})".format(self.diameter_mm, self.pitch_mm)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeIdentifyThread(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return IdentifyThread(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
 
 @dataclass
 class Identity:
@@ -20513,6 +22241,51 @@ class _UniffiFfiConverterTypeLampColumn(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeLampAtWork.write(value.standing, buf)
         _UniffiFfiConverterTypeLampAtWork.write(value.charging, buf)
 
+@dataclass
+class LampLight:
+    """
+    Light and life of a filament lamp off its test voltage.
+"""
+    def __init__(self, *, lumens:float, test_volts:float, volts:float):
+        self.lumens = lumens
+        self.test_volts = test_volts
+        self.volts = volts
+        
+        
+
+    
+    def __str__(self):
+        return "LampLight(lumens={}, test_volts={}, volts={})".format(self.lumens, self.test_volts, self.volts)
+    def __eq__(self, other):
+        if self.lumens != other.lumens:
+            return False
+        if self.test_volts != other.test_volts:
+            return False
+        if self.volts != other.volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampLight(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampLight(
+            lumens=_UniffiFfiConverterFloat64.read(buf),
+            test_volts=_UniffiFfiConverterFloat64.read(buf),
+            volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.lumens)
+        _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.lumens, buf)
+        _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+
 class _UniffiFfiConverterSequenceTypeLampColumn(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -20847,6 +22620,51 @@ class _UniffiFfiConverterTypeLampSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
+@dataclass
+class LampWatts:
+    """
+    Watts of a filament lamp at another voltage.
+"""
+    def __init__(self, *, watts:float, test_volts:float, volts:float):
+        self.watts = watts
+        self.test_volts = test_volts
+        self.volts = volts
+        
+        
+
+    
+    def __str__(self):
+        return "LampWatts(watts={}, test_volts={}, volts={})".format(self.watts, self.test_volts, self.volts)
+    def __eq__(self, other):
+        if self.watts != other.watts:
+            return False
+        if self.test_volts != other.test_volts:
+            return False
+        if self.volts != other.volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLampWatts(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LampWatts(
+            watts=_UniffiFfiConverterFloat64.read(buf),
+            test_volts=_UniffiFfiConverterFloat64.read(buf),
+            volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.watts)
+        _UniffiFfiConverterFloat64.check_lower(value.test_volts)
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.watts, buf)
+        _UniffiFfiConverterFloat64.write(value.test_volts, buf)
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+
 class _UniffiFfiConverterOptionalTypeConsumer(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -20980,6 +22798,144 @@ class _UniffiFfiConverterTypeLampsAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeFlashCount.write(value.counted, buf)
 
 @dataclass
+class LaterOfTwo:
+    """
+    What the later of two parcels stays below, by drawing.
+"""
+    def __init__(self, *, least:float, likely:float, most:float, median:float, p90:float, share:float):
+        self.least = least
+        self.likely = likely
+        self.most = most
+        self.median = median
+        self.p90 = p90
+        self.share = share
+        
+        
+
+    
+    def __str__(self):
+        return "LaterOfTwo(least={}, likely={}, most={}, median={}, p90={}, share={})".format(self.least, self.likely, self.most, self.median, self.p90, self.share)
+    def __eq__(self, other):
+        if self.least != other.least:
+            return False
+        if self.likely != other.likely:
+            return False
+        if self.most != other.most:
+            return False
+        if self.median != other.median:
+            return False
+        if self.p90 != other.p90:
+            return False
+        if self.share != other.share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLaterOfTwo(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LaterOfTwo(
+            least=_UniffiFfiConverterFloat64.read(buf),
+            likely=_UniffiFfiConverterFloat64.read(buf),
+            most=_UniffiFfiConverterFloat64.read(buf),
+            median=_UniffiFfiConverterFloat64.read(buf),
+            p90=_UniffiFfiConverterFloat64.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.least)
+        _UniffiFfiConverterFloat64.check_lower(value.likely)
+        _UniffiFfiConverterFloat64.check_lower(value.most)
+        _UniffiFfiConverterFloat64.check_lower(value.median)
+        _UniffiFfiConverterFloat64.check_lower(value.p90)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.least, buf)
+        _UniffiFfiConverterFloat64.write(value.likely, buf)
+        _UniffiFfiConverterFloat64.write(value.most, buf)
+        _UniffiFfiConverterFloat64.write(value.median, buf)
+        _UniffiFfiConverterFloat64.write(value.p90, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+
+@dataclass
+class LeverTravel:
+    """
+    Lever travel that pad clearance and hose take up.
+"""
+    def __init__(self, *, lever_newtons:float, lever_ratio:float, master_mm:float, pistons:int, piston_mm:float, pad_clearance_mm:float, hose_mm:float, hose_swell_ml_m:float):
+        self.lever_newtons = lever_newtons
+        self.lever_ratio = lever_ratio
+        self.master_mm = master_mm
+        self.pistons = pistons
+        self.piston_mm = piston_mm
+        self.pad_clearance_mm = pad_clearance_mm
+        self.hose_mm = hose_mm
+        self.hose_swell_ml_m = hose_swell_ml_m
+        
+        
+
+    
+    def __str__(self):
+        return "LeverTravel(lever_newtons={}, lever_ratio={}, master_mm={}, pistons={}, piston_mm={}, pad_clearance_mm={}, hose_mm={}, hose_swell_ml_m={})".format(self.lever_newtons, self.lever_ratio, self.master_mm, self.pistons, self.piston_mm, self.pad_clearance_mm, self.hose_mm, self.hose_swell_ml_m)
+    def __eq__(self, other):
+        if self.lever_newtons != other.lever_newtons:
+            return False
+        if self.lever_ratio != other.lever_ratio:
+            return False
+        if self.master_mm != other.master_mm:
+            return False
+        if self.pistons != other.pistons:
+            return False
+        if self.piston_mm != other.piston_mm:
+            return False
+        if self.pad_clearance_mm != other.pad_clearance_mm:
+            return False
+        if self.hose_mm != other.hose_mm:
+            return False
+        if self.hose_swell_ml_m != other.hose_swell_ml_m:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLeverTravel(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LeverTravel(
+            lever_newtons=_UniffiFfiConverterFloat64.read(buf),
+            lever_ratio=_UniffiFfiConverterFloat64.read(buf),
+            master_mm=_UniffiFfiConverterFloat64.read(buf),
+            pistons=_UniffiFfiConverterUInt32.read(buf),
+            piston_mm=_UniffiFfiConverterFloat64.read(buf),
+            pad_clearance_mm=_UniffiFfiConverterFloat64.read(buf),
+            hose_mm=_UniffiFfiConverterFloat64.read(buf),
+            hose_swell_ml_m=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.lever_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.master_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.pistons)
+        _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pad_clearance_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.hose_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.hose_swell_ml_m)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.master_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.pistons, buf)
+        _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pad_clearance_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.hose_swell_ml_m, buf)
+
+@dataclass
 class Slot:
     """
     A consumer with its mark, the same mark on both sides of the bike.
@@ -21082,6 +23038,51 @@ class _UniffiFfiConverterTypeLoadAsk(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeSlot.write(value.proposed, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.engine_rpm, buf)
+
+@dataclass
+class LoadResistance:
+    """
+    Load resistor beside an LED lamp.
+"""
+    def __init__(self, *, volts:float, old_watts:float, new_watts:float):
+        self.volts = volts
+        self.old_watts = old_watts
+        self.new_watts = new_watts
+        
+        
+
+    
+    def __str__(self):
+        return "LoadResistance(volts={}, old_watts={}, new_watts={})".format(self.volts, self.old_watts, self.new_watts)
+    def __eq__(self, other):
+        if self.volts != other.volts:
+            return False
+        if self.old_watts != other.old_watts:
+            return False
+        if self.new_watts != other.new_watts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLoadResistance(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LoadResistance(
+            volts=_UniffiFfiConverterFloat64.read(buf),
+            old_watts=_UniffiFfiConverterFloat64.read(buf),
+            new_watts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+        _UniffiFfiConverterFloat64.check_lower(value.old_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.new_watts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+        _UniffiFfiConverterFloat64.write(value.old_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.new_watts, buf)
 
 @dataclass
 class StateLoad:
@@ -21393,6 +23394,51 @@ class _UniffiFfiConverterTypeLoadSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceTypeStationary.write(value.stationary, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
+
+@dataclass
+class LognormalQuantile:
+    """
+    What a lognormal spread stays below.
+"""
+    def __init__(self, *, median:float, p90:float, share:float):
+        self.median = median
+        self.p90 = p90
+        self.share = share
+        
+        
+
+    
+    def __str__(self):
+        return "LognormalQuantile(median={}, p90={}, share={})".format(self.median, self.p90, self.share)
+    def __eq__(self, other):
+        if self.median != other.median:
+            return False
+        if self.p90 != other.p90:
+            return False
+        if self.share != other.share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeLognormalQuantile(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return LognormalQuantile(
+            median=_UniffiFfiConverterFloat64.read(buf),
+            p90=_UniffiFfiConverterFloat64.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.median)
+        _UniffiFfiConverterFloat64.check_lower(value.p90)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.median, buf)
+        _UniffiFfiConverterFloat64.write(value.p90, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
 
 @dataclass
 class TwoPartAsk:
@@ -22215,6 +24261,108 @@ class _UniffiFfiConverterTypeNextJob(_UniffiConverterRustBuffer):
         _UniffiFfiConverterBoolean.write(value.critical, buf)
 
 @dataclass
+class NominalOutput:
+    """
+    Output of an alternator of which one point is known, by the nominal curve.
+"""
+    def __init__(self, *, alternator_watts:float, rated_rpm:float, engine_rpm:float):
+        self.alternator_watts = alternator_watts
+        self.rated_rpm = rated_rpm
+        self.engine_rpm = engine_rpm
+        
+        
+
+    
+    def __str__(self):
+        return "NominalOutput(alternator_watts={}, rated_rpm={}, engine_rpm={})".format(self.alternator_watts, self.rated_rpm, self.engine_rpm)
+    def __eq__(self, other):
+        if self.alternator_watts != other.alternator_watts:
+            return False
+        if self.rated_rpm != other.rated_rpm:
+            return False
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNominalOutput(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NominalOutput(
+            alternator_watts=_UniffiFfiConverterFloat64.read(buf),
+            rated_rpm=_UniffiFfiConverterFloat64.read(buf),
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.alternator_watts)
+        _UniffiFfiConverterFloat64.check_lower(value.rated_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.alternator_watts, buf)
+        _UniffiFfiConverterFloat64.write(value.rated_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+
+@dataclass
+class NutFactorTorque:
+    """
+    Torque by the nut factor for a share of the proof load.
+"""
+    def __init__(self, *, diameter_mm:float, pitch_mm:float, property_class:str, nut_factor:float, share_percent:float):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        self.property_class = property_class
+        self.nut_factor = nut_factor
+        self.share_percent = share_percent
+        
+        
+
+    
+    def __str__(self):
+        return "NutFactorTorque(diameter_mm={}, pitch_mm={}, property_class={}, nut_factor={}, share_percent={})".format(self.diameter_mm, self.pitch_mm, self.property_class, self.nut_factor, self.share_percent)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.property_class != other.property_class:
+            return False
+        if self.nut_factor != other.nut_factor:
+            return False
+        if self.share_percent != other.share_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeNutFactorTorque(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return NutFactorTorque(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            property_class=_UniffiFfiConverterString.read(buf),
+            nut_factor=_UniffiFfiConverterFloat64.read(buf),
+            share_percent=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterString.check_lower(value.property_class)
+        _UniffiFfiConverterFloat64.check_lower(value.nut_factor)
+        _UniffiFfiConverterFloat64.check_lower(value.share_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterString.write(value.property_class, buf)
+        _UniffiFfiConverterFloat64.write(value.nut_factor, buf)
+        _UniffiFfiConverterFloat64.write(value.share_percent, buf)
+
+@dataclass
 class OddsPoint:
     """
     A point of the curve.
@@ -22585,6 +24733,57 @@ class _UniffiFfiConverterTypeOtherUnit(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.factor, buf)
         _UniffiFfiConverterFloat64.write(value.offset, buf)
 
+@dataclass
+class OverallRatio:
+    """
+    Overall ratio: crankshaft turns for one turn of the wheel.
+"""
+    def __init__(self, *, primary_ratio:float, gear_ratio:float, front_teeth:int, rear_teeth:int):
+        self.primary_ratio = primary_ratio
+        self.gear_ratio = gear_ratio
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        
+        
+
+    
+    def __str__(self):
+        return "OverallRatio(primary_ratio={}, gear_ratio={}, front_teeth={}, rear_teeth={})".format(self.primary_ratio, self.gear_ratio, self.front_teeth, self.rear_teeth)
+    def __eq__(self, other):
+        if self.primary_ratio != other.primary_ratio:
+            return False
+        if self.gear_ratio != other.gear_ratio:
+            return False
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeOverallRatio(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return OverallRatio(
+            primary_ratio=_UniffiFfiConverterFloat64.read(buf),
+            gear_ratio=_UniffiFfiConverterFloat64.read(buf),
+            front_teeth=_UniffiFfiConverterUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.primary_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
+        _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
+        _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+
 class _UniffiFfiConverterSequenceTypeItem(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -22730,6 +24929,69 @@ class _UniffiFfiConverterTypePaintNeed(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.least_ml, buf)
         _UniffiFfiConverterFloat64.write(value.most_ml, buf)
         _UniffiFfiConverterOptionalUInt32.write(value.cans, buf)
+
+@dataclass
+class PaintNeeded:
+    """
+    Paint and cans for an area.
+"""
+    def __init__(self, *, square_metres:float, coats:int, solids_percent:float, dry_micrometres:float, loss_percent:float, can_ml:float):
+        self.square_metres = square_metres
+        self.coats = coats
+        self.solids_percent = solids_percent
+        self.dry_micrometres = dry_micrometres
+        self.loss_percent = loss_percent
+        self.can_ml = can_ml
+        
+        
+
+    
+    def __str__(self):
+        return "PaintNeeded(square_metres={}, coats={}, solids_percent={}, dry_micrometres={}, loss_percent={}, can_ml={})".format(self.square_metres, self.coats, self.solids_percent, self.dry_micrometres, self.loss_percent, self.can_ml)
+    def __eq__(self, other):
+        if self.square_metres != other.square_metres:
+            return False
+        if self.coats != other.coats:
+            return False
+        if self.solids_percent != other.solids_percent:
+            return False
+        if self.dry_micrometres != other.dry_micrometres:
+            return False
+        if self.loss_percent != other.loss_percent:
+            return False
+        if self.can_ml != other.can_ml:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePaintNeeded(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PaintNeeded(
+            square_metres=_UniffiFfiConverterFloat64.read(buf),
+            coats=_UniffiFfiConverterUInt32.read(buf),
+            solids_percent=_UniffiFfiConverterFloat64.read(buf),
+            dry_micrometres=_UniffiFfiConverterFloat64.read(buf),
+            loss_percent=_UniffiFfiConverterFloat64.read(buf),
+            can_ml=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.square_metres)
+        _UniffiFfiConverterUInt32.check_lower(value.coats)
+        _UniffiFfiConverterFloat64.check_lower(value.solids_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
+        _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.can_ml)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.square_metres, buf)
+        _UniffiFfiConverterUInt32.write(value.coats, buf)
+        _UniffiFfiConverterFloat64.write(value.solids_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
+        _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.can_ml, buf)
 
 
 
@@ -22967,6 +25229,63 @@ class _UniffiFfiConverterTypePartDue(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypePart.write(value.part, buf)
 
 @dataclass
+class PeaksPower:
+    """
+    Power of an engine between and beside its peaks of power and torque.
+"""
+    def __init__(self, *, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float, peak_torque_nm:float, peak_torque_rpm:float):
+        self.engine_rpm = engine_rpm
+        self.peak_power_kw = peak_power_kw
+        self.peak_power_rpm = peak_power_rpm
+        self.peak_torque_nm = peak_torque_nm
+        self.peak_torque_rpm = peak_torque_rpm
+        
+        
+
+    
+    def __str__(self):
+        return "PeaksPower(engine_rpm={}, peak_power_kw={}, peak_power_rpm={}, peak_torque_nm={}, peak_torque_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm, self.peak_torque_nm, self.peak_torque_rpm)
+    def __eq__(self, other):
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        if self.peak_power_kw != other.peak_power_kw:
+            return False
+        if self.peak_power_rpm != other.peak_power_rpm:
+            return False
+        if self.peak_torque_nm != other.peak_torque_nm:
+            return False
+        if self.peak_torque_rpm != other.peak_torque_rpm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePeaksPower(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PeaksPower(
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+            peak_power_kw=_UniffiFfiConverterFloat64.read(buf),
+            peak_power_rpm=_UniffiFfiConverterFloat64.read(buf),
+            peak_torque_nm=_UniffiFfiConverterFloat64.read(buf),
+            peak_torque_rpm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_torque_nm)
+        _UniffiFfiConverterFloat64.check_lower(value.peak_torque_rpm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
+        _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
+
+@dataclass
 class Photo:
     """
     A photo of something on the bike.
@@ -23028,6 +25347,45 @@ class _UniffiFfiConverterTypePhoto(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.media, buf)
         _UniffiFfiConverterOptionalString.write(value.caption, buf)
         _UniffiFfiConverterInt64.write(value.taken_ms, buf)
+
+@dataclass
+class PitchDiameter:
+    """
+    Pitch diameter of a sprocket.
+"""
+    def __init__(self, *, teeth:int, pitch_mm:float):
+        self.teeth = teeth
+        self.pitch_mm = pitch_mm
+        
+        
+
+    
+    def __str__(self):
+        return "PitchDiameter(teeth={}, pitch_mm={})".format(self.teeth, self.pitch_mm)
+    def __eq__(self, other):
+        if self.teeth != other.teeth:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePitchDiameter(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PitchDiameter(
+            teeth=_UniffiFfiConverterUInt32.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.teeth)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.teeth, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
 
 @dataclass
 class Place:
@@ -23665,6 +26023,204 @@ class _UniffiFfiConverterTypePlanSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.jobs_left, buf)
         _UniffiFfiConverterFloat64.write(value.minutes_left, buf)
         _UniffiFfiConverterSequenceTypeFinding.write(value.findings, buf)
+
+@dataclass
+class PourSplit:
+    """
+    A volume poured with one cup.
+"""
+    def __init__(self, *, litres:float, cup_ml:int):
+        self.litres = litres
+        self.cup_ml = cup_ml
+        
+        
+
+    
+    def __str__(self):
+        return "PourSplit(litres={}, cup_ml={})".format(self.litres, self.cup_ml)
+    def __eq__(self, other):
+        if self.litres != other.litres:
+            return False
+        if self.cup_ml != other.cup_ml:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePourSplit(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PourSplit(
+            litres=_UniffiFfiConverterFloat64.read(buf),
+            cup_ml=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.litres)
+        _UniffiFfiConverterUInt32.check_lower(value.cup_ml)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.litres, buf)
+        _UniffiFfiConverterUInt32.write(value.cup_ml, buf)
+
+@dataclass
+class PowerSpeed:
+    """
+    Speed at which resistance takes all of a power at the wheel.
+"""
+    def __init__(self, *, wheel_kw:float, mass_kg:float, rolling_coefficient:float, drag_area_m2:float, air_density:float, grade_percent:float, head_wind_kmh:float):
+        self.wheel_kw = wheel_kw
+        self.mass_kg = mass_kg
+        self.rolling_coefficient = rolling_coefficient
+        self.drag_area_m2 = drag_area_m2
+        self.air_density = air_density
+        self.grade_percent = grade_percent
+        self.head_wind_kmh = head_wind_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "PowerSpeed(wheel_kw={}, mass_kg={}, rolling_coefficient={}, drag_area_m2={}, air_density={}, grade_percent={}, head_wind_kmh={})".format(self.wheel_kw, self.mass_kg, self.rolling_coefficient, self.drag_area_m2, self.air_density, self.grade_percent, self.head_wind_kmh)
+    def __eq__(self, other):
+        if self.wheel_kw != other.wheel_kw:
+            return False
+        if self.mass_kg != other.mass_kg:
+            return False
+        if self.rolling_coefficient != other.rolling_coefficient:
+            return False
+        if self.drag_area_m2 != other.drag_area_m2:
+            return False
+        if self.air_density != other.air_density:
+            return False
+        if self.grade_percent != other.grade_percent:
+            return False
+        if self.head_wind_kmh != other.head_wind_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePowerSpeed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PowerSpeed(
+            wheel_kw=_UniffiFfiConverterFloat64.read(buf),
+            mass_kg=_UniffiFfiConverterFloat64.read(buf),
+            rolling_coefficient=_UniffiFfiConverterFloat64.read(buf),
+            drag_area_m2=_UniffiFfiConverterFloat64.read(buf),
+            air_density=_UniffiFfiConverterFloat64.read(buf),
+            grade_percent=_UniffiFfiConverterFloat64.read(buf),
+            head_wind_kmh=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.wheel_kw)
+        _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+        _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
+        _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
+        _UniffiFfiConverterFloat64.check_lower(value.air_density)
+        _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
+        _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+        _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
+        _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
+        _UniffiFfiConverterFloat64.write(value.air_density, buf)
+        _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
+
+@dataclass
+class PreloadFromTorque:
+    """
+    Preload that a torque gives, hexagon head.
+"""
+    def __init__(self, *, diameter_mm:float, pitch_mm:float, torque_nm:float, friction:float):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        self.torque_nm = torque_nm
+        self.friction = friction
+        
+        
+
+    
+    def __str__(self):
+        return "PreloadFromTorque(diameter_mm={}, pitch_mm={}, torque_nm={}, friction={})".format(self.diameter_mm, self.pitch_mm, self.torque_nm, self.friction)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.torque_nm != other.torque_nm:
+            return False
+        if self.friction != other.friction:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePreloadFromTorque(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return PreloadFromTorque(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            torque_nm=_UniffiFfiConverterFloat64.read(buf),
+            friction=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.torque_nm)
+        _UniffiFfiConverterFloat64.check_lower(value.friction)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
+        _UniffiFfiConverterFloat64.write(value.friction, buf)
+
+@dataclass
+class Premix:
+    """
+    Oil for premix.
+"""
+    def __init__(self, *, fuel_litres:float, parts_fuel:float):
+        self.fuel_litres = fuel_litres
+        self.parts_fuel = parts_fuel
+        
+        
+
+    
+    def __str__(self):
+        return "Premix(fuel_litres={}, parts_fuel={})".format(self.fuel_litres, self.parts_fuel)
+    def __eq__(self, other):
+        if self.fuel_litres != other.fuel_litres:
+            return False
+        if self.parts_fuel != other.parts_fuel:
+            return False
+        return True
+
+class _UniffiFfiConverterTypePremix(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Premix(
+            fuel_litres=_UniffiFfiConverterFloat64.read(buf),
+            parts_fuel=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.fuel_litres)
+        _UniffiFfiConverterFloat64.check_lower(value.parts_fuel)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.fuel_litres, buf)
+        _UniffiFfiConverterFloat64.write(value.parts_fuel, buf)
 
 @dataclass
 class Probe:
@@ -24837,6 +27393,51 @@ class _UniffiFfiConverterTypeReadyMade(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.lays, buf)
         _UniffiFfiConverterOptionalTypeSource.write(value.wait_source, buf)
 
+@dataclass
+class RechargeHours:
+    """
+    Hours to charge a battery.
+"""
+    def __init__(self, *, battery_ah:float, charge_percent:float, charger_amperes:float):
+        self.battery_ah = battery_ah
+        self.charge_percent = charge_percent
+        self.charger_amperes = charger_amperes
+        
+        
+
+    
+    def __str__(self):
+        return "RechargeHours(battery_ah={}, charge_percent={}, charger_amperes={})".format(self.battery_ah, self.charge_percent, self.charger_amperes)
+    def __eq__(self, other):
+        if self.battery_ah != other.battery_ah:
+            return False
+        if self.charge_percent != other.charge_percent:
+            return False
+        if self.charger_amperes != other.charger_amperes:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRechargeHours(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RechargeHours(
+            battery_ah=_UniffiFfiConverterFloat64.read(buf),
+            charge_percent=_UniffiFfiConverterFloat64.read(buf),
+            charger_amperes=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
+        _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.charger_amperes)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
+        _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
+
 
 
 
@@ -25051,6 +27652,84 @@ class _UniffiFfiConverterTypeRefusal(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeCode.write(value.code, buf)
         _UniffiFfiConverterString.write(value.message, buf)
         _UniffiFfiConverterOptionalString.write(value.field, buf)
+
+@dataclass
+class RestedCharge:
+    """
+    State of charge of a rested 12 V battery.
+"""
+    def __init__(self, *, volts:float):
+        self.volts = volts
+        
+        
+
+    
+    def __str__(self):
+        return "RestedCharge(volts={})".format(self.volts)
+    def __eq__(self, other):
+        if self.volts != other.volts:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRestedCharge(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RestedCharge(
+            volts=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.volts)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.volts, buf)
+
+@dataclass
+class RimArea:
+    """
+    Area of a rim.
+"""
+    def __init__(self, *, diameter_mm:float, girth_mm:float, count:int):
+        self.diameter_mm = diameter_mm
+        self.girth_mm = girth_mm
+        self.count = count
+        
+        
+
+    
+    def __str__(self):
+        return "RimArea(diameter_mm={}, girth_mm={}, count={})".format(self.diameter_mm, self.girth_mm, self.count)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.girth_mm != other.girth_mm:
+            return False
+        if self.count != other.count:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRimArea(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RimArea(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            girth_mm=_UniffiFfiConverterFloat64.read(buf),
+            count=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.count)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.count, buf)
 
 @dataclass
 class Wheel:
@@ -25683,6 +28362,255 @@ class _UniffiFfiConverterTypeRippleSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.follows, buf)
 
 @dataclass
+class RoadResistance:
+    """
+    What holds a machine back at a speed.
+"""
+    def __init__(self, *, road_speed_kmh:float, mass_kg:float, rolling_coefficient:float, drag_area_m2:float, air_density:float, grade_percent:float, head_wind_kmh:float):
+        self.road_speed_kmh = road_speed_kmh
+        self.mass_kg = mass_kg
+        self.rolling_coefficient = rolling_coefficient
+        self.drag_area_m2 = drag_area_m2
+        self.air_density = air_density
+        self.grade_percent = grade_percent
+        self.head_wind_kmh = head_wind_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "RoadResistance(road_speed_kmh={}, mass_kg={}, rolling_coefficient={}, drag_area_m2={}, air_density={}, grade_percent={}, head_wind_kmh={})".format(self.road_speed_kmh, self.mass_kg, self.rolling_coefficient, self.drag_area_m2, self.air_density, self.grade_percent, self.head_wind_kmh)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.mass_kg != other.mass_kg:
+            return False
+        if self.rolling_coefficient != other.rolling_coefficient:
+            return False
+        if self.drag_area_m2 != other.drag_area_m2:
+            return False
+        if self.air_density != other.air_density:
+            return False
+        if self.grade_percent != other.grade_percent:
+            return False
+        if self.head_wind_kmh != other.head_wind_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRoadResistance(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RoadResistance(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            mass_kg=_UniffiFfiConverterFloat64.read(buf),
+            rolling_coefficient=_UniffiFfiConverterFloat64.read(buf),
+            drag_area_m2=_UniffiFfiConverterFloat64.read(buf),
+            air_density=_UniffiFfiConverterFloat64.read(buf),
+            grade_percent=_UniffiFfiConverterFloat64.read(buf),
+            head_wind_kmh=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
+        _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
+        _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
+        _UniffiFfiConverterFloat64.check_lower(value.air_density)
+        _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
+        _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
+        _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
+        _UniffiFfiConverterFloat64.write(value.air_density, buf)
+        _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
+
+@dataclass
+class RoadSpeed:
+    """
+    Road speed at an engine speed.
+"""
+    def __init__(self, *, engine_rpm:float, overall_ratio:float, circumference_mm:float):
+        self.engine_rpm = engine_rpm
+        self.overall_ratio = overall_ratio
+        self.circumference_mm = circumference_mm
+        
+        
+
+    
+    def __str__(self):
+        return "RoadSpeed(engine_rpm={}, overall_ratio={}, circumference_mm={})".format(self.engine_rpm, self.overall_ratio, self.circumference_mm)
+    def __eq__(self, other):
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        if self.overall_ratio != other.overall_ratio:
+            return False
+        if self.circumference_mm != other.circumference_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRoadSpeed(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RoadSpeed(
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+            overall_ratio=_UniffiFfiConverterFloat64.read(buf),
+            circumference_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
+
+@dataclass
+class RollingCoefficient:
+    """
+    Rolling coefficient of a motorcycle tyre by pressure and speed.
+"""
+    def __init__(self, *, tyre_bar:float, road_speed_kmh:float):
+        self.tyre_bar = tyre_bar
+        self.road_speed_kmh = road_speed_kmh
+        
+        
+
+    
+    def __str__(self):
+        return "RollingCoefficient(tyre_bar={}, road_speed_kmh={})".format(self.tyre_bar, self.road_speed_kmh)
+    def __eq__(self, other):
+        if self.tyre_bar != other.tyre_bar:
+            return False
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRollingCoefficient(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RollingCoefficient(
+            tyre_bar=_UniffiFfiConverterFloat64.read(buf),
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.tyre_bar)
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+
+@dataclass
+class ScrewLoads:
+    """
+    Proof load and breaking load of a screw.
+"""
+    def __init__(self, *, diameter_mm:float, pitch_mm:float, property_class:str):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        self.property_class = property_class
+        
+        
+
+    
+    def __str__(self):
+        return "ScrewLoads(diameter_mm={}, pitch_mm={}, property_class={})".format(self.diameter_mm, self.pitch_mm, self.property_class)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.property_class != other.property_class:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeScrewLoads(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ScrewLoads(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            property_class=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterString.check_lower(value.property_class)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterString.write(value.property_class, buf)
+
+@dataclass
+class ShellArea:
+    """
+    Area of a shell: tank, mudguard, side panel.
+"""
+    def __init__(self, *, length_mm:float, girth_mm:float, both_sides:bool, count:int):
+        self.length_mm = length_mm
+        self.girth_mm = girth_mm
+        self.both_sides = both_sides
+        self.count = count
+        
+        
+
+    
+    def __str__(self):
+        return "ShellArea(length_mm={}, girth_mm={}, both_sides={}, count={})".format(self.length_mm, self.girth_mm, self.both_sides, self.count)
+    def __eq__(self, other):
+        if self.length_mm != other.length_mm:
+            return False
+        if self.girth_mm != other.girth_mm:
+            return False
+        if self.both_sides != other.both_sides:
+            return False
+        if self.count != other.count:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeShellArea(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ShellArea(
+            length_mm=_UniffiFfiConverterFloat64.read(buf),
+            girth_mm=_UniffiFfiConverterFloat64.read(buf),
+            both_sides=_UniffiFfiConverterBoolean.read(buf),
+            count=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.length_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
+        _UniffiFfiConverterBoolean.check_lower(value.both_sides)
+        _UniffiFfiConverterUInt32.check_lower(value.count)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.length_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
+        _UniffiFfiConverterBoolean.write(value.both_sides, buf)
+        _UniffiFfiConverterUInt32.write(value.count, buf)
+
+@dataclass
 class Supply:
     """
     Battery and alternator.
@@ -25863,6 +28791,57 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeBrake.write(value.rear_brake, buf)
         _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
         _UniffiFfiConverterTypeIndication.write(value.indication, buf)
+
+@dataclass
+class SpeedometerFactor:
+    """
+    New speedometer reading over the old one at the same road speed.
+"""
+    def __init__(self, *, circumference_mm:float, new_circumference_mm:float, final_ratio:float, new_final_ratio:float):
+        self.circumference_mm = circumference_mm
+        self.new_circumference_mm = new_circumference_mm
+        self.final_ratio = final_ratio
+        self.new_final_ratio = new_final_ratio
+        
+        
+
+    
+    def __str__(self):
+        return "SpeedometerFactor(circumference_mm={}, new_circumference_mm={}, final_ratio={}, new_final_ratio={})".format(self.circumference_mm, self.new_circumference_mm, self.final_ratio, self.new_final_ratio)
+    def __eq__(self, other):
+        if self.circumference_mm != other.circumference_mm:
+            return False
+        if self.new_circumference_mm != other.new_circumference_mm:
+            return False
+        if self.final_ratio != other.final_ratio:
+            return False
+        if self.new_final_ratio != other.new_final_ratio:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSpeedometerFactor(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SpeedometerFactor(
+            circumference_mm=_UniffiFfiConverterFloat64.read(buf),
+            new_circumference_mm=_UniffiFfiConverterFloat64.read(buf),
+            final_ratio=_UniffiFfiConverterFloat64.read(buf),
+            new_final_ratio=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.new_circumference_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.final_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.new_final_ratio)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.new_circumference_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.final_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.new_final_ratio, buf)
 
 
 
@@ -26513,6 +29492,213 @@ class _UniffiFfiConverterTypeSprocketChoiceSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeWorking.write(value.working, buf)
 
 @dataclass
+class StandardAir:
+    """
+    Density of the air on the standard day at a height.
+"""
+    def __init__(self, *, altitude_metres:float):
+        self.altitude_metres = altitude_metres
+        
+        
+
+    
+    def __str__(self):
+        return "StandardAir(altitude_metres={})".format(self.altitude_metres)
+    def __eq__(self, other):
+        if self.altitude_metres != other.altitude_metres:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStandardAir(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StandardAir(
+            altitude_metres=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.altitude_metres)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
+
+@dataclass
+class StoppingDeceleration:
+    """
+    Deceleration from a measured stopping distance.
+"""
+    def __init__(self, *, road_speed_kmh:float, metres:float, reaction_seconds:float):
+        self.road_speed_kmh = road_speed_kmh
+        self.metres = metres
+        self.reaction_seconds = reaction_seconds
+        
+        
+
+    
+    def __str__(self):
+        return "StoppingDeceleration(road_speed_kmh={}, metres={}, reaction_seconds={})".format(self.road_speed_kmh, self.metres, self.reaction_seconds)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.metres != other.metres:
+            return False
+        if self.reaction_seconds != other.reaction_seconds:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStoppingDeceleration(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StoppingDeceleration(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            metres=_UniffiFfiConverterFloat64.read(buf),
+            reaction_seconds=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.metres)
+        _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.metres, buf)
+        _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
+
+@dataclass
+class StoppingDistance:
+    """
+    Stopping distance from deceleration.
+"""
+    def __init__(self, *, road_speed_kmh:float, deceleration:float, reaction_seconds:float):
+        self.road_speed_kmh = road_speed_kmh
+        self.deceleration = deceleration
+        self.reaction_seconds = reaction_seconds
+        
+        
+
+    
+    def __str__(self):
+        return "StoppingDistance(road_speed_kmh={}, deceleration={}, reaction_seconds={})".format(self.road_speed_kmh, self.deceleration, self.reaction_seconds)
+    def __eq__(self, other):
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.deceleration != other.deceleration:
+            return False
+        if self.reaction_seconds != other.reaction_seconds:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStoppingDistance(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StoppingDistance(
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            deceleration=_UniffiFfiConverterFloat64.read(buf),
+            reaction_seconds=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.deceleration)
+        _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.deceleration, buf)
+        _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
+
+@dataclass
+class StressArea:
+    """
+    Stress area and diameters of a thread.
+"""
+    def __init__(self, *, diameter_mm:float, pitch_mm:float):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        
+        
+
+    
+    def __str__(self):
+        return "StressArea(diameter_mm={}, pitch_mm={})".format(self.diameter_mm, self.pitch_mm)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeStressArea(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return StressArea(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+
+@dataclass
+class SurfaceMargin:
+    """
+    How far a surface is above the dew point of the air.
+"""
+    def __init__(self, *, celsius:float, humidity:float, surface_celsius:float):
+        self.celsius = celsius
+        self.humidity = humidity
+        self.surface_celsius = surface_celsius
+        
+        
+
+    
+    def __str__(self):
+        return "SurfaceMargin(celsius={}, humidity={}, surface_celsius={})".format(self.celsius, self.humidity, self.surface_celsius)
+    def __eq__(self, other):
+        if self.celsius != other.celsius:
+            return False
+        if self.humidity != other.humidity:
+            return False
+        if self.surface_celsius != other.surface_celsius:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeSurfaceMargin(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return SurfaceMargin(
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            humidity=_UniffiFfiConverterFloat64.read(buf),
+            surface_celsius=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.humidity)
+        _UniffiFfiConverterFloat64.check_lower(value.surface_celsius)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.humidity, buf)
+        _UniffiFfiConverterFloat64.write(value.surface_celsius, buf)
+
+@dataclass
 class Suspect:
     """
     One thing that may be wrong.
@@ -26568,6 +29754,192 @@ class _UniffiFfiConverterTypeSuspect(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.weight, buf)
         _UniffiFfiConverterString.write(value.cure, buf)
         _UniffiFfiConverterFloat64.write(value.try_minutes, buf)
+
+@dataclass
+class ThermalFlasher:
+    """
+    Flashes a minute of a thermal flasher.
+"""
+    def __init__(self, *, load_percent:float, contacts:float, flashes_minute:float):
+        self.load_percent = load_percent
+        self.contacts = contacts
+        self.flashes_minute = flashes_minute
+        
+        
+
+    
+    def __str__(self):
+        return "ThermalFlasher(load_percent={}, contacts={}, flashes_minute={})".format(self.load_percent, self.contacts, self.flashes_minute)
+    def __eq__(self, other):
+        if self.load_percent != other.load_percent:
+            return False
+        if self.contacts != other.contacts:
+            return False
+        if self.flashes_minute != other.flashes_minute:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThermalFlasher(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThermalFlasher(
+            load_percent=_UniffiFfiConverterFloat64.read(buf),
+            contacts=_UniffiFfiConverterFloat64.read(buf),
+            flashes_minute=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.load_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.contacts)
+        _UniffiFfiConverterFloat64.check_lower(value.flashes_minute)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.load_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.contacts, buf)
+        _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
+
+@dataclass
+class ThinnedFilm:
+    """
+    Solids and wet film of thinned paint.
+"""
+    def __init__(self, *, solids_percent:float, thinner_percent:float, dry_micrometres:float):
+        self.solids_percent = solids_percent
+        self.thinner_percent = thinner_percent
+        self.dry_micrometres = dry_micrometres
+        
+        
+
+    
+    def __str__(self):
+        return "ThinnedFilm(solids_percent={}, thinner_percent={}, dry_micrometres={})".format(self.solids_percent, self.thinner_percent, self.dry_micrometres)
+    def __eq__(self, other):
+        if self.solids_percent != other.solids_percent:
+            return False
+        if self.thinner_percent != other.thinner_percent:
+            return False
+        if self.dry_micrometres != other.dry_micrometres:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThinnedFilm(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThinnedFilm(
+            solids_percent=_UniffiFfiConverterFloat64.read(buf),
+            thinner_percent=_UniffiFfiConverterFloat64.read(buf),
+            dry_micrometres=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.solids_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+        _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.solids_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+        _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
+
+@dataclass
+class Thinning:
+    """
+    Thinner into a one-part paint.
+"""
+    def __init__(self, *, paint_ml:float, thinner_percent:float):
+        self.paint_ml = paint_ml
+        self.thinner_percent = thinner_percent
+        
+        
+
+    
+    def __str__(self):
+        return "Thinning(paint_ml={}, thinner_percent={})".format(self.paint_ml, self.thinner_percent)
+    def __eq__(self, other):
+        if self.paint_ml != other.paint_ml:
+            return False
+        if self.thinner_percent != other.thinner_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThinning(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return Thinning(
+            paint_ml=_UniffiFfiConverterFloat64.read(buf),
+            thinner_percent=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.paint_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.paint_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+
+@dataclass
+class ThreadEngagement:
+    """
+    Thread engaged so that the screw breaks before the tapped thread strips.
+"""
+    def __init__(self, *, load_newtons:float, pitch_mm:float, diameter_mm:float, nut_flank_mm:float, shear_mpa:float):
+        self.load_newtons = load_newtons
+        self.pitch_mm = pitch_mm
+        self.diameter_mm = diameter_mm
+        self.nut_flank_mm = nut_flank_mm
+        self.shear_mpa = shear_mpa
+        
+        
+
+    
+    def __str__(self):
+        return "ThreadEngagement(load_newtons={}, pitch_mm={}, diameter_mm={}, nut_flank_mm={}, shear_mpa={})".format(self.load_newtons, self.pitch_mm, self.diameter_mm, self.nut_flank_mm, self.shear_mpa)
+    def __eq__(self, other):
+        if self.load_newtons != other.load_newtons:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.nut_flank_mm != other.nut_flank_mm:
+            return False
+        if self.shear_mpa != other.shear_mpa:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThreadEngagement(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThreadEngagement(
+            load_newtons=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            nut_flank_mm=_UniffiFfiConverterFloat64.read(buf),
+            shear_mpa=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.load_newtons)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.nut_flank_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.shear_mpa)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.load_newtons, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.nut_flank_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.shear_mpa, buf)
 
 @dataclass
 class ThrustAsk:
@@ -26709,6 +30081,57 @@ class _UniffiFfiConverterTypeThrustAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalFloat64.write(value.altitude_metres, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.celsius, buf)
         _UniffiFfiConverterSequenceFloat64.write(value.cruise_kmh, buf)
+
+@dataclass
+class ThrustAtTyre:
+    """
+    Thrust at the tyre.
+"""
+    def __init__(self, *, crank_nm:float, overall_ratio:float, drive_efficiency:float, wheel_radius_mm:float):
+        self.crank_nm = crank_nm
+        self.overall_ratio = overall_ratio
+        self.drive_efficiency = drive_efficiency
+        self.wheel_radius_mm = wheel_radius_mm
+        
+        
+
+    
+    def __str__(self):
+        return "ThrustAtTyre(crank_nm={}, overall_ratio={}, drive_efficiency={}, wheel_radius_mm={})".format(self.crank_nm, self.overall_ratio, self.drive_efficiency, self.wheel_radius_mm)
+    def __eq__(self, other):
+        if self.crank_nm != other.crank_nm:
+            return False
+        if self.overall_ratio != other.overall_ratio:
+            return False
+        if self.drive_efficiency != other.drive_efficiency:
+            return False
+        if self.wheel_radius_mm != other.wheel_radius_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeThrustAtTyre(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return ThrustAtTyre(
+            crank_nm=_UniffiFfiConverterFloat64.read(buf),
+            overall_ratio=_UniffiFfiConverterFloat64.read(buf),
+            drive_efficiency=_UniffiFfiConverterFloat64.read(buf),
+            wheel_radius_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.crank_nm)
+        _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.drive_efficiency)
+        _UniffiFfiConverterFloat64.check_lower(value.wheel_radius_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
+        _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
+        _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
 
 
 
@@ -27277,6 +30700,57 @@ class _UniffiFfiConverterTypeTightening(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.note, buf)
 
 @dataclass
+class TighteningTorque:
+    """
+    Preload and torque of a screw at 90 % of its yield, hexagon head.
+"""
+    def __init__(self, *, diameter_mm:float, pitch_mm:float, property_class:str, friction:float):
+        self.diameter_mm = diameter_mm
+        self.pitch_mm = pitch_mm
+        self.property_class = property_class
+        self.friction = friction
+        
+        
+
+    
+    def __str__(self):
+        return "TighteningTorque(diameter_mm={}, pitch_mm={}, property_class={}, friction={})".format(self.diameter_mm, self.pitch_mm, self.property_class, self.friction)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.property_class != other.property_class:
+            return False
+        if self.friction != other.friction:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTighteningTorque(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TighteningTorque(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            property_class=_UniffiFfiConverterString.read(buf),
+            friction=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterString.check_lower(value.property_class)
+        _UniffiFfiConverterFloat64.check_lower(value.friction)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterString.write(value.property_class, buf)
+        _UniffiFfiConverterFloat64.write(value.friction, buf)
+
+@dataclass
 class TimeBand:
     """
     How long a fuse lasts at a current.
@@ -27554,6 +31028,57 @@ class _UniffiFfiConverterTypeTodaySheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.jobs_done, buf)
         _UniffiFfiConverterUInt32.write(value.jobs, buf)
 
+@dataclass
+class TriangularQuantile:
+    """
+    What a triangular spread stays below.
+"""
+    def __init__(self, *, least:float, likely:float, most:float, share:float):
+        self.least = least
+        self.likely = likely
+        self.most = most
+        self.share = share
+        
+        
+
+    
+    def __str__(self):
+        return "TriangularQuantile(least={}, likely={}, most={}, share={})".format(self.least, self.likely, self.most, self.share)
+    def __eq__(self, other):
+        if self.least != other.least:
+            return False
+        if self.likely != other.likely:
+            return False
+        if self.most != other.most:
+            return False
+        if self.share != other.share:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTriangularQuantile(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TriangularQuantile(
+            least=_UniffiFfiConverterFloat64.read(buf),
+            likely=_UniffiFfiConverterFloat64.read(buf),
+            most=_UniffiFfiConverterFloat64.read(buf),
+            share=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.least)
+        _UniffiFfiConverterFloat64.check_lower(value.likely)
+        _UniffiFfiConverterFloat64.check_lower(value.most)
+        _UniffiFfiConverterFloat64.check_lower(value.share)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.least, buf)
+        _UniffiFfiConverterFloat64.write(value.likely, buf)
+        _UniffiFfiConverterFloat64.write(value.most, buf)
+        _UniffiFfiConverterFloat64.write(value.share, buf)
+
 class _UniffiFfiConverterSequenceTypeSuspect(_UniffiConverterRustBuffer):
     @classmethod
     def check_lower(cls, value):
@@ -27739,6 +31264,147 @@ class _UniffiFfiConverterTypeTryOut(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.minutes, buf)
         _UniffiFfiConverterOptionalString.write(value.cover, buf)
         _UniffiFfiConverterFloat64.write(value.cover_minutes, buf)
+
+@dataclass
+class TubeArea:
+    """
+    Area of a tube or rod without its ends.
+"""
+    def __init__(self, *, diameter_mm:float, length_mm:float, count:int):
+        self.diameter_mm = diameter_mm
+        self.length_mm = length_mm
+        self.count = count
+        
+        
+
+    
+    def __str__(self):
+        return "TubeArea(diameter_mm={}, length_mm={}, count={})".format(self.diameter_mm, self.length_mm, self.count)
+    def __eq__(self, other):
+        if self.diameter_mm != other.diameter_mm:
+            return False
+        if self.length_mm != other.length_mm:
+            return False
+        if self.count != other.count:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTubeArea(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TubeArea(
+            diameter_mm=_UniffiFfiConverterFloat64.read(buf),
+            length_mm=_UniffiFfiConverterFloat64.read(buf),
+            count=_UniffiFfiConverterUInt32.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.length_mm)
+        _UniffiFfiConverterUInt32.check_lower(value.count)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.length_mm, buf)
+        _UniffiFfiConverterUInt32.write(value.count, buf)
+
+@dataclass
+class TwoPartMix:
+    """
+    Base, hardener and thinner of an amount ready to use.
+"""
+    def __init__(self, *, ready_ml:float, parts_base:float, parts_hardener:float, thinner_percent:float, thinner_of_base:bool):
+        self.ready_ml = ready_ml
+        self.parts_base = parts_base
+        self.parts_hardener = parts_hardener
+        self.thinner_percent = thinner_percent
+        self.thinner_of_base = thinner_of_base
+        
+        
+
+    
+    def __str__(self):
+        return "TwoPartMix(ready_ml={}, parts_base={}, parts_hardener={}, thinner_percent={}, thinner_of_base={})".format(self.ready_ml, self.parts_base, self.parts_hardener, self.thinner_percent, self.thinner_of_base)
+    def __eq__(self, other):
+        if self.ready_ml != other.ready_ml:
+            return False
+        if self.parts_base != other.parts_base:
+            return False
+        if self.parts_hardener != other.parts_hardener:
+            return False
+        if self.thinner_percent != other.thinner_percent:
+            return False
+        if self.thinner_of_base != other.thinner_of_base:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTwoPartMix(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TwoPartMix(
+            ready_ml=_UniffiFfiConverterFloat64.read(buf),
+            parts_base=_UniffiFfiConverterFloat64.read(buf),
+            parts_hardener=_UniffiFfiConverterFloat64.read(buf),
+            thinner_percent=_UniffiFfiConverterFloat64.read(buf),
+            thinner_of_base=_UniffiFfiConverterBoolean.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.ready_ml)
+        _UniffiFfiConverterFloat64.check_lower(value.parts_base)
+        _UniffiFfiConverterFloat64.check_lower(value.parts_hardener)
+        _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
+        _UniffiFfiConverterBoolean.check_lower(value.thinner_of_base)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.ready_ml, buf)
+        _UniffiFfiConverterFloat64.write(value.parts_base, buf)
+        _UniffiFfiConverterFloat64.write(value.parts_hardener, buf)
+        _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
+        _UniffiFfiConverterBoolean.write(value.thinner_of_base, buf)
+
+@dataclass
+class TyreAgainst:
+    """
+    One tyre against another: height of the axle, turns, speedometer.
+"""
+    def __init__(self, *, tyre:str, new_tyre:str):
+        self.tyre = tyre
+        self.new_tyre = new_tyre
+        
+        
+
+    
+    def __str__(self):
+        return "TyreAgainst(tyre={}, new_tyre={})".format(self.tyre, self.new_tyre)
+    def __eq__(self, other):
+        if self.tyre != other.tyre:
+            return False
+        if self.new_tyre != other.new_tyre:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreAgainst(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreAgainst(
+            tyre=_UniffiFfiConverterString.read(buf),
+            new_tyre=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.tyre)
+        _UniffiFfiConverterString.check_lower(value.new_tyre)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.tyre, buf)
+        _UniffiFfiConverterString.write(value.new_tyre, buf)
 
 @dataclass
 class TyreWeek:
@@ -28158,6 +31824,39 @@ class _UniffiFfiConverterTypeTyreCheck(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeSource.write(value.source, buf)
 
 @dataclass
+class TyreDiameter:
+    """
+    Outer diameter and rolling circumference from a sidewall.
+"""
+    def __init__(self, *, tyre:str):
+        self.tyre = tyre
+        
+        
+
+    
+    def __str__(self):
+        return "TyreDiameter(tyre={})".format(self.tyre)
+    def __eq__(self, other):
+        if self.tyre != other.tyre:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreDiameter(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreDiameter(
+            tyre=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.tyre)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.tyre, buf)
+
+@dataclass
 class TyreEquivalent:
     """
     Another code that stands near an open one.
@@ -28201,6 +31900,39 @@ class _UniffiFfiConverterTypeTyreEquivalent(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.code, buf)
         _UniffiFfiConverterFloat64.write(value.outer_diameter_mm, buf)
         _UniffiFfiConverterTypeSource.write(value.source, buf)
+
+@dataclass
+class TyreRating:
+    """
+    What a tyre may carry, and how fast.
+"""
+    def __init__(self, *, tyre:str):
+        self.tyre = tyre
+        
+        
+
+    
+    def __str__(self):
+        return "TyreRating(tyre={})".format(self.tyre)
+    def __eq__(self, other):
+        if self.tyre != other.tyre:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeTyreRating(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return TyreRating(
+            tyre=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.tyre)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.tyre, buf)
 
 
 
@@ -28791,6 +32523,63 @@ class _UniffiFfiConverterTypeUnitCard(_UniffiConverterRustBuffer):
         _UniffiFfiConverterUInt32.write(value.decimals, buf)
         _UniffiFfiConverterOptionalTypeOtherUnit.write(value.other, buf)
 
+@dataclass
+class WantedRatio:
+    """
+    Final drive ratio that gives a road speed at an engine speed.
+"""
+    def __init__(self, *, engine_rpm:float, road_speed_kmh:float, primary_ratio:float, gear_ratio:float, circumference_mm:float):
+        self.engine_rpm = engine_rpm
+        self.road_speed_kmh = road_speed_kmh
+        self.primary_ratio = primary_ratio
+        self.gear_ratio = gear_ratio
+        self.circumference_mm = circumference_mm
+        
+        
+
+    
+    def __str__(self):
+        return "WantedRatio(engine_rpm={}, road_speed_kmh={}, primary_ratio={}, gear_ratio={}, circumference_mm={})".format(self.engine_rpm, self.road_speed_kmh, self.primary_ratio, self.gear_ratio, self.circumference_mm)
+    def __eq__(self, other):
+        if self.engine_rpm != other.engine_rpm:
+            return False
+        if self.road_speed_kmh != other.road_speed_kmh:
+            return False
+        if self.primary_ratio != other.primary_ratio:
+            return False
+        if self.gear_ratio != other.gear_ratio:
+            return False
+        if self.circumference_mm != other.circumference_mm:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWantedRatio(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WantedRatio(
+            engine_rpm=_UniffiFfiConverterFloat64.read(buf),
+            road_speed_kmh=_UniffiFfiConverterFloat64.read(buf),
+            primary_ratio=_UniffiFfiConverterFloat64.read(buf),
+            gear_ratio=_UniffiFfiConverterFloat64.read(buf),
+            circumference_mm=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
+        _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
+        _UniffiFfiConverterFloat64.check_lower(value.primary_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
+        _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
+        _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
+        _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
+        _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
+
 
 
 
@@ -29013,6 +32802,102 @@ class _UniffiFfiConverterTypeWireChoice(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.may_carry_amperes, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.fuse_amperes, buf)
         _UniffiFfiConverterOptionalString.write(value.fuse_colour, buf)
+
+@dataclass
+class WireDrop:
+    """
+    Resistance of a metre of wire and what it loses.
+"""
+    def __init__(self, *, section_mm2:float, conductor:str, celsius:float, amperes:float, out_metres:float, back_metres:float):
+        self.section_mm2 = section_mm2
+        self.conductor = conductor
+        self.celsius = celsius
+        self.amperes = amperes
+        self.out_metres = out_metres
+        self.back_metres = back_metres
+        
+        
+
+    
+    def __str__(self):
+        return "WireDrop(section_mm2={}, conductor={}, celsius={}, amperes={}, out_metres={}, back_metres={})".format(self.section_mm2, self.conductor, self.celsius, self.amperes, self.out_metres, self.back_metres)
+    def __eq__(self, other):
+        if self.section_mm2 != other.section_mm2:
+            return False
+        if self.conductor != other.conductor:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        if self.amperes != other.amperes:
+            return False
+        if self.out_metres != other.out_metres:
+            return False
+        if self.back_metres != other.back_metres:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWireDrop(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WireDrop(
+            section_mm2=_UniffiFfiConverterFloat64.read(buf),
+            conductor=_UniffiFfiConverterString.read(buf),
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            amperes=_UniffiFfiConverterFloat64.read(buf),
+            out_metres=_UniffiFfiConverterFloat64.read(buf),
+            back_metres=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
+        _UniffiFfiConverterString.check_lower(value.conductor)
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterFloat64.check_lower(value.amperes)
+        _UniffiFfiConverterFloat64.check_lower(value.out_metres)
+        _UniffiFfiConverterFloat64.check_lower(value.back_metres)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
+        _UniffiFfiConverterString.write(value.conductor, buf)
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterFloat64.write(value.amperes, buf)
+        _UniffiFfiConverterFloat64.write(value.out_metres, buf)
+        _UniffiFfiConverterFloat64.write(value.back_metres, buf)
+
+@dataclass
+class WireGauge:
+    """
+    Diameter and section of a wire of the American gauge.
+"""
+    def __init__(self, *, gauge:float):
+        self.gauge = gauge
+        
+        
+
+    
+    def __str__(self):
+        return "WireGauge(gauge={})".format(self.gauge)
+    def __eq__(self, other):
+        if self.gauge != other.gauge:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWireGauge(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WireGauge(
+            gauge=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterFloat64.check_lower(value.gauge)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterFloat64.write(value.gauge, buf)
 
 class _UniffiFfiConverterOptionalTypeWireChoice(_UniffiConverterRustBuffer):
     @classmethod
@@ -29312,6 +33197,108 @@ class _UniffiFfiConverterTypeWiringAsk(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.age_years, buf)
         _UniffiFfiConverterBoolean.write(value.reworked, buf)
 
+@dataclass
+class WornCentreDistance:
+    """
+    Centre distance that a worn chain gives.
+"""
+    def __init__(self, *, front_teeth:int, rear_teeth:int, chain_links:int, pitch_mm:float, elongation_percent:float):
+        self.front_teeth = front_teeth
+        self.rear_teeth = rear_teeth
+        self.chain_links = chain_links
+        self.pitch_mm = pitch_mm
+        self.elongation_percent = elongation_percent
+        
+        
+
+    
+    def __str__(self):
+        return "WornCentreDistance(front_teeth={}, rear_teeth={}, chain_links={}, pitch_mm={}, elongation_percent={})".format(self.front_teeth, self.rear_teeth, self.chain_links, self.pitch_mm, self.elongation_percent)
+    def __eq__(self, other):
+        if self.front_teeth != other.front_teeth:
+            return False
+        if self.rear_teeth != other.rear_teeth:
+            return False
+        if self.chain_links != other.chain_links:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.elongation_percent != other.elongation_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWornCentreDistance(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WornCentreDistance(
+            front_teeth=_UniffiFfiConverterUInt32.read(buf),
+            rear_teeth=_UniffiFfiConverterUInt32.read(buf),
+            chain_links=_UniffiFfiConverterUInt32.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            elongation_percent=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
+        _UniffiFfiConverterUInt32.check_lower(value.chain_links)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.elongation_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
+        _UniffiFfiConverterUInt32.write(value.chain_links, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
+
+@dataclass
+class WornLength:
+    """
+    Length of a worn chain over some pitches.
+"""
+    def __init__(self, *, pitches:int, pitch_mm:float, elongation_percent:float):
+        self.pitches = pitches
+        self.pitch_mm = pitch_mm
+        self.elongation_percent = elongation_percent
+        
+        
+
+    
+    def __str__(self):
+        return "WornLength(pitches={}, pitch_mm={}, elongation_percent={})".format(self.pitches, self.pitch_mm, self.elongation_percent)
+    def __eq__(self, other):
+        if self.pitches != other.pitches:
+            return False
+        if self.pitch_mm != other.pitch_mm:
+            return False
+        if self.elongation_percent != other.elongation_percent:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeWornLength(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return WornLength(
+            pitches=_UniffiFfiConverterUInt32.read(buf),
+            pitch_mm=_UniffiFfiConverterFloat64.read(buf),
+            elongation_percent=_UniffiFfiConverterFloat64.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterUInt32.check_lower(value.pitches)
+        _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
+        _UniffiFfiConverterFloat64.check_lower(value.elongation_percent)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterUInt32.write(value.pitches, buf)
+        _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
+        _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
+
 
 
 
@@ -29380,6 +33367,3358 @@ class _UniffiFfiConverterTypeConductor(_UniffiConverterRustBuffer):
             buf.write_i32(3)
         if value == Conductor.TINNED:
             buf.write_i32(4)
+
+
+
+
+
+
+
+
+class Formula:
+    """
+    A formula with its inputs.
+"""
+    def __init__(self):
+        raise RuntimeError("Formula cannot be instantiated directly")
+
+    # Each enum variant is a nested class of the enum itself.
+    @dataclass
+    class OVERALL_RATIO:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.OVERALL_RATIO{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_OVERALL_RATIO():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ROAD_SPEED:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ROAD_SPEED{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ROAD_SPEED():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ENGINE_SPEED:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ENGINE_SPEED{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ENGINE_SPEED():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class WANTED_RATIO:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.WANTED_RATIO{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_WANTED_RATIO():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ENGINE_SPEED_DROP:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ENGINE_SPEED_DROP{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ENGINE_SPEED_DROP():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CHAIN_LENGTH:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CHAIN_LENGTH{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CHAIN_LENGTH():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CENTRE_DISTANCE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CENTRE_DISTANCE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CENTRE_DISTANCE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class WORN_CENTRE_DISTANCE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.WORN_CENTRE_DISTANCE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_WORN_CENTRE_DISTANCE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class PITCH_DIAMETER:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.PITCH_DIAMETER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_PITCH_DIAMETER():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class HUNTING_TOOTH:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.HUNTING_TOOTH{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_HUNTING_TOOTH():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CHAIN_SIZE_DIMENSIONS:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CHAIN_SIZE_DIMENSIONS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CHAIN_SIZE_DIMENSIONS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CHAIN_ELONGATION:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CHAIN_ELONGATION{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CHAIN_ELONGATION():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class WORN_LENGTH:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.WORN_LENGTH{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_WORN_LENGTH():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CHAIN_ON_SPROCKET:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CHAIN_ON_SPROCKET{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CHAIN_ON_SPROCKET():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class SPEEDOMETER_FACTOR:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.SPEEDOMETER_FACTOR{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_SPEEDOMETER_FACTOR():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ALLOWED_READING:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ALLOWED_READING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ALLOWED_READING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CORRECTOR_RATIO:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CORRECTOR_RATIO{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CORRECTOR_RATIO():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class STANDARD_AIR:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.STANDARD_AIR{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_STANDARD_AIR():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ROLLING_COEFFICIENT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ROLLING_COEFFICIENT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ROLLING_COEFFICIENT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ROAD_RESISTANCE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ROAD_RESISTANCE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ROAD_RESISTANCE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class POWER_SPEED:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.POWER_SPEED{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_POWER_SPEED():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class THRUST_AT_TYRE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.THRUST_AT_TYRE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_THRUST_AT_TYRE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CUBIC_POWER:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CUBIC_POWER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CUBIC_POWER():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class PEAKS_POWER:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.PEAKS_POWER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_PEAKS_POWER():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class HYDRAULIC_BRAKE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.HYDRAULIC_BRAKE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_HYDRAULIC_BRAKE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CALIPER_PISTONS:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CALIPER_PISTONS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CALIPER_PISTONS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class BRAKE_PAIR:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.BRAKE_PAIR{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_BRAKE_PAIR():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LEVER_TRAVEL:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.LEVER_TRAVEL{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_LEVER_TRAVEL():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class STOPPING_DISTANCE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.STOPPING_DISTANCE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_STOPPING_DISTANCE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class STOPPING_DECELERATION:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.STOPPING_DECELERATION{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_STOPPING_DECELERATION():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class BRAKE_EFFICIENCY:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.BRAKE_EFFICIENCY{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_BRAKE_EFFICIENCY():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class DIRECTIVE_STOP:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.DIRECTIVE_STOP{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_DIRECTIVE_STOP():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CAM_LEVER:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CAM_LEVER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CAM_LEVER():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class DRUM_SHOES:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.DRUM_SHOES{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_DRUM_SHOES():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class BLEED_THROUGH:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.BLEED_THROUGH{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_BLEED_THROUGH():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class BRAKE_FLUID_BOILING:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.BRAKE_FLUID_BOILING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_BRAKE_FLUID_BOILING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TYRE_DIAMETER:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TYRE_DIAMETER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TYRE_DIAMETER():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TYRE_AGAINST:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TYRE_AGAINST{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TYRE_AGAINST():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TYRE_RATING:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TYRE_RATING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TYRE_RATING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class AGE_OF_TYRE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.AGE_OF_TYRE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_AGE_OF_TYRE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class BATTERY_HOURS:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.BATTERY_HOURS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_BATTERY_HOURS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class RESTED_CHARGE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.RESTED_CHARGE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_RESTED_CHARGE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class GRAVITY_CHARGE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.GRAVITY_CHARGE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_GRAVITY_CHARGE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class DAYS_TO_FLAT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.DAYS_TO_FLAT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_DAYS_TO_FLAT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class RECHARGE_HOURS:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.RECHARGE_HOURS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_RECHARGE_HOURS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LAMP_WATTS:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.LAMP_WATTS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_LAMP_WATTS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LAMP_LIGHT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.LAMP_LIGHT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_LAMP_LIGHT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class THERMAL_FLASHER:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.THERMAL_FLASHER{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_THERMAL_FLASHER():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class COUNTED_FLASHES:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.COUNTED_FLASHES{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_COUNTED_FLASHES():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LOAD_RESISTANCE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.LOAD_RESISTANCE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_LOAD_RESISTANCE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class NOMINAL_OUTPUT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.NOMINAL_OUTPUT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_NOMINAL_OUTPUT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class WIRE_DROP:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.WIRE_DROP{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_WIRE_DROP():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class WIRE_GAUGE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.WIRE_GAUGE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_WIRE_GAUGE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class DEW_POINT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.DEW_POINT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_DEW_POINT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class SURFACE_MARGIN:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.SURFACE_MARGIN{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_SURFACE_MARGIN():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CURE_RATE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CURE_RATE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CURE_RATE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class CURE_AGE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.CURE_AGE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_CURE_AGE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class ACTIVATION:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.ACTIVATION{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_ACTIVATION():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class STRESS_AREA:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.STRESS_AREA{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_STRESS_AREA():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class SCREW_LOADS:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.SCREW_LOADS{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_SCREW_LOADS():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TIGHTENING_TORQUE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TIGHTENING_TORQUE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TIGHTENING_TORQUE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class PRELOAD_FROM_TORQUE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.PRELOAD_FROM_TORQUE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_PRELOAD_FROM_TORQUE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class NUT_FACTOR_TORQUE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.NUT_FACTOR_TORQUE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_NUT_FACTOR_TORQUE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class THREAD_ENGAGEMENT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.THREAD_ENGAGEMENT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_THREAD_ENGAGEMENT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class IDENTIFY_THREAD:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.IDENTIFY_THREAD{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_IDENTIFY_THREAD():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class POUR_SPLIT:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.POUR_SPLIT{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_POUR_SPLIT():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class PREMIX:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.PREMIX{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_PREMIX():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TWO_PART_MIX:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TWO_PART_MIX{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TWO_PART_MIX():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class THINNING:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.THINNING{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_THINNING():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class PAINT_NEEDED:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.PAINT_NEEDED{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_PAINT_NEEDED():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class THINNED_FILM:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.THINNED_FILM{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_THINNED_FILM():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class SHELL_AREA:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.SHELL_AREA{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_SHELL_AREA():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class RIM_AREA:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.RIM_AREA{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_RIM_AREA():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TUBE_AREA:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TUBE_AREA{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TUBE_AREA():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class TRIANGULAR_QUANTILE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.TRIANGULAR_QUANTILE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_TRIANGULAR_QUANTILE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LOGNORMAL_QUANTILE:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.LOGNORMAL_QUANTILE{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_LOGNORMAL_QUANTILE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class LATER_OF_TWO:
+        """
+        See the type of the same name.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Formula.LATER_OF_TWO{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Formula):
+                return NotImplemented
+            if not other.is_LATER_OF_TWO():
+                return False
+            return self._values == other._values
+
+    
+
+    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
+    # whether an instance is that variant.
+    def is_OVERALL_RATIO(self) -> bool:
+        return isinstance(self, Formula.OVERALL_RATIO)
+    def is_overall_ratio(self) -> bool:
+        return isinstance(self, Formula.OVERALL_RATIO)
+    def is_ROAD_SPEED(self) -> bool:
+        return isinstance(self, Formula.ROAD_SPEED)
+    def is_road_speed(self) -> bool:
+        return isinstance(self, Formula.ROAD_SPEED)
+    def is_ENGINE_SPEED(self) -> bool:
+        return isinstance(self, Formula.ENGINE_SPEED)
+    def is_engine_speed(self) -> bool:
+        return isinstance(self, Formula.ENGINE_SPEED)
+    def is_WANTED_RATIO(self) -> bool:
+        return isinstance(self, Formula.WANTED_RATIO)
+    def is_wanted_ratio(self) -> bool:
+        return isinstance(self, Formula.WANTED_RATIO)
+    def is_ENGINE_SPEED_DROP(self) -> bool:
+        return isinstance(self, Formula.ENGINE_SPEED_DROP)
+    def is_engine_speed_drop(self) -> bool:
+        return isinstance(self, Formula.ENGINE_SPEED_DROP)
+    def is_CHAIN_LENGTH(self) -> bool:
+        return isinstance(self, Formula.CHAIN_LENGTH)
+    def is_chain_length(self) -> bool:
+        return isinstance(self, Formula.CHAIN_LENGTH)
+    def is_CENTRE_DISTANCE(self) -> bool:
+        return isinstance(self, Formula.CENTRE_DISTANCE)
+    def is_centre_distance(self) -> bool:
+        return isinstance(self, Formula.CENTRE_DISTANCE)
+    def is_WORN_CENTRE_DISTANCE(self) -> bool:
+        return isinstance(self, Formula.WORN_CENTRE_DISTANCE)
+    def is_worn_centre_distance(self) -> bool:
+        return isinstance(self, Formula.WORN_CENTRE_DISTANCE)
+    def is_PITCH_DIAMETER(self) -> bool:
+        return isinstance(self, Formula.PITCH_DIAMETER)
+    def is_pitch_diameter(self) -> bool:
+        return isinstance(self, Formula.PITCH_DIAMETER)
+    def is_HUNTING_TOOTH(self) -> bool:
+        return isinstance(self, Formula.HUNTING_TOOTH)
+    def is_hunting_tooth(self) -> bool:
+        return isinstance(self, Formula.HUNTING_TOOTH)
+    def is_CHAIN_SIZE_DIMENSIONS(self) -> bool:
+        return isinstance(self, Formula.CHAIN_SIZE_DIMENSIONS)
+    def is_chain_size_dimensions(self) -> bool:
+        return isinstance(self, Formula.CHAIN_SIZE_DIMENSIONS)
+    def is_CHAIN_ELONGATION(self) -> bool:
+        return isinstance(self, Formula.CHAIN_ELONGATION)
+    def is_chain_elongation(self) -> bool:
+        return isinstance(self, Formula.CHAIN_ELONGATION)
+    def is_WORN_LENGTH(self) -> bool:
+        return isinstance(self, Formula.WORN_LENGTH)
+    def is_worn_length(self) -> bool:
+        return isinstance(self, Formula.WORN_LENGTH)
+    def is_CHAIN_ON_SPROCKET(self) -> bool:
+        return isinstance(self, Formula.CHAIN_ON_SPROCKET)
+    def is_chain_on_sprocket(self) -> bool:
+        return isinstance(self, Formula.CHAIN_ON_SPROCKET)
+    def is_SPEEDOMETER_FACTOR(self) -> bool:
+        return isinstance(self, Formula.SPEEDOMETER_FACTOR)
+    def is_speedometer_factor(self) -> bool:
+        return isinstance(self, Formula.SPEEDOMETER_FACTOR)
+    def is_ALLOWED_READING(self) -> bool:
+        return isinstance(self, Formula.ALLOWED_READING)
+    def is_allowed_reading(self) -> bool:
+        return isinstance(self, Formula.ALLOWED_READING)
+    def is_CORRECTOR_RATIO(self) -> bool:
+        return isinstance(self, Formula.CORRECTOR_RATIO)
+    def is_corrector_ratio(self) -> bool:
+        return isinstance(self, Formula.CORRECTOR_RATIO)
+    def is_STANDARD_AIR(self) -> bool:
+        return isinstance(self, Formula.STANDARD_AIR)
+    def is_standard_air(self) -> bool:
+        return isinstance(self, Formula.STANDARD_AIR)
+    def is_ROLLING_COEFFICIENT(self) -> bool:
+        return isinstance(self, Formula.ROLLING_COEFFICIENT)
+    def is_rolling_coefficient(self) -> bool:
+        return isinstance(self, Formula.ROLLING_COEFFICIENT)
+    def is_ROAD_RESISTANCE(self) -> bool:
+        return isinstance(self, Formula.ROAD_RESISTANCE)
+    def is_road_resistance(self) -> bool:
+        return isinstance(self, Formula.ROAD_RESISTANCE)
+    def is_POWER_SPEED(self) -> bool:
+        return isinstance(self, Formula.POWER_SPEED)
+    def is_power_speed(self) -> bool:
+        return isinstance(self, Formula.POWER_SPEED)
+    def is_THRUST_AT_TYRE(self) -> bool:
+        return isinstance(self, Formula.THRUST_AT_TYRE)
+    def is_thrust_at_tyre(self) -> bool:
+        return isinstance(self, Formula.THRUST_AT_TYRE)
+    def is_CUBIC_POWER(self) -> bool:
+        return isinstance(self, Formula.CUBIC_POWER)
+    def is_cubic_power(self) -> bool:
+        return isinstance(self, Formula.CUBIC_POWER)
+    def is_PEAKS_POWER(self) -> bool:
+        return isinstance(self, Formula.PEAKS_POWER)
+    def is_peaks_power(self) -> bool:
+        return isinstance(self, Formula.PEAKS_POWER)
+    def is_HYDRAULIC_BRAKE(self) -> bool:
+        return isinstance(self, Formula.HYDRAULIC_BRAKE)
+    def is_hydraulic_brake(self) -> bool:
+        return isinstance(self, Formula.HYDRAULIC_BRAKE)
+    def is_CALIPER_PISTONS(self) -> bool:
+        return isinstance(self, Formula.CALIPER_PISTONS)
+    def is_caliper_pistons(self) -> bool:
+        return isinstance(self, Formula.CALIPER_PISTONS)
+    def is_BRAKE_PAIR(self) -> bool:
+        return isinstance(self, Formula.BRAKE_PAIR)
+    def is_brake_pair(self) -> bool:
+        return isinstance(self, Formula.BRAKE_PAIR)
+    def is_LEVER_TRAVEL(self) -> bool:
+        return isinstance(self, Formula.LEVER_TRAVEL)
+    def is_lever_travel(self) -> bool:
+        return isinstance(self, Formula.LEVER_TRAVEL)
+    def is_STOPPING_DISTANCE(self) -> bool:
+        return isinstance(self, Formula.STOPPING_DISTANCE)
+    def is_stopping_distance(self) -> bool:
+        return isinstance(self, Formula.STOPPING_DISTANCE)
+    def is_STOPPING_DECELERATION(self) -> bool:
+        return isinstance(self, Formula.STOPPING_DECELERATION)
+    def is_stopping_deceleration(self) -> bool:
+        return isinstance(self, Formula.STOPPING_DECELERATION)
+    def is_BRAKE_EFFICIENCY(self) -> bool:
+        return isinstance(self, Formula.BRAKE_EFFICIENCY)
+    def is_brake_efficiency(self) -> bool:
+        return isinstance(self, Formula.BRAKE_EFFICIENCY)
+    def is_DIRECTIVE_STOP(self) -> bool:
+        return isinstance(self, Formula.DIRECTIVE_STOP)
+    def is_directive_stop(self) -> bool:
+        return isinstance(self, Formula.DIRECTIVE_STOP)
+    def is_CAM_LEVER(self) -> bool:
+        return isinstance(self, Formula.CAM_LEVER)
+    def is_cam_lever(self) -> bool:
+        return isinstance(self, Formula.CAM_LEVER)
+    def is_DRUM_SHOES(self) -> bool:
+        return isinstance(self, Formula.DRUM_SHOES)
+    def is_drum_shoes(self) -> bool:
+        return isinstance(self, Formula.DRUM_SHOES)
+    def is_BLEED_THROUGH(self) -> bool:
+        return isinstance(self, Formula.BLEED_THROUGH)
+    def is_bleed_through(self) -> bool:
+        return isinstance(self, Formula.BLEED_THROUGH)
+    def is_BRAKE_FLUID_BOILING(self) -> bool:
+        return isinstance(self, Formula.BRAKE_FLUID_BOILING)
+    def is_brake_fluid_boiling(self) -> bool:
+        return isinstance(self, Formula.BRAKE_FLUID_BOILING)
+    def is_TYRE_DIAMETER(self) -> bool:
+        return isinstance(self, Formula.TYRE_DIAMETER)
+    def is_tyre_diameter(self) -> bool:
+        return isinstance(self, Formula.TYRE_DIAMETER)
+    def is_TYRE_AGAINST(self) -> bool:
+        return isinstance(self, Formula.TYRE_AGAINST)
+    def is_tyre_against(self) -> bool:
+        return isinstance(self, Formula.TYRE_AGAINST)
+    def is_TYRE_RATING(self) -> bool:
+        return isinstance(self, Formula.TYRE_RATING)
+    def is_tyre_rating(self) -> bool:
+        return isinstance(self, Formula.TYRE_RATING)
+    def is_AGE_OF_TYRE(self) -> bool:
+        return isinstance(self, Formula.AGE_OF_TYRE)
+    def is_age_of_tyre(self) -> bool:
+        return isinstance(self, Formula.AGE_OF_TYRE)
+    def is_BATTERY_HOURS(self) -> bool:
+        return isinstance(self, Formula.BATTERY_HOURS)
+    def is_battery_hours(self) -> bool:
+        return isinstance(self, Formula.BATTERY_HOURS)
+    def is_RESTED_CHARGE(self) -> bool:
+        return isinstance(self, Formula.RESTED_CHARGE)
+    def is_rested_charge(self) -> bool:
+        return isinstance(self, Formula.RESTED_CHARGE)
+    def is_GRAVITY_CHARGE(self) -> bool:
+        return isinstance(self, Formula.GRAVITY_CHARGE)
+    def is_gravity_charge(self) -> bool:
+        return isinstance(self, Formula.GRAVITY_CHARGE)
+    def is_DAYS_TO_FLAT(self) -> bool:
+        return isinstance(self, Formula.DAYS_TO_FLAT)
+    def is_days_to_flat(self) -> bool:
+        return isinstance(self, Formula.DAYS_TO_FLAT)
+    def is_RECHARGE_HOURS(self) -> bool:
+        return isinstance(self, Formula.RECHARGE_HOURS)
+    def is_recharge_hours(self) -> bool:
+        return isinstance(self, Formula.RECHARGE_HOURS)
+    def is_LAMP_WATTS(self) -> bool:
+        return isinstance(self, Formula.LAMP_WATTS)
+    def is_lamp_watts(self) -> bool:
+        return isinstance(self, Formula.LAMP_WATTS)
+    def is_LAMP_LIGHT(self) -> bool:
+        return isinstance(self, Formula.LAMP_LIGHT)
+    def is_lamp_light(self) -> bool:
+        return isinstance(self, Formula.LAMP_LIGHT)
+    def is_THERMAL_FLASHER(self) -> bool:
+        return isinstance(self, Formula.THERMAL_FLASHER)
+    def is_thermal_flasher(self) -> bool:
+        return isinstance(self, Formula.THERMAL_FLASHER)
+    def is_COUNTED_FLASHES(self) -> bool:
+        return isinstance(self, Formula.COUNTED_FLASHES)
+    def is_counted_flashes(self) -> bool:
+        return isinstance(self, Formula.COUNTED_FLASHES)
+    def is_LOAD_RESISTANCE(self) -> bool:
+        return isinstance(self, Formula.LOAD_RESISTANCE)
+    def is_load_resistance(self) -> bool:
+        return isinstance(self, Formula.LOAD_RESISTANCE)
+    def is_NOMINAL_OUTPUT(self) -> bool:
+        return isinstance(self, Formula.NOMINAL_OUTPUT)
+    def is_nominal_output(self) -> bool:
+        return isinstance(self, Formula.NOMINAL_OUTPUT)
+    def is_WIRE_DROP(self) -> bool:
+        return isinstance(self, Formula.WIRE_DROP)
+    def is_wire_drop(self) -> bool:
+        return isinstance(self, Formula.WIRE_DROP)
+    def is_WIRE_GAUGE(self) -> bool:
+        return isinstance(self, Formula.WIRE_GAUGE)
+    def is_wire_gauge(self) -> bool:
+        return isinstance(self, Formula.WIRE_GAUGE)
+    def is_DEW_POINT(self) -> bool:
+        return isinstance(self, Formula.DEW_POINT)
+    def is_dew_point(self) -> bool:
+        return isinstance(self, Formula.DEW_POINT)
+    def is_SURFACE_MARGIN(self) -> bool:
+        return isinstance(self, Formula.SURFACE_MARGIN)
+    def is_surface_margin(self) -> bool:
+        return isinstance(self, Formula.SURFACE_MARGIN)
+    def is_CURE_RATE(self) -> bool:
+        return isinstance(self, Formula.CURE_RATE)
+    def is_cure_rate(self) -> bool:
+        return isinstance(self, Formula.CURE_RATE)
+    def is_CURE_AGE(self) -> bool:
+        return isinstance(self, Formula.CURE_AGE)
+    def is_cure_age(self) -> bool:
+        return isinstance(self, Formula.CURE_AGE)
+    def is_ACTIVATION(self) -> bool:
+        return isinstance(self, Formula.ACTIVATION)
+    def is_activation(self) -> bool:
+        return isinstance(self, Formula.ACTIVATION)
+    def is_STRESS_AREA(self) -> bool:
+        return isinstance(self, Formula.STRESS_AREA)
+    def is_stress_area(self) -> bool:
+        return isinstance(self, Formula.STRESS_AREA)
+    def is_SCREW_LOADS(self) -> bool:
+        return isinstance(self, Formula.SCREW_LOADS)
+    def is_screw_loads(self) -> bool:
+        return isinstance(self, Formula.SCREW_LOADS)
+    def is_TIGHTENING_TORQUE(self) -> bool:
+        return isinstance(self, Formula.TIGHTENING_TORQUE)
+    def is_tightening_torque(self) -> bool:
+        return isinstance(self, Formula.TIGHTENING_TORQUE)
+    def is_PRELOAD_FROM_TORQUE(self) -> bool:
+        return isinstance(self, Formula.PRELOAD_FROM_TORQUE)
+    def is_preload_from_torque(self) -> bool:
+        return isinstance(self, Formula.PRELOAD_FROM_TORQUE)
+    def is_NUT_FACTOR_TORQUE(self) -> bool:
+        return isinstance(self, Formula.NUT_FACTOR_TORQUE)
+    def is_nut_factor_torque(self) -> bool:
+        return isinstance(self, Formula.NUT_FACTOR_TORQUE)
+    def is_THREAD_ENGAGEMENT(self) -> bool:
+        return isinstance(self, Formula.THREAD_ENGAGEMENT)
+    def is_thread_engagement(self) -> bool:
+        return isinstance(self, Formula.THREAD_ENGAGEMENT)
+    def is_IDENTIFY_THREAD(self) -> bool:
+        return isinstance(self, Formula.IDENTIFY_THREAD)
+    def is_identify_thread(self) -> bool:
+        return isinstance(self, Formula.IDENTIFY_THREAD)
+    def is_POUR_SPLIT(self) -> bool:
+        return isinstance(self, Formula.POUR_SPLIT)
+    def is_pour_split(self) -> bool:
+        return isinstance(self, Formula.POUR_SPLIT)
+    def is_PREMIX(self) -> bool:
+        return isinstance(self, Formula.PREMIX)
+    def is_premix(self) -> bool:
+        return isinstance(self, Formula.PREMIX)
+    def is_TWO_PART_MIX(self) -> bool:
+        return isinstance(self, Formula.TWO_PART_MIX)
+    def is_two_part_mix(self) -> bool:
+        return isinstance(self, Formula.TWO_PART_MIX)
+    def is_THINNING(self) -> bool:
+        return isinstance(self, Formula.THINNING)
+    def is_thinning(self) -> bool:
+        return isinstance(self, Formula.THINNING)
+    def is_PAINT_NEEDED(self) -> bool:
+        return isinstance(self, Formula.PAINT_NEEDED)
+    def is_paint_needed(self) -> bool:
+        return isinstance(self, Formula.PAINT_NEEDED)
+    def is_THINNED_FILM(self) -> bool:
+        return isinstance(self, Formula.THINNED_FILM)
+    def is_thinned_film(self) -> bool:
+        return isinstance(self, Formula.THINNED_FILM)
+    def is_SHELL_AREA(self) -> bool:
+        return isinstance(self, Formula.SHELL_AREA)
+    def is_shell_area(self) -> bool:
+        return isinstance(self, Formula.SHELL_AREA)
+    def is_RIM_AREA(self) -> bool:
+        return isinstance(self, Formula.RIM_AREA)
+    def is_rim_area(self) -> bool:
+        return isinstance(self, Formula.RIM_AREA)
+    def is_TUBE_AREA(self) -> bool:
+        return isinstance(self, Formula.TUBE_AREA)
+    def is_tube_area(self) -> bool:
+        return isinstance(self, Formula.TUBE_AREA)
+    def is_TRIANGULAR_QUANTILE(self) -> bool:
+        return isinstance(self, Formula.TRIANGULAR_QUANTILE)
+    def is_triangular_quantile(self) -> bool:
+        return isinstance(self, Formula.TRIANGULAR_QUANTILE)
+    def is_LOGNORMAL_QUANTILE(self) -> bool:
+        return isinstance(self, Formula.LOGNORMAL_QUANTILE)
+    def is_lognormal_quantile(self) -> bool:
+        return isinstance(self, Formula.LOGNORMAL_QUANTILE)
+    def is_LATER_OF_TWO(self) -> bool:
+        return isinstance(self, Formula.LATER_OF_TWO)
+    def is_later_of_two(self) -> bool:
+        return isinstance(self, Formula.LATER_OF_TWO)
+    
+
+# Now, a little trick - we make each nested variant class be a subclass of the main
+# enum class, so that method calls and instance checks etc will work intuitively.
+# We might be able to do this a little more neatly with a metaclass, but this'll do.
+Formula.OVERALL_RATIO = type("Formula.OVERALL_RATIO", (Formula.OVERALL_RATIO, Formula,), {})  # type: ignore
+Formula.ROAD_SPEED = type("Formula.ROAD_SPEED", (Formula.ROAD_SPEED, Formula,), {})  # type: ignore
+Formula.ENGINE_SPEED = type("Formula.ENGINE_SPEED", (Formula.ENGINE_SPEED, Formula,), {})  # type: ignore
+Formula.WANTED_RATIO = type("Formula.WANTED_RATIO", (Formula.WANTED_RATIO, Formula,), {})  # type: ignore
+Formula.ENGINE_SPEED_DROP = type("Formula.ENGINE_SPEED_DROP", (Formula.ENGINE_SPEED_DROP, Formula,), {})  # type: ignore
+Formula.CHAIN_LENGTH = type("Formula.CHAIN_LENGTH", (Formula.CHAIN_LENGTH, Formula,), {})  # type: ignore
+Formula.CENTRE_DISTANCE = type("Formula.CENTRE_DISTANCE", (Formula.CENTRE_DISTANCE, Formula,), {})  # type: ignore
+Formula.WORN_CENTRE_DISTANCE = type("Formula.WORN_CENTRE_DISTANCE", (Formula.WORN_CENTRE_DISTANCE, Formula,), {})  # type: ignore
+Formula.PITCH_DIAMETER = type("Formula.PITCH_DIAMETER", (Formula.PITCH_DIAMETER, Formula,), {})  # type: ignore
+Formula.HUNTING_TOOTH = type("Formula.HUNTING_TOOTH", (Formula.HUNTING_TOOTH, Formula,), {})  # type: ignore
+Formula.CHAIN_SIZE_DIMENSIONS = type("Formula.CHAIN_SIZE_DIMENSIONS", (Formula.CHAIN_SIZE_DIMENSIONS, Formula,), {})  # type: ignore
+Formula.CHAIN_ELONGATION = type("Formula.CHAIN_ELONGATION", (Formula.CHAIN_ELONGATION, Formula,), {})  # type: ignore
+Formula.WORN_LENGTH = type("Formula.WORN_LENGTH", (Formula.WORN_LENGTH, Formula,), {})  # type: ignore
+Formula.CHAIN_ON_SPROCKET = type("Formula.CHAIN_ON_SPROCKET", (Formula.CHAIN_ON_SPROCKET, Formula,), {})  # type: ignore
+Formula.SPEEDOMETER_FACTOR = type("Formula.SPEEDOMETER_FACTOR", (Formula.SPEEDOMETER_FACTOR, Formula,), {})  # type: ignore
+Formula.ALLOWED_READING = type("Formula.ALLOWED_READING", (Formula.ALLOWED_READING, Formula,), {})  # type: ignore
+Formula.CORRECTOR_RATIO = type("Formula.CORRECTOR_RATIO", (Formula.CORRECTOR_RATIO, Formula,), {})  # type: ignore
+Formula.STANDARD_AIR = type("Formula.STANDARD_AIR", (Formula.STANDARD_AIR, Formula,), {})  # type: ignore
+Formula.ROLLING_COEFFICIENT = type("Formula.ROLLING_COEFFICIENT", (Formula.ROLLING_COEFFICIENT, Formula,), {})  # type: ignore
+Formula.ROAD_RESISTANCE = type("Formula.ROAD_RESISTANCE", (Formula.ROAD_RESISTANCE, Formula,), {})  # type: ignore
+Formula.POWER_SPEED = type("Formula.POWER_SPEED", (Formula.POWER_SPEED, Formula,), {})  # type: ignore
+Formula.THRUST_AT_TYRE = type("Formula.THRUST_AT_TYRE", (Formula.THRUST_AT_TYRE, Formula,), {})  # type: ignore
+Formula.CUBIC_POWER = type("Formula.CUBIC_POWER", (Formula.CUBIC_POWER, Formula,), {})  # type: ignore
+Formula.PEAKS_POWER = type("Formula.PEAKS_POWER", (Formula.PEAKS_POWER, Formula,), {})  # type: ignore
+Formula.HYDRAULIC_BRAKE = type("Formula.HYDRAULIC_BRAKE", (Formula.HYDRAULIC_BRAKE, Formula,), {})  # type: ignore
+Formula.CALIPER_PISTONS = type("Formula.CALIPER_PISTONS", (Formula.CALIPER_PISTONS, Formula,), {})  # type: ignore
+Formula.BRAKE_PAIR = type("Formula.BRAKE_PAIR", (Formula.BRAKE_PAIR, Formula,), {})  # type: ignore
+Formula.LEVER_TRAVEL = type("Formula.LEVER_TRAVEL", (Formula.LEVER_TRAVEL, Formula,), {})  # type: ignore
+Formula.STOPPING_DISTANCE = type("Formula.STOPPING_DISTANCE", (Formula.STOPPING_DISTANCE, Formula,), {})  # type: ignore
+Formula.STOPPING_DECELERATION = type("Formula.STOPPING_DECELERATION", (Formula.STOPPING_DECELERATION, Formula,), {})  # type: ignore
+Formula.BRAKE_EFFICIENCY = type("Formula.BRAKE_EFFICIENCY", (Formula.BRAKE_EFFICIENCY, Formula,), {})  # type: ignore
+Formula.DIRECTIVE_STOP = type("Formula.DIRECTIVE_STOP", (Formula.DIRECTIVE_STOP, Formula,), {})  # type: ignore
+Formula.CAM_LEVER = type("Formula.CAM_LEVER", (Formula.CAM_LEVER, Formula,), {})  # type: ignore
+Formula.DRUM_SHOES = type("Formula.DRUM_SHOES", (Formula.DRUM_SHOES, Formula,), {})  # type: ignore
+Formula.BLEED_THROUGH = type("Formula.BLEED_THROUGH", (Formula.BLEED_THROUGH, Formula,), {})  # type: ignore
+Formula.BRAKE_FLUID_BOILING = type("Formula.BRAKE_FLUID_BOILING", (Formula.BRAKE_FLUID_BOILING, Formula,), {})  # type: ignore
+Formula.TYRE_DIAMETER = type("Formula.TYRE_DIAMETER", (Formula.TYRE_DIAMETER, Formula,), {})  # type: ignore
+Formula.TYRE_AGAINST = type("Formula.TYRE_AGAINST", (Formula.TYRE_AGAINST, Formula,), {})  # type: ignore
+Formula.TYRE_RATING = type("Formula.TYRE_RATING", (Formula.TYRE_RATING, Formula,), {})  # type: ignore
+Formula.AGE_OF_TYRE = type("Formula.AGE_OF_TYRE", (Formula.AGE_OF_TYRE, Formula,), {})  # type: ignore
+Formula.BATTERY_HOURS = type("Formula.BATTERY_HOURS", (Formula.BATTERY_HOURS, Formula,), {})  # type: ignore
+Formula.RESTED_CHARGE = type("Formula.RESTED_CHARGE", (Formula.RESTED_CHARGE, Formula,), {})  # type: ignore
+Formula.GRAVITY_CHARGE = type("Formula.GRAVITY_CHARGE", (Formula.GRAVITY_CHARGE, Formula,), {})  # type: ignore
+Formula.DAYS_TO_FLAT = type("Formula.DAYS_TO_FLAT", (Formula.DAYS_TO_FLAT, Formula,), {})  # type: ignore
+Formula.RECHARGE_HOURS = type("Formula.RECHARGE_HOURS", (Formula.RECHARGE_HOURS, Formula,), {})  # type: ignore
+Formula.LAMP_WATTS = type("Formula.LAMP_WATTS", (Formula.LAMP_WATTS, Formula,), {})  # type: ignore
+Formula.LAMP_LIGHT = type("Formula.LAMP_LIGHT", (Formula.LAMP_LIGHT, Formula,), {})  # type: ignore
+Formula.THERMAL_FLASHER = type("Formula.THERMAL_FLASHER", (Formula.THERMAL_FLASHER, Formula,), {})  # type: ignore
+Formula.COUNTED_FLASHES = type("Formula.COUNTED_FLASHES", (Formula.COUNTED_FLASHES, Formula,), {})  # type: ignore
+Formula.LOAD_RESISTANCE = type("Formula.LOAD_RESISTANCE", (Formula.LOAD_RESISTANCE, Formula,), {})  # type: ignore
+Formula.NOMINAL_OUTPUT = type("Formula.NOMINAL_OUTPUT", (Formula.NOMINAL_OUTPUT, Formula,), {})  # type: ignore
+Formula.WIRE_DROP = type("Formula.WIRE_DROP", (Formula.WIRE_DROP, Formula,), {})  # type: ignore
+Formula.WIRE_GAUGE = type("Formula.WIRE_GAUGE", (Formula.WIRE_GAUGE, Formula,), {})  # type: ignore
+Formula.DEW_POINT = type("Formula.DEW_POINT", (Formula.DEW_POINT, Formula,), {})  # type: ignore
+Formula.SURFACE_MARGIN = type("Formula.SURFACE_MARGIN", (Formula.SURFACE_MARGIN, Formula,), {})  # type: ignore
+Formula.CURE_RATE = type("Formula.CURE_RATE", (Formula.CURE_RATE, Formula,), {})  # type: ignore
+Formula.CURE_AGE = type("Formula.CURE_AGE", (Formula.CURE_AGE, Formula,), {})  # type: ignore
+Formula.ACTIVATION = type("Formula.ACTIVATION", (Formula.ACTIVATION, Formula,), {})  # type: ignore
+Formula.STRESS_AREA = type("Formula.STRESS_AREA", (Formula.STRESS_AREA, Formula,), {})  # type: ignore
+Formula.SCREW_LOADS = type("Formula.SCREW_LOADS", (Formula.SCREW_LOADS, Formula,), {})  # type: ignore
+Formula.TIGHTENING_TORQUE = type("Formula.TIGHTENING_TORQUE", (Formula.TIGHTENING_TORQUE, Formula,), {})  # type: ignore
+Formula.PRELOAD_FROM_TORQUE = type("Formula.PRELOAD_FROM_TORQUE", (Formula.PRELOAD_FROM_TORQUE, Formula,), {})  # type: ignore
+Formula.NUT_FACTOR_TORQUE = type("Formula.NUT_FACTOR_TORQUE", (Formula.NUT_FACTOR_TORQUE, Formula,), {})  # type: ignore
+Formula.THREAD_ENGAGEMENT = type("Formula.THREAD_ENGAGEMENT", (Formula.THREAD_ENGAGEMENT, Formula,), {})  # type: ignore
+Formula.IDENTIFY_THREAD = type("Formula.IDENTIFY_THREAD", (Formula.IDENTIFY_THREAD, Formula,), {})  # type: ignore
+Formula.POUR_SPLIT = type("Formula.POUR_SPLIT", (Formula.POUR_SPLIT, Formula,), {})  # type: ignore
+Formula.PREMIX = type("Formula.PREMIX", (Formula.PREMIX, Formula,), {})  # type: ignore
+Formula.TWO_PART_MIX = type("Formula.TWO_PART_MIX", (Formula.TWO_PART_MIX, Formula,), {})  # type: ignore
+Formula.THINNING = type("Formula.THINNING", (Formula.THINNING, Formula,), {})  # type: ignore
+Formula.PAINT_NEEDED = type("Formula.PAINT_NEEDED", (Formula.PAINT_NEEDED, Formula,), {})  # type: ignore
+Formula.THINNED_FILM = type("Formula.THINNED_FILM", (Formula.THINNED_FILM, Formula,), {})  # type: ignore
+Formula.SHELL_AREA = type("Formula.SHELL_AREA", (Formula.SHELL_AREA, Formula,), {})  # type: ignore
+Formula.RIM_AREA = type("Formula.RIM_AREA", (Formula.RIM_AREA, Formula,), {})  # type: ignore
+Formula.TUBE_AREA = type("Formula.TUBE_AREA", (Formula.TUBE_AREA, Formula,), {})  # type: ignore
+Formula.TRIANGULAR_QUANTILE = type("Formula.TRIANGULAR_QUANTILE", (Formula.TRIANGULAR_QUANTILE, Formula,), {})  # type: ignore
+Formula.LOGNORMAL_QUANTILE = type("Formula.LOGNORMAL_QUANTILE", (Formula.LOGNORMAL_QUANTILE, Formula,), {})  # type: ignore
+Formula.LATER_OF_TWO = type("Formula.LATER_OF_TWO", (Formula.LATER_OF_TWO, Formula,), {})  # type: ignore
+
+
+
+
+class _UniffiFfiConverterTypeFormula(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return Formula.OVERALL_RATIO(
+                _UniffiFfiConverterTypeOverallRatio.read(buf),
+            )
+        if variant == 2:
+            return Formula.ROAD_SPEED(
+                _UniffiFfiConverterTypeRoadSpeed.read(buf),
+            )
+        if variant == 3:
+            return Formula.ENGINE_SPEED(
+                _UniffiFfiConverterTypeEngineSpeed.read(buf),
+            )
+        if variant == 4:
+            return Formula.WANTED_RATIO(
+                _UniffiFfiConverterTypeWantedRatio.read(buf),
+            )
+        if variant == 5:
+            return Formula.ENGINE_SPEED_DROP(
+                _UniffiFfiConverterTypeEngineSpeedDrop.read(buf),
+            )
+        if variant == 6:
+            return Formula.CHAIN_LENGTH(
+                _UniffiFfiConverterTypeChainLength.read(buf),
+            )
+        if variant == 7:
+            return Formula.CENTRE_DISTANCE(
+                _UniffiFfiConverterTypeCentreDistance.read(buf),
+            )
+        if variant == 8:
+            return Formula.WORN_CENTRE_DISTANCE(
+                _UniffiFfiConverterTypeWornCentreDistance.read(buf),
+            )
+        if variant == 9:
+            return Formula.PITCH_DIAMETER(
+                _UniffiFfiConverterTypePitchDiameter.read(buf),
+            )
+        if variant == 10:
+            return Formula.HUNTING_TOOTH(
+                _UniffiFfiConverterTypeHuntingTooth.read(buf),
+            )
+        if variant == 11:
+            return Formula.CHAIN_SIZE_DIMENSIONS(
+                _UniffiFfiConverterTypeChainSizeDimensions.read(buf),
+            )
+        if variant == 12:
+            return Formula.CHAIN_ELONGATION(
+                _UniffiFfiConverterTypeChainElongation.read(buf),
+            )
+        if variant == 13:
+            return Formula.WORN_LENGTH(
+                _UniffiFfiConverterTypeWornLength.read(buf),
+            )
+        if variant == 14:
+            return Formula.CHAIN_ON_SPROCKET(
+                _UniffiFfiConverterTypeChainOnSprocket.read(buf),
+            )
+        if variant == 15:
+            return Formula.SPEEDOMETER_FACTOR(
+                _UniffiFfiConverterTypeSpeedometerFactor.read(buf),
+            )
+        if variant == 16:
+            return Formula.ALLOWED_READING(
+                _UniffiFfiConverterTypeAllowedReading.read(buf),
+            )
+        if variant == 17:
+            return Formula.CORRECTOR_RATIO(
+                _UniffiFfiConverterTypeCorrectorRatio.read(buf),
+            )
+        if variant == 18:
+            return Formula.STANDARD_AIR(
+                _UniffiFfiConverterTypeStandardAir.read(buf),
+            )
+        if variant == 19:
+            return Formula.ROLLING_COEFFICIENT(
+                _UniffiFfiConverterTypeRollingCoefficient.read(buf),
+            )
+        if variant == 20:
+            return Formula.ROAD_RESISTANCE(
+                _UniffiFfiConverterTypeRoadResistance.read(buf),
+            )
+        if variant == 21:
+            return Formula.POWER_SPEED(
+                _UniffiFfiConverterTypePowerSpeed.read(buf),
+            )
+        if variant == 22:
+            return Formula.THRUST_AT_TYRE(
+                _UniffiFfiConverterTypeThrustAtTyre.read(buf),
+            )
+        if variant == 23:
+            return Formula.CUBIC_POWER(
+                _UniffiFfiConverterTypeCubicPower.read(buf),
+            )
+        if variant == 24:
+            return Formula.PEAKS_POWER(
+                _UniffiFfiConverterTypePeaksPower.read(buf),
+            )
+        if variant == 25:
+            return Formula.HYDRAULIC_BRAKE(
+                _UniffiFfiConverterTypeHydraulicBrake.read(buf),
+            )
+        if variant == 26:
+            return Formula.CALIPER_PISTONS(
+                _UniffiFfiConverterTypeCaliperPistons.read(buf),
+            )
+        if variant == 27:
+            return Formula.BRAKE_PAIR(
+                _UniffiFfiConverterTypeBrakePair.read(buf),
+            )
+        if variant == 28:
+            return Formula.LEVER_TRAVEL(
+                _UniffiFfiConverterTypeLeverTravel.read(buf),
+            )
+        if variant == 29:
+            return Formula.STOPPING_DISTANCE(
+                _UniffiFfiConverterTypeStoppingDistance.read(buf),
+            )
+        if variant == 30:
+            return Formula.STOPPING_DECELERATION(
+                _UniffiFfiConverterTypeStoppingDeceleration.read(buf),
+            )
+        if variant == 31:
+            return Formula.BRAKE_EFFICIENCY(
+                _UniffiFfiConverterTypeBrakeEfficiency.read(buf),
+            )
+        if variant == 32:
+            return Formula.DIRECTIVE_STOP(
+                _UniffiFfiConverterTypeDirectiveStop.read(buf),
+            )
+        if variant == 33:
+            return Formula.CAM_LEVER(
+                _UniffiFfiConverterTypeCamLever.read(buf),
+            )
+        if variant == 34:
+            return Formula.DRUM_SHOES(
+                _UniffiFfiConverterTypeDrumShoes.read(buf),
+            )
+        if variant == 35:
+            return Formula.BLEED_THROUGH(
+                _UniffiFfiConverterTypeBleedThrough.read(buf),
+            )
+        if variant == 36:
+            return Formula.BRAKE_FLUID_BOILING(
+                _UniffiFfiConverterTypeBrakeFluidBoiling.read(buf),
+            )
+        if variant == 37:
+            return Formula.TYRE_DIAMETER(
+                _UniffiFfiConverterTypeTyreDiameter.read(buf),
+            )
+        if variant == 38:
+            return Formula.TYRE_AGAINST(
+                _UniffiFfiConverterTypeTyreAgainst.read(buf),
+            )
+        if variant == 39:
+            return Formula.TYRE_RATING(
+                _UniffiFfiConverterTypeTyreRating.read(buf),
+            )
+        if variant == 40:
+            return Formula.AGE_OF_TYRE(
+                _UniffiFfiConverterTypeAgeOfTyre.read(buf),
+            )
+        if variant == 41:
+            return Formula.BATTERY_HOURS(
+                _UniffiFfiConverterTypeBatteryHours.read(buf),
+            )
+        if variant == 42:
+            return Formula.RESTED_CHARGE(
+                _UniffiFfiConverterTypeRestedCharge.read(buf),
+            )
+        if variant == 43:
+            return Formula.GRAVITY_CHARGE(
+                _UniffiFfiConverterTypeGravityCharge.read(buf),
+            )
+        if variant == 44:
+            return Formula.DAYS_TO_FLAT(
+                _UniffiFfiConverterTypeDaysToFlat.read(buf),
+            )
+        if variant == 45:
+            return Formula.RECHARGE_HOURS(
+                _UniffiFfiConverterTypeRechargeHours.read(buf),
+            )
+        if variant == 46:
+            return Formula.LAMP_WATTS(
+                _UniffiFfiConverterTypeLampWatts.read(buf),
+            )
+        if variant == 47:
+            return Formula.LAMP_LIGHT(
+                _UniffiFfiConverterTypeLampLight.read(buf),
+            )
+        if variant == 48:
+            return Formula.THERMAL_FLASHER(
+                _UniffiFfiConverterTypeThermalFlasher.read(buf),
+            )
+        if variant == 49:
+            return Formula.COUNTED_FLASHES(
+                _UniffiFfiConverterTypeCountedFlashes.read(buf),
+            )
+        if variant == 50:
+            return Formula.LOAD_RESISTANCE(
+                _UniffiFfiConverterTypeLoadResistance.read(buf),
+            )
+        if variant == 51:
+            return Formula.NOMINAL_OUTPUT(
+                _UniffiFfiConverterTypeNominalOutput.read(buf),
+            )
+        if variant == 52:
+            return Formula.WIRE_DROP(
+                _UniffiFfiConverterTypeWireDrop.read(buf),
+            )
+        if variant == 53:
+            return Formula.WIRE_GAUGE(
+                _UniffiFfiConverterTypeWireGauge.read(buf),
+            )
+        if variant == 54:
+            return Formula.DEW_POINT(
+                _UniffiFfiConverterTypeDewPoint.read(buf),
+            )
+        if variant == 55:
+            return Formula.SURFACE_MARGIN(
+                _UniffiFfiConverterTypeSurfaceMargin.read(buf),
+            )
+        if variant == 56:
+            return Formula.CURE_RATE(
+                _UniffiFfiConverterTypeCureRate.read(buf),
+            )
+        if variant == 57:
+            return Formula.CURE_AGE(
+                _UniffiFfiConverterTypeCureAge.read(buf),
+            )
+        if variant == 58:
+            return Formula.ACTIVATION(
+                _UniffiFfiConverterTypeActivation.read(buf),
+            )
+        if variant == 59:
+            return Formula.STRESS_AREA(
+                _UniffiFfiConverterTypeStressArea.read(buf),
+            )
+        if variant == 60:
+            return Formula.SCREW_LOADS(
+                _UniffiFfiConverterTypeScrewLoads.read(buf),
+            )
+        if variant == 61:
+            return Formula.TIGHTENING_TORQUE(
+                _UniffiFfiConverterTypeTighteningTorque.read(buf),
+            )
+        if variant == 62:
+            return Formula.PRELOAD_FROM_TORQUE(
+                _UniffiFfiConverterTypePreloadFromTorque.read(buf),
+            )
+        if variant == 63:
+            return Formula.NUT_FACTOR_TORQUE(
+                _UniffiFfiConverterTypeNutFactorTorque.read(buf),
+            )
+        if variant == 64:
+            return Formula.THREAD_ENGAGEMENT(
+                _UniffiFfiConverterTypeThreadEngagement.read(buf),
+            )
+        if variant == 65:
+            return Formula.IDENTIFY_THREAD(
+                _UniffiFfiConverterTypeIdentifyThread.read(buf),
+            )
+        if variant == 66:
+            return Formula.POUR_SPLIT(
+                _UniffiFfiConverterTypePourSplit.read(buf),
+            )
+        if variant == 67:
+            return Formula.PREMIX(
+                _UniffiFfiConverterTypePremix.read(buf),
+            )
+        if variant == 68:
+            return Formula.TWO_PART_MIX(
+                _UniffiFfiConverterTypeTwoPartMix.read(buf),
+            )
+        if variant == 69:
+            return Formula.THINNING(
+                _UniffiFfiConverterTypeThinning.read(buf),
+            )
+        if variant == 70:
+            return Formula.PAINT_NEEDED(
+                _UniffiFfiConverterTypePaintNeeded.read(buf),
+            )
+        if variant == 71:
+            return Formula.THINNED_FILM(
+                _UniffiFfiConverterTypeThinnedFilm.read(buf),
+            )
+        if variant == 72:
+            return Formula.SHELL_AREA(
+                _UniffiFfiConverterTypeShellArea.read(buf),
+            )
+        if variant == 73:
+            return Formula.RIM_AREA(
+                _UniffiFfiConverterTypeRimArea.read(buf),
+            )
+        if variant == 74:
+            return Formula.TUBE_AREA(
+                _UniffiFfiConverterTypeTubeArea.read(buf),
+            )
+        if variant == 75:
+            return Formula.TRIANGULAR_QUANTILE(
+                _UniffiFfiConverterTypeTriangularQuantile.read(buf),
+            )
+        if variant == 76:
+            return Formula.LOGNORMAL_QUANTILE(
+                _UniffiFfiConverterTypeLognormalQuantile.read(buf),
+            )
+        if variant == 77:
+            return Formula.LATER_OF_TWO(
+                _UniffiFfiConverterTypeLaterOfTwo.read(buf),
+            )
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value.is_OVERALL_RATIO():
+            _UniffiFfiConverterTypeOverallRatio.check_lower(value._values[0])
+            return
+        if value.is_ROAD_SPEED():
+            _UniffiFfiConverterTypeRoadSpeed.check_lower(value._values[0])
+            return
+        if value.is_ENGINE_SPEED():
+            _UniffiFfiConverterTypeEngineSpeed.check_lower(value._values[0])
+            return
+        if value.is_WANTED_RATIO():
+            _UniffiFfiConverterTypeWantedRatio.check_lower(value._values[0])
+            return
+        if value.is_ENGINE_SPEED_DROP():
+            _UniffiFfiConverterTypeEngineSpeedDrop.check_lower(value._values[0])
+            return
+        if value.is_CHAIN_LENGTH():
+            _UniffiFfiConverterTypeChainLength.check_lower(value._values[0])
+            return
+        if value.is_CENTRE_DISTANCE():
+            _UniffiFfiConverterTypeCentreDistance.check_lower(value._values[0])
+            return
+        if value.is_WORN_CENTRE_DISTANCE():
+            _UniffiFfiConverterTypeWornCentreDistance.check_lower(value._values[0])
+            return
+        if value.is_PITCH_DIAMETER():
+            _UniffiFfiConverterTypePitchDiameter.check_lower(value._values[0])
+            return
+        if value.is_HUNTING_TOOTH():
+            _UniffiFfiConverterTypeHuntingTooth.check_lower(value._values[0])
+            return
+        if value.is_CHAIN_SIZE_DIMENSIONS():
+            _UniffiFfiConverterTypeChainSizeDimensions.check_lower(value._values[0])
+            return
+        if value.is_CHAIN_ELONGATION():
+            _UniffiFfiConverterTypeChainElongation.check_lower(value._values[0])
+            return
+        if value.is_WORN_LENGTH():
+            _UniffiFfiConverterTypeWornLength.check_lower(value._values[0])
+            return
+        if value.is_CHAIN_ON_SPROCKET():
+            _UniffiFfiConverterTypeChainOnSprocket.check_lower(value._values[0])
+            return
+        if value.is_SPEEDOMETER_FACTOR():
+            _UniffiFfiConverterTypeSpeedometerFactor.check_lower(value._values[0])
+            return
+        if value.is_ALLOWED_READING():
+            _UniffiFfiConverterTypeAllowedReading.check_lower(value._values[0])
+            return
+        if value.is_CORRECTOR_RATIO():
+            _UniffiFfiConverterTypeCorrectorRatio.check_lower(value._values[0])
+            return
+        if value.is_STANDARD_AIR():
+            _UniffiFfiConverterTypeStandardAir.check_lower(value._values[0])
+            return
+        if value.is_ROLLING_COEFFICIENT():
+            _UniffiFfiConverterTypeRollingCoefficient.check_lower(value._values[0])
+            return
+        if value.is_ROAD_RESISTANCE():
+            _UniffiFfiConverterTypeRoadResistance.check_lower(value._values[0])
+            return
+        if value.is_POWER_SPEED():
+            _UniffiFfiConverterTypePowerSpeed.check_lower(value._values[0])
+            return
+        if value.is_THRUST_AT_TYRE():
+            _UniffiFfiConverterTypeThrustAtTyre.check_lower(value._values[0])
+            return
+        if value.is_CUBIC_POWER():
+            _UniffiFfiConverterTypeCubicPower.check_lower(value._values[0])
+            return
+        if value.is_PEAKS_POWER():
+            _UniffiFfiConverterTypePeaksPower.check_lower(value._values[0])
+            return
+        if value.is_HYDRAULIC_BRAKE():
+            _UniffiFfiConverterTypeHydraulicBrake.check_lower(value._values[0])
+            return
+        if value.is_CALIPER_PISTONS():
+            _UniffiFfiConverterTypeCaliperPistons.check_lower(value._values[0])
+            return
+        if value.is_BRAKE_PAIR():
+            _UniffiFfiConverterTypeBrakePair.check_lower(value._values[0])
+            return
+        if value.is_LEVER_TRAVEL():
+            _UniffiFfiConverterTypeLeverTravel.check_lower(value._values[0])
+            return
+        if value.is_STOPPING_DISTANCE():
+            _UniffiFfiConverterTypeStoppingDistance.check_lower(value._values[0])
+            return
+        if value.is_STOPPING_DECELERATION():
+            _UniffiFfiConverterTypeStoppingDeceleration.check_lower(value._values[0])
+            return
+        if value.is_BRAKE_EFFICIENCY():
+            _UniffiFfiConverterTypeBrakeEfficiency.check_lower(value._values[0])
+            return
+        if value.is_DIRECTIVE_STOP():
+            _UniffiFfiConverterTypeDirectiveStop.check_lower(value._values[0])
+            return
+        if value.is_CAM_LEVER():
+            _UniffiFfiConverterTypeCamLever.check_lower(value._values[0])
+            return
+        if value.is_DRUM_SHOES():
+            _UniffiFfiConverterTypeDrumShoes.check_lower(value._values[0])
+            return
+        if value.is_BLEED_THROUGH():
+            _UniffiFfiConverterTypeBleedThrough.check_lower(value._values[0])
+            return
+        if value.is_BRAKE_FLUID_BOILING():
+            _UniffiFfiConverterTypeBrakeFluidBoiling.check_lower(value._values[0])
+            return
+        if value.is_TYRE_DIAMETER():
+            _UniffiFfiConverterTypeTyreDiameter.check_lower(value._values[0])
+            return
+        if value.is_TYRE_AGAINST():
+            _UniffiFfiConverterTypeTyreAgainst.check_lower(value._values[0])
+            return
+        if value.is_TYRE_RATING():
+            _UniffiFfiConverterTypeTyreRating.check_lower(value._values[0])
+            return
+        if value.is_AGE_OF_TYRE():
+            _UniffiFfiConverterTypeAgeOfTyre.check_lower(value._values[0])
+            return
+        if value.is_BATTERY_HOURS():
+            _UniffiFfiConverterTypeBatteryHours.check_lower(value._values[0])
+            return
+        if value.is_RESTED_CHARGE():
+            _UniffiFfiConverterTypeRestedCharge.check_lower(value._values[0])
+            return
+        if value.is_GRAVITY_CHARGE():
+            _UniffiFfiConverterTypeGravityCharge.check_lower(value._values[0])
+            return
+        if value.is_DAYS_TO_FLAT():
+            _UniffiFfiConverterTypeDaysToFlat.check_lower(value._values[0])
+            return
+        if value.is_RECHARGE_HOURS():
+            _UniffiFfiConverterTypeRechargeHours.check_lower(value._values[0])
+            return
+        if value.is_LAMP_WATTS():
+            _UniffiFfiConverterTypeLampWatts.check_lower(value._values[0])
+            return
+        if value.is_LAMP_LIGHT():
+            _UniffiFfiConverterTypeLampLight.check_lower(value._values[0])
+            return
+        if value.is_THERMAL_FLASHER():
+            _UniffiFfiConverterTypeThermalFlasher.check_lower(value._values[0])
+            return
+        if value.is_COUNTED_FLASHES():
+            _UniffiFfiConverterTypeCountedFlashes.check_lower(value._values[0])
+            return
+        if value.is_LOAD_RESISTANCE():
+            _UniffiFfiConverterTypeLoadResistance.check_lower(value._values[0])
+            return
+        if value.is_NOMINAL_OUTPUT():
+            _UniffiFfiConverterTypeNominalOutput.check_lower(value._values[0])
+            return
+        if value.is_WIRE_DROP():
+            _UniffiFfiConverterTypeWireDrop.check_lower(value._values[0])
+            return
+        if value.is_WIRE_GAUGE():
+            _UniffiFfiConverterTypeWireGauge.check_lower(value._values[0])
+            return
+        if value.is_DEW_POINT():
+            _UniffiFfiConverterTypeDewPoint.check_lower(value._values[0])
+            return
+        if value.is_SURFACE_MARGIN():
+            _UniffiFfiConverterTypeSurfaceMargin.check_lower(value._values[0])
+            return
+        if value.is_CURE_RATE():
+            _UniffiFfiConverterTypeCureRate.check_lower(value._values[0])
+            return
+        if value.is_CURE_AGE():
+            _UniffiFfiConverterTypeCureAge.check_lower(value._values[0])
+            return
+        if value.is_ACTIVATION():
+            _UniffiFfiConverterTypeActivation.check_lower(value._values[0])
+            return
+        if value.is_STRESS_AREA():
+            _UniffiFfiConverterTypeStressArea.check_lower(value._values[0])
+            return
+        if value.is_SCREW_LOADS():
+            _UniffiFfiConverterTypeScrewLoads.check_lower(value._values[0])
+            return
+        if value.is_TIGHTENING_TORQUE():
+            _UniffiFfiConverterTypeTighteningTorque.check_lower(value._values[0])
+            return
+        if value.is_PRELOAD_FROM_TORQUE():
+            _UniffiFfiConverterTypePreloadFromTorque.check_lower(value._values[0])
+            return
+        if value.is_NUT_FACTOR_TORQUE():
+            _UniffiFfiConverterTypeNutFactorTorque.check_lower(value._values[0])
+            return
+        if value.is_THREAD_ENGAGEMENT():
+            _UniffiFfiConverterTypeThreadEngagement.check_lower(value._values[0])
+            return
+        if value.is_IDENTIFY_THREAD():
+            _UniffiFfiConverterTypeIdentifyThread.check_lower(value._values[0])
+            return
+        if value.is_POUR_SPLIT():
+            _UniffiFfiConverterTypePourSplit.check_lower(value._values[0])
+            return
+        if value.is_PREMIX():
+            _UniffiFfiConverterTypePremix.check_lower(value._values[0])
+            return
+        if value.is_TWO_PART_MIX():
+            _UniffiFfiConverterTypeTwoPartMix.check_lower(value._values[0])
+            return
+        if value.is_THINNING():
+            _UniffiFfiConverterTypeThinning.check_lower(value._values[0])
+            return
+        if value.is_PAINT_NEEDED():
+            _UniffiFfiConverterTypePaintNeeded.check_lower(value._values[0])
+            return
+        if value.is_THINNED_FILM():
+            _UniffiFfiConverterTypeThinnedFilm.check_lower(value._values[0])
+            return
+        if value.is_SHELL_AREA():
+            _UniffiFfiConverterTypeShellArea.check_lower(value._values[0])
+            return
+        if value.is_RIM_AREA():
+            _UniffiFfiConverterTypeRimArea.check_lower(value._values[0])
+            return
+        if value.is_TUBE_AREA():
+            _UniffiFfiConverterTypeTubeArea.check_lower(value._values[0])
+            return
+        if value.is_TRIANGULAR_QUANTILE():
+            _UniffiFfiConverterTypeTriangularQuantile.check_lower(value._values[0])
+            return
+        if value.is_LOGNORMAL_QUANTILE():
+            _UniffiFfiConverterTypeLognormalQuantile.check_lower(value._values[0])
+            return
+        if value.is_LATER_OF_TWO():
+            _UniffiFfiConverterTypeLaterOfTwo.check_lower(value._values[0])
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value.is_OVERALL_RATIO():
+            buf.write_i32(1)
+            _UniffiFfiConverterTypeOverallRatio.write(value._values[0], buf)
+        if value.is_ROAD_SPEED():
+            buf.write_i32(2)
+            _UniffiFfiConverterTypeRoadSpeed.write(value._values[0], buf)
+        if value.is_ENGINE_SPEED():
+            buf.write_i32(3)
+            _UniffiFfiConverterTypeEngineSpeed.write(value._values[0], buf)
+        if value.is_WANTED_RATIO():
+            buf.write_i32(4)
+            _UniffiFfiConverterTypeWantedRatio.write(value._values[0], buf)
+        if value.is_ENGINE_SPEED_DROP():
+            buf.write_i32(5)
+            _UniffiFfiConverterTypeEngineSpeedDrop.write(value._values[0], buf)
+        if value.is_CHAIN_LENGTH():
+            buf.write_i32(6)
+            _UniffiFfiConverterTypeChainLength.write(value._values[0], buf)
+        if value.is_CENTRE_DISTANCE():
+            buf.write_i32(7)
+            _UniffiFfiConverterTypeCentreDistance.write(value._values[0], buf)
+        if value.is_WORN_CENTRE_DISTANCE():
+            buf.write_i32(8)
+            _UniffiFfiConverterTypeWornCentreDistance.write(value._values[0], buf)
+        if value.is_PITCH_DIAMETER():
+            buf.write_i32(9)
+            _UniffiFfiConverterTypePitchDiameter.write(value._values[0], buf)
+        if value.is_HUNTING_TOOTH():
+            buf.write_i32(10)
+            _UniffiFfiConverterTypeHuntingTooth.write(value._values[0], buf)
+        if value.is_CHAIN_SIZE_DIMENSIONS():
+            buf.write_i32(11)
+            _UniffiFfiConverterTypeChainSizeDimensions.write(value._values[0], buf)
+        if value.is_CHAIN_ELONGATION():
+            buf.write_i32(12)
+            _UniffiFfiConverterTypeChainElongation.write(value._values[0], buf)
+        if value.is_WORN_LENGTH():
+            buf.write_i32(13)
+            _UniffiFfiConverterTypeWornLength.write(value._values[0], buf)
+        if value.is_CHAIN_ON_SPROCKET():
+            buf.write_i32(14)
+            _UniffiFfiConverterTypeChainOnSprocket.write(value._values[0], buf)
+        if value.is_SPEEDOMETER_FACTOR():
+            buf.write_i32(15)
+            _UniffiFfiConverterTypeSpeedometerFactor.write(value._values[0], buf)
+        if value.is_ALLOWED_READING():
+            buf.write_i32(16)
+            _UniffiFfiConverterTypeAllowedReading.write(value._values[0], buf)
+        if value.is_CORRECTOR_RATIO():
+            buf.write_i32(17)
+            _UniffiFfiConverterTypeCorrectorRatio.write(value._values[0], buf)
+        if value.is_STANDARD_AIR():
+            buf.write_i32(18)
+            _UniffiFfiConverterTypeStandardAir.write(value._values[0], buf)
+        if value.is_ROLLING_COEFFICIENT():
+            buf.write_i32(19)
+            _UniffiFfiConverterTypeRollingCoefficient.write(value._values[0], buf)
+        if value.is_ROAD_RESISTANCE():
+            buf.write_i32(20)
+            _UniffiFfiConverterTypeRoadResistance.write(value._values[0], buf)
+        if value.is_POWER_SPEED():
+            buf.write_i32(21)
+            _UniffiFfiConverterTypePowerSpeed.write(value._values[0], buf)
+        if value.is_THRUST_AT_TYRE():
+            buf.write_i32(22)
+            _UniffiFfiConverterTypeThrustAtTyre.write(value._values[0], buf)
+        if value.is_CUBIC_POWER():
+            buf.write_i32(23)
+            _UniffiFfiConverterTypeCubicPower.write(value._values[0], buf)
+        if value.is_PEAKS_POWER():
+            buf.write_i32(24)
+            _UniffiFfiConverterTypePeaksPower.write(value._values[0], buf)
+        if value.is_HYDRAULIC_BRAKE():
+            buf.write_i32(25)
+            _UniffiFfiConverterTypeHydraulicBrake.write(value._values[0], buf)
+        if value.is_CALIPER_PISTONS():
+            buf.write_i32(26)
+            _UniffiFfiConverterTypeCaliperPistons.write(value._values[0], buf)
+        if value.is_BRAKE_PAIR():
+            buf.write_i32(27)
+            _UniffiFfiConverterTypeBrakePair.write(value._values[0], buf)
+        if value.is_LEVER_TRAVEL():
+            buf.write_i32(28)
+            _UniffiFfiConverterTypeLeverTravel.write(value._values[0], buf)
+        if value.is_STOPPING_DISTANCE():
+            buf.write_i32(29)
+            _UniffiFfiConverterTypeStoppingDistance.write(value._values[0], buf)
+        if value.is_STOPPING_DECELERATION():
+            buf.write_i32(30)
+            _UniffiFfiConverterTypeStoppingDeceleration.write(value._values[0], buf)
+        if value.is_BRAKE_EFFICIENCY():
+            buf.write_i32(31)
+            _UniffiFfiConverterTypeBrakeEfficiency.write(value._values[0], buf)
+        if value.is_DIRECTIVE_STOP():
+            buf.write_i32(32)
+            _UniffiFfiConverterTypeDirectiveStop.write(value._values[0], buf)
+        if value.is_CAM_LEVER():
+            buf.write_i32(33)
+            _UniffiFfiConverterTypeCamLever.write(value._values[0], buf)
+        if value.is_DRUM_SHOES():
+            buf.write_i32(34)
+            _UniffiFfiConverterTypeDrumShoes.write(value._values[0], buf)
+        if value.is_BLEED_THROUGH():
+            buf.write_i32(35)
+            _UniffiFfiConverterTypeBleedThrough.write(value._values[0], buf)
+        if value.is_BRAKE_FLUID_BOILING():
+            buf.write_i32(36)
+            _UniffiFfiConverterTypeBrakeFluidBoiling.write(value._values[0], buf)
+        if value.is_TYRE_DIAMETER():
+            buf.write_i32(37)
+            _UniffiFfiConverterTypeTyreDiameter.write(value._values[0], buf)
+        if value.is_TYRE_AGAINST():
+            buf.write_i32(38)
+            _UniffiFfiConverterTypeTyreAgainst.write(value._values[0], buf)
+        if value.is_TYRE_RATING():
+            buf.write_i32(39)
+            _UniffiFfiConverterTypeTyreRating.write(value._values[0], buf)
+        if value.is_AGE_OF_TYRE():
+            buf.write_i32(40)
+            _UniffiFfiConverterTypeAgeOfTyre.write(value._values[0], buf)
+        if value.is_BATTERY_HOURS():
+            buf.write_i32(41)
+            _UniffiFfiConverterTypeBatteryHours.write(value._values[0], buf)
+        if value.is_RESTED_CHARGE():
+            buf.write_i32(42)
+            _UniffiFfiConverterTypeRestedCharge.write(value._values[0], buf)
+        if value.is_GRAVITY_CHARGE():
+            buf.write_i32(43)
+            _UniffiFfiConverterTypeGravityCharge.write(value._values[0], buf)
+        if value.is_DAYS_TO_FLAT():
+            buf.write_i32(44)
+            _UniffiFfiConverterTypeDaysToFlat.write(value._values[0], buf)
+        if value.is_RECHARGE_HOURS():
+            buf.write_i32(45)
+            _UniffiFfiConverterTypeRechargeHours.write(value._values[0], buf)
+        if value.is_LAMP_WATTS():
+            buf.write_i32(46)
+            _UniffiFfiConverterTypeLampWatts.write(value._values[0], buf)
+        if value.is_LAMP_LIGHT():
+            buf.write_i32(47)
+            _UniffiFfiConverterTypeLampLight.write(value._values[0], buf)
+        if value.is_THERMAL_FLASHER():
+            buf.write_i32(48)
+            _UniffiFfiConverterTypeThermalFlasher.write(value._values[0], buf)
+        if value.is_COUNTED_FLASHES():
+            buf.write_i32(49)
+            _UniffiFfiConverterTypeCountedFlashes.write(value._values[0], buf)
+        if value.is_LOAD_RESISTANCE():
+            buf.write_i32(50)
+            _UniffiFfiConverterTypeLoadResistance.write(value._values[0], buf)
+        if value.is_NOMINAL_OUTPUT():
+            buf.write_i32(51)
+            _UniffiFfiConverterTypeNominalOutput.write(value._values[0], buf)
+        if value.is_WIRE_DROP():
+            buf.write_i32(52)
+            _UniffiFfiConverterTypeWireDrop.write(value._values[0], buf)
+        if value.is_WIRE_GAUGE():
+            buf.write_i32(53)
+            _UniffiFfiConverterTypeWireGauge.write(value._values[0], buf)
+        if value.is_DEW_POINT():
+            buf.write_i32(54)
+            _UniffiFfiConverterTypeDewPoint.write(value._values[0], buf)
+        if value.is_SURFACE_MARGIN():
+            buf.write_i32(55)
+            _UniffiFfiConverterTypeSurfaceMargin.write(value._values[0], buf)
+        if value.is_CURE_RATE():
+            buf.write_i32(56)
+            _UniffiFfiConverterTypeCureRate.write(value._values[0], buf)
+        if value.is_CURE_AGE():
+            buf.write_i32(57)
+            _UniffiFfiConverterTypeCureAge.write(value._values[0], buf)
+        if value.is_ACTIVATION():
+            buf.write_i32(58)
+            _UniffiFfiConverterTypeActivation.write(value._values[0], buf)
+        if value.is_STRESS_AREA():
+            buf.write_i32(59)
+            _UniffiFfiConverterTypeStressArea.write(value._values[0], buf)
+        if value.is_SCREW_LOADS():
+            buf.write_i32(60)
+            _UniffiFfiConverterTypeScrewLoads.write(value._values[0], buf)
+        if value.is_TIGHTENING_TORQUE():
+            buf.write_i32(61)
+            _UniffiFfiConverterTypeTighteningTorque.write(value._values[0], buf)
+        if value.is_PRELOAD_FROM_TORQUE():
+            buf.write_i32(62)
+            _UniffiFfiConverterTypePreloadFromTorque.write(value._values[0], buf)
+        if value.is_NUT_FACTOR_TORQUE():
+            buf.write_i32(63)
+            _UniffiFfiConverterTypeNutFactorTorque.write(value._values[0], buf)
+        if value.is_THREAD_ENGAGEMENT():
+            buf.write_i32(64)
+            _UniffiFfiConverterTypeThreadEngagement.write(value._values[0], buf)
+        if value.is_IDENTIFY_THREAD():
+            buf.write_i32(65)
+            _UniffiFfiConverterTypeIdentifyThread.write(value._values[0], buf)
+        if value.is_POUR_SPLIT():
+            buf.write_i32(66)
+            _UniffiFfiConverterTypePourSplit.write(value._values[0], buf)
+        if value.is_PREMIX():
+            buf.write_i32(67)
+            _UniffiFfiConverterTypePremix.write(value._values[0], buf)
+        if value.is_TWO_PART_MIX():
+            buf.write_i32(68)
+            _UniffiFfiConverterTypeTwoPartMix.write(value._values[0], buf)
+        if value.is_THINNING():
+            buf.write_i32(69)
+            _UniffiFfiConverterTypeThinning.write(value._values[0], buf)
+        if value.is_PAINT_NEEDED():
+            buf.write_i32(70)
+            _UniffiFfiConverterTypePaintNeeded.write(value._values[0], buf)
+        if value.is_THINNED_FILM():
+            buf.write_i32(71)
+            _UniffiFfiConverterTypeThinnedFilm.write(value._values[0], buf)
+        if value.is_SHELL_AREA():
+            buf.write_i32(72)
+            _UniffiFfiConverterTypeShellArea.write(value._values[0], buf)
+        if value.is_RIM_AREA():
+            buf.write_i32(73)
+            _UniffiFfiConverterTypeRimArea.write(value._values[0], buf)
+        if value.is_TUBE_AREA():
+            buf.write_i32(74)
+            _UniffiFfiConverterTypeTubeArea.write(value._values[0], buf)
+        if value.is_TRIANGULAR_QUANTILE():
+            buf.write_i32(75)
+            _UniffiFfiConverterTypeTriangularQuantile.write(value._values[0], buf)
+        if value.is_LOGNORMAL_QUANTILE():
+            buf.write_i32(76)
+            _UniffiFfiConverterTypeLognormalQuantile.write(value._values[0], buf)
+        if value.is_LATER_OF_TWO():
+            buf.write_i32(77)
+            _UniffiFfiConverterTypeLaterOfTwo.write(value._values[0], buf)
 
 
 
@@ -29822,5470 +37161,6 @@ class _UniffiFfiConverterTypeSide(_UniffiConverterRustBuffer):
 
 
 
-
-
-
-
-
-class Sum:
-    """
-    A sum to work out.
-"""
-    def __init__(self):
-        raise RuntimeError("Sum cannot be instantiated directly")
-
-    # Each enum variant is a nested class of the enum itself.
-    @dataclass
-    class OVERALL_RATIO:
-        """
-        Crankshaft turns for one turn of the wheel.
-"""
-        
-        def __init__(self, primary_ratio:float, gear_ratio:float, front_teeth:int, rear_teeth:int):
-            self.primary_ratio = primary_ratio
-            
-            """
-        Primary reduction.
-"""
-        
-            self.gear_ratio = gear_ratio
-            
-            """
-        Gear ratio.
-"""
-        
-            self.front_teeth = front_teeth
-            
-            """
-        Teeth of the gearbox sprocket.
-"""
-        
-            self.rear_teeth = rear_teeth
-            
-            """
-        Teeth of the wheel sprocket.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.OVERALL_RATIO(primary_ratio={}, gear_ratio={}, front_teeth={}, rear_teeth={})".format(self.primary_ratio, self.gear_ratio, self.front_teeth, self.rear_teeth)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_OVERALL_RATIO():
-                return False
-            if self.primary_ratio != other.primary_ratio:
-                return False
-            if self.gear_ratio != other.gear_ratio:
-                return False
-            if self.front_teeth != other.front_teeth:
-                return False
-            if self.rear_teeth != other.rear_teeth:
-                return False
-            return True
-
-    @dataclass
-    class ROAD_SPEED:
-        """
-        Road speed at an engine speed.
-"""
-        
-        def __init__(self, engine_rpm:float, overall_ratio:float, circumference_mm:float):
-            self.engine_rpm = engine_rpm
-            
-            """
-        Engine speed, revolutions a minute.
-"""
-        
-            self.overall_ratio = overall_ratio
-            
-            """
-        Overall ratio.
-"""
-        
-            self.circumference_mm = circumference_mm
-            
-            """
-        Rolling circumference, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ROAD_SPEED(engine_rpm={}, overall_ratio={}, circumference_mm={})".format(self.engine_rpm, self.overall_ratio, self.circumference_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ROAD_SPEED():
-                return False
-            if self.engine_rpm != other.engine_rpm:
-                return False
-            if self.overall_ratio != other.overall_ratio:
-                return False
-            if self.circumference_mm != other.circumference_mm:
-                return False
-            return True
-
-    @dataclass
-    class ENGINE_SPEED:
-        """
-        Engine speed at a road speed.
-"""
-        
-        def __init__(self, road_speed_kmh:float, overall_ratio:float, circumference_mm:float):
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Road speed, km/h.
-"""
-        
-            self.overall_ratio = overall_ratio
-            
-            """
-        Overall ratio.
-"""
-        
-            self.circumference_mm = circumference_mm
-            
-            """
-        Rolling circumference, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ENGINE_SPEED(road_speed_kmh={}, overall_ratio={}, circumference_mm={})".format(self.road_speed_kmh, self.overall_ratio, self.circumference_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ENGINE_SPEED():
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            if self.overall_ratio != other.overall_ratio:
-                return False
-            if self.circumference_mm != other.circumference_mm:
-                return False
-            return True
-
-    @dataclass
-    class CHAIN_LENGTH:
-        """
-        Chain length from the centre distance.
-"""
-        
-        def __init__(self, front_teeth:int, rear_teeth:int, centre_distance_mm:float, pitch_mm:float):
-            self.front_teeth = front_teeth
-            
-            """
-        Teeth of the gearbox sprocket.
-"""
-        
-            self.rear_teeth = rear_teeth
-            
-            """
-        Teeth of the wheel sprocket.
-"""
-        
-            self.centre_distance_mm = centre_distance_mm
-            
-            """
-        Centre distance, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CHAIN_LENGTH(front_teeth={}, rear_teeth={}, centre_distance_mm={}, pitch_mm={})".format(self.front_teeth, self.rear_teeth, self.centre_distance_mm, self.pitch_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CHAIN_LENGTH():
-                return False
-            if self.front_teeth != other.front_teeth:
-                return False
-            if self.rear_teeth != other.rear_teeth:
-                return False
-            if self.centre_distance_mm != other.centre_distance_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            return True
-
-    @dataclass
-    class CENTRE_DISTANCE:
-        """
-        Centre distance from the chain length.
-"""
-        
-        def __init__(self, front_teeth:int, rear_teeth:int, chain_links:int, pitch_mm:float):
-            self.front_teeth = front_teeth
-            
-            """
-        Teeth of the gearbox sprocket.
-"""
-        
-            self.rear_teeth = rear_teeth
-            
-            """
-        Teeth of the wheel sprocket.
-"""
-        
-            self.chain_links = chain_links
-            
-            """
-        Links.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CENTRE_DISTANCE(front_teeth={}, rear_teeth={}, chain_links={}, pitch_mm={})".format(self.front_teeth, self.rear_teeth, self.chain_links, self.pitch_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CENTRE_DISTANCE():
-                return False
-            if self.front_teeth != other.front_teeth:
-                return False
-            if self.rear_teeth != other.rear_teeth:
-                return False
-            if self.chain_links != other.chain_links:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            return True
-
-    @dataclass
-    class PITCH_DIAMETER:
-        """
-        Pitch diameter of a sprocket.
-"""
-        
-        def __init__(self, teeth:int, pitch_mm:float):
-            self.teeth = teeth
-            
-            """
-        Teeth.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.PITCH_DIAMETER(teeth={}, pitch_mm={})".format(self.teeth, self.pitch_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_PITCH_DIAMETER():
-                return False
-            if self.teeth != other.teeth:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            return True
-
-    @dataclass
-    class SPEEDOMETER_FACTOR:
-        """
-        New speedometer reading over the old one at the same road speed.
-"""
-        
-        def __init__(self, circumference_mm:float, new_circumference_mm:float, final_ratio:float, new_final_ratio:float):
-            self.circumference_mm = circumference_mm
-            
-            """
-        Rolling circumference of the wheel that the sender turns with, before, millimetres.
-"""
-        
-            self.new_circumference_mm = new_circumference_mm
-            
-            """
-        The same after, millimetres.
-"""
-        
-            self.final_ratio = final_ratio
-            
-            """
-        Final drive ratio before; the same twice for a sender on a wheel.
-"""
-        
-            self.new_final_ratio = new_final_ratio
-            
-            """
-        Final drive ratio after.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.SPEEDOMETER_FACTOR(circumference_mm={}, new_circumference_mm={}, final_ratio={}, new_final_ratio={})".format(self.circumference_mm, self.new_circumference_mm, self.final_ratio, self.new_final_ratio)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_SPEEDOMETER_FACTOR():
-                return False
-            if self.circumference_mm != other.circumference_mm:
-                return False
-            if self.new_circumference_mm != other.new_circumference_mm:
-                return False
-            if self.final_ratio != other.final_ratio:
-                return False
-            if self.new_final_ratio != other.new_final_ratio:
-                return False
-            return True
-
-    @dataclass
-    class ALLOWED_READING:
-        """
-        What type approval allows a speedometer to show.
-"""
-        
-        def __init__(self, road_speed_kmh:float):
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        True speed, km/h.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ALLOWED_READING(road_speed_kmh={})".format(self.road_speed_kmh)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ALLOWED_READING():
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            return True
-
-    @dataclass
-    class TYRE_SIZE:
-        """
-        Outer diameter and rolling circumference from a sidewall.
-"""
-        
-        def __init__(self, tyre:str):
-            self.tyre = tyre
-            
-            """
-        Size as on the sidewall.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TYRE_SIZE(tyre={})".format(self.tyre)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TYRE_SIZE():
-                return False
-            if self.tyre != other.tyre:
-                return False
-            return True
-
-    @dataclass
-    class BATTERY_HOURS:
-        """
-        Hours until a battery is flat, after Peukert with the rated hours.
-"""
-        
-        def __init__(self, battery_ah:float, rated_hours:float, peukert:float, amperes:float):
-            self.battery_ah = battery_ah
-            
-            """
-        Capacity, ampere-hours.
-"""
-        
-            self.rated_hours = rated_hours
-            
-            """
-        Hours of the rating.
-"""
-        
-            self.peukert = peukert
-            
-            """
-        Peukert exponent.
-"""
-        
-            self.amperes = amperes
-            
-            """
-        Current, amperes.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.BATTERY_HOURS(battery_ah={}, rated_hours={}, peukert={}, amperes={})".format(self.battery_ah, self.rated_hours, self.peukert, self.amperes)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_BATTERY_HOURS():
-                return False
-            if self.battery_ah != other.battery_ah:
-                return False
-            if self.rated_hours != other.rated_hours:
-                return False
-            if self.peukert != other.peukert:
-                return False
-            if self.amperes != other.amperes:
-                return False
-            return True
-
-    @dataclass
-    class RESTED_CHARGE:
-        """
-        State of charge of a rested 12 V battery.
-"""
-        
-        def __init__(self, volts:float):
-            self.volts = volts
-            
-            """
-        Voltage after a rest of some hours, volts.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.RESTED_CHARGE(volts={})".format(self.volts)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_RESTED_CHARGE():
-                return False
-            if self.volts != other.volts:
-                return False
-            return True
-
-    @dataclass
-    class LAMP_WATTS:
-        """
-        Watts of a filament lamp at another voltage.
-"""
-        
-        def __init__(self, watts:float, test_volts:float, volts:float):
-            self.watts = watts
-            
-            """
-        Watts at the test voltage.
-"""
-        
-            self.test_volts = test_volts
-            
-            """
-        Test voltage, volts.
-"""
-        
-            self.volts = volts
-            
-            """
-        Voltage at the lamp, volts.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LAMP_WATTS(watts={}, test_volts={}, volts={})".format(self.watts, self.test_volts, self.volts)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LAMP_WATTS():
-                return False
-            if self.watts != other.watts:
-                return False
-            if self.test_volts != other.test_volts:
-                return False
-            if self.volts != other.volts:
-                return False
-            return True
-
-    @dataclass
-    class NOMINAL_OUTPUT:
-        """
-        Output of an alternator of which one point is known, by the nominal curve.
-"""
-        
-        def __init__(self, alternator_watts:float, rated_rpm:float, engine_rpm:float):
-            self.alternator_watts = alternator_watts
-            
-            """
-        Output at the rated speed, watts.
-"""
-        
-            self.rated_rpm = rated_rpm
-            
-            """
-        Rated speed, revolutions a minute.
-"""
-        
-            self.engine_rpm = engine_rpm
-            
-            """
-        Engine speed, revolutions a minute.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.NOMINAL_OUTPUT(alternator_watts={}, rated_rpm={}, engine_rpm={})".format(self.alternator_watts, self.rated_rpm, self.engine_rpm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_NOMINAL_OUTPUT():
-                return False
-            if self.alternator_watts != other.alternator_watts:
-                return False
-            if self.rated_rpm != other.rated_rpm:
-                return False
-            if self.engine_rpm != other.engine_rpm:
-                return False
-            return True
-
-    @dataclass
-    class HYDRAULIC_BRAKE:
-        """
-        A hydraulic disc brake from the fingers to the road.
-"""
-        
-        def __init__(self, lever_newtons:float, lever_ratio:float, master_mm:float, pistons:int, piston_mm:float, pad_friction:float, effective_radius_mm:float, wheel_radius_mm:float, mass_kg:float):
-            self.lever_newtons = lever_newtons
-            
-            """
-        Force at the lever, newtons.
-"""
-        
-            self.lever_ratio = lever_ratio
-            
-            """
-        Lever ratio.
-"""
-        
-            self.master_mm = master_mm
-            
-            """
-        Bore of the master cylinder, millimetres.
-"""
-        
-            self.pistons = pistons
-            
-            """
-        Pistons that press on one side.
-"""
-        
-            self.piston_mm = piston_mm
-            
-            """
-        Diameter of one piston, millimetres.
-"""
-        
-            self.pad_friction = pad_friction
-            
-            """
-        Friction of the pads.
-"""
-        
-            self.effective_radius_mm = effective_radius_mm
-            
-            """
-        Effective radius, millimetres.
-"""
-        
-            self.wheel_radius_mm = wheel_radius_mm
-            
-            """
-        Radius of the wheel, millimetres.
-"""
-        
-            self.mass_kg = mass_kg
-            
-            """
-        Machine and rider, kilograms.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.HYDRAULIC_BRAKE(lever_newtons={}, lever_ratio={}, master_mm={}, pistons={}, piston_mm={}, pad_friction={}, effective_radius_mm={}, wheel_radius_mm={}, mass_kg={})".format(self.lever_newtons, self.lever_ratio, self.master_mm, self.pistons, self.piston_mm, self.pad_friction, self.effective_radius_mm, self.wheel_radius_mm, self.mass_kg)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_HYDRAULIC_BRAKE():
-                return False
-            if self.lever_newtons != other.lever_newtons:
-                return False
-            if self.lever_ratio != other.lever_ratio:
-                return False
-            if self.master_mm != other.master_mm:
-                return False
-            if self.pistons != other.pistons:
-                return False
-            if self.piston_mm != other.piston_mm:
-                return False
-            if self.pad_friction != other.pad_friction:
-                return False
-            if self.effective_radius_mm != other.effective_radius_mm:
-                return False
-            if self.wheel_radius_mm != other.wheel_radius_mm:
-                return False
-            if self.mass_kg != other.mass_kg:
-                return False
-            return True
-
-    @dataclass
-    class CALIPER_PISTONS:
-        """
-        Pistons of a caliper that press on one side.
-"""
-        
-        def __init__(self, pistons:int, opposed:bool):
-            self.pistons = pistons
-            
-            """
-        Pistons in all.
-"""
-        
-            self.opposed = opposed
-            
-            """
-        They face each other in a fixed caliper.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CALIPER_PISTONS(pistons={}, opposed={})".format(self.pistons, self.opposed)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CALIPER_PISTONS():
-                return False
-            if self.pistons != other.pistons:
-                return False
-            if self.opposed != other.opposed:
-                return False
-            return True
-
-    @dataclass
-    class LEVER_TRAVEL:
-        """
-        Lever travel that pad clearance and hose take up.
-"""
-        
-        def __init__(self, lever_newtons:float, lever_ratio:float, master_mm:float, pistons:int, piston_mm:float, pad_clearance_mm:float, hose_mm:float, hose_swell_ml_m:float):
-            self.lever_newtons = lever_newtons
-            
-            """
-        Force at the lever, newtons.
-"""
-        
-            self.lever_ratio = lever_ratio
-            
-            """
-        Lever ratio.
-"""
-        
-            self.master_mm = master_mm
-            
-            """
-        Bore of the master cylinder, millimetres.
-"""
-        
-            self.pistons = pistons
-            
-            """
-        Pistons that press on one side.
-"""
-        
-            self.piston_mm = piston_mm
-            
-            """
-        Diameter of one piston, millimetres.
-"""
-        
-            self.pad_clearance_mm = pad_clearance_mm
-            
-            """
-        Running clearance of a pad, millimetres.
-"""
-        
-            self.hose_mm = hose_mm
-            
-            """
-        Length of the hose, millimetres.
-"""
-        
-            self.hose_swell_ml_m = hose_swell_ml_m
-            
-            """
-        Swelling of one metre of it at 69 bar, millilitres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LEVER_TRAVEL(lever_newtons={}, lever_ratio={}, master_mm={}, pistons={}, piston_mm={}, pad_clearance_mm={}, hose_mm={}, hose_swell_ml_m={})".format(self.lever_newtons, self.lever_ratio, self.master_mm, self.pistons, self.piston_mm, self.pad_clearance_mm, self.hose_mm, self.hose_swell_ml_m)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LEVER_TRAVEL():
-                return False
-            if self.lever_newtons != other.lever_newtons:
-                return False
-            if self.lever_ratio != other.lever_ratio:
-                return False
-            if self.master_mm != other.master_mm:
-                return False
-            if self.pistons != other.pistons:
-                return False
-            if self.piston_mm != other.piston_mm:
-                return False
-            if self.pad_clearance_mm != other.pad_clearance_mm:
-                return False
-            if self.hose_mm != other.hose_mm:
-                return False
-            if self.hose_swell_ml_m != other.hose_swell_ml_m:
-                return False
-            return True
-
-    @dataclass
-    class BRAKE_PAIR:
-        """
-        Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
-"""
-        
-        def __init__(self, master_mm:float, pistons:int, piston_mm:float, new_master_mm:float, new_pistons:int, new_piston_mm:float):
-            self.master_mm = master_mm
-            
-            """
-        Bore of the master cylinder, millimetres.
-"""
-        
-            self.pistons = pistons
-            
-            """
-        Pistons on one side.
-"""
-        
-            self.piston_mm = piston_mm
-            
-            """
-        Diameter of one piston, millimetres.
-"""
-        
-            self.new_master_mm = new_master_mm
-            
-            """
-        Bore of the other master cylinder, millimetres.
-"""
-        
-            self.new_pistons = new_pistons
-            
-            """
-        Pistons of the other caliper on one side.
-"""
-        
-            self.new_piston_mm = new_piston_mm
-            
-            """
-        Diameter of one of them, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.BRAKE_PAIR(master_mm={}, pistons={}, piston_mm={}, new_master_mm={}, new_pistons={}, new_piston_mm={})".format(self.master_mm, self.pistons, self.piston_mm, self.new_master_mm, self.new_pistons, self.new_piston_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_BRAKE_PAIR():
-                return False
-            if self.master_mm != other.master_mm:
-                return False
-            if self.pistons != other.pistons:
-                return False
-            if self.piston_mm != other.piston_mm:
-                return False
-            if self.new_master_mm != other.new_master_mm:
-                return False
-            if self.new_pistons != other.new_pistons:
-                return False
-            if self.new_piston_mm != other.new_piston_mm:
-                return False
-            return True
-
-    @dataclass
-    class STOPPING_DISTANCE:
-        """
-        Stopping distance from deceleration.
-"""
-        
-        def __init__(self, road_speed_kmh:float, deceleration:float, reaction_seconds:float):
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Speed before braking, km/h.
-"""
-        
-            self.deceleration = deceleration
-            
-            """
-        Deceleration, m/s².
-"""
-        
-            self.reaction_seconds = reaction_seconds
-            
-            """
-        Reaction, seconds.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.STOPPING_DISTANCE(road_speed_kmh={}, deceleration={}, reaction_seconds={})".format(self.road_speed_kmh, self.deceleration, self.reaction_seconds)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_STOPPING_DISTANCE():
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            if self.deceleration != other.deceleration:
-                return False
-            if self.reaction_seconds != other.reaction_seconds:
-                return False
-            return True
-
-    @dataclass
-    class STOPPING_DECELERATION:
-        """
-        Deceleration from a measured stopping distance.
-"""
-        
-        def __init__(self, road_speed_kmh:float, metres:float, reaction_seconds:float):
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Speed before braking, km/h.
-"""
-        
-            self.metres = metres
-            
-            """
-        Distance, metres.
-"""
-        
-            self.reaction_seconds = reaction_seconds
-            
-            """
-        Reaction that is in it, seconds.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.STOPPING_DECELERATION(road_speed_kmh={}, metres={}, reaction_seconds={})".format(self.road_speed_kmh, self.metres, self.reaction_seconds)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_STOPPING_DECELERATION():
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            if self.metres != other.metres:
-                return False
-            if self.reaction_seconds != other.reaction_seconds:
-                return False
-            return True
-
-    @dataclass
-    class BRAKE_EFFICIENCY:
-        """
-        Force and deceleration that a brake efficiency means.
-"""
-        
-        def __init__(self, percent:float, mass_kg:float):
-            self.percent = percent
-            
-            """
-        Per cent of the weight.
-"""
-        
-            self.mass_kg = mass_kg
-            
-            """
-        Machine and rider, kilograms.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.BRAKE_EFFICIENCY(percent={}, mass_kg={})".format(self.percent, self.mass_kg)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_BRAKE_EFFICIENCY():
-                return False
-            if self.percent != other.percent:
-                return False
-            if self.mass_kg != other.mass_kg:
-                return False
-            return True
-
-    @dataclass
-    class DIRECTIVE_STOP:
-        """
-        Longest stop that Directive 93/14/EEC allows.
-"""
-        
-        def __init__(self, line:str, road_speed_kmh:float):
-            self.line = line
-            
-            """
-        Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
-"""
-        
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Speed, km/h.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.DIRECTIVE_STOP(line={}, road_speed_kmh={})".format(self.line, self.road_speed_kmh)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_DIRECTIVE_STOP():
-                return False
-            if self.line != other.line:
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            return True
-
-    @dataclass
-    class CAM_LEVER:
-        """
-        Angle and torque of the cam lever of a drum brake.
-"""
-        
-        def __init__(self, cam_degrees:float, rod_travel_mm:float, cam_arm_mm:float, rod_newtons:float):
-            self.cam_degrees = cam_degrees
-            
-            """
-        Angle between rod and lever at rest, degrees.
-"""
-        
-            self.rod_travel_mm = rod_travel_mm
-            
-            """
-        Travel of the rod, millimetres.
-"""
-        
-            self.cam_arm_mm = cam_arm_mm
-            
-            """
-        Length of the lever, millimetres.
-"""
-        
-            self.rod_newtons = rod_newtons
-            
-            """
-        Pull of the rod, newtons.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CAM_LEVER(cam_degrees={}, rod_travel_mm={}, cam_arm_mm={}, rod_newtons={})".format(self.cam_degrees, self.rod_travel_mm, self.cam_arm_mm, self.rod_newtons)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CAM_LEVER():
-                return False
-            if self.cam_degrees != other.cam_degrees:
-                return False
-            if self.rod_travel_mm != other.rod_travel_mm:
-                return False
-            if self.cam_arm_mm != other.cam_arm_mm:
-                return False
-            if self.rod_newtons != other.rod_newtons:
-                return False
-            return True
-
-    @dataclass
-    class DRUM_SHOES:
-        """
-        What leading and trailing shoes make of the force at their tips.
-"""
-        
-        def __init__(self, pad_friction:float, pivot_share:float):
-            self.pad_friction = pad_friction
-            
-            """
-        Friction of the linings.
-"""
-        
-            self.pivot_share = pivot_share
-            
-            """
-        Pivot from the middle of the drum, share of its radius; the cam stands opposite.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.DRUM_SHOES(pad_friction={}, pivot_share={})".format(self.pad_friction, self.pivot_share)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_DRUM_SHOES():
-                return False
-            if self.pad_friction != other.pad_friction:
-                return False
-            if self.pivot_share != other.pivot_share:
-                return False
-            return True
-
-    @dataclass
-    class BRAKE_FLUID:
-        """
-        Least boiling points of a brake fluid.
-"""
-        
-        def __init__(self, fluid:str):
-            self.fluid = fluid
-            
-            """
-        Grade as on the cap.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.BRAKE_FLUID(fluid={})".format(self.fluid)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_BRAKE_FLUID():
-                return False
-            if self.fluid != other.fluid:
-                return False
-            return True
-
-    @dataclass
-    class BLEED_THROUGH:
-        """
-        Fluid that must pass when a brake is bled.
-"""
-        
-        def __init__(self, hose_bore_mm:float, hose_mm:float, pistons:int, piston_mm:float, master_mm:float):
-            self.hose_bore_mm = hose_bore_mm
-            
-            """
-        Bore of the hose, millimetres.
-"""
-        
-            self.hose_mm = hose_mm
-            
-            """
-        Length of the hose, millimetres.
-"""
-        
-            self.pistons = pistons
-            
-            """
-        Pistons of the caliper in all.
-"""
-        
-            self.piston_mm = piston_mm
-            
-            """
-        Diameter of one piston, millimetres.
-"""
-        
-            self.master_mm = master_mm
-            
-            """
-        Bore of the master cylinder, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.BLEED_THROUGH(hose_bore_mm={}, hose_mm={}, pistons={}, piston_mm={}, master_mm={})".format(self.hose_bore_mm, self.hose_mm, self.pistons, self.piston_mm, self.master_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_BLEED_THROUGH():
-                return False
-            if self.hose_bore_mm != other.hose_bore_mm:
-                return False
-            if self.hose_mm != other.hose_mm:
-                return False
-            if self.pistons != other.pistons:
-                return False
-            if self.piston_mm != other.piston_mm:
-                return False
-            if self.master_mm != other.master_mm:
-                return False
-            return True
-
-    @dataclass
-    class STRESS_AREA:
-        """
-        Stress area and diameters of a thread.
-"""
-        
-        def __init__(self, diameter_mm:float, pitch_mm:float):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Nominal diameter, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.STRESS_AREA(diameter_mm={}, pitch_mm={})".format(self.diameter_mm, self.pitch_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_STRESS_AREA():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            return True
-
-    @dataclass
-    class SCREW_LOADS:
-        """
-        Proof load and breaking load of a screw.
-"""
-        
-        def __init__(self, diameter_mm:float, pitch_mm:float, property_class:str):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Nominal diameter, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.property_class = property_class
-            
-            """
-        Property class: 8.8.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.SCREW_LOADS(diameter_mm={}, pitch_mm={}, property_class={})".format(self.diameter_mm, self.pitch_mm, self.property_class)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_SCREW_LOADS():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.property_class != other.property_class:
-                return False
-            return True
-
-    @dataclass
-    class TIGHTENING_TORQUE:
-        """
-        Preload and torque of a screw by VDI 2230, hexagon head.
-"""
-        
-        def __init__(self, diameter_mm:float, pitch_mm:float, property_class:str, friction:float):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Nominal diameter, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.property_class = property_class
-            
-            """
-        Property class: 8.8.
-"""
-        
-            self.friction = friction
-            
-            """
-        Friction of thread and head.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TIGHTENING_TORQUE(diameter_mm={}, pitch_mm={}, property_class={}, friction={})".format(self.diameter_mm, self.pitch_mm, self.property_class, self.friction)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TIGHTENING_TORQUE():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.property_class != other.property_class:
-                return False
-            if self.friction != other.friction:
-                return False
-            return True
-
-    @dataclass
-    class PRELOAD_FROM_TORQUE:
-        """
-        Preload that a torque gives, hexagon head.
-"""
-        
-        def __init__(self, diameter_mm:float, pitch_mm:float, torque_nm:float, friction:float):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Nominal diameter, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.torque_nm = torque_nm
-            
-            """
-        Torque, newton metres.
-"""
-        
-            self.friction = friction
-            
-            """
-        Friction of thread and head.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.PRELOAD_FROM_TORQUE(diameter_mm={}, pitch_mm={}, torque_nm={}, friction={})".format(self.diameter_mm, self.pitch_mm, self.torque_nm, self.friction)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_PRELOAD_FROM_TORQUE():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.torque_nm != other.torque_nm:
-                return False
-            if self.friction != other.friction:
-                return False
-            return True
-
-    @dataclass
-    class NUT_FACTOR_TORQUE:
-        """
-        Torque by the nut factor for a share of the proof load.
-"""
-        
-        def __init__(self, diameter_mm:float, pitch_mm:float, property_class:str, nut_factor:float, share_percent:float):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Nominal diameter, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.property_class = property_class
-            
-            """
-        Property class: 8.8.
-"""
-        
-            self.nut_factor = nut_factor
-            
-            """
-        Nut factor.
-"""
-        
-            self.share_percent = share_percent
-            
-            """
-        Share of the proof load, per cent.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.NUT_FACTOR_TORQUE(diameter_mm={}, pitch_mm={}, property_class={}, nut_factor={}, share_percent={})".format(self.diameter_mm, self.pitch_mm, self.property_class, self.nut_factor, self.share_percent)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_NUT_FACTOR_TORQUE():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.property_class != other.property_class:
-                return False
-            if self.nut_factor != other.nut_factor:
-                return False
-            if self.share_percent != other.share_percent:
-                return False
-            return True
-
-    @dataclass
-    class THREAD_ENGAGEMENT:
-        """
-        Thread engaged so that the screw breaks before the tapped thread strips.
-"""
-        
-        def __init__(self, load_newtons:float, pitch_mm:float, diameter_mm:float, nut_flank_mm:float, shear_mpa:float):
-            self.load_newtons = load_newtons
-            
-            """
-        Load, newtons.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.diameter_mm = diameter_mm
-            
-            """
-        Outer diameter of the screw, millimetres.
-"""
-        
-            self.nut_flank_mm = nut_flank_mm
-            
-            """
-        Flank diameter of the nut thread, millimetres.
-"""
-        
-            self.shear_mpa = shear_mpa
-            
-            """
-        Shear strength of the tapped material, megapascals.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.THREAD_ENGAGEMENT(load_newtons={}, pitch_mm={}, diameter_mm={}, nut_flank_mm={}, shear_mpa={})".format(self.load_newtons, self.pitch_mm, self.diameter_mm, self.nut_flank_mm, self.shear_mpa)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_THREAD_ENGAGEMENT():
-                return False
-            if self.load_newtons != other.load_newtons:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.nut_flank_mm != other.nut_flank_mm:
-                return False
-            if self.shear_mpa != other.shear_mpa:
-                return False
-            return True
-
-    @dataclass
-    class IDENTIFY_THREAD:
-        """
-        Which thread a measured diameter and pitch is nearest to.
-"""
-        
-        def __init__(self, diameter_mm:float, pitch_mm:float):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Measured outer diameter, millimetres.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Measured pitch, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.IDENTIFY_THREAD(diameter_mm={}, pitch_mm={})".format(self.diameter_mm, self.pitch_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_IDENTIFY_THREAD():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            return True
-
-    @dataclass
-    class DEW_POINT:
-        """
-        Dew point of the air.
-"""
-        
-        def __init__(self, celsius:float, humidity:float):
-            self.celsius = celsius
-            
-            """
-        Temperature, °C.
-"""
-        
-            self.humidity = humidity
-            
-            """
-        Relative humidity, per cent.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.DEW_POINT(celsius={}, humidity={})".format(self.celsius, self.humidity)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_DEW_POINT():
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.humidity != other.humidity:
-                return False
-            return True
-
-    @dataclass
-    class CURE_RATE:
-        """
-        How fast a cure runs against the reference temperature.
-"""
-        
-        def __init__(self, celsius:float, at_celsius:float, activation_kelvin:float):
-            self.celsius = celsius
-            
-            """
-        Temperature, °C.
-"""
-        
-            self.at_celsius = at_celsius
-            
-            """
-        Reference temperature, °C.
-"""
-        
-            self.activation_kelvin = activation_kelvin
-            
-            """
-        Activation temperature, kelvin.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CURE_RATE(celsius={}, at_celsius={}, activation_kelvin={})".format(self.celsius, self.at_celsius, self.activation_kelvin)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CURE_RATE():
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.at_celsius != other.at_celsius:
-                return False
-            if self.activation_kelvin != other.activation_kelvin:
-                return False
-            return True
-
-    @dataclass
-    class CURE_AGE:
-        """
-        Equivalent age after two spells at one temperature each.
-"""
-        
-        def __init__(self, hours:float, celsius:float, then_hours:float, then_celsius:float, at_celsius:float, activation_kelvin:float):
-            self.hours = hours
-            
-            """
-        First spell, hours.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        Its temperature, °C.
-"""
-        
-            self.then_hours = then_hours
-            
-            """
-        Second spell, hours.
-"""
-        
-            self.then_celsius = then_celsius
-            
-            """
-        Its temperature, °C.
-"""
-        
-            self.at_celsius = at_celsius
-            
-            """
-        Reference temperature, °C.
-"""
-        
-            self.activation_kelvin = activation_kelvin
-            
-            """
-        Activation temperature, kelvin.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CURE_AGE(hours={}, celsius={}, then_hours={}, then_celsius={}, at_celsius={}, activation_kelvin={})".format(self.hours, self.celsius, self.then_hours, self.then_celsius, self.at_celsius, self.activation_kelvin)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CURE_AGE():
-                return False
-            if self.hours != other.hours:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.then_hours != other.then_hours:
-                return False
-            if self.then_celsius != other.then_celsius:
-                return False
-            if self.at_celsius != other.at_celsius:
-                return False
-            if self.activation_kelvin != other.activation_kelvin:
-                return False
-            return True
-
-    @dataclass
-    class ACTIVATION:
-        """
-        Activation temperature from two times of one sheet at two temperatures.
-"""
-        
-        def __init__(self, hours:float, celsius:float, other_hours:float, other_celsius:float):
-            self.hours = hours
-            
-            """
-        Time at the one temperature, hours.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        The one temperature, °C.
-"""
-        
-            self.other_hours = other_hours
-            
-            """
-        Time at the other temperature, hours.
-"""
-        
-            self.other_celsius = other_celsius
-            
-            """
-        The other temperature, °C.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ACTIVATION(hours={}, celsius={}, other_hours={}, other_celsius={})".format(self.hours, self.celsius, self.other_hours, self.other_celsius)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ACTIVATION():
-                return False
-            if self.hours != other.hours:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.other_hours != other.other_hours:
-                return False
-            if self.other_celsius != other.other_celsius:
-                return False
-            return True
-
-    @dataclass
-    class SURFACE_MARGIN:
-        """
-        How far a surface is above the dew point of the air.
-"""
-        
-        def __init__(self, celsius:float, humidity:float, surface_celsius:float):
-            self.celsius = celsius
-            
-            """
-        Temperature of the air, °C.
-"""
-        
-            self.humidity = humidity
-            
-            """
-        Relative humidity, per cent.
-"""
-        
-            self.surface_celsius = surface_celsius
-            
-            """
-        Temperature of the surface, °C.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.SURFACE_MARGIN(celsius={}, humidity={}, surface_celsius={})".format(self.celsius, self.humidity, self.surface_celsius)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_SURFACE_MARGIN():
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.humidity != other.humidity:
-                return False
-            if self.surface_celsius != other.surface_celsius:
-                return False
-            return True
-
-    @dataclass
-    class POUR_SPLIT:
-        """
-        A volume poured with one cup.
-"""
-        
-        def __init__(self, litres:float, cup_ml:int):
-            self.litres = litres
-            
-            """
-        Volume, litres.
-"""
-        
-            self.cup_ml = cup_ml
-            
-            """
-        Cup, millilitres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.POUR_SPLIT(litres={}, cup_ml={})".format(self.litres, self.cup_ml)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_POUR_SPLIT():
-                return False
-            if self.litres != other.litres:
-                return False
-            if self.cup_ml != other.cup_ml:
-                return False
-            return True
-
-    @dataclass
-    class PREMIX:
-        """
-        Oil for premix.
-"""
-        
-        def __init__(self, fuel_litres:float, parts_fuel:float):
-            self.fuel_litres = fuel_litres
-            
-            """
-        Fuel, litres.
-"""
-        
-            self.parts_fuel = parts_fuel
-            
-            """
-        Parts of fuel to one of oil.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.PREMIX(fuel_litres={}, parts_fuel={})".format(self.fuel_litres, self.parts_fuel)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_PREMIX():
-                return False
-            if self.fuel_litres != other.fuel_litres:
-                return False
-            if self.parts_fuel != other.parts_fuel:
-                return False
-            return True
-
-    @dataclass
-    class TWO_PART:
-        """
-        Base, hardener and thinner of an amount ready to use.
-"""
-        
-        def __init__(self, ready_ml:float, parts_base:float, parts_hardener:float, thinner_percent:float, thinner_of_base:bool):
-            self.ready_ml = ready_ml
-            
-            """
-        Amount ready to use, millilitres.
-"""
-        
-            self.parts_base = parts_base
-            
-            """
-        Parts of base.
-"""
-        
-            self.parts_hardener = parts_hardener
-            
-            """
-        Parts of hardener.
-"""
-        
-            self.thinner_percent = thinner_percent
-            
-            """
-        Thinner, per cent.
-"""
-        
-            self.thinner_of_base = thinner_of_base
-            
-            """
-        The per cent is meant of the base alone.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TWO_PART(ready_ml={}, parts_base={}, parts_hardener={}, thinner_percent={}, thinner_of_base={})".format(self.ready_ml, self.parts_base, self.parts_hardener, self.thinner_percent, self.thinner_of_base)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TWO_PART():
-                return False
-            if self.ready_ml != other.ready_ml:
-                return False
-            if self.parts_base != other.parts_base:
-                return False
-            if self.parts_hardener != other.parts_hardener:
-                return False
-            if self.thinner_percent != other.thinner_percent:
-                return False
-            if self.thinner_of_base != other.thinner_of_base:
-                return False
-            return True
-
-    @dataclass
-    class THINNING:
-        """
-        Thinner into a one-part paint.
-"""
-        
-        def __init__(self, paint_ml:float, thinner_percent:float):
-            self.paint_ml = paint_ml
-            
-            """
-        Unthinned paint, millilitres.
-"""
-        
-            self.thinner_percent = thinner_percent
-            
-            """
-        Thinner, per cent of it.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.THINNING(paint_ml={}, thinner_percent={})".format(self.paint_ml, self.thinner_percent)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_THINNING():
-                return False
-            if self.paint_ml != other.paint_ml:
-                return False
-            if self.thinner_percent != other.thinner_percent:
-                return False
-            return True
-
-    @dataclass
-    class PAINT_NEEDED:
-        """
-        Paint and cans for an area.
-"""
-        
-        def __init__(self, square_metres:float, coats:int, solids_percent:float, dry_micrometres:float, loss_percent:float, can_ml:float):
-            self.square_metres = square_metres
-            
-            """
-        Area, square metres.
-"""
-        
-            self.coats = coats
-            
-            """
-        Coats.
-"""
-        
-            self.solids_percent = solids_percent
-            
-            """
-        Solids by volume, per cent.
-"""
-        
-            self.dry_micrometres = dry_micrometres
-            
-            """
-        Dry film of one coat, micrometres.
-"""
-        
-            self.loss_percent = loss_percent
-            
-            """
-        Loss, per cent.
-"""
-        
-            self.can_ml = can_ml
-            
-            """
-        Can, millilitres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.PAINT_NEEDED(square_metres={}, coats={}, solids_percent={}, dry_micrometres={}, loss_percent={}, can_ml={})".format(self.square_metres, self.coats, self.solids_percent, self.dry_micrometres, self.loss_percent, self.can_ml)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_PAINT_NEEDED():
-                return False
-            if self.square_metres != other.square_metres:
-                return False
-            if self.coats != other.coats:
-                return False
-            if self.solids_percent != other.solids_percent:
-                return False
-            if self.dry_micrometres != other.dry_micrometres:
-                return False
-            if self.loss_percent != other.loss_percent:
-                return False
-            if self.can_ml != other.can_ml:
-                return False
-            return True
-
-    @dataclass
-    class SHELL_AREA:
-        """
-        Area of a shell: tank, mudguard, side panel.
-"""
-        
-        def __init__(self, length_mm:float, girth_mm:float, both_sides:bool, count:int):
-            self.length_mm = length_mm
-            
-            """
-        Length along the part, millimetres.
-"""
-        
-            self.girth_mm = girth_mm
-            
-            """
-        Girth across it at its widest, millimetres.
-"""
-        
-            self.both_sides = both_sides
-            
-            """
-        Painted inside too.
-"""
-        
-            self.count = count
-            
-            """
-        How many alike.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.SHELL_AREA(length_mm={}, girth_mm={}, both_sides={}, count={})".format(self.length_mm, self.girth_mm, self.both_sides, self.count)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_SHELL_AREA():
-                return False
-            if self.length_mm != other.length_mm:
-                return False
-            if self.girth_mm != other.girth_mm:
-                return False
-            if self.both_sides != other.both_sides:
-                return False
-            if self.count != other.count:
-                return False
-            return True
-
-    @dataclass
-    class RIM_AREA:
-        """
-        Area of a rim.
-"""
-        
-        def __init__(self, diameter_mm:float, girth_mm:float, count:int):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Diameter, millimetres.
-"""
-        
-            self.girth_mm = girth_mm
-            
-            """
-        Girth across the rim, millimetres.
-"""
-        
-            self.count = count
-            
-            """
-        How many alike.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.RIM_AREA(diameter_mm={}, girth_mm={}, count={})".format(self.diameter_mm, self.girth_mm, self.count)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_RIM_AREA():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.girth_mm != other.girth_mm:
-                return False
-            if self.count != other.count:
-                return False
-            return True
-
-    @dataclass
-    class TUBE_AREA:
-        """
-        Area of a tube or rod without its ends.
-"""
-        
-        def __init__(self, diameter_mm:float, length_mm:float, count:int):
-            self.diameter_mm = diameter_mm
-            
-            """
-        Outer diameter, millimetres.
-"""
-        
-            self.length_mm = length_mm
-            
-            """
-        Length, millimetres.
-"""
-        
-            self.count = count
-            
-            """
-        How many alike.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TUBE_AREA(diameter_mm={}, length_mm={}, count={})".format(self.diameter_mm, self.length_mm, self.count)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TUBE_AREA():
-                return False
-            if self.diameter_mm != other.diameter_mm:
-                return False
-            if self.length_mm != other.length_mm:
-                return False
-            if self.count != other.count:
-                return False
-            return True
-
-    @dataclass
-    class THINNED_FILM:
-        """
-        Solids and wet film of thinned paint.
-"""
-        
-        def __init__(self, solids_percent:float, thinner_percent:float, dry_micrometres:float):
-            self.solids_percent = solids_percent
-            
-            """
-        Solids of the paint by volume, per cent.
-"""
-        
-            self.thinner_percent = thinner_percent
-            
-            """
-        Thinner, per cent of the paint.
-"""
-        
-            self.dry_micrometres = dry_micrometres
-            
-            """
-        Dry film of one coat, micrometres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.THINNED_FILM(solids_percent={}, thinner_percent={}, dry_micrometres={})".format(self.solids_percent, self.thinner_percent, self.dry_micrometres)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_THINNED_FILM():
-                return False
-            if self.solids_percent != other.solids_percent:
-                return False
-            if self.thinner_percent != other.thinner_percent:
-                return False
-            if self.dry_micrometres != other.dry_micrometres:
-                return False
-            return True
-
-    @dataclass
-    class TYRE_CHANGE:
-        """
-        One tyre against another: height of the axle, turns, speedometer.
-"""
-        
-        def __init__(self, tyre:str, new_tyre:str):
-            self.tyre = tyre
-            
-            """
-        Size as on the sidewall, before.
-"""
-        
-            self.new_tyre = new_tyre
-            
-            """
-        Size as on the sidewall, after.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TYRE_CHANGE(tyre={}, new_tyre={})".format(self.tyre, self.new_tyre)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TYRE_CHANGE():
-                return False
-            if self.tyre != other.tyre:
-                return False
-            if self.new_tyre != other.new_tyre:
-                return False
-            return True
-
-    @dataclass
-    class TYRE_RATING:
-        """
-        What a tyre may carry, and how fast.
-"""
-        
-        def __init__(self, tyre:str):
-            self.tyre = tyre
-            
-            """
-        Size as on the sidewall, with load index and speed symbol.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TYRE_RATING(tyre={})".format(self.tyre)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TYRE_RATING():
-                return False
-            if self.tyre != other.tyre:
-                return False
-            return True
-
-    @dataclass
-    class TYRE_AGE:
-        """
-        Age of a tyre from its date code.
-"""
-        
-        def __init__(self, date_code:str, day:str):
-            self.date_code = date_code
-            
-            """
-        Week and year on the sidewall.
-"""
-        
-            self.day = day
-            
-            """
-        Day of asking, `YYYY-MM-DD`.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TYRE_AGE(date_code={}, day={})".format(self.date_code, self.day)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TYRE_AGE():
-                return False
-            if self.date_code != other.date_code:
-                return False
-            if self.day != other.day:
-                return False
-            return True
-
-    @dataclass
-    class TRIANGULAR_QUANTILE:
-        """
-        What a triangular spread stays below.
-"""
-        
-        def __init__(self, least:float, likely:float, most:float, share:float):
-            self.least = least
-            
-            """
-        At best.
-"""
-        
-            self.likely = likely
-            
-            """
-        As a rule.
-"""
-        
-            self.most = most
-            
-            """
-        At worst.
-"""
-        
-            self.share = share
-            
-            """
-        Share, 0 to 1.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.TRIANGULAR_QUANTILE(least={}, likely={}, most={}, share={})".format(self.least, self.likely, self.most, self.share)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_TRIANGULAR_QUANTILE():
-                return False
-            if self.least != other.least:
-                return False
-            if self.likely != other.likely:
-                return False
-            if self.most != other.most:
-                return False
-            if self.share != other.share:
-                return False
-            return True
-
-    @dataclass
-    class LOGNORMAL_QUANTILE:
-        """
-        What a lognormal spread stays below.
-"""
-        
-        def __init__(self, median:float, p90:float, share:float):
-            self.median = median
-            
-            """
-        Median.
-"""
-        
-            self.p90 = p90
-            
-            """
-        The 90th percentile: what nine in ten stay below.
-"""
-        
-            self.share = share
-            
-            """
-        Share, 0 to 1.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LOGNORMAL_QUANTILE(median={}, p90={}, share={})".format(self.median, self.p90, self.share)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LOGNORMAL_QUANTILE():
-                return False
-            if self.median != other.median:
-                return False
-            if self.p90 != other.p90:
-                return False
-            if self.share != other.share:
-                return False
-            return True
-
-    @dataclass
-    class LATER_OF_TWO:
-        """
-        What the later of two parcels stays below, by drawing.
-"""
-        
-        def __init__(self, least:float, likely:float, most:float, median:float, p90:float, share:float):
-            self.least = least
-            
-            """
-        The triangular one: at best, days.
-"""
-        
-            self.likely = likely
-            
-            """
-        As a rule, days.
-"""
-        
-            self.most = most
-            
-            """
-        At worst, days.
-"""
-        
-            self.median = median
-            
-            """
-        The lognormal one: median, days.
-"""
-        
-            self.p90 = p90
-            
-            """
-        The 90th percentile: what nine in ten stay below, days.
-"""
-        
-            self.share = share
-            
-            """
-        Share, 0 to 1.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LATER_OF_TWO(least={}, likely={}, most={}, median={}, p90={}, share={})".format(self.least, self.likely, self.most, self.median, self.p90, self.share)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LATER_OF_TWO():
-                return False
-            if self.least != other.least:
-                return False
-            if self.likely != other.likely:
-                return False
-            if self.most != other.most:
-                return False
-            if self.median != other.median:
-                return False
-            if self.p90 != other.p90:
-                return False
-            if self.share != other.share:
-                return False
-            return True
-
-    @dataclass
-    class WANTED_RATIO:
-        """
-        Final drive ratio that gives a road speed at an engine speed.
-"""
-        
-        def __init__(self, engine_rpm:float, road_speed_kmh:float, primary_ratio:float, gear_ratio:float, circumference_mm:float):
-            self.engine_rpm = engine_rpm
-            
-            """
-        Engine speed, revolutions a minute.
-"""
-        
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Road speed, km/h.
-"""
-        
-            self.primary_ratio = primary_ratio
-            
-            """
-        Primary reduction.
-"""
-        
-            self.gear_ratio = gear_ratio
-            
-            """
-        Gear ratio.
-"""
-        
-            self.circumference_mm = circumference_mm
-            
-            """
-        Rolling circumference, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WANTED_RATIO(engine_rpm={}, road_speed_kmh={}, primary_ratio={}, gear_ratio={}, circumference_mm={})".format(self.engine_rpm, self.road_speed_kmh, self.primary_ratio, self.gear_ratio, self.circumference_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WANTED_RATIO():
-                return False
-            if self.engine_rpm != other.engine_rpm:
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            if self.primary_ratio != other.primary_ratio:
-                return False
-            if self.gear_ratio != other.gear_ratio:
-                return False
-            if self.circumference_mm != other.circumference_mm:
-                return False
-            return True
-
-    @dataclass
-    class HUNTING:
-        """
-        How often the same tooth meets the same link.
-"""
-        
-        def __init__(self, teeth:int, chain_links:int):
-            self.teeth = teeth
-            
-            """
-        Teeth.
-"""
-        
-            self.chain_links = chain_links
-            
-            """
-        Links.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.HUNTING(teeth={}, chain_links={})".format(self.teeth, self.chain_links)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_HUNTING():
-                return False
-            if self.teeth != other.teeth:
-                return False
-            if self.chain_links != other.chain_links:
-                return False
-            return True
-
-    @dataclass
-    class CHAIN_DIMENSIONS:
-        """
-        Dimensions of a chain size.
-"""
-        
-        def __init__(self, chain_size:str):
-            self.chain_size = chain_size
-            
-            """
-        Size as written on the chain.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CHAIN_DIMENSIONS(chain_size={})".format(self.chain_size)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CHAIN_DIMENSIONS():
-                return False
-            if self.chain_size != other.chain_size:
-                return False
-            return True
-
-    @dataclass
-    class CHAIN_ON_SPROCKET:
-        """
-        Whether a chain runs on a sprocket: refused where it does not.
-"""
-        
-        def __init__(self, chain_size:str, sprocket_size:str):
-            self.chain_size = chain_size
-            
-            """
-        Size of the chain.
-"""
-        
-            self.sprocket_size = sprocket_size
-            
-            """
-        Size that the sprocket is cut for.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CHAIN_ON_SPROCKET(chain_size={}, sprocket_size={})".format(self.chain_size, self.sprocket_size)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CHAIN_ON_SPROCKET():
-                return False
-            if self.chain_size != other.chain_size:
-                return False
-            if self.sprocket_size != other.sprocket_size:
-                return False
-            return True
-
-    @dataclass
-    class CHAIN_ELONGATION:
-        """
-        Elongation of a chain from a measured length.
-"""
-        
-        def __init__(self, measured_mm:float, pitches:int, pitch_mm:float):
-            self.measured_mm = measured_mm
-            
-            """
-        Length, millimetres.
-"""
-        
-            self.pitches = pitches
-            
-            """
-        Pitches that it goes over.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CHAIN_ELONGATION(measured_mm={}, pitches={}, pitch_mm={})".format(self.measured_mm, self.pitches, self.pitch_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CHAIN_ELONGATION():
-                return False
-            if self.measured_mm != other.measured_mm:
-                return False
-            if self.pitches != other.pitches:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            return True
-
-    @dataclass
-    class WORN_LENGTH:
-        """
-        Length of a worn chain over some pitches.
-"""
-        
-        def __init__(self, pitches:int, pitch_mm:float, elongation_percent:float):
-            self.pitches = pitches
-            
-            """
-        Pitches.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.elongation_percent = elongation_percent
-            
-            """
-        Elongation, per cent.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WORN_LENGTH(pitches={}, pitch_mm={}, elongation_percent={})".format(self.pitches, self.pitch_mm, self.elongation_percent)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WORN_LENGTH():
-                return False
-            if self.pitches != other.pitches:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.elongation_percent != other.elongation_percent:
-                return False
-            return True
-
-    @dataclass
-    class WORN_CENTRE_DISTANCE:
-        """
-        Centre distance that a worn chain gives.
-"""
-        
-        def __init__(self, front_teeth:int, rear_teeth:int, chain_links:int, pitch_mm:float, elongation_percent:float):
-            self.front_teeth = front_teeth
-            
-            """
-        Teeth of the gearbox sprocket.
-"""
-        
-            self.rear_teeth = rear_teeth
-            
-            """
-        Teeth of the wheel sprocket.
-"""
-        
-            self.chain_links = chain_links
-            
-            """
-        Links.
-"""
-        
-            self.pitch_mm = pitch_mm
-            
-            """
-        Pitch, millimetres.
-"""
-        
-            self.elongation_percent = elongation_percent
-            
-            """
-        Elongation, per cent.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WORN_CENTRE_DISTANCE(front_teeth={}, rear_teeth={}, chain_links={}, pitch_mm={}, elongation_percent={})".format(self.front_teeth, self.rear_teeth, self.chain_links, self.pitch_mm, self.elongation_percent)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WORN_CENTRE_DISTANCE():
-                return False
-            if self.front_teeth != other.front_teeth:
-                return False
-            if self.rear_teeth != other.rear_teeth:
-                return False
-            if self.chain_links != other.chain_links:
-                return False
-            if self.pitch_mm != other.pitch_mm:
-                return False
-            if self.elongation_percent != other.elongation_percent:
-                return False
-            return True
-
-    @dataclass
-    class CORRECTOR_RATIO:
-        """
-        Ratio of a speedometer corrector.
-"""
-        
-        def __init__(self, reading_factor:float):
-            self.reading_factor = reading_factor
-            
-            """
-        Reading over true speed.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CORRECTOR_RATIO(reading_factor={})".format(self.reading_factor)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CORRECTOR_RATIO():
-                return False
-            if self.reading_factor != other.reading_factor:
-                return False
-            return True
-
-    @dataclass
-    class GEAR_DROP:
-        """
-        Engine speed after changing gear at the same road speed.
-"""
-        
-        def __init__(self, engine_rpm:float, gear_ratio:float, next_gear_ratio:float):
-            self.engine_rpm = engine_rpm
-            
-            """
-        Engine speed, revolutions a minute.
-"""
-        
-            self.gear_ratio = gear_ratio
-            
-            """
-        Ratio of the gear.
-"""
-        
-            self.next_gear_ratio = next_gear_ratio
-            
-            """
-        Ratio of the next one.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.GEAR_DROP(engine_rpm={}, gear_ratio={}, next_gear_ratio={})".format(self.engine_rpm, self.gear_ratio, self.next_gear_ratio)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_GEAR_DROP():
-                return False
-            if self.engine_rpm != other.engine_rpm:
-                return False
-            if self.gear_ratio != other.gear_ratio:
-                return False
-            if self.next_gear_ratio != other.next_gear_ratio:
-                return False
-            return True
-
-    @dataclass
-    class STANDARD_AIR:
-        """
-        Density of the air on the standard day at a height.
-"""
-        
-        def __init__(self, altitude_metres:float):
-            self.altitude_metres = altitude_metres
-            
-            """
-        Height above the sea, metres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.STANDARD_AIR(altitude_metres={})".format(self.altitude_metres)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_STANDARD_AIR():
-                return False
-            if self.altitude_metres != other.altitude_metres:
-                return False
-            return True
-
-    @dataclass
-    class ROLLING_COEFFICIENT:
-        """
-        Rolling coefficient of a motorcycle tyre by pressure and speed.
-"""
-        
-        def __init__(self, tyre_bar:float, road_speed_kmh:float):
-            self.tyre_bar = tyre_bar
-            
-            """
-        Tyre pressure, bar.
-"""
-        
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Road speed, km/h, up to 165.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ROLLING_COEFFICIENT(tyre_bar={}, road_speed_kmh={})".format(self.tyre_bar, self.road_speed_kmh)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ROLLING_COEFFICIENT():
-                return False
-            if self.tyre_bar != other.tyre_bar:
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            return True
-
-    @dataclass
-    class ROAD_LOAD:
-        """
-        What holds a machine back at a speed.
-"""
-        
-        def __init__(self, road_speed_kmh:float, mass_kg:float, rolling_coefficient:float, drag_area_m2:float, air_density:float, grade_percent:float, head_wind_kmh:float):
-            self.road_speed_kmh = road_speed_kmh
-            
-            """
-        Road speed, km/h.
-"""
-        
-            self.mass_kg = mass_kg
-            
-            """
-        Machine and rider, kilograms.
-"""
-        
-            self.rolling_coefficient = rolling_coefficient
-            
-            """
-        Rolling coefficient.
-"""
-        
-            self.drag_area_m2 = drag_area_m2
-            
-            """
-        Drag area, square metres.
-"""
-        
-            self.air_density = air_density
-            
-            """
-        Density of the air, kilograms in a cubic metre.
-"""
-        
-            self.grade_percent = grade_percent
-            
-            """
-        Grade, per cent.
-"""
-        
-            self.head_wind_kmh = head_wind_kmh
-            
-            """
-        Head wind, km/h.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.ROAD_LOAD(road_speed_kmh={}, mass_kg={}, rolling_coefficient={}, drag_area_m2={}, air_density={}, grade_percent={}, head_wind_kmh={})".format(self.road_speed_kmh, self.mass_kg, self.rolling_coefficient, self.drag_area_m2, self.air_density, self.grade_percent, self.head_wind_kmh)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_ROAD_LOAD():
-                return False
-            if self.road_speed_kmh != other.road_speed_kmh:
-                return False
-            if self.mass_kg != other.mass_kg:
-                return False
-            if self.rolling_coefficient != other.rolling_coefficient:
-                return False
-            if self.drag_area_m2 != other.drag_area_m2:
-                return False
-            if self.air_density != other.air_density:
-                return False
-            if self.grade_percent != other.grade_percent:
-                return False
-            if self.head_wind_kmh != other.head_wind_kmh:
-                return False
-            return True
-
-    @dataclass
-    class POWER_SPEED:
-        """
-        Speed at which resistance takes all of a power at the wheel.
-"""
-        
-        def __init__(self, wheel_kw:float, mass_kg:float, rolling_coefficient:float, drag_area_m2:float, air_density:float, grade_percent:float, head_wind_kmh:float):
-            self.wheel_kw = wheel_kw
-            
-            """
-        Power at the wheel, kilowatts.
-"""
-        
-            self.mass_kg = mass_kg
-            
-            """
-        Machine and rider, kilograms.
-"""
-        
-            self.rolling_coefficient = rolling_coefficient
-            
-            """
-        Rolling coefficient.
-"""
-        
-            self.drag_area_m2 = drag_area_m2
-            
-            """
-        Drag area, square metres.
-"""
-        
-            self.air_density = air_density
-            
-            """
-        Density of the air, kilograms in a cubic metre.
-"""
-        
-            self.grade_percent = grade_percent
-            
-            """
-        Grade, per cent.
-"""
-        
-            self.head_wind_kmh = head_wind_kmh
-            
-            """
-        Head wind, km/h.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.POWER_SPEED(wheel_kw={}, mass_kg={}, rolling_coefficient={}, drag_area_m2={}, air_density={}, grade_percent={}, head_wind_kmh={})".format(self.wheel_kw, self.mass_kg, self.rolling_coefficient, self.drag_area_m2, self.air_density, self.grade_percent, self.head_wind_kmh)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_POWER_SPEED():
-                return False
-            if self.wheel_kw != other.wheel_kw:
-                return False
-            if self.mass_kg != other.mass_kg:
-                return False
-            if self.rolling_coefficient != other.rolling_coefficient:
-                return False
-            if self.drag_area_m2 != other.drag_area_m2:
-                return False
-            if self.air_density != other.air_density:
-                return False
-            if self.grade_percent != other.grade_percent:
-                return False
-            if self.head_wind_kmh != other.head_wind_kmh:
-                return False
-            return True
-
-    @dataclass
-    class THRUST:
-        """
-        Thrust at the tyre.
-"""
-        
-        def __init__(self, crank_nm:float, overall_ratio:float, drive_efficiency:float, wheel_radius_mm:float):
-            self.crank_nm = crank_nm
-            
-            """
-        Torque at the crankshaft, newton metres.
-"""
-        
-            self.overall_ratio = overall_ratio
-            
-            """
-        Overall ratio.
-"""
-        
-            self.drive_efficiency = drive_efficiency
-            
-            """
-        Share of the power that reaches the wheel.
-"""
-        
-            self.wheel_radius_mm = wheel_radius_mm
-            
-            """
-        Radius of the wheel, millimetres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.THRUST(crank_nm={}, overall_ratio={}, drive_efficiency={}, wheel_radius_mm={})".format(self.crank_nm, self.overall_ratio, self.drive_efficiency, self.wheel_radius_mm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_THRUST():
-                return False
-            if self.crank_nm != other.crank_nm:
-                return False
-            if self.overall_ratio != other.overall_ratio:
-                return False
-            if self.drive_efficiency != other.drive_efficiency:
-                return False
-            if self.wheel_radius_mm != other.wheel_radius_mm:
-                return False
-            return True
-
-    @dataclass
-    class CUBIC_POWER:
-        """
-        Power of a spark-ignition engine from its peak power, by the cubic law.
-"""
-        
-        def __init__(self, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float):
-            self.engine_rpm = engine_rpm
-            
-            """
-        Engine speed, revolutions a minute.
-"""
-        
-            self.peak_power_kw = peak_power_kw
-            
-            """
-        Peak power, kilowatts.
-"""
-        
-            self.peak_power_rpm = peak_power_rpm
-            
-            """
-        Engine speed of peak power, revolutions a minute.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.CUBIC_POWER(engine_rpm={}, peak_power_kw={}, peak_power_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_CUBIC_POWER():
-                return False
-            if self.engine_rpm != other.engine_rpm:
-                return False
-            if self.peak_power_kw != other.peak_power_kw:
-                return False
-            if self.peak_power_rpm != other.peak_power_rpm:
-                return False
-            return True
-
-    @dataclass
-    class PEAKS_POWER:
-        """
-        Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
-"""
-        
-        def __init__(self, engine_rpm:float, peak_power_kw:float, peak_power_rpm:float, peak_torque_nm:float, peak_torque_rpm:float):
-            self.engine_rpm = engine_rpm
-            
-            """
-        Engine speed, revolutions a minute.
-"""
-        
-            self.peak_power_kw = peak_power_kw
-            
-            """
-        Peak power, kilowatts.
-"""
-        
-            self.peak_power_rpm = peak_power_rpm
-            
-            """
-        Engine speed of peak power, revolutions a minute.
-"""
-        
-            self.peak_torque_nm = peak_torque_nm
-            
-            """
-        Peak torque, newton metres.
-"""
-        
-            self.peak_torque_rpm = peak_torque_rpm
-            
-            """
-        Engine speed of peak torque, revolutions a minute.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.PEAKS_POWER(engine_rpm={}, peak_power_kw={}, peak_power_rpm={}, peak_torque_nm={}, peak_torque_rpm={})".format(self.engine_rpm, self.peak_power_kw, self.peak_power_rpm, self.peak_torque_nm, self.peak_torque_rpm)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_PEAKS_POWER():
-                return False
-            if self.engine_rpm != other.engine_rpm:
-                return False
-            if self.peak_power_kw != other.peak_power_kw:
-                return False
-            if self.peak_power_rpm != other.peak_power_rpm:
-                return False
-            if self.peak_torque_nm != other.peak_torque_nm:
-                return False
-            if self.peak_torque_rpm != other.peak_torque_rpm:
-                return False
-            return True
-
-    @dataclass
-    class LAMP_LIGHT:
-        """
-        Light of a filament lamp off its test voltage.
-"""
-        
-        def __init__(self, lumens:float, test_volts:float, volts:float):
-            self.lumens = lumens
-            
-            """
-        Light at the test voltage, lumens.
-"""
-        
-            self.test_volts = test_volts
-            
-            """
-        Test voltage, volts.
-"""
-        
-            self.volts = volts
-            
-            """
-        Voltage, volts.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LAMP_LIGHT(lumens={}, test_volts={}, volts={})".format(self.lumens, self.test_volts, self.volts)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LAMP_LIGHT():
-                return False
-            if self.lumens != other.lumens:
-                return False
-            if self.test_volts != other.test_volts:
-                return False
-            if self.volts != other.volts:
-                return False
-            return True
-
-    @dataclass
-    class THERMAL_FLASHER:
-        """
-        Flashes a minute of a thermal flasher.
-"""
-        
-        def __init__(self, load_percent:float, contacts:float, flashes_minute:float):
-            self.load_percent = load_percent
-            
-            """
-        Load over rated load, per cent.
-"""
-        
-            self.contacts = contacts
-            
-            """
-        Closing over opening temperature rise of its contacts.
-"""
-        
-            self.flashes_minute = flashes_minute
-            
-            """
-        Flashes a minute at the rated load.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.THERMAL_FLASHER(load_percent={}, contacts={}, flashes_minute={})".format(self.load_percent, self.contacts, self.flashes_minute)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_THERMAL_FLASHER():
-                return False
-            if self.load_percent != other.load_percent:
-                return False
-            if self.contacts != other.contacts:
-                return False
-            if self.flashes_minute != other.flashes_minute:
-                return False
-            return True
-
-    @dataclass
-    class FLASH_COUNT:
-        """
-        Flashes a minute from a count.
-"""
-        
-        def __init__(self, flashes:int, seconds:float):
-            self.flashes = flashes
-            
-            """
-        Flashes.
-"""
-        
-            self.seconds = seconds
-            
-            """
-        Seconds.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.FLASH_COUNT(flashes={}, seconds={})".format(self.flashes, self.seconds)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_FLASH_COUNT():
-                return False
-            if self.flashes != other.flashes:
-                return False
-            if self.seconds != other.seconds:
-                return False
-            return True
-
-    @dataclass
-    class LOAD_RESISTOR:
-        """
-        Load resistor beside an LED lamp.
-"""
-        
-        def __init__(self, volts:float, old_watts:float, new_watts:float):
-            self.volts = volts
-            
-            """
-        Voltage, volts.
-"""
-        
-            self.old_watts = old_watts
-            
-            """
-        Watts of the old lamp at that voltage.
-"""
-        
-            self.new_watts = new_watts
-            
-            """
-        Watts of the new lamp at that voltage.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.LOAD_RESISTOR(volts={}, old_watts={}, new_watts={})".format(self.volts, self.old_watts, self.new_watts)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_LOAD_RESISTOR():
-                return False
-            if self.volts != other.volts:
-                return False
-            if self.old_watts != other.old_watts:
-                return False
-            if self.new_watts != other.new_watts:
-                return False
-            return True
-
-    @dataclass
-    class GRAVITY_CHARGE:
-        """
-        Charge from specific gravity.
-"""
-        
-        def __init__(self, gravity:float, celsius:float):
-            self.gravity = gravity
-            
-            """
-        Specific gravity.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        Temperature of the acid, °C.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.GRAVITY_CHARGE(gravity={}, celsius={})".format(self.gravity, self.celsius)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_GRAVITY_CHARGE():
-                return False
-            if self.gravity != other.gravity:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            return True
-
-    @dataclass
-    class DAYS_TO_FLAT:
-        """
-        Days until a drain has emptied a battery.
-"""
-        
-        def __init__(self, battery_ah:float, charge_percent:float, drain_milliamperes:float):
-            self.battery_ah = battery_ah
-            
-            """
-        Capacity, ampere-hours.
-"""
-        
-            self.charge_percent = charge_percent
-            
-            """
-        Charge, per cent.
-"""
-        
-            self.drain_milliamperes = drain_milliamperes
-            
-            """
-        Drain, milliamperes.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.DAYS_TO_FLAT(battery_ah={}, charge_percent={}, drain_milliamperes={})".format(self.battery_ah, self.charge_percent, self.drain_milliamperes)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_DAYS_TO_FLAT():
-                return False
-            if self.battery_ah != other.battery_ah:
-                return False
-            if self.charge_percent != other.charge_percent:
-                return False
-            if self.drain_milliamperes != other.drain_milliamperes:
-                return False
-            return True
-
-    @dataclass
-    class RECHARGE_HOURS:
-        """
-        Hours to charge a battery.
-"""
-        
-        def __init__(self, battery_ah:float, charge_percent:float, charger_amperes:float):
-            self.battery_ah = battery_ah
-            
-            """
-        Capacity, ampere-hours.
-"""
-        
-            self.charge_percent = charge_percent
-            
-            """
-        Charge, per cent.
-"""
-        
-            self.charger_amperes = charger_amperes
-            
-            """
-        Current of the charger, amperes.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.RECHARGE_HOURS(battery_ah={}, charge_percent={}, charger_amperes={})".format(self.battery_ah, self.charge_percent, self.charger_amperes)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_RECHARGE_HOURS():
-                return False
-            if self.battery_ah != other.battery_ah:
-                return False
-            if self.charge_percent != other.charge_percent:
-                return False
-            if self.charger_amperes != other.charger_amperes:
-                return False
-            return True
-
-    @dataclass
-    class WIRE_DROP:
-        """
-        Resistance of a metre of wire and what it loses.
-"""
-        
-        def __init__(self, section_mm2:float, conductor:str, celsius:float, amperes:float, out_metres:float, back_metres:float):
-            self.section_mm2 = section_mm2
-            
-            """
-        Section, mm².
-"""
-        
-            self.conductor = conductor
-            
-            """
-        How the conductor is made: ideal, solid, flexible or tinned.
-"""
-        
-            self.celsius = celsius
-            
-            """
-        Temperature, °C.
-"""
-        
-            self.amperes = amperes
-            
-            """
-        Current, amperes.
-"""
-        
-            self.out_metres = out_metres
-            
-            """
-        Length out, metres.
-"""
-        
-            self.back_metres = back_metres
-            
-            """
-        Length back, metres.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WIRE_DROP(section_mm2={}, conductor={}, celsius={}, amperes={}, out_metres={}, back_metres={})".format(self.section_mm2, self.conductor, self.celsius, self.amperes, self.out_metres, self.back_metres)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WIRE_DROP():
-                return False
-            if self.section_mm2 != other.section_mm2:
-                return False
-            if self.conductor != other.conductor:
-                return False
-            if self.celsius != other.celsius:
-                return False
-            if self.amperes != other.amperes:
-                return False
-            if self.out_metres != other.out_metres:
-                return False
-            if self.back_metres != other.back_metres:
-                return False
-            return True
-
-    @dataclass
-    class WIRE_GAUGE:
-        """
-        Diameter and section of a wire of the American gauge.
-"""
-        
-        def __init__(self, gauge:float):
-            self.gauge = gauge
-            
-            """
-        Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
-"""
-        
-            pass
-
-    
-            
-            
-    
-        def __str__(self):
-            return "Sum.WIRE_GAUGE(gauge={})".format(self.gauge)
-        def __eq__(self, other):
-            if not isinstance(other, Sum):
-                return NotImplemented
-            if not other.is_WIRE_GAUGE():
-                return False
-            if self.gauge != other.gauge:
-                return False
-            return True
-
-    
-
-    # For each variant, we have `is_NAME` and `is_name` methods for easily checking
-    # whether an instance is that variant.
-    def is_OVERALL_RATIO(self) -> bool:
-        return isinstance(self, Sum.OVERALL_RATIO)
-    def is_overall_ratio(self) -> bool:
-        return isinstance(self, Sum.OVERALL_RATIO)
-    def is_ROAD_SPEED(self) -> bool:
-        return isinstance(self, Sum.ROAD_SPEED)
-    def is_road_speed(self) -> bool:
-        return isinstance(self, Sum.ROAD_SPEED)
-    def is_ENGINE_SPEED(self) -> bool:
-        return isinstance(self, Sum.ENGINE_SPEED)
-    def is_engine_speed(self) -> bool:
-        return isinstance(self, Sum.ENGINE_SPEED)
-    def is_CHAIN_LENGTH(self) -> bool:
-        return isinstance(self, Sum.CHAIN_LENGTH)
-    def is_chain_length(self) -> bool:
-        return isinstance(self, Sum.CHAIN_LENGTH)
-    def is_CENTRE_DISTANCE(self) -> bool:
-        return isinstance(self, Sum.CENTRE_DISTANCE)
-    def is_centre_distance(self) -> bool:
-        return isinstance(self, Sum.CENTRE_DISTANCE)
-    def is_PITCH_DIAMETER(self) -> bool:
-        return isinstance(self, Sum.PITCH_DIAMETER)
-    def is_pitch_diameter(self) -> bool:
-        return isinstance(self, Sum.PITCH_DIAMETER)
-    def is_SPEEDOMETER_FACTOR(self) -> bool:
-        return isinstance(self, Sum.SPEEDOMETER_FACTOR)
-    def is_speedometer_factor(self) -> bool:
-        return isinstance(self, Sum.SPEEDOMETER_FACTOR)
-    def is_ALLOWED_READING(self) -> bool:
-        return isinstance(self, Sum.ALLOWED_READING)
-    def is_allowed_reading(self) -> bool:
-        return isinstance(self, Sum.ALLOWED_READING)
-    def is_TYRE_SIZE(self) -> bool:
-        return isinstance(self, Sum.TYRE_SIZE)
-    def is_tyre_size(self) -> bool:
-        return isinstance(self, Sum.TYRE_SIZE)
-    def is_BATTERY_HOURS(self) -> bool:
-        return isinstance(self, Sum.BATTERY_HOURS)
-    def is_battery_hours(self) -> bool:
-        return isinstance(self, Sum.BATTERY_HOURS)
-    def is_RESTED_CHARGE(self) -> bool:
-        return isinstance(self, Sum.RESTED_CHARGE)
-    def is_rested_charge(self) -> bool:
-        return isinstance(self, Sum.RESTED_CHARGE)
-    def is_LAMP_WATTS(self) -> bool:
-        return isinstance(self, Sum.LAMP_WATTS)
-    def is_lamp_watts(self) -> bool:
-        return isinstance(self, Sum.LAMP_WATTS)
-    def is_NOMINAL_OUTPUT(self) -> bool:
-        return isinstance(self, Sum.NOMINAL_OUTPUT)
-    def is_nominal_output(self) -> bool:
-        return isinstance(self, Sum.NOMINAL_OUTPUT)
-    def is_HYDRAULIC_BRAKE(self) -> bool:
-        return isinstance(self, Sum.HYDRAULIC_BRAKE)
-    def is_hydraulic_brake(self) -> bool:
-        return isinstance(self, Sum.HYDRAULIC_BRAKE)
-    def is_CALIPER_PISTONS(self) -> bool:
-        return isinstance(self, Sum.CALIPER_PISTONS)
-    def is_caliper_pistons(self) -> bool:
-        return isinstance(self, Sum.CALIPER_PISTONS)
-    def is_LEVER_TRAVEL(self) -> bool:
-        return isinstance(self, Sum.LEVER_TRAVEL)
-    def is_lever_travel(self) -> bool:
-        return isinstance(self, Sum.LEVER_TRAVEL)
-    def is_BRAKE_PAIR(self) -> bool:
-        return isinstance(self, Sum.BRAKE_PAIR)
-    def is_brake_pair(self) -> bool:
-        return isinstance(self, Sum.BRAKE_PAIR)
-    def is_STOPPING_DISTANCE(self) -> bool:
-        return isinstance(self, Sum.STOPPING_DISTANCE)
-    def is_stopping_distance(self) -> bool:
-        return isinstance(self, Sum.STOPPING_DISTANCE)
-    def is_STOPPING_DECELERATION(self) -> bool:
-        return isinstance(self, Sum.STOPPING_DECELERATION)
-    def is_stopping_deceleration(self) -> bool:
-        return isinstance(self, Sum.STOPPING_DECELERATION)
-    def is_BRAKE_EFFICIENCY(self) -> bool:
-        return isinstance(self, Sum.BRAKE_EFFICIENCY)
-    def is_brake_efficiency(self) -> bool:
-        return isinstance(self, Sum.BRAKE_EFFICIENCY)
-    def is_DIRECTIVE_STOP(self) -> bool:
-        return isinstance(self, Sum.DIRECTIVE_STOP)
-    def is_directive_stop(self) -> bool:
-        return isinstance(self, Sum.DIRECTIVE_STOP)
-    def is_CAM_LEVER(self) -> bool:
-        return isinstance(self, Sum.CAM_LEVER)
-    def is_cam_lever(self) -> bool:
-        return isinstance(self, Sum.CAM_LEVER)
-    def is_DRUM_SHOES(self) -> bool:
-        return isinstance(self, Sum.DRUM_SHOES)
-    def is_drum_shoes(self) -> bool:
-        return isinstance(self, Sum.DRUM_SHOES)
-    def is_BRAKE_FLUID(self) -> bool:
-        return isinstance(self, Sum.BRAKE_FLUID)
-    def is_brake_fluid(self) -> bool:
-        return isinstance(self, Sum.BRAKE_FLUID)
-    def is_BLEED_THROUGH(self) -> bool:
-        return isinstance(self, Sum.BLEED_THROUGH)
-    def is_bleed_through(self) -> bool:
-        return isinstance(self, Sum.BLEED_THROUGH)
-    def is_STRESS_AREA(self) -> bool:
-        return isinstance(self, Sum.STRESS_AREA)
-    def is_stress_area(self) -> bool:
-        return isinstance(self, Sum.STRESS_AREA)
-    def is_SCREW_LOADS(self) -> bool:
-        return isinstance(self, Sum.SCREW_LOADS)
-    def is_screw_loads(self) -> bool:
-        return isinstance(self, Sum.SCREW_LOADS)
-    def is_TIGHTENING_TORQUE(self) -> bool:
-        return isinstance(self, Sum.TIGHTENING_TORQUE)
-    def is_tightening_torque(self) -> bool:
-        return isinstance(self, Sum.TIGHTENING_TORQUE)
-    def is_PRELOAD_FROM_TORQUE(self) -> bool:
-        return isinstance(self, Sum.PRELOAD_FROM_TORQUE)
-    def is_preload_from_torque(self) -> bool:
-        return isinstance(self, Sum.PRELOAD_FROM_TORQUE)
-    def is_NUT_FACTOR_TORQUE(self) -> bool:
-        return isinstance(self, Sum.NUT_FACTOR_TORQUE)
-    def is_nut_factor_torque(self) -> bool:
-        return isinstance(self, Sum.NUT_FACTOR_TORQUE)
-    def is_THREAD_ENGAGEMENT(self) -> bool:
-        return isinstance(self, Sum.THREAD_ENGAGEMENT)
-    def is_thread_engagement(self) -> bool:
-        return isinstance(self, Sum.THREAD_ENGAGEMENT)
-    def is_IDENTIFY_THREAD(self) -> bool:
-        return isinstance(self, Sum.IDENTIFY_THREAD)
-    def is_identify_thread(self) -> bool:
-        return isinstance(self, Sum.IDENTIFY_THREAD)
-    def is_DEW_POINT(self) -> bool:
-        return isinstance(self, Sum.DEW_POINT)
-    def is_dew_point(self) -> bool:
-        return isinstance(self, Sum.DEW_POINT)
-    def is_CURE_RATE(self) -> bool:
-        return isinstance(self, Sum.CURE_RATE)
-    def is_cure_rate(self) -> bool:
-        return isinstance(self, Sum.CURE_RATE)
-    def is_CURE_AGE(self) -> bool:
-        return isinstance(self, Sum.CURE_AGE)
-    def is_cure_age(self) -> bool:
-        return isinstance(self, Sum.CURE_AGE)
-    def is_ACTIVATION(self) -> bool:
-        return isinstance(self, Sum.ACTIVATION)
-    def is_activation(self) -> bool:
-        return isinstance(self, Sum.ACTIVATION)
-    def is_SURFACE_MARGIN(self) -> bool:
-        return isinstance(self, Sum.SURFACE_MARGIN)
-    def is_surface_margin(self) -> bool:
-        return isinstance(self, Sum.SURFACE_MARGIN)
-    def is_POUR_SPLIT(self) -> bool:
-        return isinstance(self, Sum.POUR_SPLIT)
-    def is_pour_split(self) -> bool:
-        return isinstance(self, Sum.POUR_SPLIT)
-    def is_PREMIX(self) -> bool:
-        return isinstance(self, Sum.PREMIX)
-    def is_premix(self) -> bool:
-        return isinstance(self, Sum.PREMIX)
-    def is_TWO_PART(self) -> bool:
-        return isinstance(self, Sum.TWO_PART)
-    def is_two_part(self) -> bool:
-        return isinstance(self, Sum.TWO_PART)
-    def is_THINNING(self) -> bool:
-        return isinstance(self, Sum.THINNING)
-    def is_thinning(self) -> bool:
-        return isinstance(self, Sum.THINNING)
-    def is_PAINT_NEEDED(self) -> bool:
-        return isinstance(self, Sum.PAINT_NEEDED)
-    def is_paint_needed(self) -> bool:
-        return isinstance(self, Sum.PAINT_NEEDED)
-    def is_SHELL_AREA(self) -> bool:
-        return isinstance(self, Sum.SHELL_AREA)
-    def is_shell_area(self) -> bool:
-        return isinstance(self, Sum.SHELL_AREA)
-    def is_RIM_AREA(self) -> bool:
-        return isinstance(self, Sum.RIM_AREA)
-    def is_rim_area(self) -> bool:
-        return isinstance(self, Sum.RIM_AREA)
-    def is_TUBE_AREA(self) -> bool:
-        return isinstance(self, Sum.TUBE_AREA)
-    def is_tube_area(self) -> bool:
-        return isinstance(self, Sum.TUBE_AREA)
-    def is_THINNED_FILM(self) -> bool:
-        return isinstance(self, Sum.THINNED_FILM)
-    def is_thinned_film(self) -> bool:
-        return isinstance(self, Sum.THINNED_FILM)
-    def is_TYRE_CHANGE(self) -> bool:
-        return isinstance(self, Sum.TYRE_CHANGE)
-    def is_tyre_change(self) -> bool:
-        return isinstance(self, Sum.TYRE_CHANGE)
-    def is_TYRE_RATING(self) -> bool:
-        return isinstance(self, Sum.TYRE_RATING)
-    def is_tyre_rating(self) -> bool:
-        return isinstance(self, Sum.TYRE_RATING)
-    def is_TYRE_AGE(self) -> bool:
-        return isinstance(self, Sum.TYRE_AGE)
-    def is_tyre_age(self) -> bool:
-        return isinstance(self, Sum.TYRE_AGE)
-    def is_TRIANGULAR_QUANTILE(self) -> bool:
-        return isinstance(self, Sum.TRIANGULAR_QUANTILE)
-    def is_triangular_quantile(self) -> bool:
-        return isinstance(self, Sum.TRIANGULAR_QUANTILE)
-    def is_LOGNORMAL_QUANTILE(self) -> bool:
-        return isinstance(self, Sum.LOGNORMAL_QUANTILE)
-    def is_lognormal_quantile(self) -> bool:
-        return isinstance(self, Sum.LOGNORMAL_QUANTILE)
-    def is_LATER_OF_TWO(self) -> bool:
-        return isinstance(self, Sum.LATER_OF_TWO)
-    def is_later_of_two(self) -> bool:
-        return isinstance(self, Sum.LATER_OF_TWO)
-    def is_WANTED_RATIO(self) -> bool:
-        return isinstance(self, Sum.WANTED_RATIO)
-    def is_wanted_ratio(self) -> bool:
-        return isinstance(self, Sum.WANTED_RATIO)
-    def is_HUNTING(self) -> bool:
-        return isinstance(self, Sum.HUNTING)
-    def is_hunting(self) -> bool:
-        return isinstance(self, Sum.HUNTING)
-    def is_CHAIN_DIMENSIONS(self) -> bool:
-        return isinstance(self, Sum.CHAIN_DIMENSIONS)
-    def is_chain_dimensions(self) -> bool:
-        return isinstance(self, Sum.CHAIN_DIMENSIONS)
-    def is_CHAIN_ON_SPROCKET(self) -> bool:
-        return isinstance(self, Sum.CHAIN_ON_SPROCKET)
-    def is_chain_on_sprocket(self) -> bool:
-        return isinstance(self, Sum.CHAIN_ON_SPROCKET)
-    def is_CHAIN_ELONGATION(self) -> bool:
-        return isinstance(self, Sum.CHAIN_ELONGATION)
-    def is_chain_elongation(self) -> bool:
-        return isinstance(self, Sum.CHAIN_ELONGATION)
-    def is_WORN_LENGTH(self) -> bool:
-        return isinstance(self, Sum.WORN_LENGTH)
-    def is_worn_length(self) -> bool:
-        return isinstance(self, Sum.WORN_LENGTH)
-    def is_WORN_CENTRE_DISTANCE(self) -> bool:
-        return isinstance(self, Sum.WORN_CENTRE_DISTANCE)
-    def is_worn_centre_distance(self) -> bool:
-        return isinstance(self, Sum.WORN_CENTRE_DISTANCE)
-    def is_CORRECTOR_RATIO(self) -> bool:
-        return isinstance(self, Sum.CORRECTOR_RATIO)
-    def is_corrector_ratio(self) -> bool:
-        return isinstance(self, Sum.CORRECTOR_RATIO)
-    def is_GEAR_DROP(self) -> bool:
-        return isinstance(self, Sum.GEAR_DROP)
-    def is_gear_drop(self) -> bool:
-        return isinstance(self, Sum.GEAR_DROP)
-    def is_STANDARD_AIR(self) -> bool:
-        return isinstance(self, Sum.STANDARD_AIR)
-    def is_standard_air(self) -> bool:
-        return isinstance(self, Sum.STANDARD_AIR)
-    def is_ROLLING_COEFFICIENT(self) -> bool:
-        return isinstance(self, Sum.ROLLING_COEFFICIENT)
-    def is_rolling_coefficient(self) -> bool:
-        return isinstance(self, Sum.ROLLING_COEFFICIENT)
-    def is_ROAD_LOAD(self) -> bool:
-        return isinstance(self, Sum.ROAD_LOAD)
-    def is_road_load(self) -> bool:
-        return isinstance(self, Sum.ROAD_LOAD)
-    def is_POWER_SPEED(self) -> bool:
-        return isinstance(self, Sum.POWER_SPEED)
-    def is_power_speed(self) -> bool:
-        return isinstance(self, Sum.POWER_SPEED)
-    def is_THRUST(self) -> bool:
-        return isinstance(self, Sum.THRUST)
-    def is_thrust(self) -> bool:
-        return isinstance(self, Sum.THRUST)
-    def is_CUBIC_POWER(self) -> bool:
-        return isinstance(self, Sum.CUBIC_POWER)
-    def is_cubic_power(self) -> bool:
-        return isinstance(self, Sum.CUBIC_POWER)
-    def is_PEAKS_POWER(self) -> bool:
-        return isinstance(self, Sum.PEAKS_POWER)
-    def is_peaks_power(self) -> bool:
-        return isinstance(self, Sum.PEAKS_POWER)
-    def is_LAMP_LIGHT(self) -> bool:
-        return isinstance(self, Sum.LAMP_LIGHT)
-    def is_lamp_light(self) -> bool:
-        return isinstance(self, Sum.LAMP_LIGHT)
-    def is_THERMAL_FLASHER(self) -> bool:
-        return isinstance(self, Sum.THERMAL_FLASHER)
-    def is_thermal_flasher(self) -> bool:
-        return isinstance(self, Sum.THERMAL_FLASHER)
-    def is_FLASH_COUNT(self) -> bool:
-        return isinstance(self, Sum.FLASH_COUNT)
-    def is_flash_count(self) -> bool:
-        return isinstance(self, Sum.FLASH_COUNT)
-    def is_LOAD_RESISTOR(self) -> bool:
-        return isinstance(self, Sum.LOAD_RESISTOR)
-    def is_load_resistor(self) -> bool:
-        return isinstance(self, Sum.LOAD_RESISTOR)
-    def is_GRAVITY_CHARGE(self) -> bool:
-        return isinstance(self, Sum.GRAVITY_CHARGE)
-    def is_gravity_charge(self) -> bool:
-        return isinstance(self, Sum.GRAVITY_CHARGE)
-    def is_DAYS_TO_FLAT(self) -> bool:
-        return isinstance(self, Sum.DAYS_TO_FLAT)
-    def is_days_to_flat(self) -> bool:
-        return isinstance(self, Sum.DAYS_TO_FLAT)
-    def is_RECHARGE_HOURS(self) -> bool:
-        return isinstance(self, Sum.RECHARGE_HOURS)
-    def is_recharge_hours(self) -> bool:
-        return isinstance(self, Sum.RECHARGE_HOURS)
-    def is_WIRE_DROP(self) -> bool:
-        return isinstance(self, Sum.WIRE_DROP)
-    def is_wire_drop(self) -> bool:
-        return isinstance(self, Sum.WIRE_DROP)
-    def is_WIRE_GAUGE(self) -> bool:
-        return isinstance(self, Sum.WIRE_GAUGE)
-    def is_wire_gauge(self) -> bool:
-        return isinstance(self, Sum.WIRE_GAUGE)
-    
-
-# Now, a little trick - we make each nested variant class be a subclass of the main
-# enum class, so that method calls and instance checks etc will work intuitively.
-# We might be able to do this a little more neatly with a metaclass, but this'll do.
-Sum.OVERALL_RATIO = type("Sum.OVERALL_RATIO", (Sum.OVERALL_RATIO, Sum,), {})  # type: ignore
-Sum.ROAD_SPEED = type("Sum.ROAD_SPEED", (Sum.ROAD_SPEED, Sum,), {})  # type: ignore
-Sum.ENGINE_SPEED = type("Sum.ENGINE_SPEED", (Sum.ENGINE_SPEED, Sum,), {})  # type: ignore
-Sum.CHAIN_LENGTH = type("Sum.CHAIN_LENGTH", (Sum.CHAIN_LENGTH, Sum,), {})  # type: ignore
-Sum.CENTRE_DISTANCE = type("Sum.CENTRE_DISTANCE", (Sum.CENTRE_DISTANCE, Sum,), {})  # type: ignore
-Sum.PITCH_DIAMETER = type("Sum.PITCH_DIAMETER", (Sum.PITCH_DIAMETER, Sum,), {})  # type: ignore
-Sum.SPEEDOMETER_FACTOR = type("Sum.SPEEDOMETER_FACTOR", (Sum.SPEEDOMETER_FACTOR, Sum,), {})  # type: ignore
-Sum.ALLOWED_READING = type("Sum.ALLOWED_READING", (Sum.ALLOWED_READING, Sum,), {})  # type: ignore
-Sum.TYRE_SIZE = type("Sum.TYRE_SIZE", (Sum.TYRE_SIZE, Sum,), {})  # type: ignore
-Sum.BATTERY_HOURS = type("Sum.BATTERY_HOURS", (Sum.BATTERY_HOURS, Sum,), {})  # type: ignore
-Sum.RESTED_CHARGE = type("Sum.RESTED_CHARGE", (Sum.RESTED_CHARGE, Sum,), {})  # type: ignore
-Sum.LAMP_WATTS = type("Sum.LAMP_WATTS", (Sum.LAMP_WATTS, Sum,), {})  # type: ignore
-Sum.NOMINAL_OUTPUT = type("Sum.NOMINAL_OUTPUT", (Sum.NOMINAL_OUTPUT, Sum,), {})  # type: ignore
-Sum.HYDRAULIC_BRAKE = type("Sum.HYDRAULIC_BRAKE", (Sum.HYDRAULIC_BRAKE, Sum,), {})  # type: ignore
-Sum.CALIPER_PISTONS = type("Sum.CALIPER_PISTONS", (Sum.CALIPER_PISTONS, Sum,), {})  # type: ignore
-Sum.LEVER_TRAVEL = type("Sum.LEVER_TRAVEL", (Sum.LEVER_TRAVEL, Sum,), {})  # type: ignore
-Sum.BRAKE_PAIR = type("Sum.BRAKE_PAIR", (Sum.BRAKE_PAIR, Sum,), {})  # type: ignore
-Sum.STOPPING_DISTANCE = type("Sum.STOPPING_DISTANCE", (Sum.STOPPING_DISTANCE, Sum,), {})  # type: ignore
-Sum.STOPPING_DECELERATION = type("Sum.STOPPING_DECELERATION", (Sum.STOPPING_DECELERATION, Sum,), {})  # type: ignore
-Sum.BRAKE_EFFICIENCY = type("Sum.BRAKE_EFFICIENCY", (Sum.BRAKE_EFFICIENCY, Sum,), {})  # type: ignore
-Sum.DIRECTIVE_STOP = type("Sum.DIRECTIVE_STOP", (Sum.DIRECTIVE_STOP, Sum,), {})  # type: ignore
-Sum.CAM_LEVER = type("Sum.CAM_LEVER", (Sum.CAM_LEVER, Sum,), {})  # type: ignore
-Sum.DRUM_SHOES = type("Sum.DRUM_SHOES", (Sum.DRUM_SHOES, Sum,), {})  # type: ignore
-Sum.BRAKE_FLUID = type("Sum.BRAKE_FLUID", (Sum.BRAKE_FLUID, Sum,), {})  # type: ignore
-Sum.BLEED_THROUGH = type("Sum.BLEED_THROUGH", (Sum.BLEED_THROUGH, Sum,), {})  # type: ignore
-Sum.STRESS_AREA = type("Sum.STRESS_AREA", (Sum.STRESS_AREA, Sum,), {})  # type: ignore
-Sum.SCREW_LOADS = type("Sum.SCREW_LOADS", (Sum.SCREW_LOADS, Sum,), {})  # type: ignore
-Sum.TIGHTENING_TORQUE = type("Sum.TIGHTENING_TORQUE", (Sum.TIGHTENING_TORQUE, Sum,), {})  # type: ignore
-Sum.PRELOAD_FROM_TORQUE = type("Sum.PRELOAD_FROM_TORQUE", (Sum.PRELOAD_FROM_TORQUE, Sum,), {})  # type: ignore
-Sum.NUT_FACTOR_TORQUE = type("Sum.NUT_FACTOR_TORQUE", (Sum.NUT_FACTOR_TORQUE, Sum,), {})  # type: ignore
-Sum.THREAD_ENGAGEMENT = type("Sum.THREAD_ENGAGEMENT", (Sum.THREAD_ENGAGEMENT, Sum,), {})  # type: ignore
-Sum.IDENTIFY_THREAD = type("Sum.IDENTIFY_THREAD", (Sum.IDENTIFY_THREAD, Sum,), {})  # type: ignore
-Sum.DEW_POINT = type("Sum.DEW_POINT", (Sum.DEW_POINT, Sum,), {})  # type: ignore
-Sum.CURE_RATE = type("Sum.CURE_RATE", (Sum.CURE_RATE, Sum,), {})  # type: ignore
-Sum.CURE_AGE = type("Sum.CURE_AGE", (Sum.CURE_AGE, Sum,), {})  # type: ignore
-Sum.ACTIVATION = type("Sum.ACTIVATION", (Sum.ACTIVATION, Sum,), {})  # type: ignore
-Sum.SURFACE_MARGIN = type("Sum.SURFACE_MARGIN", (Sum.SURFACE_MARGIN, Sum,), {})  # type: ignore
-Sum.POUR_SPLIT = type("Sum.POUR_SPLIT", (Sum.POUR_SPLIT, Sum,), {})  # type: ignore
-Sum.PREMIX = type("Sum.PREMIX", (Sum.PREMIX, Sum,), {})  # type: ignore
-Sum.TWO_PART = type("Sum.TWO_PART", (Sum.TWO_PART, Sum,), {})  # type: ignore
-Sum.THINNING = type("Sum.THINNING", (Sum.THINNING, Sum,), {})  # type: ignore
-Sum.PAINT_NEEDED = type("Sum.PAINT_NEEDED", (Sum.PAINT_NEEDED, Sum,), {})  # type: ignore
-Sum.SHELL_AREA = type("Sum.SHELL_AREA", (Sum.SHELL_AREA, Sum,), {})  # type: ignore
-Sum.RIM_AREA = type("Sum.RIM_AREA", (Sum.RIM_AREA, Sum,), {})  # type: ignore
-Sum.TUBE_AREA = type("Sum.TUBE_AREA", (Sum.TUBE_AREA, Sum,), {})  # type: ignore
-Sum.THINNED_FILM = type("Sum.THINNED_FILM", (Sum.THINNED_FILM, Sum,), {})  # type: ignore
-Sum.TYRE_CHANGE = type("Sum.TYRE_CHANGE", (Sum.TYRE_CHANGE, Sum,), {})  # type: ignore
-Sum.TYRE_RATING = type("Sum.TYRE_RATING", (Sum.TYRE_RATING, Sum,), {})  # type: ignore
-Sum.TYRE_AGE = type("Sum.TYRE_AGE", (Sum.TYRE_AGE, Sum,), {})  # type: ignore
-Sum.TRIANGULAR_QUANTILE = type("Sum.TRIANGULAR_QUANTILE", (Sum.TRIANGULAR_QUANTILE, Sum,), {})  # type: ignore
-Sum.LOGNORMAL_QUANTILE = type("Sum.LOGNORMAL_QUANTILE", (Sum.LOGNORMAL_QUANTILE, Sum,), {})  # type: ignore
-Sum.LATER_OF_TWO = type("Sum.LATER_OF_TWO", (Sum.LATER_OF_TWO, Sum,), {})  # type: ignore
-Sum.WANTED_RATIO = type("Sum.WANTED_RATIO", (Sum.WANTED_RATIO, Sum,), {})  # type: ignore
-Sum.HUNTING = type("Sum.HUNTING", (Sum.HUNTING, Sum,), {})  # type: ignore
-Sum.CHAIN_DIMENSIONS = type("Sum.CHAIN_DIMENSIONS", (Sum.CHAIN_DIMENSIONS, Sum,), {})  # type: ignore
-Sum.CHAIN_ON_SPROCKET = type("Sum.CHAIN_ON_SPROCKET", (Sum.CHAIN_ON_SPROCKET, Sum,), {})  # type: ignore
-Sum.CHAIN_ELONGATION = type("Sum.CHAIN_ELONGATION", (Sum.CHAIN_ELONGATION, Sum,), {})  # type: ignore
-Sum.WORN_LENGTH = type("Sum.WORN_LENGTH", (Sum.WORN_LENGTH, Sum,), {})  # type: ignore
-Sum.WORN_CENTRE_DISTANCE = type("Sum.WORN_CENTRE_DISTANCE", (Sum.WORN_CENTRE_DISTANCE, Sum,), {})  # type: ignore
-Sum.CORRECTOR_RATIO = type("Sum.CORRECTOR_RATIO", (Sum.CORRECTOR_RATIO, Sum,), {})  # type: ignore
-Sum.GEAR_DROP = type("Sum.GEAR_DROP", (Sum.GEAR_DROP, Sum,), {})  # type: ignore
-Sum.STANDARD_AIR = type("Sum.STANDARD_AIR", (Sum.STANDARD_AIR, Sum,), {})  # type: ignore
-Sum.ROLLING_COEFFICIENT = type("Sum.ROLLING_COEFFICIENT", (Sum.ROLLING_COEFFICIENT, Sum,), {})  # type: ignore
-Sum.ROAD_LOAD = type("Sum.ROAD_LOAD", (Sum.ROAD_LOAD, Sum,), {})  # type: ignore
-Sum.POWER_SPEED = type("Sum.POWER_SPEED", (Sum.POWER_SPEED, Sum,), {})  # type: ignore
-Sum.THRUST = type("Sum.THRUST", (Sum.THRUST, Sum,), {})  # type: ignore
-Sum.CUBIC_POWER = type("Sum.CUBIC_POWER", (Sum.CUBIC_POWER, Sum,), {})  # type: ignore
-Sum.PEAKS_POWER = type("Sum.PEAKS_POWER", (Sum.PEAKS_POWER, Sum,), {})  # type: ignore
-Sum.LAMP_LIGHT = type("Sum.LAMP_LIGHT", (Sum.LAMP_LIGHT, Sum,), {})  # type: ignore
-Sum.THERMAL_FLASHER = type("Sum.THERMAL_FLASHER", (Sum.THERMAL_FLASHER, Sum,), {})  # type: ignore
-Sum.FLASH_COUNT = type("Sum.FLASH_COUNT", (Sum.FLASH_COUNT, Sum,), {})  # type: ignore
-Sum.LOAD_RESISTOR = type("Sum.LOAD_RESISTOR", (Sum.LOAD_RESISTOR, Sum,), {})  # type: ignore
-Sum.GRAVITY_CHARGE = type("Sum.GRAVITY_CHARGE", (Sum.GRAVITY_CHARGE, Sum,), {})  # type: ignore
-Sum.DAYS_TO_FLAT = type("Sum.DAYS_TO_FLAT", (Sum.DAYS_TO_FLAT, Sum,), {})  # type: ignore
-Sum.RECHARGE_HOURS = type("Sum.RECHARGE_HOURS", (Sum.RECHARGE_HOURS, Sum,), {})  # type: ignore
-Sum.WIRE_DROP = type("Sum.WIRE_DROP", (Sum.WIRE_DROP, Sum,), {})  # type: ignore
-Sum.WIRE_GAUGE = type("Sum.WIRE_GAUGE", (Sum.WIRE_GAUGE, Sum,), {})  # type: ignore
-
-
-
-
-class _UniffiFfiConverterTypeSum(_UniffiConverterRustBuffer):
-    @staticmethod
-    def read(buf):
-        variant = buf.read_i32()
-        if variant == 1:
-            return Sum.OVERALL_RATIO(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-            )
-        if variant == 2:
-            return Sum.ROAD_SPEED(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 3:
-            return Sum.ENGINE_SPEED(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 4:
-            return Sum.CHAIN_LENGTH(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 5:
-            return Sum.CENTRE_DISTANCE(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 6:
-            return Sum.PITCH_DIAMETER(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 7:
-            return Sum.SPEEDOMETER_FACTOR(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 8:
-            return Sum.ALLOWED_READING(
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 9:
-            return Sum.TYRE_SIZE(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 10:
-            return Sum.BATTERY_HOURS(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 11:
-            return Sum.RESTED_CHARGE(
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 12:
-            return Sum.LAMP_WATTS(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 13:
-            return Sum.NOMINAL_OUTPUT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 14:
-            return Sum.HYDRAULIC_BRAKE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 15:
-            return Sum.CALIPER_PISTONS(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterBoolean.read(buf),
-            )
-        if variant == 16:
-            return Sum.LEVER_TRAVEL(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 17:
-            return Sum.BRAKE_PAIR(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 18:
-            return Sum.STOPPING_DISTANCE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 19:
-            return Sum.STOPPING_DECELERATION(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 20:
-            return Sum.BRAKE_EFFICIENCY(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 21:
-            return Sum.DIRECTIVE_STOP(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 22:
-            return Sum.CAM_LEVER(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 23:
-            return Sum.DRUM_SHOES(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 24:
-            return Sum.BRAKE_FLUID(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 25:
-            return Sum.BLEED_THROUGH(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 26:
-            return Sum.STRESS_AREA(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 27:
-            return Sum.SCREW_LOADS(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 28:
-            return Sum.TIGHTENING_TORQUE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 29:
-            return Sum.PRELOAD_FROM_TORQUE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 30:
-            return Sum.NUT_FACTOR_TORQUE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 31:
-            return Sum.THREAD_ENGAGEMENT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 32:
-            return Sum.IDENTIFY_THREAD(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 33:
-            return Sum.DEW_POINT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 34:
-            return Sum.CURE_RATE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 35:
-            return Sum.CURE_AGE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 36:
-            return Sum.ACTIVATION(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 37:
-            return Sum.SURFACE_MARGIN(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 38:
-            return Sum.POUR_SPLIT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-            )
-        if variant == 39:
-            return Sum.PREMIX(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 40:
-            return Sum.TWO_PART(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterBoolean.read(buf),
-            )
-        if variant == 41:
-            return Sum.THINNING(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 42:
-            return Sum.PAINT_NEEDED(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 43:
-            return Sum.SHELL_AREA(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterBoolean.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-            )
-        if variant == 44:
-            return Sum.RIM_AREA(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-            )
-        if variant == 45:
-            return Sum.TUBE_AREA(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-            )
-        if variant == 46:
-            return Sum.THINNED_FILM(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 47:
-            return Sum.TYRE_CHANGE(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 48:
-            return Sum.TYRE_RATING(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 49:
-            return Sum.TYRE_AGE(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 50:
-            return Sum.TRIANGULAR_QUANTILE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 51:
-            return Sum.LOGNORMAL_QUANTILE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 52:
-            return Sum.LATER_OF_TWO(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 53:
-            return Sum.WANTED_RATIO(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 54:
-            return Sum.HUNTING(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-            )
-        if variant == 55:
-            return Sum.CHAIN_DIMENSIONS(
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 56:
-            return Sum.CHAIN_ON_SPROCKET(
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterString.read(buf),
-            )
-        if variant == 57:
-            return Sum.CHAIN_ELONGATION(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 58:
-            return Sum.WORN_LENGTH(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 59:
-            return Sum.WORN_CENTRE_DISTANCE(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 60:
-            return Sum.CORRECTOR_RATIO(
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 61:
-            return Sum.GEAR_DROP(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 62:
-            return Sum.STANDARD_AIR(
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 63:
-            return Sum.ROLLING_COEFFICIENT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 64:
-            return Sum.ROAD_LOAD(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 65:
-            return Sum.POWER_SPEED(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 66:
-            return Sum.THRUST(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 67:
-            return Sum.CUBIC_POWER(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 68:
-            return Sum.PEAKS_POWER(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 69:
-            return Sum.LAMP_LIGHT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 70:
-            return Sum.THERMAL_FLASHER(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 71:
-            return Sum.FLASH_COUNT(
-                _UniffiFfiConverterUInt32.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 72:
-            return Sum.LOAD_RESISTOR(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 73:
-            return Sum.GRAVITY_CHARGE(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 74:
-            return Sum.DAYS_TO_FLAT(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 75:
-            return Sum.RECHARGE_HOURS(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 76:
-            return Sum.WIRE_DROP(
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterString.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        if variant == 77:
-            return Sum.WIRE_GAUGE(
-                _UniffiFfiConverterFloat64.read(buf),
-            )
-        raise InternalError("Raw enum value doesn't match any cases")
-
-    @staticmethod
-    def check_lower(value):
-        if value.is_OVERALL_RATIO():
-            _UniffiFfiConverterFloat64.check_lower(value.primary_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
-            _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
-            return
-        if value.is_ROAD_SPEED():
-            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
-            return
-        if value.is_ENGINE_SPEED():
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
-            return
-        if value.is_CHAIN_LENGTH():
-            _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
-            _UniffiFfiConverterFloat64.check_lower(value.centre_distance_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            return
-        if value.is_CENTRE_DISTANCE():
-            _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.chain_links)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            return
-        if value.is_PITCH_DIAMETER():
-            _UniffiFfiConverterUInt32.check_lower(value.teeth)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            return
-        if value.is_SPEEDOMETER_FACTOR():
-            _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.new_circumference_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.final_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.new_final_ratio)
-            return
-        if value.is_ALLOWED_READING():
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            return
-        if value.is_TYRE_SIZE():
-            _UniffiFfiConverterString.check_lower(value.tyre)
-            return
-        if value.is_BATTERY_HOURS():
-            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
-            _UniffiFfiConverterFloat64.check_lower(value.rated_hours)
-            _UniffiFfiConverterFloat64.check_lower(value.peukert)
-            _UniffiFfiConverterFloat64.check_lower(value.amperes)
-            return
-        if value.is_RESTED_CHARGE():
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            return
-        if value.is_LAMP_WATTS():
-            _UniffiFfiConverterFloat64.check_lower(value.watts)
-            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            return
-        if value.is_NOMINAL_OUTPUT():
-            _UniffiFfiConverterFloat64.check_lower(value.alternator_watts)
-            _UniffiFfiConverterFloat64.check_lower(value.rated_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
-            return
-        if value.is_HYDRAULIC_BRAKE():
-            _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
-            _UniffiFfiConverterFloat64.check_lower(value.lever_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.pistons)
-            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pad_friction)
-            _UniffiFfiConverterFloat64.check_lower(value.effective_radius_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.wheel_radius_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
-            return
-        if value.is_CALIPER_PISTONS():
-            _UniffiFfiConverterUInt32.check_lower(value.pistons)
-            _UniffiFfiConverterBoolean.check_lower(value.opposed)
-            return
-        if value.is_LEVER_TRAVEL():
-            _UniffiFfiConverterFloat64.check_lower(value.lever_newtons)
-            _UniffiFfiConverterFloat64.check_lower(value.lever_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.pistons)
-            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pad_clearance_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.hose_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.hose_swell_ml_m)
-            return
-        if value.is_BRAKE_PAIR():
-            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.pistons)
-            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.new_master_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.new_pistons)
-            _UniffiFfiConverterFloat64.check_lower(value.new_piston_mm)
-            return
-        if value.is_STOPPING_DISTANCE():
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            _UniffiFfiConverterFloat64.check_lower(value.deceleration)
-            _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
-            return
-        if value.is_STOPPING_DECELERATION():
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            _UniffiFfiConverterFloat64.check_lower(value.metres)
-            _UniffiFfiConverterFloat64.check_lower(value.reaction_seconds)
-            return
-        if value.is_BRAKE_EFFICIENCY():
-            _UniffiFfiConverterFloat64.check_lower(value.percent)
-            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
-            return
-        if value.is_DIRECTIVE_STOP():
-            _UniffiFfiConverterString.check_lower(value.line)
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            return
-        if value.is_CAM_LEVER():
-            _UniffiFfiConverterFloat64.check_lower(value.cam_degrees)
-            _UniffiFfiConverterFloat64.check_lower(value.rod_travel_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.cam_arm_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.rod_newtons)
-            return
-        if value.is_DRUM_SHOES():
-            _UniffiFfiConverterFloat64.check_lower(value.pad_friction)
-            _UniffiFfiConverterFloat64.check_lower(value.pivot_share)
-            return
-        if value.is_BRAKE_FLUID():
-            _UniffiFfiConverterString.check_lower(value.fluid)
-            return
-        if value.is_BLEED_THROUGH():
-            _UniffiFfiConverterFloat64.check_lower(value.hose_bore_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.hose_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.pistons)
-            _UniffiFfiConverterFloat64.check_lower(value.piston_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.master_mm)
-            return
-        if value.is_STRESS_AREA():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            return
-        if value.is_SCREW_LOADS():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterString.check_lower(value.property_class)
-            return
-        if value.is_TIGHTENING_TORQUE():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterString.check_lower(value.property_class)
-            _UniffiFfiConverterFloat64.check_lower(value.friction)
-            return
-        if value.is_PRELOAD_FROM_TORQUE():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.torque_nm)
-            _UniffiFfiConverterFloat64.check_lower(value.friction)
-            return
-        if value.is_NUT_FACTOR_TORQUE():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterString.check_lower(value.property_class)
-            _UniffiFfiConverterFloat64.check_lower(value.nut_factor)
-            _UniffiFfiConverterFloat64.check_lower(value.share_percent)
-            return
-        if value.is_THREAD_ENGAGEMENT():
-            _UniffiFfiConverterFloat64.check_lower(value.load_newtons)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.nut_flank_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.shear_mpa)
-            return
-        if value.is_IDENTIFY_THREAD():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            return
-        if value.is_DEW_POINT():
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.humidity)
-            return
-        if value.is_CURE_RATE():
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
-            return
-        if value.is_CURE_AGE():
-            _UniffiFfiConverterFloat64.check_lower(value.hours)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.then_hours)
-            _UniffiFfiConverterFloat64.check_lower(value.then_celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.at_celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.activation_kelvin)
-            return
-        if value.is_ACTIVATION():
-            _UniffiFfiConverterFloat64.check_lower(value.hours)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.other_hours)
-            _UniffiFfiConverterFloat64.check_lower(value.other_celsius)
-            return
-        if value.is_SURFACE_MARGIN():
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.humidity)
-            _UniffiFfiConverterFloat64.check_lower(value.surface_celsius)
-            return
-        if value.is_POUR_SPLIT():
-            _UniffiFfiConverterFloat64.check_lower(value.litres)
-            _UniffiFfiConverterUInt32.check_lower(value.cup_ml)
-            return
-        if value.is_PREMIX():
-            _UniffiFfiConverterFloat64.check_lower(value.fuel_litres)
-            _UniffiFfiConverterFloat64.check_lower(value.parts_fuel)
-            return
-        if value.is_TWO_PART():
-            _UniffiFfiConverterFloat64.check_lower(value.ready_ml)
-            _UniffiFfiConverterFloat64.check_lower(value.parts_base)
-            _UniffiFfiConverterFloat64.check_lower(value.parts_hardener)
-            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
-            _UniffiFfiConverterBoolean.check_lower(value.thinner_of_base)
-            return
-        if value.is_THINNING():
-            _UniffiFfiConverterFloat64.check_lower(value.paint_ml)
-            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
-            return
-        if value.is_PAINT_NEEDED():
-            _UniffiFfiConverterFloat64.check_lower(value.square_metres)
-            _UniffiFfiConverterUInt32.check_lower(value.coats)
-            _UniffiFfiConverterFloat64.check_lower(value.solids_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
-            _UniffiFfiConverterFloat64.check_lower(value.loss_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.can_ml)
-            return
-        if value.is_SHELL_AREA():
-            _UniffiFfiConverterFloat64.check_lower(value.length_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
-            _UniffiFfiConverterBoolean.check_lower(value.both_sides)
-            _UniffiFfiConverterUInt32.check_lower(value.count)
-            return
-        if value.is_RIM_AREA():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.girth_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.count)
-            return
-        if value.is_TUBE_AREA():
-            _UniffiFfiConverterFloat64.check_lower(value.diameter_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.length_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.count)
-            return
-        if value.is_THINNED_FILM():
-            _UniffiFfiConverterFloat64.check_lower(value.solids_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.thinner_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.dry_micrometres)
-            return
-        if value.is_TYRE_CHANGE():
-            _UniffiFfiConverterString.check_lower(value.tyre)
-            _UniffiFfiConverterString.check_lower(value.new_tyre)
-            return
-        if value.is_TYRE_RATING():
-            _UniffiFfiConverterString.check_lower(value.tyre)
-            return
-        if value.is_TYRE_AGE():
-            _UniffiFfiConverterString.check_lower(value.date_code)
-            _UniffiFfiConverterString.check_lower(value.day)
-            return
-        if value.is_TRIANGULAR_QUANTILE():
-            _UniffiFfiConverterFloat64.check_lower(value.least)
-            _UniffiFfiConverterFloat64.check_lower(value.likely)
-            _UniffiFfiConverterFloat64.check_lower(value.most)
-            _UniffiFfiConverterFloat64.check_lower(value.share)
-            return
-        if value.is_LOGNORMAL_QUANTILE():
-            _UniffiFfiConverterFloat64.check_lower(value.median)
-            _UniffiFfiConverterFloat64.check_lower(value.p90)
-            _UniffiFfiConverterFloat64.check_lower(value.share)
-            return
-        if value.is_LATER_OF_TWO():
-            _UniffiFfiConverterFloat64.check_lower(value.least)
-            _UniffiFfiConverterFloat64.check_lower(value.likely)
-            _UniffiFfiConverterFloat64.check_lower(value.most)
-            _UniffiFfiConverterFloat64.check_lower(value.median)
-            _UniffiFfiConverterFloat64.check_lower(value.p90)
-            _UniffiFfiConverterFloat64.check_lower(value.share)
-            return
-        if value.is_WANTED_RATIO():
-            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            _UniffiFfiConverterFloat64.check_lower(value.primary_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.circumference_mm)
-            return
-        if value.is_HUNTING():
-            _UniffiFfiConverterUInt32.check_lower(value.teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.chain_links)
-            return
-        if value.is_CHAIN_DIMENSIONS():
-            _UniffiFfiConverterString.check_lower(value.chain_size)
-            return
-        if value.is_CHAIN_ON_SPROCKET():
-            _UniffiFfiConverterString.check_lower(value.chain_size)
-            _UniffiFfiConverterString.check_lower(value.sprocket_size)
-            return
-        if value.is_CHAIN_ELONGATION():
-            _UniffiFfiConverterFloat64.check_lower(value.measured_mm)
-            _UniffiFfiConverterUInt32.check_lower(value.pitches)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            return
-        if value.is_WORN_LENGTH():
-            _UniffiFfiConverterUInt32.check_lower(value.pitches)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.elongation_percent)
-            return
-        if value.is_WORN_CENTRE_DISTANCE():
-            _UniffiFfiConverterUInt32.check_lower(value.front_teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.rear_teeth)
-            _UniffiFfiConverterUInt32.check_lower(value.chain_links)
-            _UniffiFfiConverterFloat64.check_lower(value.pitch_mm)
-            _UniffiFfiConverterFloat64.check_lower(value.elongation_percent)
-            return
-        if value.is_CORRECTOR_RATIO():
-            _UniffiFfiConverterFloat64.check_lower(value.reading_factor)
-            return
-        if value.is_GEAR_DROP():
-            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.gear_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.next_gear_ratio)
-            return
-        if value.is_STANDARD_AIR():
-            _UniffiFfiConverterFloat64.check_lower(value.altitude_metres)
-            return
-        if value.is_ROLLING_COEFFICIENT():
-            _UniffiFfiConverterFloat64.check_lower(value.tyre_bar)
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            return
-        if value.is_ROAD_LOAD():
-            _UniffiFfiConverterFloat64.check_lower(value.road_speed_kmh)
-            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
-            _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
-            _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
-            _UniffiFfiConverterFloat64.check_lower(value.air_density)
-            _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
-            return
-        if value.is_POWER_SPEED():
-            _UniffiFfiConverterFloat64.check_lower(value.wheel_kw)
-            _UniffiFfiConverterFloat64.check_lower(value.mass_kg)
-            _UniffiFfiConverterFloat64.check_lower(value.rolling_coefficient)
-            _UniffiFfiConverterFloat64.check_lower(value.drag_area_m2)
-            _UniffiFfiConverterFloat64.check_lower(value.air_density)
-            _UniffiFfiConverterFloat64.check_lower(value.grade_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.head_wind_kmh)
-            return
-        if value.is_THRUST():
-            _UniffiFfiConverterFloat64.check_lower(value.crank_nm)
-            _UniffiFfiConverterFloat64.check_lower(value.overall_ratio)
-            _UniffiFfiConverterFloat64.check_lower(value.drive_efficiency)
-            _UniffiFfiConverterFloat64.check_lower(value.wheel_radius_mm)
-            return
-        if value.is_CUBIC_POWER():
-            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
-            _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
-            return
-        if value.is_PEAKS_POWER():
-            _UniffiFfiConverterFloat64.check_lower(value.engine_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.peak_power_kw)
-            _UniffiFfiConverterFloat64.check_lower(value.peak_power_rpm)
-            _UniffiFfiConverterFloat64.check_lower(value.peak_torque_nm)
-            _UniffiFfiConverterFloat64.check_lower(value.peak_torque_rpm)
-            return
-        if value.is_LAMP_LIGHT():
-            _UniffiFfiConverterFloat64.check_lower(value.lumens)
-            _UniffiFfiConverterFloat64.check_lower(value.test_volts)
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            return
-        if value.is_THERMAL_FLASHER():
-            _UniffiFfiConverterFloat64.check_lower(value.load_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.contacts)
-            _UniffiFfiConverterFloat64.check_lower(value.flashes_minute)
-            return
-        if value.is_FLASH_COUNT():
-            _UniffiFfiConverterUInt32.check_lower(value.flashes)
-            _UniffiFfiConverterFloat64.check_lower(value.seconds)
-            return
-        if value.is_LOAD_RESISTOR():
-            _UniffiFfiConverterFloat64.check_lower(value.volts)
-            _UniffiFfiConverterFloat64.check_lower(value.old_watts)
-            _UniffiFfiConverterFloat64.check_lower(value.new_watts)
-            return
-        if value.is_GRAVITY_CHARGE():
-            _UniffiFfiConverterFloat64.check_lower(value.gravity)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            return
-        if value.is_DAYS_TO_FLAT():
-            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
-            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.drain_milliamperes)
-            return
-        if value.is_RECHARGE_HOURS():
-            _UniffiFfiConverterFloat64.check_lower(value.battery_ah)
-            _UniffiFfiConverterFloat64.check_lower(value.charge_percent)
-            _UniffiFfiConverterFloat64.check_lower(value.charger_amperes)
-            return
-        if value.is_WIRE_DROP():
-            _UniffiFfiConverterFloat64.check_lower(value.section_mm2)
-            _UniffiFfiConverterString.check_lower(value.conductor)
-            _UniffiFfiConverterFloat64.check_lower(value.celsius)
-            _UniffiFfiConverterFloat64.check_lower(value.amperes)
-            _UniffiFfiConverterFloat64.check_lower(value.out_metres)
-            _UniffiFfiConverterFloat64.check_lower(value.back_metres)
-            return
-        if value.is_WIRE_GAUGE():
-            _UniffiFfiConverterFloat64.check_lower(value.gauge)
-            return
-        raise ValueError(value)
-
-    @staticmethod
-    def write(value, buf):
-        if value.is_OVERALL_RATIO():
-            buf.write_i32(1)
-            _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
-            _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
-        if value.is_ROAD_SPEED():
-            buf.write_i32(2)
-            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
-        if value.is_ENGINE_SPEED():
-            buf.write_i32(3)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-            _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
-        if value.is_CHAIN_LENGTH():
-            buf.write_i32(4)
-            _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
-            _UniffiFfiConverterFloat64.write(value.centre_distance_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-        if value.is_CENTRE_DISTANCE():
-            buf.write_i32(5)
-            _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.chain_links, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-        if value.is_PITCH_DIAMETER():
-            buf.write_i32(6)
-            _UniffiFfiConverterUInt32.write(value.teeth, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-        if value.is_SPEEDOMETER_FACTOR():
-            buf.write_i32(7)
-            _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.new_circumference_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.final_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.new_final_ratio, buf)
-        if value.is_ALLOWED_READING():
-            buf.write_i32(8)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-        if value.is_TYRE_SIZE():
-            buf.write_i32(9)
-            _UniffiFfiConverterString.write(value.tyre, buf)
-        if value.is_BATTERY_HOURS():
-            buf.write_i32(10)
-            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
-            _UniffiFfiConverterFloat64.write(value.rated_hours, buf)
-            _UniffiFfiConverterFloat64.write(value.peukert, buf)
-            _UniffiFfiConverterFloat64.write(value.amperes, buf)
-        if value.is_RESTED_CHARGE():
-            buf.write_i32(11)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-        if value.is_LAMP_WATTS():
-            buf.write_i32(12)
-            _UniffiFfiConverterFloat64.write(value.watts, buf)
-            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-        if value.is_NOMINAL_OUTPUT():
-            buf.write_i32(13)
-            _UniffiFfiConverterFloat64.write(value.alternator_watts, buf)
-            _UniffiFfiConverterFloat64.write(value.rated_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
-        if value.is_HYDRAULIC_BRAKE():
-            buf.write_i32(14)
-            _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
-            _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.pistons, buf)
-            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
-            _UniffiFfiConverterFloat64.write(value.effective_radius_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
-        if value.is_CALIPER_PISTONS():
-            buf.write_i32(15)
-            _UniffiFfiConverterUInt32.write(value.pistons, buf)
-            _UniffiFfiConverterBoolean.write(value.opposed, buf)
-        if value.is_LEVER_TRAVEL():
-            buf.write_i32(16)
-            _UniffiFfiConverterFloat64.write(value.lever_newtons, buf)
-            _UniffiFfiConverterFloat64.write(value.lever_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.pistons, buf)
-            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pad_clearance_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.hose_swell_ml_m, buf)
-        if value.is_BRAKE_PAIR():
-            buf.write_i32(17)
-            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.pistons, buf)
-            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.new_master_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.new_pistons, buf)
-            _UniffiFfiConverterFloat64.write(value.new_piston_mm, buf)
-        if value.is_STOPPING_DISTANCE():
-            buf.write_i32(18)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-            _UniffiFfiConverterFloat64.write(value.deceleration, buf)
-            _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
-        if value.is_STOPPING_DECELERATION():
-            buf.write_i32(19)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-            _UniffiFfiConverterFloat64.write(value.metres, buf)
-            _UniffiFfiConverterFloat64.write(value.reaction_seconds, buf)
-        if value.is_BRAKE_EFFICIENCY():
-            buf.write_i32(20)
-            _UniffiFfiConverterFloat64.write(value.percent, buf)
-            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
-        if value.is_DIRECTIVE_STOP():
-            buf.write_i32(21)
-            _UniffiFfiConverterString.write(value.line, buf)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-        if value.is_CAM_LEVER():
-            buf.write_i32(22)
-            _UniffiFfiConverterFloat64.write(value.cam_degrees, buf)
-            _UniffiFfiConverterFloat64.write(value.rod_travel_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.cam_arm_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.rod_newtons, buf)
-        if value.is_DRUM_SHOES():
-            buf.write_i32(23)
-            _UniffiFfiConverterFloat64.write(value.pad_friction, buf)
-            _UniffiFfiConverterFloat64.write(value.pivot_share, buf)
-        if value.is_BRAKE_FLUID():
-            buf.write_i32(24)
-            _UniffiFfiConverterString.write(value.fluid, buf)
-        if value.is_BLEED_THROUGH():
-            buf.write_i32(25)
-            _UniffiFfiConverterFloat64.write(value.hose_bore_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.hose_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.pistons, buf)
-            _UniffiFfiConverterFloat64.write(value.piston_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.master_mm, buf)
-        if value.is_STRESS_AREA():
-            buf.write_i32(26)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-        if value.is_SCREW_LOADS():
-            buf.write_i32(27)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterString.write(value.property_class, buf)
-        if value.is_TIGHTENING_TORQUE():
-            buf.write_i32(28)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterString.write(value.property_class, buf)
-            _UniffiFfiConverterFloat64.write(value.friction, buf)
-        if value.is_PRELOAD_FROM_TORQUE():
-            buf.write_i32(29)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.torque_nm, buf)
-            _UniffiFfiConverterFloat64.write(value.friction, buf)
-        if value.is_NUT_FACTOR_TORQUE():
-            buf.write_i32(30)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterString.write(value.property_class, buf)
-            _UniffiFfiConverterFloat64.write(value.nut_factor, buf)
-            _UniffiFfiConverterFloat64.write(value.share_percent, buf)
-        if value.is_THREAD_ENGAGEMENT():
-            buf.write_i32(31)
-            _UniffiFfiConverterFloat64.write(value.load_newtons, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.nut_flank_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.shear_mpa, buf)
-        if value.is_IDENTIFY_THREAD():
-            buf.write_i32(32)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-        if value.is_DEW_POINT():
-            buf.write_i32(33)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.humidity, buf)
-        if value.is_CURE_RATE():
-            buf.write_i32(34)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
-        if value.is_CURE_AGE():
-            buf.write_i32(35)
-            _UniffiFfiConverterFloat64.write(value.hours, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.then_hours, buf)
-            _UniffiFfiConverterFloat64.write(value.then_celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.at_celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.activation_kelvin, buf)
-        if value.is_ACTIVATION():
-            buf.write_i32(36)
-            _UniffiFfiConverterFloat64.write(value.hours, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.other_hours, buf)
-            _UniffiFfiConverterFloat64.write(value.other_celsius, buf)
-        if value.is_SURFACE_MARGIN():
-            buf.write_i32(37)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.humidity, buf)
-            _UniffiFfiConverterFloat64.write(value.surface_celsius, buf)
-        if value.is_POUR_SPLIT():
-            buf.write_i32(38)
-            _UniffiFfiConverterFloat64.write(value.litres, buf)
-            _UniffiFfiConverterUInt32.write(value.cup_ml, buf)
-        if value.is_PREMIX():
-            buf.write_i32(39)
-            _UniffiFfiConverterFloat64.write(value.fuel_litres, buf)
-            _UniffiFfiConverterFloat64.write(value.parts_fuel, buf)
-        if value.is_TWO_PART():
-            buf.write_i32(40)
-            _UniffiFfiConverterFloat64.write(value.ready_ml, buf)
-            _UniffiFfiConverterFloat64.write(value.parts_base, buf)
-            _UniffiFfiConverterFloat64.write(value.parts_hardener, buf)
-            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
-            _UniffiFfiConverterBoolean.write(value.thinner_of_base, buf)
-        if value.is_THINNING():
-            buf.write_i32(41)
-            _UniffiFfiConverterFloat64.write(value.paint_ml, buf)
-            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
-        if value.is_PAINT_NEEDED():
-            buf.write_i32(42)
-            _UniffiFfiConverterFloat64.write(value.square_metres, buf)
-            _UniffiFfiConverterUInt32.write(value.coats, buf)
-            _UniffiFfiConverterFloat64.write(value.solids_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
-            _UniffiFfiConverterFloat64.write(value.loss_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.can_ml, buf)
-        if value.is_SHELL_AREA():
-            buf.write_i32(43)
-            _UniffiFfiConverterFloat64.write(value.length_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
-            _UniffiFfiConverterBoolean.write(value.both_sides, buf)
-            _UniffiFfiConverterUInt32.write(value.count, buf)
-        if value.is_RIM_AREA():
-            buf.write_i32(44)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.girth_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.count, buf)
-        if value.is_TUBE_AREA():
-            buf.write_i32(45)
-            _UniffiFfiConverterFloat64.write(value.diameter_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.length_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.count, buf)
-        if value.is_THINNED_FILM():
-            buf.write_i32(46)
-            _UniffiFfiConverterFloat64.write(value.solids_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.thinner_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.dry_micrometres, buf)
-        if value.is_TYRE_CHANGE():
-            buf.write_i32(47)
-            _UniffiFfiConverterString.write(value.tyre, buf)
-            _UniffiFfiConverterString.write(value.new_tyre, buf)
-        if value.is_TYRE_RATING():
-            buf.write_i32(48)
-            _UniffiFfiConverterString.write(value.tyre, buf)
-        if value.is_TYRE_AGE():
-            buf.write_i32(49)
-            _UniffiFfiConverterString.write(value.date_code, buf)
-            _UniffiFfiConverterString.write(value.day, buf)
-        if value.is_TRIANGULAR_QUANTILE():
-            buf.write_i32(50)
-            _UniffiFfiConverterFloat64.write(value.least, buf)
-            _UniffiFfiConverterFloat64.write(value.likely, buf)
-            _UniffiFfiConverterFloat64.write(value.most, buf)
-            _UniffiFfiConverterFloat64.write(value.share, buf)
-        if value.is_LOGNORMAL_QUANTILE():
-            buf.write_i32(51)
-            _UniffiFfiConverterFloat64.write(value.median, buf)
-            _UniffiFfiConverterFloat64.write(value.p90, buf)
-            _UniffiFfiConverterFloat64.write(value.share, buf)
-        if value.is_LATER_OF_TWO():
-            buf.write_i32(52)
-            _UniffiFfiConverterFloat64.write(value.least, buf)
-            _UniffiFfiConverterFloat64.write(value.likely, buf)
-            _UniffiFfiConverterFloat64.write(value.most, buf)
-            _UniffiFfiConverterFloat64.write(value.median, buf)
-            _UniffiFfiConverterFloat64.write(value.p90, buf)
-            _UniffiFfiConverterFloat64.write(value.share, buf)
-        if value.is_WANTED_RATIO():
-            buf.write_i32(53)
-            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-            _UniffiFfiConverterFloat64.write(value.primary_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.circumference_mm, buf)
-        if value.is_HUNTING():
-            buf.write_i32(54)
-            _UniffiFfiConverterUInt32.write(value.teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.chain_links, buf)
-        if value.is_CHAIN_DIMENSIONS():
-            buf.write_i32(55)
-            _UniffiFfiConverterString.write(value.chain_size, buf)
-        if value.is_CHAIN_ON_SPROCKET():
-            buf.write_i32(56)
-            _UniffiFfiConverterString.write(value.chain_size, buf)
-            _UniffiFfiConverterString.write(value.sprocket_size, buf)
-        if value.is_CHAIN_ELONGATION():
-            buf.write_i32(57)
-            _UniffiFfiConverterFloat64.write(value.measured_mm, buf)
-            _UniffiFfiConverterUInt32.write(value.pitches, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-        if value.is_WORN_LENGTH():
-            buf.write_i32(58)
-            _UniffiFfiConverterUInt32.write(value.pitches, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
-        if value.is_WORN_CENTRE_DISTANCE():
-            buf.write_i32(59)
-            _UniffiFfiConverterUInt32.write(value.front_teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.rear_teeth, buf)
-            _UniffiFfiConverterUInt32.write(value.chain_links, buf)
-            _UniffiFfiConverterFloat64.write(value.pitch_mm, buf)
-            _UniffiFfiConverterFloat64.write(value.elongation_percent, buf)
-        if value.is_CORRECTOR_RATIO():
-            buf.write_i32(60)
-            _UniffiFfiConverterFloat64.write(value.reading_factor, buf)
-        if value.is_GEAR_DROP():
-            buf.write_i32(61)
-            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.gear_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.next_gear_ratio, buf)
-        if value.is_STANDARD_AIR():
-            buf.write_i32(62)
-            _UniffiFfiConverterFloat64.write(value.altitude_metres, buf)
-        if value.is_ROLLING_COEFFICIENT():
-            buf.write_i32(63)
-            _UniffiFfiConverterFloat64.write(value.tyre_bar, buf)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-        if value.is_ROAD_LOAD():
-            buf.write_i32(64)
-            _UniffiFfiConverterFloat64.write(value.road_speed_kmh, buf)
-            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
-            _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
-            _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
-            _UniffiFfiConverterFloat64.write(value.air_density, buf)
-            _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
-        if value.is_POWER_SPEED():
-            buf.write_i32(65)
-            _UniffiFfiConverterFloat64.write(value.wheel_kw, buf)
-            _UniffiFfiConverterFloat64.write(value.mass_kg, buf)
-            _UniffiFfiConverterFloat64.write(value.rolling_coefficient, buf)
-            _UniffiFfiConverterFloat64.write(value.drag_area_m2, buf)
-            _UniffiFfiConverterFloat64.write(value.air_density, buf)
-            _UniffiFfiConverterFloat64.write(value.grade_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.head_wind_kmh, buf)
-        if value.is_THRUST():
-            buf.write_i32(66)
-            _UniffiFfiConverterFloat64.write(value.crank_nm, buf)
-            _UniffiFfiConverterFloat64.write(value.overall_ratio, buf)
-            _UniffiFfiConverterFloat64.write(value.drive_efficiency, buf)
-            _UniffiFfiConverterFloat64.write(value.wheel_radius_mm, buf)
-        if value.is_CUBIC_POWER():
-            buf.write_i32(67)
-            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
-            _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
-        if value.is_PEAKS_POWER():
-            buf.write_i32(68)
-            _UniffiFfiConverterFloat64.write(value.engine_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.peak_power_kw, buf)
-            _UniffiFfiConverterFloat64.write(value.peak_power_rpm, buf)
-            _UniffiFfiConverterFloat64.write(value.peak_torque_nm, buf)
-            _UniffiFfiConverterFloat64.write(value.peak_torque_rpm, buf)
-        if value.is_LAMP_LIGHT():
-            buf.write_i32(69)
-            _UniffiFfiConverterFloat64.write(value.lumens, buf)
-            _UniffiFfiConverterFloat64.write(value.test_volts, buf)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-        if value.is_THERMAL_FLASHER():
-            buf.write_i32(70)
-            _UniffiFfiConverterFloat64.write(value.load_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.contacts, buf)
-            _UniffiFfiConverterFloat64.write(value.flashes_minute, buf)
-        if value.is_FLASH_COUNT():
-            buf.write_i32(71)
-            _UniffiFfiConverterUInt32.write(value.flashes, buf)
-            _UniffiFfiConverterFloat64.write(value.seconds, buf)
-        if value.is_LOAD_RESISTOR():
-            buf.write_i32(72)
-            _UniffiFfiConverterFloat64.write(value.volts, buf)
-            _UniffiFfiConverterFloat64.write(value.old_watts, buf)
-            _UniffiFfiConverterFloat64.write(value.new_watts, buf)
-        if value.is_GRAVITY_CHARGE():
-            buf.write_i32(73)
-            _UniffiFfiConverterFloat64.write(value.gravity, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-        if value.is_DAYS_TO_FLAT():
-            buf.write_i32(74)
-            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
-            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.drain_milliamperes, buf)
-        if value.is_RECHARGE_HOURS():
-            buf.write_i32(75)
-            _UniffiFfiConverterFloat64.write(value.battery_ah, buf)
-            _UniffiFfiConverterFloat64.write(value.charge_percent, buf)
-            _UniffiFfiConverterFloat64.write(value.charger_amperes, buf)
-        if value.is_WIRE_DROP():
-            buf.write_i32(76)
-            _UniffiFfiConverterFloat64.write(value.section_mm2, buf)
-            _UniffiFfiConverterString.write(value.conductor, buf)
-            _UniffiFfiConverterFloat64.write(value.celsius, buf)
-            _UniffiFfiConverterFloat64.write(value.amperes, buf)
-            _UniffiFfiConverterFloat64.write(value.out_metres, buf)
-            _UniffiFfiConverterFloat64.write(value.back_metres, buf)
-        if value.is_WIRE_GAUGE():
-            buf.write_i32(77)
-            _UniffiFfiConverterFloat64.write(value.gauge, buf)
-
-
-
 __all__ = [
     "InternalError",
     "DueKind",
@@ -35334,6 +37209,7 @@ __all__ = [
     "Flashing",
     "PilotFitting",
     "LampLook",
+    "Area",
     "HeldBy",
     "GearingVerdict",
     "SymptomKind",
@@ -35362,15 +37238,19 @@ __all__ = [
     "CurrentList",
     "Binding",
     "Conductor",
+    "Formula",
     "Law",
     "Side",
-    "Sum",
+    "Activation",
     "AdjusterSpan",
+    "AgeOfTyre",
     "Air",
     "Due",
     "AlarmsSheet",
+    "AllowedReading",
     "AnsweredCheck",
     "Balance",
+    "BatteryHours",
     "Belief",
     "Span",
     "DayOff",
@@ -35378,13 +37258,17 @@ __all__ = [
     "DayHours",
     "BenchTime",
     "BleedStep",
+    "BleedThrough",
     "BleedVolume",
     "Bleeding",
     "BoundCard",
     "Brake",
     "BrakeAsk",
     "BrakeChange",
+    "BrakeEfficiency",
+    "BrakeFluidBoiling",
     "BrakeLine",
+    "BrakePair",
     "DrumState",
     "Source",
     "StoppingLine",
@@ -35395,8 +37279,15 @@ __all__ = [
     "WorkLine",
     "Working",
     "BrakeSheet",
+    "CaliperPistons",
+    "CamLever",
+    "CentreDistance",
+    "ChainElongation",
     "WornPosition",
     "ChainFit",
+    "ChainLength",
+    "ChainOnSprocket",
+    "ChainSizeDimensions",
     "ChainWearAsk",
     "WearLimit",
     "WearMark",
@@ -35416,29 +37307,40 @@ __all__ = [
     "Consumer",
     "CorrectedReading",
     "Corrector",
+    "CorrectorRatio",
+    "CountedFlashes",
     "Cover",
     "CoverAsk",
     "CoverNeed",
     "Cruise",
+    "CubicPower",
+    "CureAge",
     "CureAsk",
     "CurePoint",
+    "CureRate",
     "Milestone",
     "OnHold",
     "CureSheet",
     "CurvePoint",
     "DayMark",
+    "DaysToFlat",
     "Delivery",
+    "DewPoint",
     "DiagramBox",
     "Spot",
     "DiagramLabel",
     "DiagramLine",
     "Diagram",
+    "DirectiveStop",
     "PowerPoint",
     "Drive",
+    "DrumShoes",
     "OutputAt",
     "Element",
     "ElementChange",
     "EngagementAdvice",
+    "EngineSpeed",
+    "EngineSpeedDrop",
     "MakerTorque",
     "FastenerAsk",
     "ThreadMatch",
@@ -35472,6 +37374,9 @@ __all__ = [
     "FlashColumn",
     "FlashCount",
     "Flow",
+    "InputCard",
+    "OutputCard",
+    "FormulaCard",
     "Resistance",
     "TopSpeed",
     "GearCurve",
@@ -35482,6 +37387,7 @@ __all__ = [
     "GearingMatch",
     "SpeedometerShift",
     "GearingSheet",
+    "GravityCharge",
     "SwitchCard",
     "Harness",
     "SwitchPosition",
@@ -35497,6 +37403,9 @@ __all__ = [
     "HarnessSheet",
     "Holder",
     "Hunting",
+    "HuntingTooth",
+    "HydraulicBrake",
+    "IdentifyThread",
     "Identity",
     "Indication",
     "InspectionAsk",
@@ -35515,15 +37424,21 @@ __all__ = [
     "LampAtWork",
     "LampCard",
     "LampColumn",
+    "LampLight",
     "LoadResistor",
     "LampSheet",
+    "LampWatts",
     "LampsAsk",
+    "LaterOfTwo",
+    "LeverTravel",
     "Slot",
     "LoadAsk",
+    "LoadResistance",
     "StateLoad",
     "OutputPoint",
     "Stationary",
     "LoadSheet",
+    "LognormalQuantile",
     "TwoPartAsk",
     "MixAsk",
     "MixPart",
@@ -35533,23 +37448,33 @@ __all__ = [
     "Zone",
     "Moment",
     "NextJob",
+    "NominalOutput",
+    "NutFactorTorque",
     "OddsPoint",
     "Odds",
     "Supposition",
     "Supposed",
     "Offer",
     "OtherUnit",
+    "OverallRatio",
     "Pack",
     "PaintNeed",
+    "PaintNeeded",
     "Part",
     "PartDue",
+    "PeaksPower",
     "Photo",
+    "PitchDiameter",
     "Place",
     "PlanAsk",
     "WorkSpan",
     "PlanRow",
     "ToOrder",
     "PlanSheet",
+    "PourSplit",
+    "PowerSpeed",
+    "PreloadFromTorque",
+    "Premix",
     "Probe",
     "ProcessStep",
     "Process",
@@ -35559,37 +37484,68 @@ __all__ = [
     "Quantity",
     "Reading",
     "ReadyMade",
+    "RechargeHours",
     "Refusal",
+    "RestedCharge",
+    "RimArea",
     "Wheel",
     "RippleAsk",
     "Shift",
     "RippleSheet",
+    "RoadResistance",
+    "RoadSpeed",
+    "RollingCoefficient",
+    "ScrewLoads",
+    "ShellArea",
     "Supply",
     "Spec",
+    "SpeedometerFactor",
     "SprocketChoiceAsk",
     "TeethLimits",
     "SprocketPair",
     "SprocketChoiceSheet",
+    "StandardAir",
+    "StoppingDeceleration",
+    "StoppingDistance",
+    "StressArea",
+    "SurfaceMargin",
     "Suspect",
+    "ThermalFlasher",
+    "ThinnedFilm",
+    "Thinning",
+    "ThreadEngagement",
     "ThrustAsk",
+    "ThrustAtTyre",
     "ThrustSheet",
     "Tightening",
+    "TighteningTorque",
     "TimeBand",
     "TodayAsk",
     "TodaySheet",
+    "TriangularQuantile",
     "TroubleCase",
     "TryOut",
+    "TubeArea",
+    "TwoPartMix",
+    "TyreAgainst",
     "TyreWeek",
     "TyreAge",
     "TyreAsk",
     "TyreChange",
     "TyreCheck",
+    "TyreDiameter",
     "TyreEquivalent",
+    "TyreRating",
     "TyreReading",
     "TyreSheet",
     "UnitCard",
+    "WantedRatio",
     "WireAsk",
     "WireChoice",
+    "WireDrop",
+    "WireGauge",
     "WireSheet",
     "WiringAsk",
+    "WornCentreDistance",
+    "WornLength",
 ]

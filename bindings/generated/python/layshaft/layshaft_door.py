@@ -5578,37 +5578,37 @@ class _UniffiFfiConverterTypeHistoryAsk(_UniffiConverterRustBuffer):
 
 
 @dataclass
-class ReckonAsk:
+class EvaluateAsk:
     """
-    Asks for one formula.
+    Asks for the results of one formula.
 """
-    def __init__(self, *, sum:layshaft_core.Sum):
-        self.sum = sum
+    def __init__(self, *, formula:layshaft_core.Formula):
+        self.formula = formula
         
         
 
     
     def __str__(self):
-        return "ReckonAsk(sum={})".format(self.sum)
+        return "EvaluateAsk(formula={})".format(self.formula)
     def __eq__(self, other):
-        if self.sum != other.sum:
+        if self.formula != other.formula:
             return False
         return True
 
-class _UniffiFfiConverterTypeReckonAsk(_UniffiConverterRustBuffer):
+class _UniffiFfiConverterTypeEvaluateAsk(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
-        return ReckonAsk(
-            sum=layshaft_core._UniffiFfiConverterTypeSum.read(buf),
+        return EvaluateAsk(
+            formula=layshaft_core._UniffiFfiConverterTypeFormula.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
-        layshaft_core._UniffiFfiConverterTypeSum.check_lower(value.sum)
+        layshaft_core._UniffiFfiConverterTypeFormula.check_lower(value.formula)
 
     @staticmethod
     def write(value, buf):
-        layshaft_core._UniffiFfiConverterTypeSum.write(value.sum, buf)
+        layshaft_core._UniffiFfiConverterTypeFormula.write(value.formula, buf)
 
 
 
@@ -6492,7 +6492,7 @@ class Query:
             return self._values == other._values
 
     @dataclass
-    class RECKON:
+    class EVALUATE:
         """
         One formula with numbers given by hand.
 """
@@ -6511,11 +6511,39 @@ class Query:
 
     
         def __str__(self):
-            return f"Query.RECKON{self._values!r}"
+            return f"Query.EVALUATE{self._values!r}"
         def __eq__(self, other):
             if not isinstance(other, Query):
                 return NotImplemented
-            if not other.is_RECKON():
+            if not other.is_EVALUATE():
+                return False
+            return self._values == other._values
+
+    @dataclass
+    class HANDBOOK:
+        """
+        Every formula with its symbols, ranges and source.
+"""
+        
+        def __init__(self, *values):
+            if len(values) != 1:
+                raise TypeError(f"Expected 1 arguments, found {len(values)}")
+            self._values = values
+
+        def __getitem__(self, index):
+            return self._values[index]
+
+    
+            
+            
+
+    
+        def __str__(self):
+            return f"Query.HANDBOOK{self._values!r}"
+        def __eq__(self, other):
+            if not isinstance(other, Query):
+                return NotImplemented
+            if not other.is_HANDBOOK():
                 return False
             return self._values == other._values
 
@@ -6675,10 +6703,14 @@ class Query:
         return isinstance(self, Query.PHOTO)
     def is_photo(self) -> bool:
         return isinstance(self, Query.PHOTO)
-    def is_RECKON(self) -> bool:
-        return isinstance(self, Query.RECKON)
-    def is_reckon(self) -> bool:
-        return isinstance(self, Query.RECKON)
+    def is_EVALUATE(self) -> bool:
+        return isinstance(self, Query.EVALUATE)
+    def is_evaluate(self) -> bool:
+        return isinstance(self, Query.EVALUATE)
+    def is_HANDBOOK(self) -> bool:
+        return isinstance(self, Query.HANDBOOK)
+    def is_handbook(self) -> bool:
+        return isinstance(self, Query.HANDBOOK)
     def is_BUNDLE(self) -> bool:
         return isinstance(self, Query.BUNDLE)
     def is_bundle(self) -> bool:
@@ -6719,7 +6751,8 @@ Query.ALARMS = type("Query.ALARMS", (Query.ALARMS, Query,), {})  # type: ignore
 Query.BIKE = type("Query.BIKE", (Query.BIKE, Query,), {})  # type: ignore
 Query.HISTORY = type("Query.HISTORY", (Query.HISTORY, Query,), {})  # type: ignore
 Query.PHOTO = type("Query.PHOTO", (Query.PHOTO, Query,), {})  # type: ignore
-Query.RECKON = type("Query.RECKON", (Query.RECKON, Query,), {})  # type: ignore
+Query.EVALUATE = type("Query.EVALUATE", (Query.EVALUATE, Query,), {})  # type: ignore
+Query.HANDBOOK = type("Query.HANDBOOK", (Query.HANDBOOK, Query,), {})  # type: ignore
 Query.BUNDLE = type("Query.BUNDLE", (Query.BUNDLE, Query,), {})  # type: ignore
 
 
@@ -6854,10 +6887,14 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
                 _UniffiFfiConverterTypeMarkAsk.read(buf),
             )
         if variant == 32:
-            return Query.RECKON(
-                _UniffiFfiConverterTypeReckonAsk.read(buf),
+            return Query.EVALUATE(
+                _UniffiFfiConverterTypeEvaluateAsk.read(buf),
             )
         if variant == 33:
+            return Query.HANDBOOK(
+                _UniffiFfiConverterTypeBareAsk.read(buf),
+            )
+        if variant == 34:
             return Query.BUNDLE(
                 _UniffiFfiConverterTypeBareAsk.read(buf),
             )
@@ -6958,8 +6995,11 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_PHOTO():
             _UniffiFfiConverterTypeMarkAsk.check_lower(value._values[0])
             return
-        if value.is_RECKON():
-            _UniffiFfiConverterTypeReckonAsk.check_lower(value._values[0])
+        if value.is_EVALUATE():
+            _UniffiFfiConverterTypeEvaluateAsk.check_lower(value._values[0])
+            return
+        if value.is_HANDBOOK():
+            _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
             return
         if value.is_BUNDLE():
             _UniffiFfiConverterTypeBareAsk.check_lower(value._values[0])
@@ -7061,11 +7101,14 @@ class _UniffiFfiConverterTypeQuery(_UniffiConverterRustBuffer):
         if value.is_PHOTO():
             buf.write_i32(31)
             _UniffiFfiConverterTypeMarkAsk.write(value._values[0], buf)
-        if value.is_RECKON():
+        if value.is_EVALUATE():
             buf.write_i32(32)
-            _UniffiFfiConverterTypeReckonAsk.write(value._values[0], buf)
-        if value.is_BUNDLE():
+            _UniffiFfiConverterTypeEvaluateAsk.write(value._values[0], buf)
+        if value.is_HANDBOOK():
             buf.write_i32(33)
+            _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
+        if value.is_BUNDLE():
+            buf.write_i32(34)
             _UniffiFfiConverterTypeBareAsk.write(value._values[0], buf)
 
 
@@ -7915,6 +7958,67 @@ class _UniffiFfiConverterTypeFact(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.stamp, buf)
         _UniffiFfiConverterString.write(value.device, buf)
         _UniffiFfiConverterBoolean.write(value.holds, buf)
+
+
+
+class _UniffiFfiConverterSequenceTypeFormulaCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            layshaft_core._UniffiFfiConverterTypeFormulaCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            layshaft_core._UniffiFfiConverterTypeFormulaCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            layshaft_core._UniffiFfiConverterTypeFormulaCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class HandbookSheet:
+    """
+    Every formula.
+"""
+    def __init__(self, *, formulas:typing.List[layshaft_core.FormulaCard] = _DEFAULT):
+        if formulas is _DEFAULT:
+            self.formulas = []
+        else:
+            self.formulas = formulas
+        
+        
+
+    
+    def __str__(self):
+        return "HandbookSheet(formulas={})".format(self.formulas)
+    def __eq__(self, other):
+        if self.formulas != other.formulas:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeHandbookSheet(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return HandbookSheet(
+            formulas=_UniffiFfiConverterSequenceTypeFormulaCard.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterSequenceTypeFormulaCard.check_lower(value.formulas)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterSequenceTypeFormulaCard.write(value.formulas, buf)
 
 class _UniffiFfiConverterSequenceTypeFact(_UniffiConverterRustBuffer):
     @classmethod
@@ -8998,7 +9102,7 @@ __all__ = [
     "BareAsk",
     "MarkAsk",
     "HistoryAsk",
-    "ReckonAsk",
+    "EvaluateAsk",
     "AskCall",
     "BikeCard",
     "PartCard",
@@ -9011,6 +9115,7 @@ __all__ = [
     "BikeSheet",
     "BundleSheet",
     "Fact",
+    "HandbookSheet",
     "HistorySheet",
     "JobTool",
     "JobSheet",

@@ -570,6 +570,8 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() != 1749:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_evaluate() != 53645:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() != 13273:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fault() != 63060:
@@ -589,6 +591,8 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre() != 3745:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() != 36898:
+        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_handbook() != 12135:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() != 43395:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -639,8 +643,6 @@ def _uniffi_check_api_checksums(lib):
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made() != 32902:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() != 10057:
-        raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() != 58543:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() != 1273:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -803,6 +805,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_cure.restype = ctype
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_process.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_end_process.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_evaluate.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_evaluate.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners.restype = ctypes.c_uint16
@@ -833,6 +838,9 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre.restype = ctype
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_gearing.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_gearing.restype = ctypes.c_uint16
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_handbook.argtypes = (
+)
+_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_handbook.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_harness.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_harness.restype = ctypes.c_uint16
@@ -908,9 +916,6 @@ _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_ready_made.restype = cty
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle.restype = ctypes.c_uint16
-_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_reckon.argtypes = (
-)
-_UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_reckon.restype = ctypes.c_uint16
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake.argtypes = (
 )
 _UniffiLib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake.restype = ctypes.c_uint16
@@ -1164,6 +1169,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_end_process.restype = layshaft_door._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_evaluate.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_evaluate.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_fasteners.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1234,6 +1246,13 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing.restype = layshaft_core._UniffiRustBuffer
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_handbook.argtypes = (
+    ctypes.c_uint64,
+    layshaft_door._UniffiRustBuffer,
+    _UniffiRustBuffer,
+    ctypes.POINTER(_UniffiRustCallStatus),
+)
+_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_handbook.restype = layshaft_door._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_harness.argtypes = (
     ctypes.c_uint64,
     layshaft_core._UniffiRustBuffer,
@@ -1409,13 +1428,6 @@ _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_receive_bundle.argtypes = (
     ctypes.POINTER(_UniffiRustCallStatus),
 )
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_receive_bundle.restype = layshaft_door._UniffiRustBuffer
-_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_reckon.argtypes = (
-    ctypes.c_uint64,
-    layshaft_door._UniffiRustBuffer,
-    _UniffiRustBuffer,
-    ctypes.POINTER(_UniffiRustCallStatus),
-)
-_UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_reckon.restype = layshaft_core._UniffiRustBuffer
 _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_record_brake.argtypes = (
     ctypes.c_uint64,
     layshaft_door._UniffiRustBuffer,
@@ -1983,6 +1995,8 @@ class _UniffiFfiConverterOptionalTypeMoment(_UniffiConverterRustBuffer):
 
 
 
+
+
 class BenchProtocol(typing.Protocol):
     """
     The one typed way in.
@@ -2098,6 +2112,11 @@ class BenchProtocol(typing.Protocol):
         Ends a paint job before its time.
 """
         raise NotImplementedError
+    def evaluate(self, ask: layshaft_door.EvaluateAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.Figures:
+        """
+        One formula with numbers given by hand.
+"""
+        raise NotImplementedError
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
@@ -2146,6 +2165,11 @@ class BenchProtocol(typing.Protocol):
     def gearing(self, ask: layshaft_core.GearingAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.GearingSheet:
         """
         Ratios, speeds, chain and speedometer.
+"""
+        raise NotImplementedError
+    def handbook(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.HandbookSheet:
+        """
+        Every formula with its symbols, ranges and source.
 """
         raise NotImplementedError
     def harness(self, ask: layshaft_core.HarnessAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.HarnessSheet:
@@ -2271,11 +2295,6 @@ class BenchProtocol(typing.Protocol):
     def receive_bundle(self, command: layshaft_door.ReceiveBundle,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
         """
         Takes a bundle in.
-"""
-        raise NotImplementedError
-    def reckon(self, ask: layshaft_door.ReckonAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.Figures:
-        """
-        One formula with numbers given by hand.
 """
         raise NotImplementedError
     def record_brake(self, command: layshaft_door.RecordBrake,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -3000,6 +3019,29 @@ class Bench(BenchProtocol):
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
+    def evaluate(self, ask: layshaft_door.EvaluateAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.Figures:
+        """
+        One formula with numbers given by hand.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeEvaluateAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeEvaluateAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeFigures.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_evaluate,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
     def fasteners(self, ask: layshaft_core.FastenerAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.FastenerSheet:
         """
         A thread: which one, what torque, how deep.
@@ -3227,6 +3269,29 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_gearing,
+            *_uniffi_lowered_args,
+        )
+        return _uniffi_lift_return(_uniffi_ffi_result)
+    def handbook(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.HandbookSheet:
+        """
+        Every formula with its symbols, ranges and source.
+"""
+        
+        layshaft_door._UniffiFfiConverterTypeBareAsk.check_lower(ask)
+
+        if moment is _DEFAULT:
+            moment = None
+        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
+        _uniffi_lowered_args = (
+            self._uniffi_clone_handle(),
+            layshaft_door._UniffiFfiConverterTypeBareAsk.lower(ask),
+            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
+        )
+        _uniffi_lift_return = layshaft_door._UniffiFfiConverterTypeHandbookSheet.lift
+        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
+        _uniffi_ffi_result = _uniffi_rust_call_with_error(
+            _uniffi_error_converter,
+            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_handbook,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)
@@ -3802,29 +3867,6 @@ class Bench(BenchProtocol):
         _uniffi_ffi_result = _uniffi_rust_call_with_error(
             _uniffi_error_converter,
             _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_receive_bundle,
-            *_uniffi_lowered_args,
-        )
-        return _uniffi_lift_return(_uniffi_ffi_result)
-    def reckon(self, ask: layshaft_door.ReckonAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_core.Figures:
-        """
-        One formula with numbers given by hand.
-"""
-        
-        layshaft_door._UniffiFfiConverterTypeReckonAsk.check_lower(ask)
-
-        if moment is _DEFAULT:
-            moment = None
-        _UniffiFfiConverterOptionalTypeMoment.check_lower(moment)
-        _uniffi_lowered_args = (
-            self._uniffi_clone_handle(),
-            layshaft_door._UniffiFfiConverterTypeReckonAsk.lower(ask),
-            _UniffiFfiConverterOptionalTypeMoment.lower(moment),
-        )
-        _uniffi_lift_return = layshaft_core._UniffiFfiConverterTypeFigures.lift
-        _uniffi_error_converter = _UniffiFfiConverterTypeBenchError
-        _uniffi_ffi_result = _uniffi_rust_call_with_error(
-            _uniffi_error_converter,
-            _UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_reckon,
             *_uniffi_lowered_args,
         )
         return _uniffi_lift_return(_uniffi_ffi_result)

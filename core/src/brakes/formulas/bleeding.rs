@@ -7,6 +7,8 @@ use std::f64::consts::PI;
 use layshaft_wire::wire;
 
 use super::hydraulic::piston_area;
+use crate::bounds;
+use crate::quantity::{Source, Standing, formula, within};
 use crate::record::Brake;
 
 /// Bore of a usual brake hose, mm: an eighth of an inch. Common practice, no source.
@@ -149,6 +151,36 @@ fn steps(through: String) -> Vec<BleedStep> {
             Some("New pads and discs bite late until they are bedded in."),
         ),
     ]
+}
+
+formula! {
+    /// Fluid that must pass when a brake is bled.
+    BleedThrough in Brakes, "V = 2 · (π · b² / 4 · L + n · π · d² / 4 · 10 mm + π · D² / 4 · 10 mm)"
+    takes {
+        /// Bore of the hose, millimetres.
+        "b" hose_bore_mm: f64 = within(&bounds::HOSE_BORE);
+        /// Length of the hose, millimetres.
+        "L" hose_mm: f64 = within(&bounds::HOSE_LENGTH);
+        /// Pistons of the caliper in all.
+        "n" pistons: u32 = within(&bounds::PISTONS);
+        /// Diameter of one piston, millimetres.
+        "d" piston_mm: f64 = within(&bounds::BORE);
+        /// Bore of the master cylinder, millimetres.
+        "D" master_mm: f64 = within(&bounds::BORE);
+    }
+    gives {
+        through "Fluid that must pass" "V" Millilitre;
+        strokes "Strokes of the lever" "V / (π · D² / 4 · 10 mm)" None;
+        hose "Contents of the hose" "π · b² / 4 · L" Millilitre;
+        caliper "Contents of the caliper" "n · π · d² / 4 · 10 mm" Millilitre;
+    }
+    from Source::new("Geometry; twice the contents is common practice, no source", Standing::CommonPractice);
+    holds "A measure to be sure by, not an exact figure.";
+    it => {
+        let caliper = (it.pistons, it.piston_mm, USUAL_DEPTH_MM);
+        let volume = bleed_volume((it.hose_bore_mm, it.hose_mm), caliper, (it.master_mm, USUAL_STROKE_MM));
+        Ok([volume.through_ml, f64::from(volume.strokes), volume.hose_ml, volume.caliper_ml])
+    }
 }
 
 #[cfg(test)]

@@ -3,7 +3,10 @@
 //! Balance of moments about the pivot of a shoe, its lining taken as pressing in the middle. Real linings, wear and
 //! adjustment spread the result widely, so it is a range.
 
+use super::sources::drums;
+use crate::bounds;
 use crate::error::Refused;
+use crate::quantity::{formula, within};
 
 /// Angle between rod and cam lever after the rod has been pulled, degrees.
 ///
@@ -112,6 +115,48 @@ pub fn shoe_range(friction: Option<f64>, twin_leading: bool) -> Result<(f64, f64
     let of = |friction| shoe_factors(friction, 1.0, USUAL_PIVOT_SHARE, 2.0 * USUAL_PIVOT_SHARE);
     let (low, high) = (of(low)?, of(high)?);
     Ok(if twin_leading { (low.twin_leading, high.twin_leading) } else { (low.equal_wear, high.equal_force) })
+}
+
+formula! {
+    /// Angle and torque of the cam lever of a drum brake.
+    CamLever in Brakes, "cos φ = cos φ₀ − s / L, T = F · L · sin φ"
+    takes {
+        /// Angle between rod and lever at rest, degrees.
+        "φ₀" cam_degrees: f64 = within(&bounds::CAM_ANGLE);
+        /// Travel of the rod, millimetres.
+        "s" rod_travel_mm: f64 = within(&bounds::ROD_TRAVEL);
+        /// Length of the lever, millimetres.
+        "L" cam_arm_mm: f64 = within(&bounds::CAM_ARM);
+        /// Pull of the rod, newtons.
+        "F" rod_newtons: f64 = within(&bounds::ROD_PULL);
+    }
+    gives { angle "Angle, brake on" "φ" Degree; torque "Torque at the cam" "T" NewtonMetre; }
+    from drums();
+    holds "Rod long against the lever, so that it keeps its direction.";
+    it => cam_angle(it.cam_degrees, it.rod_travel_mm, it.cam_arm_mm)
+        .map(|applied| [applied, cam_torque(it.rod_newtons, it.cam_arm_mm, applied)])
+}
+
+formula! {
+    /// What leading and trailing shoes make of the force at their tips.
+    DrumShoes in Brakes, "l = μ · h / (b − μ), t = μ · h / (b + μ), h = 2 · b; lengths over the radius of the drum"
+    takes {
+        /// Friction of the linings.
+        "μ" pad_friction: f64 = within(&bounds::PAD_FRICTION);
+        /// Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+        "b" pivot_share: f64 = within(&bounds::SHOE_SHARE);
+    }
+    gives {
+        equal_force "Both shoes, equal force" "l + t" None;
+        equal_wear "Both shoes, bedded in" "4 · l · t / (l + t)" None;
+        leading "Leading shoe" "l" None;
+        trailing "Trailing shoe" "t" None;
+        twin_leading "Twin leading shoes" "2 · l" None;
+    }
+    from drums();
+    holds "Dry, round drum; lining as one point in the middle of the shoe.";
+    it => shoe_factors(it.pad_friction, 1.0, it.pivot_share, 2.0 * it.pivot_share)
+        .map(|of| [of.equal_force, of.equal_wear, of.leading, of.trailing, of.twin_leading])
 }
 
 #[cfg(test)]

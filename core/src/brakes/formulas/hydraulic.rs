@@ -4,7 +4,10 @@
 
 use std::f64::consts::PI;
 
+use super::sources::hydraulics;
+use crate::bounds;
 use crate::error::Refused;
+use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 /// Area of one piston, mm².
 ///
@@ -150,6 +153,96 @@ pub fn lever_force(
 ) -> f64 {
     deceleration * mass_kg * wheel_radius_mm
         / (2.0 * pad_friction * effective_radius_mm * hydraulic_ratio * lever_ratio)
+}
+
+formula! {
+    /// A hydraulic disc brake from the fingers to the road.
+    HydraulicBrake in Brakes, "a = 2 · μ · (p · n · π · d² / 4) · r_e / (r · m), p = F · i / (π · D² / 4)"
+    takes {
+        /// Force at the lever, newtons.
+        "F" lever_newtons: f64 = within(&bounds::LEVER_FORCE);
+        /// Lever ratio.
+        "i" lever_ratio: f64 = within(&bounds::LEVER_RATIO);
+        /// Bore of the master cylinder, millimetres.
+        "D" master_mm: f64 = within(&bounds::BORE);
+        /// Pistons that press on one side.
+        "n" pistons: u32 = within(&bounds::PISTONS);
+        /// Diameter of one piston, millimetres.
+        "d" piston_mm: f64 = within(&bounds::BORE);
+        /// Friction of the pads.
+        "μ" pad_friction: f64 = within(&bounds::PAD_FRICTION);
+        /// Effective radius, millimetres.
+        "r_e" effective_radius_mm: f64 = within(&bounds::EFFECTIVE_RADIUS);
+        /// Radius of the wheel, millimetres.
+        "r" wheel_radius_mm: f64 = within(&bounds::WHEEL_RADIUS);
+        /// Machine and rider, kilograms.
+        "m" mass_kg: f64 = within(&bounds::RIDING_MASS);
+    }
+    gives {
+        deceleration "Deceleration" "a" MetreSecondSquared;
+        pressure "Pressure in the line" "p" Bar;
+        hydraulic_ratio "Hydraulic ratio" "n · d² / D²" None;
+        clamp "Clamp on each pad" "N" Newton;
+        torque "Brake torque" "T" NewtonMetre;
+        tyre_force "Force at the tyre" "T / r" Newton;
+    }
+    from hydraulics();
+    holds "This brake alone on a level road, wheel not locked; no return spring and no seal friction, pads bedded in.";
+    it => {
+        let pressure = line_pressure(it.lever_newtons, it.lever_ratio, it.master_mm);
+        let clamp = clamp_force(pressure, it.pistons, it.piston_mm);
+        let torque = brake_torque(clamp, it.pad_friction, it.effective_radius_mm);
+        let force = tyre_force(torque, it.wheel_radius_mm);
+        let ratio = hydraulic_ratio(it.master_mm, it.pistons, it.piston_mm);
+        Ok([deceleration(force, it.mass_kg), pressure, ratio, clamp, torque, force])
+    }
+}
+
+formula! {
+    /// Pistons of a caliper that press on one side.
+    CaliperPistons in Brakes, "n = N / 2 where they face each other, else N"
+    takes {
+        /// Pistons in all.
+        "N" pistons: u32 = within(&bounds::PISTONS);
+        /// They face each other in a fixed caliper.
+        "opposed" opposed: bool = Accepts::YesOrNo;
+    }
+    gives { one_side "Pistons on one side" "n" None; }
+    from Source::new("Balance of forces on the caliper", Standing::Computed);
+    holds "A fixed caliper has an even number.";
+    it => pistons_one_side(it.pistons, it.opposed).map(|one_side| [f64::from(one_side)])
+}
+
+formula! {
+    /// Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+    BrakePair in Brakes, "Δ = (R₁ / R₂ − 1) · 100, R = n · d² / D²"
+    takes {
+        /// Bore of the master cylinder, millimetres.
+        "D₁" master_mm: f64 = within(&bounds::BORE);
+        /// Pistons on one side.
+        "n₁" pistons: u32 = within(&bounds::PISTONS);
+        /// Diameter of one piston, millimetres.
+        "d₁" piston_mm: f64 = within(&bounds::BORE);
+        /// Bore of the other master cylinder, millimetres.
+        "D₂" new_master_mm: f64 = within(&bounds::BORE);
+        /// Pistons of the other caliper on one side.
+        "n₂" new_pistons: u32 = within(&bounds::PISTONS);
+        /// Diameter of one of them, millimetres.
+        "d₂" new_piston_mm: f64 = within(&bounds::BORE);
+    }
+    gives {
+        effort "Force at the lever" "Δ" Percent;
+        travel "Travel of the lever" "(R₂ / R₁ − 1) · 100" Percent;
+        hydraulic_ratio "Hydraulic ratio" "R₁" None;
+        new_hydraulic_ratio "Hydraulic ratio after" "R₂" None;
+    }
+    from hydraulics();
+    holds "Everything else as it was.";
+    it => {
+        let before = hydraulic_ratio(it.master_mm, it.pistons, it.piston_mm);
+        let after = hydraulic_ratio(it.new_master_mm, it.new_pistons, it.new_piston_mm);
+        Ok([(before / after - 1.0) * 100.0, (after / before - 1.0) * 100.0, before, after])
+    }
 }
 
 #[cfg(test)]

@@ -5,8 +5,9 @@
 
 use layshaft_wire::wire;
 
+use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Source, Standing};
+use crate::quantity::{Accepts, Source, Standing, formula, within};
 use crate::record::End;
 use crate::units::GRAVITY;
 
@@ -196,6 +197,99 @@ pub fn stopping_lines(end: End, road_speed_kmh: f64) -> Vec<StoppingLine> {
         }
     });
     std::iter::once(directive).chain(british).collect()
+}
+
+formula! {
+    /// Stopping distance from deceleration.
+    StoppingDistance in Brakes, "s = v / 3.6 · t + (v / 3.6)² / (2 · a)"
+    takes {
+        /// Speed before braking, km/h.
+        "v" road_speed_kmh: f64 = within(&bounds::BRAKING_SPEED);
+        /// Deceleration, m/s².
+        "a" deceleration: f64 = within(&bounds::DECELERATION);
+        /// Reaction, seconds.
+        "t" reaction_seconds: f64 = within(&bounds::REACTION);
+    }
+    gives {
+        distance "Stopping distance" "s" Metre;
+        reaction "Of that before the brake works" "v / 3.6 · t" Metre;
+        braking "Of that braking" "(v / 3.6)² / (2 · a)" Metre;
+    }
+    from uniform();
+    holds "Brake full on from the first metre, dry level road.";
+    it => {
+        let reaction = reaction_distance(it.road_speed_kmh, it.reaction_seconds);
+        let braking = braking_distance(it.road_speed_kmh, it.deceleration);
+        Ok([reaction + braking, reaction, braking])
+    }
+}
+
+formula! {
+    /// Deceleration from a measured stopping distance.
+    StoppingDeceleration in Brakes, "a = (v / 3.6)² / (2 · (s − v / 3.6 · t))"
+    takes {
+        /// Speed before braking, km/h.
+        "v" road_speed_kmh: f64 = within(&bounds::BRAKING_SPEED);
+        /// Stopping distance, metres.
+        "s" metres: f64 = within(&bounds::STOPPING_DISTANCE);
+        /// Reaction that is in it, seconds.
+        "t" reaction_seconds: f64 = within(&bounds::REACTION);
+    }
+    gives { deceleration "Deceleration" "a" MetreSecondSquared; efficiency "Brake efficiency" "a / g" Percent; }
+    from uniform();
+    holds "Brake full on from the first metre, dry level road.";
+    it => deceleration_from_distance(it.road_speed_kmh, it.metres, it.reaction_seconds)
+        .map(|slows| [slows, efficiency(slows)])
+}
+
+formula! {
+    /// Force and deceleration that a brake efficiency means.
+    BrakeEfficiency in Brakes, "a = z / 100 · g"
+    takes {
+        /// Brake efficiency, per cent of the weight.
+        "z" percent: f64 = within(&bounds::BRAKE_EFFICIENCY);
+        /// Machine and rider, kilograms.
+        "m" mass_kg: f64 = within(&bounds::RIDING_MASS);
+    }
+    gives {
+        deceleration "Deceleration" "a" MetreSecondSquared;
+        force "Retarding force" "m · a" Newton;
+        // A brake tester reads kilograms-force.
+        force_kilograms "Retarding force on a tester that reads kilograms" "m · a / g" Kilogram;
+    }
+    from Source::new("Definition in the British inspection manual, read in quotation", Standing::SecondHand);
+    holds "Level road.";
+    it => {
+        let slows = deceleration_from_efficiency(it.percent);
+        Ok([slows, slows * it.mass_kg, slows * it.mass_kg / GRAVITY])
+    }
+}
+
+formula! {
+    /// Longest stop that Directive 93/14/EEC allows.
+    DirectiveStop in Brakes, "s = 0.1 · v + v² / k"
+    takes {
+        /// Which line of the Directive.
+        "k" line: String = Accepts::OneOf(&["front", "rear", "sidecar", "mopedFront", "mopedRear", "unladen"]);
+        /// Speed before braking, km/h.
+        "v" road_speed_kmh: f64 = within(&bounds::BRAKING_SPEED);
+    }
+    gives {
+        longest "Longest stop" "s" Metre;
+        braking "Of that braking" "v² / k" Metre;
+        deceleration "Deceleration that it means" "k / 25.92" MetreSecondSquared;
+    }
+    from Source::new("Directive 93/14/EEC, Annex, appendix 1, at legislation.gov.uk", Standing::Seen);
+    holds "Type approval, new machine, one brake alone.";
+    it => DirectiveLine::named(&it.line).map(|line| {
+        let braking = it.road_speed_kmh * it.road_speed_kmh / line.divisor;
+        [line.longest(it.road_speed_kmh), braking, line.implied()]
+    })
+}
+
+/// Source of stopping at a steady deceleration.
+fn uniform() -> Source {
+    Source::new("Uniform deceleration after a reaction", Standing::Computed)
 }
 
 #[cfg(test)]

@@ -2,7 +2,10 @@
 //!
 //! The same volume that leaves the master cylinder arrives at the pistons or stays in the swollen hose.
 
+use super::hydraulic::line_pressure;
 use super::hydraulic::piston_area;
+use crate::bounds;
+use crate::quantity::{Source, Standing, formula, within};
 
 /// Pressure at which the swelling of brake hoses is stated, bar: 1,000 lbf/in².
 ///
@@ -62,6 +65,44 @@ pub fn master_travel(volume_ml: f64, master_mm: f64) -> f64 {
 /// ```
 pub fn lever_travel(master_travel_mm: f64, lever_ratio: f64) -> f64 {
     master_travel_mm * lever_ratio
+}
+
+formula! {
+    /// Lever travel that pad clearance and hose take up.
+    LeverTravel in Brakes, "x = i · V / A, V = 2 · c · n · π · d² / 4 + k · L · p / 69 bar"
+    takes {
+        /// Force at the lever, newtons.
+        "F" lever_newtons: f64 = within(&bounds::LEVER_FORCE);
+        /// Lever ratio.
+        "i" lever_ratio: f64 = within(&bounds::LEVER_RATIO);
+        /// Bore of the master cylinder, millimetres.
+        "D" master_mm: f64 = within(&bounds::BORE);
+        /// Pistons that press on one side.
+        "n" pistons: u32 = within(&bounds::PISTONS);
+        /// Diameter of one piston, millimetres.
+        "d" piston_mm: f64 = within(&bounds::BORE);
+        /// Running clearance of a pad, millimetres.
+        "c" pad_clearance_mm: f64 = within(&bounds::PAD_CLEARANCE);
+        /// Length of the hose, millimetres.
+        "L" hose_mm: f64 = within(&bounds::HOSE_LENGTH);
+        /// Swelling of one metre of it at 69 bar, millilitres.
+        "k" hose_swell_ml_m: f64 = within(&bounds::HOSE_SWELL);
+    }
+    gives {
+        lever_travel "Travel of the lever" "x" Millimetre;
+        pad_travel "Of that for the pads" "x" Millimetre;
+        hose_travel "Of that for the hose" "x" Millimetre;
+        volume "Volume" "V" Millilitre;
+    }
+    from Source::new("Geometry; swelling stated after FMVSS 106, taken as proportional to pressure", Standing::Memory);
+    holds "Line without air, up to about 100 bar; free play of the lever comes on top.";
+    it => {
+        let pressure = line_pressure(it.lever_newtons, it.lever_ratio, it.master_mm);
+        let pads = clearance_volume(it.pad_clearance_mm, it.pistons, it.piston_mm);
+        let hose = hose_volume(it.hose_mm, it.hose_swell_ml_m, pressure);
+        let at_lever = |volume| lever_travel(master_travel(volume, it.master_mm), it.lever_ratio);
+        Ok([at_lever(pads + hose), at_lever(pads), at_lever(hose), pads + hose])
+    }
 }
 
 #[cfg(test)]

@@ -2,7 +2,8 @@
 
 use super::compare::{compare, judge_ratio, ratio_source};
 use super::findings::{self, FOOT_NEWTONS, HAND_NEWTONS};
-use super::line::{BrakeLine, Effort, brake_line, hydraulics, wheel_radius};
+use super::line::{BrakeLine, Effort, brake_line, wheel_radius};
+use crate::brakes::formulas::hydraulics;
 use crate::brakes::formulas::{DIRECTIVE_LINES, lever_force};
 use crate::error::Refused;
 use crate::quantity::{Finding, Judgement, Quantity, Source, Standing, Weight};

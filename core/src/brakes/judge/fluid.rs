@@ -4,8 +4,11 @@
 
 use layshaft_wire::wire;
 
+use crate::error::Refused;
+use crate::quantity::{Accepts, formula};
 use crate::quantity::{Finding, Source, Standing, Weight};
 use crate::record::FluidGrade;
+use crate::units::Unit;
 
 /// Whether two fluids may meet.
 #[wire]
@@ -156,6 +159,32 @@ pub(crate) fn findings(
         )
     }));
     found
+}
+
+formula! {
+    /// Least boiling points of a brake fluid.
+    BrakeFluidBoiling in Brakes, "by table"
+    takes {
+        /// Grade as on the cap.
+        "grade" fluid: String = Accepts::Text;
+    }
+    gives {
+        dry "New" "t_dry" Celsius;
+        wet "With 3.7 % water" "t_wet" Celsius;
+        dry_fahrenheit "New" "t_dry" Fahrenheit;
+        wet_fahrenheit "With 3.7 % water" "t_wet" Fahrenheit;
+    }
+    from fluid_source();
+    holds "Least values of the standard; the can may promise more.";
+    it => FluidGrade::read(&it.fluid).and_then(|grade| {
+        let (dry, wet) = grade.boiling_celsius().ok_or_else(|| Refused::Missing {
+            field: "fluid".to_owned(),
+            label: format!("Boiling point of {} fluid", grade.name()),
+            help: "no standard sets one; read the can".to_owned(),
+        })?;
+        let fahrenheit = |celsius: f64| Unit::Celsius.card().other.map(|other| celsius * other.factor + other.offset);
+        Ok([Some(dry), Some(wet), fahrenheit(dry), fahrenheit(wet)])
+    })
 }
 
 #[cfg(test)]

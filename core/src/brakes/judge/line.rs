@@ -7,7 +7,6 @@ use crate::brakes::formulas::{
     line_pressure, master_travel, piston_area, tyre_force,
 };
 use crate::error::Refused;
-use crate::quantity::{Source, Standing};
 use crate::record::{Bike, Brake, BrakeKind, End};
 use crate::tyres::rolling_pair;
 
@@ -178,11 +177,6 @@ pub(crate) fn wheel_radius(bike: &Bike, end: End) -> Option<f64> {
         End::Rear => (&bike.standard.rear_wheel, &bike.fitted.rear_wheel),
     };
     rolling_pair(standard, fitted).1.ok().map(|rolling| rolling.circumference_mm / std::f64::consts::TAU)
-}
-
-/// Source of the hydraulic chain.
-pub(crate) fn hydraulics() -> Source {
-    Source::new("Pascal's law and the balance of moments; form of Limpert, Brake Design and Safety", Standing::Memory)
 }
 
 #[cfg(test)]

@@ -10,6 +10,6 @@ mod line;
 pub use compare::{BrakeChange, compare, effort_change, judge_ratio, ratio_source, travel_change};
 pub use derived::derive_brakes;
 pub use drum_state::{DrumState, drum_state};
-pub use fluid::{FluidCard, Meeting, fluid_source};
+pub use fluid::{BrakeFluidBoiling, FluidCard, Meeting, fluid_source};
+pub(crate) use line::wheel_radius;
 pub use line::{BrakeLine, Effort, brake_line};
-pub(crate) use line::{hydraulics, wheel_radius};

@@ -1,17 +1,10 @@
 //! The working of the brake page: every equation with its numbers, and where it comes from.
 
 use super::ask::StoppingSheet;
-use crate::brakes::judge::{BrakeChange, BrakeLine, DrumState, fluid_source, hydraulics, ratio_source};
+use crate::brakes::formulas::{drums, hydraulics};
+use crate::brakes::judge::{BrakeChange, BrakeLine, DrumState, fluid_source, ratio_source};
 use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::units::Unit;
-
-/// Source of drum geometry.
-pub(crate) fn drums() -> Source {
-    Source::new(
-        "Balance of moments about the pivot of a shoe; proportions and friction are common practice, no source",
-        Standing::Computed,
-    )
-}
 
 /// The lines on a hydraulic brake.
 pub(crate) fn on_line(line: &BrakeLine) -> Vec<WorkLine> {

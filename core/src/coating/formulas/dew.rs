@@ -2,6 +2,9 @@
 //!
 //! Method: the Magnus form with the figures of the WMO Guide to Instruments, WMO-No. 8, Annex 4.B.
 
+use crate::bounds;
+use crate::quantity::{Source, Standing, formula, within};
+
 /// Magnus exponent, without unit.
 const MAGNUS_A: f64 = 17.62;
 /// Magnus temperature, °C.
@@ -33,6 +36,42 @@ pub fn dew_point(celsius: f64, humidity: f64) -> f64 {
 /// ```
 pub fn surface_margin(celsius: f64, humidity: f64, surface_celsius: f64) -> f64 {
     surface_celsius - dew_point(celsius, humidity)
+}
+
+formula! {
+    /// Dew point of the air.
+    DewPoint in Paint, "t_d = 243.12 · g / (17.62 − g), g = ln(φ / 100) + 17.62 · T / (243.12 + T)"
+    takes {
+        /// Temperature, °C.
+        "T" celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Relative humidity, per cent.
+        "φ" humidity: f64 = within(&bounds::HUMIDITY);
+    }
+    gives { dew_point "Dew point" "t_d" Celsius; }
+    from magnus();
+    holds "-45 to 60 °C over water.";
+    it => Ok([dew_point(it.celsius, it.humidity)])
+}
+
+formula! {
+    /// How far a surface is above the dew point of the air.
+    SurfaceMargin in Paint, "m = T_s − t_d(T, φ)"
+    takes {
+        /// Temperature of the air, °C.
+        "T" celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Relative humidity, per cent.
+        "φ" humidity: f64 = within(&bounds::HUMIDITY);
+        /// Temperature of the surface, °C.
+        "T_s" surface_celsius: f64 = within(&bounds::BAKE_TEMPERATURE);
+    }
+    gives { margin "Margin" "m" Kelvin; }
+    from magnus();
+    holds "A coat wants 3 K or more (ISO 8502-4 and ISO 12944-7 as restated).";
+    it => Ok([surface_margin(it.celsius, it.humidity, it.surface_celsius)])
+}
+
+fn magnus() -> Source {
+    Source::new("Magnus formula: WMO-No. 8, Annex 4.B, as restated in a maker's manual", Standing::SecondHand)
 }
 
 #[cfg(test)]

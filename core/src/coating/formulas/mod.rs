@@ -3,6 +3,7 @@
 mod activation;
 mod climate;
 mod cure;
+mod cure_rate;
 mod dew;
 
 pub(crate) use activation::USUAL_ACTIVATION;
@@ -10,4 +11,5 @@ pub use activation::{ActivationFrom, activation_of};
 pub use climate::ClimateLog;
 pub use cure::{Milestone, cure_end_ms, equivalent_age, rate_factor};
 pub(crate) use cure::{Pace, USUAL_REFERENCE, ages_at, horizon_ms, hours_between, when_reached};
-pub use dew::{dew_point, surface_margin};
+pub use cure_rate::{Activation, CureAge, CureRate};
+pub use dew::{DewPoint, SurfaceMargin, dew_point, surface_margin};

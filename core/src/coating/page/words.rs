@@ -1,8 +1,10 @@
 //! How a cure is said: the reason in one sentence, moments and hours, and the working.
 
 use super::ask::{Air, CureSheet};
-use crate::coating::formulas::{ActivationFrom, ClimateLog, Pace, USUAL_ACTIVATION, USUAL_REFERENCE, surface_margin};
-use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::coating::formulas::{
+    ActivationFrom, ClimateLog, DewPoint, Pace, SurfaceMargin, USUAL_ACTIVATION, USUAL_REFERENCE,
+};
+use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
 use crate::ready_made::source_of;
 use crate::units::Unit;
 
@@ -78,12 +80,10 @@ pub(crate) fn working(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog, air:
             Standing::Memory,
         ),
     ];
-    if let (Some(humidity), Some(dew)) = (air.humidity, sheet.dew_point_celsius) {
-        let magnus = format!("Magnus form at {:.1} °C and {humidity:.0} % RH", air.celsius);
-        lines.push(WorkLine::new("Dew point of the air", magnus, dew, Unit::Celsius));
-        let margin = surface_margin(air.celsius, humidity, air.surface_celsius);
-        let equation = format!("{:.1} °C - {dew:.1} °C", air.surface_celsius);
-        lines.push(WorkLine::new("Surface above the dew point", equation, margin, Unit::Kelvin));
+    if let Some(humidity) = air.humidity.filter(|_| sheet.dew_point_celsius.is_some()) {
+        let (celsius, surface_celsius) = (air.celsius, air.surface_celsius);
+        lines.extend(DewPoint { celsius, humidity }.line("Dew point of the air"));
+        lines.extend(SurfaceMargin { celsius, humidity, surface_celsius }.line("Surface above the dew point"));
         sources.push(Source::new(
             "Dew point: Magnus form with the figures of WMO-No. 8, Annex 4.B, as restated in a maker's manual",
             Standing::SecondHand,

@@ -2,6 +2,10 @@
 //!
 //! Method: Peukert's law with the rated hours, and the table of open-circuit voltages that battery makers give.
 
+use super::sources::peukert;
+use crate::bounds;
+use crate::quantity::{Source, Standing, formula, within};
+
 /// Rested voltage of a 12 V lead battery and its charge, volts and per cent, empty first. Second-hand table; the form
 /// 6 (specific gravity + 0.84) agrees at the full end and lies 0.13 V lower at the empty one.
 const RESTED: [(f64, f64); 5] = [(11.89, 0.0), (12.06, 25.0), (12.24, 50.0), (12.45, 75.0), (12.65, 100.0)];
@@ -47,6 +51,38 @@ pub fn rested_charge(volts: f64) -> f64 {
         below = Some((at_volts, at_charge));
     }
     100.0
+}
+
+formula! {
+    /// Hours until a full battery is flat at a steady current, after Peukert.
+    BatteryHours in Electrics, "t = H · (C / (I · H))^k"
+    takes {
+        /// Capacity, ampere-hours.
+        "C" battery_ah: f64 = within(&bounds::BATTERY_AH);
+        /// Hours of the rating.
+        "H" rated_hours: f64 = within(&bounds::RATED_HOURS);
+        /// Peukert exponent.
+        "k" peukert: f64 = within(&bounds::PEUKERT);
+        /// Current, amperes.
+        "I" amperes: f64 = within(&bounds::AMPERES);
+    }
+    gives { hours "Time" "t" Hour; }
+    from peukert();
+    holds "Currents around and above the rated one; far below it the battery's own discharge ends it sooner.";
+    it => Ok([battery_hours(it.battery_ah, it.rated_hours, it.peukert, it.amperes)])
+}
+
+formula! {
+    /// State of charge of a rested 12 V battery.
+    RestedCharge in Electrics, "linear between 12.65, 12.45, 12.24, 12.06 and 11.89 V = 100, 75, 50, 25 and 0 %"
+    takes {
+        /// Voltage after a rest of some hours, volts.
+        "V" volts: f64 = within(&bounds::RESTED_VOLTS);
+    }
+    gives { charge "Charge" "q" Percent; }
+    from Source::new("Table restated on many pages", Standing::SecondHand);
+    holds "Flooded lead battery near 20 °C; absorbed glass mat reads 0.1 to 0.2 V higher.";
+    it => Ok([rested_charge(it.volts)])
 }
 
 #[cfg(test)]

@@ -5,6 +5,8 @@
 
 use super::battery::rested_charge;
 use super::volts::SIX_CELLS;
+use crate::bounds;
+use crate::quantity::{Source, Standing, formula, within};
 
 /// Specific gravity at 25 °C and charge, per cent, empty first. Second-hand table, the companion of that of the voltages.
 const GRAVITY: [(f64, f64); 5] = [(1.120, 0.0), (1.155, 25.0), (1.190, 50.0), (1.225, 75.0), (1.265, 100.0)];
@@ -82,6 +84,55 @@ pub fn days_to_flat(capacity_ah: f64, charge_percent: f64, amperes: f64) -> f64 
 /// ```
 pub fn recharge_hours(capacity_ah: f64, charge_percent: f64, amperes: f64) -> f64 {
     CHARGE_FACTOR * capacity_ah * (100.0 - charge_percent) / 100.0 / amperes
+}
+
+formula! {
+    /// Charge from the specific gravity of the acid.
+    GravityCharge in Electrics, "d₂₅ = d + 0.0007 · (T − 25), then linear between 1.265, 1.225, 1.190, 1.155 and 1.120 = 100 to 0 %"
+    takes {
+        /// Specific gravity.
+        "d" gravity: f64 = within(&bounds::GRAVITY);
+        /// Temperature of the acid, °C.
+        "T" celsius: f64 = within(&bounds::TEMPERATURE);
+    }
+    gives { charge "Charge" "q" Percent; }
+    from Source::new("Table restated on many pages; usual correction for temperature", Standing::SecondHand);
+    holds "Flooded, topped up, charged or rested for hours.";
+    it => Ok([charge_from_gravity(gravity_at_25(it.gravity, it.celsius))])
+}
+
+formula! {
+    /// Days until a drain has emptied a battery.
+    DaysToFlat in Electrics, "t = C · q / 100 / (I / 1000) / 24"
+    takes {
+        /// Capacity, ampere-hours.
+        "C" battery_ah: f64 = within(&bounds::BATTERY_AH);
+        /// Charge, per cent.
+        "q" charge_percent: f64 = within(&bounds::CHARGE);
+        /// Drain, milliamperes.
+        "I" drain_milliamperes: f64 = within(&bounds::STEADY_DRAIN);
+    }
+    gives { days "Time" "t" Day; }
+    from Source::new("Charge over current", Standing::Computed);
+    holds "A drain far below the rated current; the battery's own discharge comes on top.";
+    it => Ok([days_to_flat(it.battery_ah, it.charge_percent, it.drain_milliamperes / 1000.0)])
+}
+
+formula! {
+    /// Hours to charge a battery.
+    RechargeHours in Electrics, "t = 1.2 · C · (100 − q) / (100 · I)"
+    takes {
+        /// Capacity, ampere-hours.
+        "C" battery_ah: f64 = within(&bounds::BATTERY_AH);
+        /// Charge, per cent.
+        "q" charge_percent: f64 = within(&bounds::CHARGE);
+        /// Current of the charger, amperes.
+        "I" charger_amperes: f64 = within(&bounds::CHARGER);
+    }
+    gives { hours "Time" "t" Hour; }
+    from Source::new("Charge over current; 1.2 for what a flooded battery loses is common practice", Standing::CommonPractice);
+    holds "The last tenth takes longer on a charger that holds the voltage.";
+    it => Ok([recharge_hours(it.battery_ah, it.charge_percent, it.charger_amperes)])
 }
 
 #[cfg(test)]

@@ -6,8 +6,10 @@
 
 use layshaft_wire::wire;
 
+use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
+use crate::quantity::{formula, within};
 use crate::record::FlasherKind;
 
 /// Flashes a minute that the rules allow: 90 ± 30.
@@ -150,6 +152,38 @@ pub(crate) fn band_source() -> Source {
          as fast below half to nine tenths of the load, common practice",
         Standing::CommonPractice,
     )
+}
+
+formula! {
+    /// Flashes a minute of a thermal flasher.
+    ThermalFlasher in Electrics, "n = 2 · n₀ · t_off / (t_on + t_off), t_on = ln((m · i² − c) / (m · i² − 1)), t_off = ln(1 / c), m = 1 + c, i = load / 100"
+    takes {
+        /// Load over rated load, per cent.
+        "load" load_percent: f64 = within(&bounds::FLASHER_LOAD);
+        /// Closing over opening temperature rise of its contacts.
+        "c" contacts: f64 = within(&bounds::FLASHER_CONTACTS);
+        /// Flashes a minute at the rated load.
+        "n₀" flashes_minute: f64 = within(&bounds::FLASH_RATE);
+    }
+    gives { flashes_minute "Flashes a minute" "n" FlashesMinute; }
+    from band_source();
+    holds "One thermal mass; 0 where the strip never gets warm enough and the lamps stay lit.";
+    it => Ok([thermal_rate(it.load_percent / 100.0, it.contacts, it.flashes_minute)])
+}
+
+formula! {
+    /// Flashes a minute from a count.
+    CountedFlashes in Electrics, "n = 60 · N / t"
+    takes {
+        /// Flashes counted.
+        "N" flashes: u32 = within(&bounds::FLASHES);
+        /// Seconds that they took.
+        "t" seconds: f64 = within(&bounds::COUNTED_SECONDS);
+    }
+    gives { flashes_minute "Flashes a minute" "n" FlashesMinute; }
+    from Source::new("Mean over the whole time", Standing::Computed);
+    holds "Whole flashes, from one lighting up to the same of a later one.";
+    it => counted_rate(it.flashes, it.seconds).map(|rate| [rate])
 }
 
 #[cfg(test)]

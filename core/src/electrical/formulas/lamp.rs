@@ -6,7 +6,10 @@
 use layshaft_wire::wire;
 
 use super::load::{consumer_watts, lamp_watts};
+use super::sources::filament_law;
+use crate::bounds;
 use crate::quantity::{Source, Standing};
+use crate::quantity::{formula, within};
 use crate::record::{Consumer, LampCap, LightSource};
 
 /// Light of a filament goes with this power of its voltage.
@@ -148,6 +151,40 @@ pub(crate) fn light_source() -> Source {
          Engineers, 11th edition, page 22-8, as restated elsewhere",
         Standing::SecondHand,
     )
+}
+
+formula! {
+    /// Watts of a filament lamp at another voltage.
+    LampWatts in Electrics, "P = P₀ · (V / V₀)^1.55"
+    takes {
+        /// Watts at the test voltage.
+        "P₀" watts: f64 = within(&bounds::WATTS);
+        /// Test voltage, volts.
+        "V₀" test_volts: f64 = within(&bounds::TEST_VOLTS);
+        /// Voltage at the lamp, volts.
+        "V" volts: f64 = within(&bounds::TEST_VOLTS);
+    }
+    gives { watts "Power" "P" Watt; }
+    from filament_law();
+    holds "0.8 to 1.2 times the test voltage.";
+    it => Ok([lamp_watts(it.watts, it.test_volts, it.volts)])
+}
+
+formula! {
+    /// Light and life of a filament lamp off its test voltage.
+    LampLight in Electrics, "F = F₀ · (V / V₀)^3.4, L / L₀ = (V / V₀)^−13"
+    takes {
+        /// Light at the test voltage, lumens.
+        "F₀" lumens: f64 = within(&bounds::LUMENS);
+        /// Test voltage, volts.
+        "V₀" test_volts: f64 = within(&bounds::TEST_VOLTS);
+        /// Voltage at the lamp, volts.
+        "V" volts: f64 = within(&bounds::TEST_VOLTS);
+    }
+    gives { lumens "Light" "F" Lumen; life "Life against that at the test voltage" "L / L₀" None; }
+    from light_source();
+    holds "0.8 to 1.2 times the test voltage.";
+    it => Ok([lamp_lumens(it.lumens, it.test_volts, it.volts), lamp_life(it.test_volts, it.volts)])
 }
 
 #[cfg(test)]

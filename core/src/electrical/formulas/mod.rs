@@ -13,22 +13,28 @@ mod riding;
 pub(crate) mod sources;
 mod volts;
 mod wire;
+mod wire_loss;
 
-pub use battery::{battery_hours, rested_charge};
+pub use battery::{BatteryHours, RestedCharge, battery_hours, rested_charge};
 pub(crate) use cap::cap_source;
 pub use cap::{CapFit, cap_fits};
 pub(crate) use charge_state::CHARGE_FACTOR;
-pub use charge_state::{charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25, recharge_hours};
-pub use flasher::{FLASH_RULE, FlashBand, Flashing, counted_rate, flash_band, thermal_rate};
+pub use charge_state::{
+    DaysToFlat, GravityCharge, RechargeHours, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25,
+    recharge_hours,
+};
+pub use flasher::{
+    CountedFlashes, FLASH_RULE, FlashBand, Flashing, ThermalFlasher, counted_rate, flash_band, thermal_rate,
+};
 #[cfg(test)]
 pub(crate) use fuse::TIMES;
 pub use fuse::{BLADE_FUSES, BLOWS_FROM, TimeBand, fuse_between, fuse_time};
 pub(crate) use fuse::{CARRIED, fuse_source};
 pub(crate) use lamp::light_source;
-pub use lamp::{LampAtWork, LampCard, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
+pub use lamp::{LampAtWork, LampCard, LampLight, LampWatts, lamp_at_work, lamp_cards, lamp_life, lamp_lumens};
 pub use load::{consumer_watts, indicating_watts, lamp_watts, load_watts, share_of_time};
-pub use output::{balance_speed, drawn_output, nominal_output, output_at};
-pub use resistor::{LoadResistor, load_resistance, load_resistor};
+pub use output::{NominalOutput, balance_speed, drawn_output, nominal_output, output_at};
+pub use resistor::{LoadResistance, LoadResistor, load_resistance, load_resistor};
 pub(crate) use resistor::{resistor_source, with_resistors};
 pub use riding::RidingState;
 pub use volts::Volts;
@@ -36,3 +42,4 @@ pub(crate) use wire::wire_sources;
 pub use wire::{
     Conductor, CurrentList, ampacity, check_wire, gauge_diameter, gauge_section, voltage_drop, wire_resistance,
 };
+pub use wire_loss::{WireDrop, WireGauge};

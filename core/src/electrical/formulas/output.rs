@@ -3,6 +3,9 @@
 //! Method: straight lines between points; with one point only, the shape of a fixed-magnet alternator that feeds a
 //! battery through its own reactance (circuit theory, from memory), which is an assumption and is shown as one.
 
+use super::sources;
+use crate::bounds;
+use crate::quantity::{formula, within};
 use crate::record::OutputPoint;
 
 /// Share of the rated speed at which a nominal alternator begins to give current. Common practice, no source: an
@@ -141,6 +144,26 @@ fn in_order(curve: &[OutputPoint]) -> Vec<OutputPoint> {
 /// The straight stretches of the curve, the first one from standstill.
 fn spans(points: &[OutputPoint]) -> impl Iterator<Item = (&OutputPoint, &OutputPoint)> {
     std::iter::once(&STANDSTILL).chain(points).zip(points)
+}
+
+formula! {
+    /// Output of an alternator of which one point is known, by the nominal curve.
+    NominalOutput in Electrics, "P = P_r · √(1 − (n₀ / n)²) / √(1 − (n₀ / n_r)²), n₀ = n_r / 4"
+    takes {
+        /// Output at the rated speed, watts.
+        "P_r" alternator_watts: f64 = within(&bounds::ALTERNATOR_WATTS);
+        /// Rated speed, revolutions a minute.
+        "n_r" rated_rpm: f64 = within(&bounds::REV_LIMIT);
+        /// Engine speed, revolutions a minute.
+        "n" engine_rpm: f64 = within(&bounds::ENGINE_SPEED);
+    }
+    gives { watts "Output" "P" Watt; }
+    from sources::nominal_output();
+    holds "An estimate until two points are measured; nothing below n₀, no more than P_r.";
+    it => {
+        let rated = OutputPoint { rpm: it.rated_rpm, watts: it.alternator_watts };
+        Ok([nominal_output(&rated, it.engine_rpm)])
+    }
 }
 
 #[cfg(test)]

@@ -3,7 +3,10 @@
 use layshaft_wire::wire;
 
 use super::volts::Volts;
+use crate::bounds;
+use crate::error::Refused;
 use crate::quantity::{Source, Standing};
+use crate::quantity::{formula, within};
 use crate::record::{Consumer, LightSource, Slot, Spec, Use};
 
 /// Ohms that can be bought, E12 series (IEC 60063, from memory).
@@ -100,6 +103,31 @@ pub(crate) fn with_resistors(spec: &Spec, volts: &Volts) -> Vec<Slot> {
         slots.push(Slot { id: "load-resistors".to_owned(), consumer });
     }
     slots
+}
+
+formula! {
+    /// Load resistor beside an LED lamp.
+    LoadResistance in Electrics, "R = V² / (P₁ − P₂)"
+    takes {
+        /// Voltage, volts.
+        "V" volts: f64 = within(&bounds::CIRCUIT_VOLTS);
+        /// Old lamp, watts at that voltage.
+        "P₁" old_watts: f64 = within(&bounds::WATTS);
+        /// New lamp, watts at that voltage.
+        "P₂" new_watts: f64 = within(&bounds::WATTS);
+    }
+    gives { ohms "Resistance" "R" Ohm; peak_watts "Power while lit" "V² / R" Watt; mean_watts "Mean power" "V² / R / 2" Watt; }
+    from resistor_source();
+    holds "Lit half of the time; mounted on metal, away from plastic: it gets hot.";
+    it => load_resistance(it.volts, it.old_watts, it.new_watts)
+        .map(|ohms| {
+            let peak = it.volts * it.volts / ohms;
+            [ohms, peak, peak / 2.0]
+        })
+        .ok_or_else(|| Refused::Conflict {
+            field: "newWatts".to_owned(),
+            reason: "the new lamp takes no less than the old one: there is nothing to make up".to_owned(),
+        })
 }
 
 #[cfg(test)]

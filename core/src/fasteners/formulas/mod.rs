@@ -2,12 +2,16 @@
 
 mod engagement;
 mod identify;
+mod screw;
 mod strength;
 mod thread;
 mod torque;
 
 pub use engagement::{FINE_FACTOR, ScrewPlace, SubstituteRule, TappedInto, engagement_length};
 pub use identify::{Identified, ThreadMatch, identify};
+pub use screw::{
+    IdentifyThread, NutFactorTorque, PreloadFromTorque, ScrewLoads, StressArea, ThreadEngagement, TighteningTorque,
+};
 pub use strength::{CLASSES, PropertyClass, screw_load};
 pub use thread::{INCH_MM, THREADS, Thread, ThreadFamily, core_diameter, flank_diameter, pitch_of_turns, stress_area};
 pub use torque::{

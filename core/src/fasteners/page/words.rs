@@ -1,8 +1,8 @@
 //! The working of the fastener page.
 
 use super::ask::{EngagementAdvice, ScrewStrength, TorqueBand};
-use crate::fasteners::formulas::{ThreadMatch, core_diameter, flank_diameter};
-use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::fasteners::formulas::{StressArea, ThreadMatch, flank_diameter};
+use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
 use crate::units::Unit;
 
 /// How the page was worked out.
@@ -62,16 +62,11 @@ pub(crate) fn working(
     }
 }
 
-fn on_strength(thread: &ThreadMatch, strength: &ScrewStrength) -> [WorkLine; 3] {
-    let (d, p) = (thread.diameter_mm, thread.pitch_mm);
+fn on_strength(thread: &ThreadMatch, strength: &ScrewStrength) -> Vec<WorkLine> {
+    let stressed = StressArea { diameter_mm: thread.diameter_mm, pitch_mm: thread.pitch_mm };
     let area = strength.stress_area_mm2;
-    [
-        WorkLine::new(
-            "Stress area",
-            format!("π/4 × (({:.3} + {:.3}) / 2)²", flank_diameter(d, p), core_diameter(d, p)),
-            area,
-            Unit::SquareMillimetre,
-        ),
+    let mut lines = Vec::from_iter(stressed.line("Stress area"));
+    lines.extend([
         WorkLine::new(
             "Proof load",
             format!("{area:.2} mm² × {:.0} MPa", strength.proof_newtons / area),
@@ -84,7 +79,8 @@ fn on_strength(thread: &ThreadMatch, strength: &ScrewStrength) -> [WorkLine; 3] 
             strength.tensile_newtons,
             Unit::Newton,
         ),
-    ]
+    ]);
+    lines
 }
 
 fn on_torque(band: &TorqueBand) -> Vec<WorkLine> {

@@ -2,6 +2,8 @@
 //!
 //! Spreading rate from solids and film, or as printed on the can; loss by method is common practice.
 
+use crate::bounds;
+use crate::quantity::{Source, Standing, formula, within};
 use crate::record::PutOn;
 
 /// Theoretical spreading rate, m²/L: `R = 10 · VS / DFT`, `VS` solids by volume in per cent, `DFT` dry film in µm.
@@ -79,6 +81,63 @@ impl PutOn {
             Self::LowPressureGun => (30.0, 50.0),
         }
     }
+}
+
+formula! {
+    /// Paint and cans for an area.
+    PaintNeeded in Paint, "V = 1000 · A · n / (R · (1 − l / 100)), R = 10 · s / DFT"
+    takes {
+        /// Area, square metres.
+        "A" square_metres: f64 = within(&bounds::PAINTED_AREA);
+        /// Coats.
+        "n" coats: u32 = within(&bounds::COATS);
+        /// Solids by volume, per cent.
+        "s" solids_percent: f64 = within(&bounds::SOLIDS);
+        /// Dry film of one coat, micrometres.
+        "DFT" dry_micrometres: f64 = within(&bounds::FILM);
+        /// Loss, per cent.
+        "l" loss_percent: f64 = within(&bounds::SPRAY_LOSS);
+        /// Can, millilitres.
+        "c" can_ml: f64 = within(&bounds::CAN);
+    }
+    gives {
+        cans "Cans" "⌈V / c⌉" None;
+        millilitres "Paint" "V" Millilitre;
+        spreading_rate "Spreading rate" "R" SquareMetreLitre;
+        wet_film "Wet film" "100 · DFT / s" Micrometre;
+    }
+    from volumes();
+    holds "Unthinned paint; how much is lost depends on part and gun.";
+    it => {
+        let rate = spreading_rate(it.solids_percent, it.dry_micrometres);
+        let millilitres = paint_needed(it.square_metres, it.coats, rate, it.loss_percent);
+        let wet = wet_film(it.solids_percent, it.dry_micrometres);
+        Ok([f64::from(cans(millilitres, it.can_ml)), millilitres, rate, wet])
+    }
+}
+
+formula! {
+    /// Solids and wet film of thinned paint.
+    ThinnedFilm in Paint, "WFT = 100 · DFT / s′, s′ = s / (1 + t / 100)"
+    takes {
+        /// Solids of the paint by volume, per cent.
+        "s" solids_percent: f64 = within(&bounds::SOLIDS);
+        /// Thinner, per cent of the paint.
+        "t" thinner_percent: f64 = within(&bounds::THINNER);
+        /// Dry film of one coat, micrometres.
+        "DFT" dry_micrometres: f64 = within(&bounds::FILM);
+    }
+    gives { wet_film "Wet film" "WFT" Micrometre; solids "Solids, thinned" "s′" Percent; }
+    from volumes();
+    holds "Thinner that evaporates.";
+    it => {
+        let solids = thinned_solids(it.solids_percent, it.thinner_percent);
+        Ok([wet_film(solids, it.dry_micrometres), solids])
+    }
+}
+
+fn volumes() -> Source {
+    Source::new("Arithmetic of volume: 1 L on 1 m² is 1 mm; published tables agree", Standing::SecondHand)
 }
 
 #[cfg(test)]

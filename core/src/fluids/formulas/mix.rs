@@ -1,6 +1,8 @@
 //! Mixing: premix, two-part paint by either convention, thinning. Parts by volume or by weight.
 
+use crate::bounds;
 use crate::error::Refused;
+use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 /// Oil for premix, mL: `V_oil = 1000 · V_fuel / n`, fuel in L, `n` parts of **fuel** to one of oil.
 ///
@@ -79,6 +81,64 @@ pub fn thinner_to_add(paint: f64, percent: f64) -> f64 {
 pub fn volume_of_weight(grams: f64, density: f64) -> Result<f64, Refused> {
     let density = crate::bounds::DENSITY.check(density)?;
     Ok(grams / density)
+}
+
+formula! {
+    /// Oil for premix.
+    Premix in Fluids, "V_oil = 1000 · V / n"
+    takes {
+        /// Fuel, litres.
+        "V" fuel_litres: f64 = within(&bounds::FUEL);
+        /// Parts of fuel to one of oil.
+        "n" parts_fuel: f64 = within(&bounds::PREMIX_PARTS);
+    }
+    gives { oil "Oil" "V_oil" Millilitre; of_fuel "Oil of the fuel" "100 / n" Percent; of_mixture "Oil of the mixture" "100 / (n + 1)" Percent; }
+    from Source::new("Convention of two-stroke premix, parts by volume: reference.com “50:1 oil gas ratio”", Standing::SecondHand);
+    holds "The maker's figure for engine and oil wins.";
+    it => Ok([premix_oil(it.fuel_litres, it.parts_fuel), 100.0 / it.parts_fuel, 100.0 / (it.parts_fuel + 1.0)])
+}
+
+formula! {
+    /// Base, hardener and thinner of an amount ready to use.
+    TwoPartMix in Fluids, "A : B : T = a : b : t / 100 · (a + b), or a : b : t / 100 · a"
+    takes {
+        /// Amount ready to use, millilitres.
+        "V" ready_ml: f64 = within(&bounds::READY_ML);
+        /// Parts of base.
+        "a" parts_base: f64 = within(&bounds::MIX_PARTS);
+        /// Parts of hardener.
+        "b" parts_hardener: f64 = within(&bounds::MIX_PARTS);
+        /// Thinner, per cent.
+        "t" thinner_percent: f64 = within(&bounds::THINNER);
+        /// The per cent is meant of the base alone.
+        "of base" thinner_of_base: bool = Accepts::YesOrNo;
+    }
+    gives { base "Base" "A" Millilitre; hardener "Hardener" "B" Millilitre; thinner "Thinner" "T" Millilitre; }
+    from Source::new("Arithmetic; both conventions are met on sheets", Standing::Memory);
+    holds "Parts by volume; the sheet says what the per cent is meant of.";
+    it => {
+        let of = if it.thinner_of_base { ThinnerOf::Base } else { ThinnerOf::BaseAndHardener };
+        let mixed = two_part(it.ready_ml, (it.parts_base, it.parts_hardener), it.thinner_percent, of);
+        Ok([mixed.base, mixed.hardener, mixed.thinner])
+    }
+}
+
+formula! {
+    /// Thinner into a one-part paint.
+    Thinning in Fluids, "T = t / 100 · V"
+    takes {
+        /// Paint, unthinned, millilitres.
+        "V" paint_ml: f64 = within(&bounds::READY_ML);
+        /// Thinner, per cent of it.
+        "t" thinner_percent: f64 = within(&bounds::THINNER);
+    }
+    gives { thinner "Thinner" "T" Millilitre; together "Together" "V + T" Millilitre; }
+    from Source::new("Convention of paint sheets", Standing::Memory);
+    holds "One-part paint.";
+    it => {
+        let thinner = thinner_to_add(it.paint_ml, it.thinner_percent);
+        Ok([thinner, it.paint_ml + thinner])
+    }
 }
 
 #[cfg(test)]

@@ -4,7 +4,9 @@ mod cover;
 mod mix;
 mod pour;
 
-pub use cover::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
-pub use mix::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
+pub use cover::{PaintNeeded, ThinnedFilm, cans, paint_needed, spreading_rate, thinned_solids, wet_film};
+pub use mix::{
+    Premix, ThinnerOf, Thinning, TwoPart, TwoPartMix, premix_oil, thinner_to_add, two_part, volume_of_weight,
+};
 pub(crate) use pour::volume;
-pub use pour::{Pour, in_words, split_pours};
+pub use pour::{Pour, PourSplit, in_words, split_pours};

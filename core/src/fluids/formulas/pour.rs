@@ -7,6 +7,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
+use crate::quantity::{Source, Standing, formula, within};
 
 /// A cup filled so many times.
 #[wire]
@@ -76,6 +77,28 @@ pub fn in_words(pours: &[Pour], cups: usize) -> String {
 /// A volume as one says it: litres where they come out whole, else millilitres.
 pub(crate) fn volume(ml: u32) -> String {
     if ml >= 1000 && ml.is_multiple_of(1000) { format!("{} L", ml / 1000) } else { format!("{ml} mL") }
+}
+
+formula! {
+    /// A volume poured with one cup.
+    PourSplit in Fluids, "n = ⌊1000 · V / c⌋, last = 1000 · V − n · c"
+    takes {
+        /// Volume, litres.
+        "V" litres: f64 = within(&bounds::LITRES);
+        /// Cup, millilitres.
+        "c" cup_ml: u32 = within(&bounds::CUP);
+    }
+    gives { full_cups "Full cups" "n" None; last "Last pour" "last" Millilitre; pours "Pours in all" "pours" None; }
+    from Source::new("Arithmetic", Standing::Computed);
+    holds "A cup with a scale on it.";
+    it => {
+        let volume_ml = (it.litres * 1000.0).round() as u32;
+        split_pours(volume_ml, &[it.cup_ml]).map(|pours| {
+            let full: u32 = pours.iter().filter(|pour| pour.each_ml == it.cup_ml).map(|pour| pour.times).sum();
+            let times: u32 = pours.iter().map(|pour| pour.times).sum();
+            [f64::from(full), f64::from(volume_ml - full * it.cup_ml), f64::from(times)]
+        })
+    }
 }
 
 #[cfg(test)]

@@ -4,9 +4,11 @@ use super::cover::cover_sheet;
 use super::working::{by_volume, working};
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
-use crate::fluids::formulas::{ThinnerOf, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight};
+use crate::fluids::formulas::{
+    Premix, ThinnerOf, Thinning, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight,
+};
 use crate::fluids::{Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk};
-use crate::quantity::{Finding, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Evaluate, Finding, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
 /// Works the mixing page out. Refused: a number outside its range, a cover without any spreading rate.
@@ -23,7 +25,6 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
     bounds::FUEL.check(fuel_litres)?;
     bounds::PREMIX_PARTS.check(parts_fuel)?;
     let oil = premix_oil(fuel_litres, parts_fuel);
-    let equation = format!("1000 × {fuel_litres} L / {parts_fuel}");
     Ok(MixSheet {
         sentence: format!("{oil:.0} mL of oil into {fuel_litres} L of fuel."),
         parts: vec![by_volume("Oil", oil), by_volume("Fuel", 1000.0 * fuel_litres)],
@@ -40,7 +41,7 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
             ),
         )],
         working: working(
-            vec![WorkLine::new("Oil", equation, oil, Unit::Millilitre)],
+            Vec::from_iter(Premix { fuel_litres, parts_fuel }.line("Oil")),
             Source::new(
                 "Premix in parts of fuel to one of oil: reference.com “50:1 oil gas ratio”",
                 Standing::SecondHand,
@@ -166,12 +167,7 @@ fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixSheet, Refused> {
         cautions: vec!["Thinner burns and harms: air through the room, no flame, gloves and mask.".to_owned()],
         findings: Vec::new(),
         working: working(
-            vec![WorkLine::new(
-                "Thinner",
-                format!("{thinner_percent} / 100 × {paint_ml} mL"),
-                thinner,
-                Unit::Millilitre,
-            )],
+            Vec::from_iter(Thinning { paint_ml, thinner_percent }.line("Thinner")),
             Source::new("Thinning by a per cent of the unthinned paint", Standing::Memory),
             "One-part paint, by volume. More thinner than the sheet allows runs and covers badly.",
         ),

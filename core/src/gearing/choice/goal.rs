@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::gearing::formulas::wanted_ratio;
 use crate::record::Drive;
 
 /// What is wanted.
@@ -25,31 +26,6 @@ pub enum SprocketGoal {
     },
     /// The speedometer inside what type approval allows.
     Speedometer,
-}
-
-/// Final drive ratio that gives a road speed at an engine speed.
-///
-/// `i_f = n · U · 60 / (10⁶ · v · i_p · i_g)`
-///
-/// - `n` engine speed, revolutions a minute; `U` rolling circumference, mm; `v` road speed, km/h
-/// - `i_p` primary, `i_g` gear ratio, pure numbers
-///
-/// Source: kinematics, computed ([`road_speed`](crate::gearing::formulas::road_speed) solved for the ratio). Range: no slip, all above
-/// zero.
-///
-/// ```
-/// use layshaft_core::gearing::{overall_ratio, road_speed, wanted_ratio};
-/// let speed = road_speed(6000.0, overall_ratio(3.333, 0.833, 15, 41), 1915.1);
-/// assert!((wanted_ratio(6000.0, speed, 3.333, 0.833, 1915.1) - 41.0 / 15.0).abs() < 1e-12);
-/// ```
-pub fn wanted_ratio(
-    engine_rpm: f64,
-    road_speed_kmh: f64,
-    primary_ratio: f64,
-    gear_ratio: f64,
-    circumference_mm: f64,
-) -> f64 {
-    engine_rpm * circumference_mm * 60.0 / (1e6 * road_speed_kmh * primary_ratio * gear_ratio)
 }
 
 /// The final drive ratio that meets a goal exactly; none for the speedometer, which has a band.

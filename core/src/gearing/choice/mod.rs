@@ -13,6 +13,6 @@ mod tests;
 
 pub use answer::{AdjusterSpan, SprocketChoiceAsk, SprocketChoiceSheet, sprocket_choice_sheet};
 
-pub use goal::{SprocketGoal, wanted_ratio};
+pub use goal::SprocketGoal;
 pub use limits::TeethLimits;
 pub use pair::{Hunting, SprocketPair};

@@ -2,6 +2,10 @@
 //!
 //! Plain kinematics of gears in mesh and of a wheel that rolls without slip; nothing here is measured.
 
+use super::sources::kinematics;
+use crate::bounds;
+use crate::quantity::{formula, within};
+
 /// Overall ratio: turns of the crankshaft for one turn of the wheel.
 ///
 /// `i = i_p · i_g · z_r / z_f`
@@ -81,6 +85,133 @@ pub fn engine_speed(road_speed_kmh: f64, overall_ratio: f64, circumference_mm: f
 /// ```
 pub fn engine_speed_change(ratio_before: f64, ratio_after: f64, mm_before: f64, mm_after: f64) -> f64 {
     ((ratio_after / mm_after) / (ratio_before / mm_before) - 1.0) * 100.0
+}
+
+/// Final drive ratio that gives a road speed at an engine speed.
+///
+/// `i_f = n · U · 60 / (10⁶ · v · i_p · i_g)`
+///
+/// - `n` engine speed, revolutions a minute; `U` rolling circumference, mm; `v` road speed, km/h
+/// - `i_p` primary, `i_g` gear ratio, pure numbers
+///
+/// Source: kinematics, computed ([`road_speed`](crate::gearing::formulas::road_speed) solved for the ratio). Range: no slip, all above
+/// zero.
+///
+/// ```
+/// use layshaft_core::gearing::{overall_ratio, road_speed, wanted_ratio};
+/// let speed = road_speed(6000.0, overall_ratio(3.333, 0.833, 15, 41), 1915.1);
+/// assert!((wanted_ratio(6000.0, speed, 3.333, 0.833, 1915.1) - 41.0 / 15.0).abs() < 1e-12);
+/// ```
+pub fn wanted_ratio(
+    engine_rpm: f64,
+    road_speed_kmh: f64,
+    primary_ratio: f64,
+    gear_ratio: f64,
+    circumference_mm: f64,
+) -> f64 {
+    engine_rpm * circumference_mm * 60.0 / (1e6 * road_speed_kmh * primary_ratio * gear_ratio)
+}
+
+/// Engine speed after changing gear at the same road speed, revolutions a minute: `n₂ = n₁ · i₂ / i₁`.
+///
+/// Source: kinematics, computed. Range: ratios above zero.
+///
+/// ```
+/// assert!((layshaft_core::gearing::drop_to(9500.0, 2.769, 1.722) - 5907.9).abs() < 0.1);
+/// ```
+pub fn drop_to(engine_rpm: f64, gear_ratio: f64, next_ratio: f64) -> f64 {
+    engine_rpm * next_ratio / gear_ratio
+}
+
+formula! {
+    /// Overall ratio: crankshaft turns for one turn of the wheel.
+    OverallRatio in Drive, "i = i_p · i_g · z_r / z_f"
+    takes {
+        /// Primary reduction.
+        "i_p" primary_ratio: f64 = within(&bounds::PRIMARY_RATIO);
+        /// Gear ratio.
+        "i_g" gear_ratio: f64 = within(&bounds::GEAR_RATIO);
+        /// Teeth of the gearbox sprocket.
+        "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
+        /// Teeth of the wheel sprocket.
+        "z_r" rear_teeth: u32 = within(&bounds::REAR_TEETH);
+    }
+    gives { overall_ratio "Overall ratio" "i" None; }
+    from kinematics();
+    holds "Chain or toothed belt drive.";
+    it => Ok([overall_ratio(it.primary_ratio, it.gear_ratio, it.front_teeth, it.rear_teeth)])
+}
+
+formula! {
+    /// Road speed at an engine speed.
+    RoadSpeed in Drive, "v = n / i · U · 60 / 10⁶"
+    takes {
+        /// Engine speed, revolutions a minute.
+        "n" engine_rpm: f64 = within(&bounds::ENGINE_SPEED);
+        /// Overall ratio.
+        "i" overall_ratio: f64 = within(&bounds::OVERALL_RATIO);
+        /// Rolling circumference, millimetres.
+        "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+    }
+    gives { road_speed "Road speed" "v" KilometreHour; }
+    from kinematics();
+    holds "No wheelspin, clutch closed.";
+    it => Ok([road_speed(it.engine_rpm, it.overall_ratio, it.circumference_mm)])
+}
+
+formula! {
+    /// Engine speed at a road speed.
+    EngineSpeed in Drive, "n = v · i · 10⁶ / (60 · U)"
+    takes {
+        /// Road speed, km/h.
+        "v" road_speed_kmh: f64 = within(&bounds::ROAD_SPEED);
+        /// Overall ratio.
+        "i" overall_ratio: f64 = within(&bounds::OVERALL_RATIO);
+        /// Rolling circumference, millimetres.
+        "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+    }
+    gives { engine_speed "Engine speed" "n" Rpm; }
+    from kinematics();
+    holds "No wheelspin, clutch closed.";
+    it => Ok([engine_speed(it.road_speed_kmh, it.overall_ratio, it.circumference_mm)])
+}
+
+formula! {
+    /// Final drive ratio that gives a road speed at an engine speed.
+    WantedRatio in Drive, "i_f = n · 60 · U / (v · 10⁶ · i_p · i_g)"
+    takes {
+        /// Engine speed, revolutions a minute.
+        "n" engine_rpm: f64 = within(&bounds::TURNING_SPEED);
+        /// Road speed, km/h.
+        "v" road_speed_kmh: f64 = within(&bounds::MOVING_SPEED);
+        /// Primary reduction.
+        "i_p" primary_ratio: f64 = within(&bounds::PRIMARY_RATIO);
+        /// Gear ratio.
+        "i_g" gear_ratio: f64 = within(&bounds::GEAR_RATIO);
+        /// Rolling circumference, millimetres.
+        "U" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+    }
+    gives { final_ratio "Final drive ratio" "i_f" None; }
+    from kinematics();
+    holds "No wheelspin, clutch closed.";
+    it => Ok([wanted_ratio(it.engine_rpm, it.road_speed_kmh, it.primary_ratio, it.gear_ratio, it.circumference_mm)])
+}
+
+formula! {
+    /// Engine speed after changing gear at the same road speed.
+    EngineSpeedDrop in Drive, "n₂ = n₁ · i₂ / i₁"
+    takes {
+        /// Engine speed, revolutions a minute.
+        "n₁" engine_rpm: f64 = within(&bounds::ENGINE_SPEED);
+        /// Ratio of the gear.
+        "i₁" gear_ratio: f64 = within(&bounds::GEAR_RATIO);
+        /// Ratio of the next one.
+        "i₂" next_gear_ratio: f64 = within(&bounds::GEAR_RATIO);
+    }
+    gives { engine_speed "Engine speed" "n₂" Rpm; }
+    from kinematics();
+    holds "No wheelspin, clutch closed again.";
+    it => Ok([drop_to(it.engine_rpm, it.gear_ratio, it.next_gear_ratio)])
 }
 
 #[cfg(test)]

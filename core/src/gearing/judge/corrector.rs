@@ -6,7 +6,9 @@
 use layshaft_wire::wire;
 
 use super::speedometer::{SpeedometerShift, allowed_reading};
+use crate::bounds;
 use crate::quantity::{Source, Standing};
+use crate::quantity::{formula, within};
 
 /// A reading at a test speed, now and with the corrector.
 #[wire]
@@ -155,6 +157,29 @@ pub(crate) fn production_source() -> Source {
          (12 March 2001) says 5 per cent and 10 km/h",
         Standing::Memory,
     )
+}
+
+formula! {
+    /// Ratio of a speedometer corrector.
+    CorrectorRatio in Drive, "c = 1 / k"
+    takes {
+        /// Reading over true speed.
+        "k" reading_factor: f64 = within(&bounds::READING_FACTOR);
+    }
+    gives {
+        to_true "For a true reading" "c" None;
+        band_from "Least that type approval allows" "c" None;
+        band_to "Most that type approval allows" "c" None;
+        driving "Teeth, driving" "z₁" Teeth;
+        driven "Teeth, driven" "z₂" Teeth;
+    }
+    from production_source();
+    holds "From 40 km/h up; the smallest pair of teeth inside the band.";
+    it => {
+        let (least, most) = corrector_band(it.reading_factor);
+        let (driving, driven) = simplest_pair(least, most);
+        Ok([corrector_to_true(it.reading_factor), least, most, f64::from(driving), f64::from(driven)])
+    }
 }
 
 #[cfg(test)]

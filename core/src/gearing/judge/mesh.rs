@@ -4,6 +4,8 @@
 
 use crate::error::Refused;
 use crate::gearing::formulas::chain_dimensions;
+use crate::gearing::formulas::{chain_size_named, chain_size_source, pitch};
+use crate::quantity::{Accepts, formula};
 use crate::quantity::{Finding, Weight};
 use crate::record::{ChainSize, Drive};
 
@@ -101,6 +103,24 @@ pub(crate) fn on_mesh(drive: &Drive) -> Vec<Finding> {
         }));
     }
     findings
+}
+
+formula! {
+    /// Whether a chain runs on a sprocket; refused where it does not.
+    ChainOnSprocket in Drive, "by table: pitch, roller and inner width"
+    takes {
+        /// Size of the chain.
+        "chain" chain_size: String = Accepts::Text;
+        /// Size that the sprocket is cut for.
+        "sprocket" sprocket_size: String = Accepts::Text;
+    }
+    gives { pitch "Common pitch" "p" Millimetre; }
+    from chain_size_source();
+    holds "The sizes of the table.";
+    it => chain_size_named("chainSize", &it.chain_size).and_then(|chain| {
+        same_size(chain, chain_size_named("sprocketSize", &it.sprocket_size)?)?;
+        Ok([pitch(chain)])
+    })
 }
 
 #[cfg(test)]

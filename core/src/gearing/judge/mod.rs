@@ -9,20 +9,22 @@ mod tight_spot;
 mod train;
 mod wear;
 
-pub use corrector::{CorrectedReading, Corrector, TEST_SPEEDS_KMH, corrector_band, corrector_to_true, simplest_pair};
+pub use corrector::{
+    CorrectedReading, Corrector, CorrectorRatio, TEST_SPEEDS_KMH, corrector_band, corrector_to_true, simplest_pair,
+};
 pub(crate) use corrector::{corrector, production_source};
 pub(crate) use fit::{Axle, choose_links, counts_that_fit, fit_chain, links_of, teeth, worn_position, worn_positions};
 pub use fit::{ChainFit, WornPosition, links_for};
 pub(crate) use mesh::on_mesh;
-pub use mesh::{Mesh, chain_on_sprocket, same_size};
+pub use mesh::{ChainOnSprocket, Mesh, chain_on_sprocket, same_size};
 pub use speedometer::{
-    MOST_SHIFT_PERCENT, SpeedometerShift, allowed_reading, reading_factor, speedometer_factor, speedometer_shift,
-    speedometer_source,
+    AllowedReading, MOST_SHIFT_PERCENT, SpeedometerFactor, SpeedometerShift, allowed_reading, reading_factor,
+    speedometer_factor, speedometer_shift, speedometer_source,
 };
 pub(crate) use speedometer::{Sender, corrector_of, speedometer};
 pub use tight_spot::TightSpot;
 pub(crate) use tight_spot::{on_tight_spot, tight_spot};
 pub(crate) use train::gear_train;
 pub use train::{GearLine, GearTrain};
-pub use wear::{ELONGATION_READING, WearLimit, WearRule, elongation, large_sprocket_limit, worn_length};
+pub use wear::{ELONGATION_READING, WearLimit, WearRule, large_sprocket_limit};
 pub(crate) use wear::{judge_wear, noted_elongation, wear_limits};

@@ -9,6 +9,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::final_ratio;
 use crate::quantity::{Source, Standing};
+use crate::quantity::{formula, within};
 use crate::record::{Bike, Drive, Spec, SpeedometerDrive};
 use crate::tyres::rolling_pair;
 
@@ -170,6 +171,44 @@ pub(crate) fn speedometer(bike: &Bike, spec: &Spec) -> Result<Option<Speedometer
     let over = bounds::SPEEDOMETER_OVER.check_known(spec.drive.speedometer_over_percent)?;
     let Some(drive) = spec.drive.speedometer else { return Ok(None) };
     Ok(speedometer_factor(drive, &bike.standard, spec).map(|factor| speedometer_shift(factor, over)))
+}
+
+formula! {
+    /// New speedometer reading over the old one at the same road speed.
+    SpeedometerFactor in Drive, "k = (U₁ / U₂) · (i₂ / i₁)"
+    takes {
+        /// Rolling circumference before, of the wheel that the sender turns with, millimetres.
+        "U₁" circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+        /// Rolling circumference after, of that wheel, millimetres.
+        "U₂" new_circumference_mm: f64 = within(&bounds::CIRCUMFERENCE);
+        /// Final drive ratio before; the same twice for a sender on a wheel.
+        "i₁" final_ratio: f64 = within(&bounds::FINAL_RATIO);
+        /// Final drive ratio after.
+        "i₂" new_final_ratio: f64 = within(&bounds::FINAL_RATIO);
+    }
+    gives { factor "New reading over old" "k" None; shift "Change" "(k − 1) · 100" Percent; }
+    from Source::new("A speedometer counts turns of its sender", Standing::Computed);
+    holds "Mechanical or pulse sender on the gearbox output or on a wheel.";
+    it => {
+        let factor = reading_factor(it.circumference_mm, it.new_circumference_mm, it.final_ratio, it.new_final_ratio);
+        Ok([factor, (factor - 1.0) * 100.0])
+    }
+}
+
+formula! {
+    /// What type approval allows a speedometer to show.
+    AllowedReading in Drive, "v ≤ shown ≤ v + 0.1 · v + 4"
+    takes {
+        /// Road speed, km/h.
+        "v" road_speed_kmh: f64 = within(&bounds::ROAD_SPEED);
+    }
+    gives { most "Most" "shown" KilometreHour; least "Least" "shown" KilometreHour; }
+    from speedometer_source();
+    holds "A new machine at type approval; an inspection may ask less.";
+    it => {
+        let (least, most) = allowed_reading(it.road_speed_kmh);
+        Ok([most, least])
+    }
 }
 
 #[cfg(test)]

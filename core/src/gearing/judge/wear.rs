@@ -37,33 +37,6 @@ pub struct WearLimit {
     pub source: Source,
 }
 
-/// Elongation of a chain, per cent.
-///
-/// `e = (L / (n·p) − 1) · 100`
-///
-/// - `L` length over `n` pitches, pulled taut, mm; `p` pitch, mm
-///
-/// Source: definition; the measuring and 254.0 → 261.6 mm, 317.5 → 327.0 mm over 20 pitches at 3 % stand at motorcyclechain.top
-/// “how to measure motorcycle chain wear” (second hand). Range: `n` at least 1; measured pin to pin, several places.
-///
-/// ```
-/// let percent = layshaft_core::gearing::elongation(261.6, 20, 12.7);
-/// assert!((percent - 3.0).abs() < 0.01);
-/// ```
-pub fn elongation(measured_mm: f64, pitches: u32, pitch_mm: f64) -> f64 {
-    (measured_mm / (f64::from(pitches) * pitch_mm) - 1.0) * 100.0
-}
-
-/// Length over a number of pitches at an elongation, mm: [`elongation`] turned round.
-///
-/// ```
-/// let mm = layshaft_core::gearing::worn_length(20, 15.875, 3.0);
-/// assert!((mm - 327.0).abs() < 0.05);
-/// ```
-pub fn worn_length(pitches: u32, pitch_mm: f64, elongation_percent: f64) -> f64 {
-    f64::from(pitches) * pitch_mm * (1.0 + elongation_percent / 100.0)
-}
-
 /// Elongation at which a worn chain climbs a large sprocket, per cent.
 ///
 /// `e = 200 / z`, `z` teeth of the larger sprocket. Source: handbook rule for more than 67 teeth (from memory). Range: 68 teeth
@@ -150,17 +123,7 @@ pub(crate) fn judge_wear(percent: f64, limits: &[WearLimit]) -> (Judgement, Stri
 
 #[cfg(test)]
 mod tests {
-    use proptest::prelude::*;
-
     use super::*;
-
-    #[test]
-    fn the_published_lengths_at_three_per_cent_come_out() {
-        for (pitch, new, worn) in [(12.7, 254.0, 261.6), (15.875, 317.5, 327.0)] {
-            assert!((worn_length(20, pitch, 0.0) - new).abs() < 1e-9);
-            assert!((worn_length(20, pitch, 3.0) - worn).abs() < 0.05);
-        }
-    }
 
     #[test]
     fn the_owner_decides_else_the_two_common_limits_with_a_doubt_between() {
@@ -184,13 +147,5 @@ mod tests {
         assert_eq!(judge_wear(2.5, &limits).0, Judgement::Outside);
         assert_eq!(limits.len(), 3);
         assert_eq!(wear_limits(&Drive { rear_teeth: Some(67), ..drive }, None).unwrap().len(), 2);
-    }
-
-    proptest! {
-        #[test]
-        fn elongation_and_length_lead_back_to_each_other(pitches in 4u32..150, percent in -1.0..5.0) {
-            let mm = worn_length(pitches, 15.875, percent);
-            prop_assert!((elongation(mm, pitches, 15.875) - percent).abs() < 1e-9);
-        }
     }
 }

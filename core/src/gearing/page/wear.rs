@@ -4,12 +4,14 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::gearing::formulas::{chain_dimensions, chain_size_source, geometry, wear_source};
-use crate::gearing::judge::{
-    Axle, TightSpot, WearLimit, WearRule, WornPosition, elongation, judge_wear, links_of, noted_elongation,
-    on_tight_spot, teeth, tight_spot, wear_limits, worn_length, worn_position, worn_positions,
+use crate::gearing::formulas::{
+    ChainElongation, WornLength, chain_dimensions, chain_size_source, elongation, geometry, wear_source, worn_length,
 };
-use crate::quantity::{Finding, Judgement, Weight, WorkLine, Working};
+use crate::gearing::judge::{
+    Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
+    tight_spot, wear_limits, worn_position, worn_positions,
+};
+use crate::quantity::{Evaluate, Finding, Judgement, Weight, WorkLine, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::units::Unit;
 
@@ -114,14 +116,13 @@ pub fn chain_wear_sheet(bike: &Bike, ask: &ChainWearAsk) -> Result<ChainWearShee
         worn_length(pitches, dimensions.pitch_mm, 0.0),
         Unit::Millimetre,
     )];
-    if let (Some(mm), Some(percent)) = (measured_mm, percent) {
-        let equation = format!("({mm} / ({pitches} × {}) − 1) × 100", dimensions.pitch_mm);
-        lines.push(WorkLine::new("Elongation", equation, percent, Unit::Percent));
-    }
-    lines.extend(limits.iter().map(|limit| {
-        let equation = format!("{pitches} × {} mm × (1 + {} / 100)", dimensions.pitch_mm, limit.percent);
-        let mm = worn_length(pitches, dimensions.pitch_mm, limit.percent);
-        WorkLine::new(&format!("Length at the limit: {}", limit.name), equation, mm, Unit::Millimetre)
+    let pitch_mm = dimensions.pitch_mm;
+    lines.extend(
+        measured_mm.and_then(|measured_mm| ChainElongation { measured_mm, pitches, pitch_mm }.line("Elongation")),
+    );
+    lines.extend(limits.iter().filter_map(|limit| {
+        let worn = WornLength { pitches, pitch_mm, elongation_percent: limit.percent };
+        worn.line(&format!("Length at the limit: {}", limit.name))
     }));
     let mut sources = vec![wear_source(), chain_size_source(), geometry()];
     sources.extend(limits.iter().map(|limit| limit.source.clone()));

@@ -1,10 +1,12 @@
 //! The working of the gearing page: every equation with the numbers of this bike in it, and where it comes from.
 
-use crate::gearing::formulas::{chain_dimensions, chain_size_source, geometry, kinematics};
+use crate::gearing::formulas::{
+    EngineSpeed, OverallRatio, RoadSpeed, chain_dimensions, chain_size_source, geometry, kinematics,
+};
 use crate::gearing::judge::{
     Axle, ChainFit, Corrector, GearTrain, Sender, SpeedometerShift, production_source, speedometer_source,
 };
-use crate::quantity::{Source, Standing, WorkLine, Working};
+use crate::quantity::{Evaluate, Source, Standing, WorkLine, Working};
 use crate::record::{ChainSize, Drive, TyreSize, Wheel};
 use crate::tyres::tyre_source;
 use crate::units::Unit;
@@ -24,29 +26,14 @@ pub(crate) fn on_gears(drive: &Drive, wheel: &Wheel, train: &GearTrain, road_spe
     let (Some(top), Some(primary), Some(gear)) = (train.top(), drive.primary_ratio, drive.gear_ratios.last()) else {
         return lines;
     };
-    let overall = top.overall_ratio;
-    lines.push(WorkLine::new(
-        "Overall ratio in top",
-        format!("{primary} × {gear} × {rear} / {front}"),
-        overall,
-        Unit::None,
-    ));
-    lines.push(WorkLine::new(
-        "Speed in top at 1,000 rpm",
-        format!("1000 / {overall:.4} × {mm:.1} × 60 / 1,000,000"),
-        top.kmh_per_1000_rpm,
-        Unit::KilometreHour,
-    ));
-    if let (Some(limit), Some(speed)) = (drive.rev_limit_rpm, top.kmh_at_limit) {
-        let equation = format!("{limit} / {overall:.4} × {mm:.1} × 60 / 1,000,000");
-        lines.push(WorkLine::new("Speed in top at the engine speed limit", equation, speed, Unit::KilometreHour));
-    }
-    lines.push(WorkLine::new(
-        "Engine speed in top at the comparison speed",
-        format!("{road_speed_kmh} × {overall:.4} × 1,000,000 / (60 × {mm:.1})"),
-        top.rpm_at_road_speed,
-        Unit::Rpm,
-    ));
+    let overall_ratio = top.overall_ratio;
+    let overall = OverallRatio { primary_ratio: primary, gear_ratio: *gear, front_teeth: front, rear_teeth: rear };
+    let speed = |engine_rpm| RoadSpeed { engine_rpm, overall_ratio, circumference_mm: mm };
+    lines.extend(overall.line("Overall ratio in top"));
+    lines.extend(speed(1000.0).line("Speed in top at 1,000 rpm"));
+    lines.extend(drive.rev_limit_rpm.and_then(|limit| speed(limit).line("Speed in top at the engine speed limit")));
+    let engine = EngineSpeed { road_speed_kmh, overall_ratio, circumference_mm: mm };
+    lines.extend(engine.line("Engine speed in top at the comparison speed"));
     lines
 }
 

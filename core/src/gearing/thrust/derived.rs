@@ -4,7 +4,7 @@
 use super::findings::tyre_limit;
 use super::gears::gearing_match;
 use super::machine::{Machine, ThrustAsk};
-use super::working::road_load;
+use super::sources::road_load;
 use crate::quantity::{Judgement, Quantity};
 use crate::record::{Bike, Spec};
 use crate::units::Unit;

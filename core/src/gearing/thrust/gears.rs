@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use super::machine::Machine;
 use super::top_speed::{HeldBy, TopSpeed, power_limited_speed};
-use crate::gearing::wanted_ratio;
+use crate::gearing::formulas::{drop_to, wanted_ratio};
 use crate::record::Drive;
 
 /// The drop of engine speed from one gear to the next.
@@ -65,17 +65,6 @@ pub struct GearingMatch {
     pub best_kmh: Option<f64>,
     /// Final drive ratio that would give it in top gear.
     pub best_final_ratio: Option<f64>,
-}
-
-/// Engine speed after changing gear at the same road speed, revolutions a minute: `n₂ = n₁ · i₂ / i₁`.
-///
-/// Source: kinematics, computed. Range: ratios above zero.
-///
-/// ```
-/// assert!((layshaft_core::gearing::drop_to(9500.0, 2.769, 1.722) - 5907.9).abs() < 0.1);
-/// ```
-pub fn drop_to(engine_rpm: f64, gear_ratio: f64, next_ratio: f64) -> f64 {
-    engine_rpm * next_ratio / gear_ratio
 }
 
 /// Within this of peak power, per cent, top gear suits (common practice).

@@ -8,10 +8,12 @@ mod answer;
 mod curves;
 mod derived;
 mod findings;
+mod formulas;
 mod gears;
 mod machine;
 mod power;
 mod road_load;
+mod sources;
 #[cfg(test)]
 mod tests;
 mod top_speed;
@@ -22,7 +24,8 @@ pub use answer::{PowerSource, ThrustSheet, thrust_sheet};
 pub use air::air_density;
 pub use curves::{CurvePoint, GearCurve};
 pub(super) use derived::derive_thrust;
-pub use gears::{Cruise, GearDrop, GearingMatch, GearingVerdict, drop_to};
+pub use formulas::{CubicPower, PeaksPower, PowerSpeed, RoadResistance, RollingCoefficient, StandardAir, ThrustAtTyre};
+pub use gears::{Cruise, GearDrop, GearingMatch, GearingVerdict};
 pub use machine::ThrustAsk;
 pub use power::{cubic_law, peaks_agree, power_between_peaks, torque_of};
 pub use road_load::{

@@ -3,19 +3,12 @@
 use super::gears::GearingMatch;
 use super::machine::Machine;
 use super::road_load::RollingLaw;
+use super::sources::{air_source, road_load};
 use super::top_speed::{HeldBy, TopSpeed};
 use crate::gearing::formulas::kinematics;
 use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::tyres::tyre_source;
 use crate::units::Unit;
-
-/// Source of thrust and road load.
-pub(super) fn road_load() -> Source {
-    Source::new(
-        "Thrust and road load: Cossalter, Motorcycle Dynamics, chapter 3; Gillespie, Fundamentals of Vehicle Dynamics, chapter 4",
-        Standing::Memory,
-    )
-}
 
 fn rolling_source(rolling: &RollingLaw) -> Source {
     match rolling {
@@ -27,10 +20,6 @@ fn rolling_source(rolling: &RollingLaw) -> Source {
             Standing::Memory,
         ),
     }
-}
-
-fn air_source() -> Source {
-    Source::new("Density of the air: US Standard Atmosphere 1976 (as ISO 2533 at these heights)", Standing::Memory)
 }
 
 /// The lines on the top speed.

@@ -3,14 +3,14 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::electrical::formulas::{flasher, sources};
+use crate::electrical::formulas::{LoadResistance, flasher, sources};
 use crate::electrical::{
     CapFit, FLASH_RULE, Flashing, LampAtWork, LampCard, LoadResistor, Volts, cap_fits, cap_source, consumer_watts,
     counted_rate, lamp_at_work, lamp_cards, light_source, load_resistor, resistor_source,
 };
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
-use crate::quantity::{Finding, Weight, WorkLine, Working};
+use crate::quantity::{Evaluate, Finding, Weight, WorkLine, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
 
@@ -347,9 +347,8 @@ fn working(
         lines.push(WorkLine::new(&format!("Load share, {:?}", column.side), equation, 100.0 * share, Unit::Percent));
     }
     if let Some(resistor) = resistor {
-        let equation =
-            format!("{:.1} V / (({old_watts:.2} W - {new_watts:.2} W) / {:.1} V)", volts.charging, volts.charging);
-        lines.push(WorkLine::new("Load resistor beside each lamp", equation, resistor.ohms, Unit::Ohm));
+        let beside = LoadResistance { volts: volts.charging, old_watts, new_watts };
+        lines.extend(beside.line("Load resistor beside each lamp"));
         let equation = format!("({:.1} V)² / {} Ω", volts.charging, resistor.buy_ohms);
         lines.push(WorkLine::new("Its watts while lit", equation, resistor.peak_watts, Unit::Watt));
     }

@@ -20,4 +20,4 @@ pub use second_time::activation;
 pub(crate) use second_time::from_two;
 pub(crate) use stay::IN_THE_HOUSE;
 pub use stay::{Stay, StayPlace};
-pub use surface::{PaintedPart, Surface, area_of, rim_area, shell_area, tube_area};
+pub use surface::{PaintedPart, RimArea, ShellArea, Surface, TubeArea, area_of, rim_area, shell_area, tube_area};

@@ -6,6 +6,7 @@ use layshaft_wire::wire;
 
 use crate::bounds::{self, Bound};
 use crate::error::Refused;
+use crate::quantity::{Accepts, Source, Standing, formula, within};
 
 /// What is painted.
 #[wire]
@@ -125,6 +126,59 @@ impl Surface {
 pub fn area_of(surfaces: &[Surface]) -> Result<f64, Refused> {
     let areas = surfaces.iter().map(Surface::square_metres).collect::<Result<Vec<f64>, _>>()?;
     Bound { field: "surfaces", ..bounds::PAINTED_AREA }.check(areas.into_iter().sum())
+}
+
+formula! {
+    /// Area of a shell: tank, mudguard, side panel.
+    ShellArea in Paint, "A = L · G · s · n / 10⁶"
+    takes {
+        /// Length along the part, millimetres.
+        "L" length_mm: f64 = within(&bounds::SURFACE_LENGTH);
+        /// Girth across it at its widest, millimetres.
+        "G" girth_mm: f64 = within(&bounds::SURFACE_GIRTH);
+        /// Painted inside too.
+        "both sides" both_sides: bool = Accepts::YesOrNo;
+        /// How many alike.
+        "n" count: u32 = within(&bounds::PIECES);
+    }
+    gives { area "Area" "A" SquareMetre; }
+    from Source::new("Geometry", Standing::Computed);
+    holds "Exact for a sheet bent one way, an upper estimate for a rounded one.";
+    it => Ok([shell_area(it.length_mm, it.girth_mm, if it.both_sides { 2 } else { 1 }, it.count)])
+}
+
+formula! {
+    /// Area of a rim.
+    RimArea in Paint, "A = π · D · G · n / 10⁶"
+    takes {
+        /// Diameter on which the middle of the girth lies, millimetres.
+        "D" diameter_mm: f64 = within(&bounds::SURFACE_DIAMETER);
+        /// Girth across the rim, millimetres.
+        "G" girth_mm: f64 = within(&bounds::SURFACE_GIRTH);
+        /// How many alike.
+        "n" count: u32 = within(&bounds::PIECES);
+    }
+    gives { area "Area" "A" SquareMetre; }
+    from Source::new("Pappus' theorem", Standing::Memory);
+    holds "Any profile.";
+    it => Ok([rim_area(it.diameter_mm, it.girth_mm, it.count)])
+}
+
+formula! {
+    /// Area of a tube or rod without its ends.
+    TubeArea in Paint, "A = π · d · L · n / 10⁶"
+    takes {
+        /// Outer diameter, millimetres.
+        "d" diameter_mm: f64 = within(&bounds::SURFACE_DIAMETER);
+        /// Length, millimetres.
+        "L" length_mm: f64 = within(&bounds::SURFACE_LENGTH);
+        /// How many alike.
+        "n" count: u32 = within(&bounds::PIECES);
+    }
+    gives { area "Area" "A" SquareMetre; }
+    from Source::new("Geometry", Standing::Computed);
+    holds "Round, without its ends.";
+    it => Ok([tube_area(it.diameter_mm, it.length_mm, it.count)])
 }
 
 #[cfg(test)]

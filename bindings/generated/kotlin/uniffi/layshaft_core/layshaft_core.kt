@@ -1076,6 +1076,69 @@ public object FfiConverterString: FfiConverter<String, RustBuffer.ByValue> {
 
 
 /**
+ * Activation temperature from two times of one sheet at two temperatures.
+ */
+data class Activation (
+    /**
+     * Time at the one temperature, hours.
+     */
+    var `hours`: kotlin.Double
+    , 
+    /**
+     * The one temperature, °C.
+     */
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Time at the other temperature, hours.
+     */
+    var `otherHours`: kotlin.Double
+    , 
+    /**
+     * The other temperature, °C.
+     */
+    var `otherCelsius`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeActivation: FfiConverterRustBuffer<Activation> {
+    override fun read(buf: ByteBuffer): Activation {
+        return Activation(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Activation) = (
+            FfiConverterDouble.allocationSize(value.`hours`) +
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterDouble.allocationSize(value.`otherHours`) +
+            FfiConverterDouble.allocationSize(value.`otherCelsius`)
+    )
+
+    override fun write(value: Activation, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`hours`, buf)
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterDouble.write(value.`otherHours`, buf)
+            FfiConverterDouble.write(value.`otherCelsius`, buf)
+    }
+}
+
+
+
+/**
  * The adjuster, for the picture.
  */
 data class AdjusterSpan (
@@ -1125,6 +1188,53 @@ public object FfiConverterTypeAdjusterSpan: FfiConverterRustBuffer<AdjusterSpan>
             FfiConverterOptionalDouble.write(value.`fromMm`, buf)
             FfiConverterOptionalDouble.write(value.`toMm`, buf)
             FfiConverterDouble.write(value.`presentMm`, buf)
+    }
+}
+
+
+
+/**
+ * Age of a tyre from its date code.
+ */
+data class AgeOfTyre (
+    /**
+     * Week and year on the sidewall.
+     */
+    var `dateCode`: kotlin.String
+    , 
+    /**
+     * Day of asking, `YYYY-MM-DD`.
+     */
+    var `day`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAgeOfTyre: FfiConverterRustBuffer<AgeOfTyre> {
+    override fun read(buf: ByteBuffer): AgeOfTyre {
+        return AgeOfTyre(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AgeOfTyre) = (
+            FfiConverterString.allocationSize(value.`dateCode`) +
+            FfiConverterString.allocationSize(value.`day`)
+    )
+
+    override fun write(value: AgeOfTyre, buf: ByteBuffer) {
+            FfiConverterString.write(value.`dateCode`, buf)
+            FfiConverterString.write(value.`day`, buf)
     }
 }
 
@@ -1235,6 +1345,45 @@ public object FfiConverterTypeAlarmsSheet: FfiConverterRustBuffer<AlarmsSheet> {
             FfiConverterString.write(value.`fileName`, buf)
             FfiConverterString.write(value.`text`, buf)
             FfiConverterSequenceTypeDue.write(value.`alarms`, buf)
+    }
+}
+
+
+
+/**
+ * What type approval allows a speedometer to show.
+ */
+data class AllowedReading (
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeAllowedReading: FfiConverterRustBuffer<AllowedReading> {
+    override fun read(buf: ByteBuffer): AllowedReading {
+        return AllowedReading(
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: AllowedReading) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+    )
+
+    override fun write(value: AllowedReading, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
     }
 }
 
@@ -1361,6 +1510,69 @@ public object FfiConverterTypeBalance: FfiConverterRustBuffer<Balance> {
             FfiConverterOptionalDouble.write(value.`atIdleAmperes`, buf)
             FfiConverterDouble.write(value.`atSpeedAmperes`, buf)
             FfiConverterOptionalDouble.write(value.`fromRpm`, buf)
+    }
+}
+
+
+
+/**
+ * Hours until a full battery is flat at a steady current, after Peukert.
+ */
+data class BatteryHours (
+    /**
+     * Capacity, ampere-hours.
+     */
+    var `batteryAh`: kotlin.Double
+    , 
+    /**
+     * Hours of the rating.
+     */
+    var `ratedHours`: kotlin.Double
+    , 
+    /**
+     * Peukert exponent.
+     */
+    var `peukert`: kotlin.Double
+    , 
+    /**
+     * Current, amperes.
+     */
+    var `amperes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBatteryHours: FfiConverterRustBuffer<BatteryHours> {
+    override fun read(buf: ByteBuffer): BatteryHours {
+        return BatteryHours(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BatteryHours) = (
+            FfiConverterDouble.allocationSize(value.`batteryAh`) +
+            FfiConverterDouble.allocationSize(value.`ratedHours`) +
+            FfiConverterDouble.allocationSize(value.`peukert`) +
+            FfiConverterDouble.allocationSize(value.`amperes`)
+    )
+
+    override fun write(value: BatteryHours, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`batteryAh`, buf)
+            FfiConverterDouble.write(value.`ratedHours`, buf)
+            FfiConverterDouble.write(value.`peukert`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
     }
 }
 
@@ -1543,6 +1755,77 @@ public object FfiConverterTypeBleedStep: FfiConverterRustBuffer<BleedStep> {
     override fun write(value: BleedStep, buf: ByteBuffer) {
             FfiConverterString.write(value.`text`, buf)
             FfiConverterOptionalString.write(value.`caution`, buf)
+    }
+}
+
+
+
+/**
+ * Fluid that must pass when a brake is bled.
+ */
+data class BleedThrough (
+    /**
+     * Bore of the hose, millimetres.
+     */
+    var `hoseBoreMm`: kotlin.Double
+    , 
+    /**
+     * Length of the hose, millimetres.
+     */
+    var `hoseMm`: kotlin.Double
+    , 
+    /**
+     * Pistons of the caliper in all.
+     */
+    var `pistons`: kotlin.UInt
+    , 
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    var `pistonMm`: kotlin.Double
+    , 
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    var `masterMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBleedThrough: FfiConverterRustBuffer<BleedThrough> {
+    override fun read(buf: ByteBuffer): BleedThrough {
+        return BleedThrough(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BleedThrough) = (
+            FfiConverterDouble.allocationSize(value.`hoseBoreMm`) +
+            FfiConverterDouble.allocationSize(value.`hoseMm`) +
+            FfiConverterUInt.allocationSize(value.`pistons`) +
+            FfiConverterDouble.allocationSize(value.`pistonMm`) +
+            FfiConverterDouble.allocationSize(value.`masterMm`)
+    )
+
+    override fun write(value: BleedThrough, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`hoseBoreMm`, buf)
+            FfiConverterDouble.write(value.`hoseMm`, buf)
+            FfiConverterUInt.write(value.`pistons`, buf)
+            FfiConverterDouble.write(value.`pistonMm`, buf)
+            FfiConverterDouble.write(value.`masterMm`, buf)
     }
 }
 
@@ -2127,6 +2410,92 @@ public object FfiConverterTypeBrakeChange: FfiConverterRustBuffer<BrakeChange> {
 
 
 /**
+ * Force and deceleration that a brake efficiency means.
+ */
+data class BrakeEfficiency (
+    /**
+     * Brake efficiency, per cent of the weight.
+     */
+    var `percent`: kotlin.Double
+    , 
+    /**
+     * Machine and rider, kilograms.
+     */
+    var `massKg`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakeEfficiency: FfiConverterRustBuffer<BrakeEfficiency> {
+    override fun read(buf: ByteBuffer): BrakeEfficiency {
+        return BrakeEfficiency(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakeEfficiency) = (
+            FfiConverterDouble.allocationSize(value.`percent`) +
+            FfiConverterDouble.allocationSize(value.`massKg`)
+    )
+
+    override fun write(value: BrakeEfficiency, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`percent`, buf)
+            FfiConverterDouble.write(value.`massKg`, buf)
+    }
+}
+
+
+
+/**
+ * Least boiling points of a brake fluid.
+ */
+data class BrakeFluidBoiling (
+    /**
+     * Grade as on the cap.
+     */
+    var `fluid`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakeFluidBoiling: FfiConverterRustBuffer<BrakeFluidBoiling> {
+    override fun read(buf: ByteBuffer): BrakeFluidBoiling {
+        return BrakeFluidBoiling(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakeFluidBoiling) = (
+            FfiConverterString.allocationSize(value.`fluid`)
+    )
+
+    override fun write(value: BrakeFluidBoiling, buf: ByteBuffer) {
+            FfiConverterString.write(value.`fluid`, buf)
+    }
+}
+
+
+
+/**
  * A hydraulic brake at work. Pairs named least and most are the range of the friction of pads that is not known; they are
  * the same where it was entered.
  */
@@ -2335,6 +2704,85 @@ public object FfiConverterTypeBrakeLine: FfiConverterRustBuffer<BrakeLine> {
 
 
 /**
+ * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
+ */
+data class BrakePair (
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    var `masterMm`: kotlin.Double
+    , 
+    /**
+     * Pistons on one side.
+     */
+    var `pistons`: kotlin.UInt
+    , 
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    var `pistonMm`: kotlin.Double
+    , 
+    /**
+     * Bore of the other master cylinder, millimetres.
+     */
+    var `newMasterMm`: kotlin.Double
+    , 
+    /**
+     * Pistons of the other caliper on one side.
+     */
+    var `newPistons`: kotlin.UInt
+    , 
+    /**
+     * Diameter of one of them, millimetres.
+     */
+    var `newPistonMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeBrakePair: FfiConverterRustBuffer<BrakePair> {
+    override fun read(buf: ByteBuffer): BrakePair {
+        return BrakePair(
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: BrakePair) = (
+            FfiConverterDouble.allocationSize(value.`masterMm`) +
+            FfiConverterUInt.allocationSize(value.`pistons`) +
+            FfiConverterDouble.allocationSize(value.`pistonMm`) +
+            FfiConverterDouble.allocationSize(value.`newMasterMm`) +
+            FfiConverterUInt.allocationSize(value.`newPistons`) +
+            FfiConverterDouble.allocationSize(value.`newPistonMm`)
+    )
+
+    override fun write(value: BrakePair, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`masterMm`, buf)
+            FfiConverterUInt.write(value.`pistons`, buf)
+            FfiConverterDouble.write(value.`pistonMm`, buf)
+            FfiConverterDouble.write(value.`newMasterMm`, buf)
+            FfiConverterUInt.write(value.`newPistons`, buf)
+            FfiConverterDouble.write(value.`newPistonMm`, buf)
+    }
+}
+
+
+
+/**
  * The brake page.
  */
 data class BrakeSheet (
@@ -2456,6 +2904,234 @@ public object FfiConverterTypeBrakeSheet: FfiConverterRustBuffer<BrakeSheet> {
             FfiConverterSequenceString.write(value.`cautions`, buf)
             FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
             FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * Pistons of a caliper that press on one side.
+ */
+data class CaliperPistons (
+    /**
+     * Pistons in all.
+     */
+    var `pistons`: kotlin.UInt
+    , 
+    /**
+     * They face each other in a fixed caliper.
+     */
+    var `opposed`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCaliperPistons: FfiConverterRustBuffer<CaliperPistons> {
+    override fun read(buf: ByteBuffer): CaliperPistons {
+        return CaliperPistons(
+            FfiConverterUInt.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CaliperPistons) = (
+            FfiConverterUInt.allocationSize(value.`pistons`) +
+            FfiConverterBoolean.allocationSize(value.`opposed`)
+    )
+
+    override fun write(value: CaliperPistons, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`pistons`, buf)
+            FfiConverterBoolean.write(value.`opposed`, buf)
+    }
+}
+
+
+
+/**
+ * Angle and torque of the cam lever of a drum brake.
+ */
+data class CamLever (
+    /**
+     * Angle between rod and lever at rest, degrees.
+     */
+    var `camDegrees`: kotlin.Double
+    , 
+    /**
+     * Travel of the rod, millimetres.
+     */
+    var `rodTravelMm`: kotlin.Double
+    , 
+    /**
+     * Length of the lever, millimetres.
+     */
+    var `camArmMm`: kotlin.Double
+    , 
+    /**
+     * Pull of the rod, newtons.
+     */
+    var `rodNewtons`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCamLever: FfiConverterRustBuffer<CamLever> {
+    override fun read(buf: ByteBuffer): CamLever {
+        return CamLever(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CamLever) = (
+            FfiConverterDouble.allocationSize(value.`camDegrees`) +
+            FfiConverterDouble.allocationSize(value.`rodTravelMm`) +
+            FfiConverterDouble.allocationSize(value.`camArmMm`) +
+            FfiConverterDouble.allocationSize(value.`rodNewtons`)
+    )
+
+    override fun write(value: CamLever, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`camDegrees`, buf)
+            FfiConverterDouble.write(value.`rodTravelMm`, buf)
+            FfiConverterDouble.write(value.`camArmMm`, buf)
+            FfiConverterDouble.write(value.`rodNewtons`, buf)
+    }
+}
+
+
+
+/**
+ * Centre distance that a count of links gives.
+ */
+data class CentreDistance (
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt
+    , 
+    /**
+     * Links.
+     */
+    var `chainLinks`: kotlin.UInt
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCentreDistance: FfiConverterRustBuffer<CentreDistance> {
+    override fun read(buf: ByteBuffer): CentreDistance {
+        return CentreDistance(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CentreDistance) = (
+            FfiConverterUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterUInt.allocationSize(value.`rearTeeth`) +
+            FfiConverterUInt.allocationSize(value.`chainLinks`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`)
+    )
+
+    override fun write(value: CentreDistance, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontTeeth`, buf)
+            FfiConverterUInt.write(value.`rearTeeth`, buf)
+            FfiConverterUInt.write(value.`chainLinks`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+    }
+}
+
+
+
+/**
+ * Elongation of a chain from a measured length.
+ */
+data class ChainElongation (
+    /**
+     * Length over these pitches, millimetres.
+     */
+    var `measuredMm`: kotlin.Double
+    , 
+    /**
+     * Pitches that it goes over.
+     */
+    var `pitches`: kotlin.UInt
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainElongation: FfiConverterRustBuffer<ChainElongation> {
+    override fun read(buf: ByteBuffer): ChainElongation {
+        return ChainElongation(
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChainElongation) = (
+            FfiConverterDouble.allocationSize(value.`measuredMm`) +
+            FfiConverterUInt.allocationSize(value.`pitches`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`)
+    )
+
+    override fun write(value: ChainElongation, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`measuredMm`, buf)
+            FfiConverterUInt.write(value.`pitches`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
     }
 }
 
@@ -2600,6 +3276,155 @@ public object FfiConverterTypeChainFit: FfiConverterRustBuffer<ChainFit> {
             FfiConverterSequenceTypeWornPosition.write(value.`worn`, buf)
             FfiConverterOptionalDouble.write(value.`freeForwardMm`, buf)
             FfiConverterOptionalBoolean.write(value.`fitsForward`, buf)
+    }
+}
+
+
+
+/**
+ * Links that a chain needs at a centre distance.
+ */
+data class ChainLength (
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt
+    , 
+    /**
+     * Centre distance, millimetres.
+     */
+    var `centreDistanceMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainLength: FfiConverterRustBuffer<ChainLength> {
+    override fun read(buf: ByteBuffer): ChainLength {
+        return ChainLength(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChainLength) = (
+            FfiConverterUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterUInt.allocationSize(value.`rearTeeth`) +
+            FfiConverterDouble.allocationSize(value.`centreDistanceMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`)
+    )
+
+    override fun write(value: ChainLength, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontTeeth`, buf)
+            FfiConverterUInt.write(value.`rearTeeth`, buf)
+            FfiConverterDouble.write(value.`centreDistanceMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+    }
+}
+
+
+
+/**
+ * Whether a chain runs on a sprocket; refused where it does not.
+ */
+data class ChainOnSprocket (
+    /**
+     * Size of the chain.
+     */
+    var `chainSize`: kotlin.String
+    , 
+    /**
+     * Size that the sprocket is cut for.
+     */
+    var `sprocketSize`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainOnSprocket: FfiConverterRustBuffer<ChainOnSprocket> {
+    override fun read(buf: ByteBuffer): ChainOnSprocket {
+        return ChainOnSprocket(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChainOnSprocket) = (
+            FfiConverterString.allocationSize(value.`chainSize`) +
+            FfiConverterString.allocationSize(value.`sprocketSize`)
+    )
+
+    override fun write(value: ChainOnSprocket, buf: ByteBuffer) {
+            FfiConverterString.write(value.`chainSize`, buf)
+            FfiConverterString.write(value.`sprocketSize`, buf)
+    }
+}
+
+
+
+/**
+ * Dimensions of a chain size.
+ */
+data class ChainSizeDimensions (
+    /**
+     * Size as written on the chain.
+     */
+    var `chainSize`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeChainSizeDimensions: FfiConverterRustBuffer<ChainSizeDimensions> {
+    override fun read(buf: ByteBuffer): ChainSizeDimensions {
+        return ChainSizeDimensions(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ChainSizeDimensions) = (
+            FfiConverterString.allocationSize(value.`chainSize`)
+    )
+
+    override fun write(value: ChainSizeDimensions, buf: ByteBuffer) {
+            FfiConverterString.write(value.`chainSize`, buf)
     }
 }
 
@@ -3746,6 +4571,92 @@ public object FfiConverterTypeCorrector: FfiConverterRustBuffer<Corrector> {
 
 
 /**
+ * Ratio of a speedometer corrector.
+ */
+data class CorrectorRatio (
+    /**
+     * Reading over true speed.
+     */
+    var `readingFactor`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCorrectorRatio: FfiConverterRustBuffer<CorrectorRatio> {
+    override fun read(buf: ByteBuffer): CorrectorRatio {
+        return CorrectorRatio(
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CorrectorRatio) = (
+            FfiConverterDouble.allocationSize(value.`readingFactor`)
+    )
+
+    override fun write(value: CorrectorRatio, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`readingFactor`, buf)
+    }
+}
+
+
+
+/**
+ * Flashes a minute from a count.
+ */
+data class CountedFlashes (
+    /**
+     * Flashes counted.
+     */
+    var `flashes`: kotlin.UInt
+    , 
+    /**
+     * Seconds that they took.
+     */
+    var `seconds`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCountedFlashes: FfiConverterRustBuffer<CountedFlashes> {
+    override fun read(buf: ByteBuffer): CountedFlashes {
+        return CountedFlashes(
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CountedFlashes) = (
+            FfiConverterUInt.allocationSize(value.`flashes`) +
+            FfiConverterDouble.allocationSize(value.`seconds`)
+    )
+
+    override fun write(value: CountedFlashes, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`flashes`, buf)
+            FfiConverterDouble.write(value.`seconds`, buf)
+    }
+}
+
+
+
+/**
  * Something that must come off before a check; once off, it costs nothing more.
  */
 data class Cover (
@@ -4070,6 +4981,140 @@ public object FfiConverterTypeCruise: FfiConverterRustBuffer<Cruise> {
 
 
 /**
+ * Power of a spark-ignition engine from its peak power, by the cubic law.
+ */
+data class CubicPower (
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    , 
+    /**
+     * Peak power, kilowatts.
+     */
+    var `peakPowerKw`: kotlin.Double
+    , 
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    var `peakPowerRpm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCubicPower: FfiConverterRustBuffer<CubicPower> {
+    override fun read(buf: ByteBuffer): CubicPower {
+        return CubicPower(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CubicPower) = (
+            FfiConverterDouble.allocationSize(value.`engineRpm`) +
+            FfiConverterDouble.allocationSize(value.`peakPowerKw`) +
+            FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
+    )
+
+    override fun write(value: CubicPower, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+            FfiConverterDouble.write(value.`peakPowerKw`, buf)
+            FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+    }
+}
+
+
+
+/**
+ * Equivalent age after two spells at one temperature each.
+ */
+data class CureAge (
+    /**
+     * First spell, hours.
+     */
+    var `hours`: kotlin.Double
+    , 
+    /**
+     * Temperature of the first spell, °C.
+     */
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Second spell, hours.
+     */
+    var `thenHours`: kotlin.Double
+    , 
+    /**
+     * Temperature of the second spell, °C.
+     */
+    var `thenCelsius`: kotlin.Double
+    , 
+    /**
+     * Reference temperature, °C.
+     */
+    var `atCelsius`: kotlin.Double
+    , 
+    /**
+     * Activation temperature, kelvin.
+     */
+    var `activationKelvin`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCureAge: FfiConverterRustBuffer<CureAge> {
+    override fun read(buf: ByteBuffer): CureAge {
+        return CureAge(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CureAge) = (
+            FfiConverterDouble.allocationSize(value.`hours`) +
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterDouble.allocationSize(value.`thenHours`) +
+            FfiConverterDouble.allocationSize(value.`thenCelsius`) +
+            FfiConverterDouble.allocationSize(value.`atCelsius`) +
+            FfiConverterDouble.allocationSize(value.`activationKelvin`)
+    )
+
+    override fun write(value: CureAge, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`hours`, buf)
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterDouble.write(value.`thenHours`, buf)
+            FfiConverterDouble.write(value.`thenCelsius`, buf)
+            FfiConverterDouble.write(value.`atCelsius`, buf)
+            FfiConverterDouble.write(value.`activationKelvin`, buf)
+    }
+}
+
+
+
+/**
  * What to work out: a coat of the bike by its mark, or a product to try.
  */
 data class CureAsk (
@@ -4190,6 +5235,61 @@ public object FfiConverterTypeCurePoint: FfiConverterRustBuffer<CurePoint> {
             FfiConverterLong.write(value.`atMs`, buf)
             FfiConverterDouble.write(value.`equivalentHours`, buf)
             FfiConverterDouble.write(value.`celsius`, buf)
+    }
+}
+
+
+
+/**
+ * How fast a cure runs against the reference temperature.
+ */
+data class CureRate (
+    /**
+     * Temperature, °C.
+     */
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Reference temperature, °C.
+     */
+    var `atCelsius`: kotlin.Double
+    , 
+    /**
+     * Activation temperature, kelvin.
+     */
+    var `activationKelvin`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeCureRate: FfiConverterRustBuffer<CureRate> {
+    override fun read(buf: ByteBuffer): CureRate {
+        return CureRate(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: CureRate) = (
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterDouble.allocationSize(value.`atCelsius`) +
+            FfiConverterDouble.allocationSize(value.`activationKelvin`)
+    )
+
+    override fun write(value: CureRate, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterDouble.write(value.`atCelsius`, buf)
+            FfiConverterDouble.write(value.`activationKelvin`, buf)
     }
 }
 
@@ -4607,6 +5707,61 @@ public object FfiConverterTypeDayOff: FfiConverterRustBuffer<DayOff> {
 
 
 /**
+ * Days until a drain has emptied a battery.
+ */
+data class DaysToFlat (
+    /**
+     * Capacity, ampere-hours.
+     */
+    var `batteryAh`: kotlin.Double
+    , 
+    /**
+     * Charge, per cent.
+     */
+    var `chargePercent`: kotlin.Double
+    , 
+    /**
+     * Drain, milliamperes.
+     */
+    var `drainMilliamperes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDaysToFlat: FfiConverterRustBuffer<DaysToFlat> {
+    override fun read(buf: ByteBuffer): DaysToFlat {
+        return DaysToFlat(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DaysToFlat) = (
+            FfiConverterDouble.allocationSize(value.`batteryAh`) +
+            FfiConverterDouble.allocationSize(value.`chargePercent`) +
+            FfiConverterDouble.allocationSize(value.`drainMilliamperes`)
+    )
+
+    override fun write(value: DaysToFlat, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`batteryAh`, buf)
+            FfiConverterDouble.write(value.`chargePercent`, buf)
+            FfiConverterDouble.write(value.`drainMilliamperes`, buf)
+    }
+}
+
+
+
+/**
  * How long a delivery takes, by what the seller says and by what was seen before.
  */
 data class Delivery (
@@ -4672,6 +5827,53 @@ public object FfiConverterTypeDelivery: FfiConverterRustBuffer<Delivery> {
             FfiConverterDouble.write(value.`likelyDays`, buf)
             FfiConverterDouble.write(value.`mostDays`, buf)
             FfiConverterOptionalBoolean.write(value.`longTail`, buf)
+    }
+}
+
+
+
+/**
+ * Dew point of the air.
+ */
+data class DewPoint (
+    /**
+     * Temperature, °C.
+     */
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Relative humidity, per cent.
+     */
+    var `humidity`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDewPoint: FfiConverterRustBuffer<DewPoint> {
+    override fun read(buf: ByteBuffer): DewPoint {
+        return DewPoint(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DewPoint) = (
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterDouble.allocationSize(value.`humidity`)
+    )
+
+    override fun write(value: DewPoint, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterDouble.write(value.`humidity`, buf)
     }
 }
 
@@ -5002,6 +6204,53 @@ public object FfiConverterTypeDiagramLine: FfiConverterRustBuffer<DiagramLine> {
 
 
 /**
+ * Longest stop that Directive 93/14/EEC allows.
+ */
+data class DirectiveStop (
+    /**
+     * Which line of the Directive.
+     */
+    var `line`: kotlin.String
+    , 
+    /**
+     * Speed before braking, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDirectiveStop: FfiConverterRustBuffer<DirectiveStop> {
+    override fun read(buf: ByteBuffer): DirectiveStop {
+        return DirectiveStop(
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DirectiveStop) = (
+            FfiConverterString.allocationSize(value.`line`) +
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+    )
+
+    override fun write(value: DirectiveStop, buf: ByteBuffer) {
+            FfiConverterString.write(value.`line`, buf)
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+    }
+}
+
+
+
+/**
  * The drive train from crankshaft to wheel.
  */
 data class Drive (
@@ -5243,6 +6492,53 @@ public object FfiConverterTypeDrive: FfiConverterRustBuffer<Drive> {
             FfiConverterSequenceTypePowerPoint.write(value.`powerCurve`, buf)
             FfiConverterOptionalDouble.write(value.`dragAreaM2`, buf)
             FfiConverterOptionalDouble.write(value.`driveEfficiency`, buf)
+    }
+}
+
+
+
+/**
+ * What leading and trailing shoes make of the force at their tips.
+ */
+data class DrumShoes (
+    /**
+     * Friction of the linings.
+     */
+    var `padFriction`: kotlin.Double
+    , 
+    /**
+     * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
+     */
+    var `pivotShare`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeDrumShoes: FfiConverterRustBuffer<DrumShoes> {
+    override fun read(buf: ByteBuffer): DrumShoes {
+        return DrumShoes(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: DrumShoes) = (
+            FfiConverterDouble.allocationSize(value.`padFriction`) +
+            FfiConverterDouble.allocationSize(value.`pivotShare`)
+    )
+
+    override fun write(value: DrumShoes, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`padFriction`, buf)
+            FfiConverterDouble.write(value.`pivotShare`, buf)
     }
 }
 
@@ -5734,6 +7030,116 @@ public object FfiConverterTypeEngagementAdvice: FfiConverterRustBuffer<Engagemen
             FfiConverterOptionalDouble.write(value.`screwBreaksFirstMm`, buf)
             FfiConverterOptionalDouble.write(value.`engagedMm`, buf)
             FfiConverterString.write(value.`insert`, buf)
+    }
+}
+
+
+
+/**
+ * Engine speed at a road speed.
+ */
+data class EngineSpeed (
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Overall ratio.
+     */
+    var `overallRatio`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference, millimetres.
+     */
+    var `circumferenceMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEngineSpeed: FfiConverterRustBuffer<EngineSpeed> {
+    override fun read(buf: ByteBuffer): EngineSpeed {
+        return EngineSpeed(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EngineSpeed) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`overallRatio`) +
+            FfiConverterDouble.allocationSize(value.`circumferenceMm`)
+    )
+
+    override fun write(value: EngineSpeed, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`overallRatio`, buf)
+            FfiConverterDouble.write(value.`circumferenceMm`, buf)
+    }
+}
+
+
+
+/**
+ * Engine speed after changing gear at the same road speed.
+ */
+data class EngineSpeedDrop (
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    , 
+    /**
+     * Ratio of the gear.
+     */
+    var `gearRatio`: kotlin.Double
+    , 
+    /**
+     * Ratio of the next one.
+     */
+    var `nextGearRatio`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEngineSpeedDrop: FfiConverterRustBuffer<EngineSpeedDrop> {
+    override fun read(buf: ByteBuffer): EngineSpeedDrop {
+        return EngineSpeedDrop(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EngineSpeedDrop) = (
+            FfiConverterDouble.allocationSize(value.`engineRpm`) +
+            FfiConverterDouble.allocationSize(value.`gearRatio`) +
+            FfiConverterDouble.allocationSize(value.`nextGearRatio`)
+    )
+
+    override fun write(value: EngineSpeedDrop, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+            FfiConverterDouble.write(value.`gearRatio`, buf)
+            FfiConverterDouble.write(value.`nextGearRatio`, buf)
     }
 }
 
@@ -6285,7 +7691,7 @@ public object FfiConverterTypeFaultSheet: FfiConverterRustBuffer<FaultSheet> {
 
 
 /**
- * A result of a sum.
+ * A result of a formula.
  */
 data class Figure (
     /**
@@ -6340,11 +7746,11 @@ public object FfiConverterTypeFigure: FfiConverterRustBuffer<Figure> {
 
 
 /**
- * The results of a sum.
+ * The results of a formula.
  */
 data class Figures (
     /**
-     * Results, the main one first.
+     * Results, the main one first. One that does not apply to what was given is left out.
      */
     var `figures`: List<Figure> = listOf() 
     
@@ -7127,6 +8533,101 @@ public object FfiConverterTypeFluidCard: FfiConverterRustBuffer<FluidCard> {
 
 
 /**
+ * A formula as the handbook shows it.
+ */
+data class FormulaCard (
+    /**
+     * Name by which it is asked for.
+     */
+    var `kind`: kotlin.String
+    , 
+    /**
+     * Area of the trade.
+     */
+    var `area`: Area
+    , 
+    /**
+     * What it works out.
+     */
+    var `title`: kotlin.String
+    , 
+    /**
+     * The equation in symbols.
+     */
+    var `equation`: kotlin.String
+    , 
+    /**
+     * What it takes.
+     */
+    var `inputs`: List<InputCard> = listOf() 
+    , 
+    /**
+     * What it gives, the main result first.
+     */
+    var `outputs`: List<OutputCard> = listOf() 
+    , 
+    /**
+     * Where it comes from.
+     */
+    var `source`: Source
+    , 
+    /**
+     * Where it holds.
+     */
+    var `range`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFormulaCard: FfiConverterRustBuffer<FormulaCard> {
+    override fun read(buf: ByteBuffer): FormulaCard {
+        return FormulaCard(
+            FfiConverterString.read(buf),
+            FfiConverterTypeArea.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeInputCard.read(buf),
+            FfiConverterSequenceTypeOutputCard.read(buf),
+            FfiConverterTypeSource.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FormulaCard) = (
+            FfiConverterString.allocationSize(value.`kind`) +
+            FfiConverterTypeArea.allocationSize(value.`area`) +
+            FfiConverterString.allocationSize(value.`title`) +
+            FfiConverterString.allocationSize(value.`equation`) +
+            FfiConverterSequenceTypeInputCard.allocationSize(value.`inputs`) +
+            FfiConverterSequenceTypeOutputCard.allocationSize(value.`outputs`) +
+            FfiConverterTypeSource.allocationSize(value.`source`) +
+            FfiConverterString.allocationSize(value.`range`)
+    )
+
+    override fun write(value: FormulaCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`kind`, buf)
+            FfiConverterTypeArea.write(value.`area`, buf)
+            FfiConverterString.write(value.`title`, buf)
+            FfiConverterString.write(value.`equation`, buf)
+            FfiConverterSequenceTypeInputCard.write(value.`inputs`, buf)
+            FfiConverterSequenceTypeOutputCard.write(value.`outputs`, buf)
+            FfiConverterTypeSource.write(value.`source`, buf)
+            FfiConverterString.write(value.`range`, buf)
+    }
+}
+
+
+
+/**
  * Thrust in one gear.
  */
 data class GearCurve (
@@ -7680,6 +9181,53 @@ public object FfiConverterTypeGearingSheet: FfiConverterRustBuffer<GearingSheet>
 
 
 /**
+ * Charge from the specific gravity of the acid.
+ */
+data class GravityCharge (
+    /**
+     * Specific gravity.
+     */
+    var `gravity`: kotlin.Double
+    , 
+    /**
+     * Temperature of the acid, °C.
+     */
+    var `celsius`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeGravityCharge: FfiConverterRustBuffer<GravityCharge> {
+    override fun read(buf: ByteBuffer): GravityCharge {
+        return GravityCharge(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: GravityCharge) = (
+            FfiConverterDouble.allocationSize(value.`gravity`) +
+            FfiConverterDouble.allocationSize(value.`celsius`)
+    )
+
+    override fun write(value: GravityCharge, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`gravity`, buf)
+            FfiConverterDouble.write(value.`celsius`, buf)
+    }
+}
+
+
+
+/**
  * A harness: everything between the battery and the lamps, as a list.
  */
 data class Harness (
@@ -8067,6 +9615,203 @@ public object FfiConverterTypeHunting: FfiConverterRustBuffer<Hunting> {
 
 
 /**
+ * How often the same tooth meets the same link.
+ */
+data class HuntingTooth (
+    /**
+     * Teeth.
+     */
+    var `teeth`: kotlin.UInt
+    , 
+    /**
+     * Links.
+     */
+    var `chainLinks`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHuntingTooth: FfiConverterRustBuffer<HuntingTooth> {
+    override fun read(buf: ByteBuffer): HuntingTooth {
+        return HuntingTooth(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HuntingTooth) = (
+            FfiConverterUInt.allocationSize(value.`teeth`) +
+            FfiConverterUInt.allocationSize(value.`chainLinks`)
+    )
+
+    override fun write(value: HuntingTooth, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`teeth`, buf)
+            FfiConverterUInt.write(value.`chainLinks`, buf)
+    }
+}
+
+
+
+/**
+ * A hydraulic disc brake from the fingers to the road.
+ */
+data class HydraulicBrake (
+    /**
+     * Force at the lever, newtons.
+     */
+    var `leverNewtons`: kotlin.Double
+    , 
+    /**
+     * Lever ratio.
+     */
+    var `leverRatio`: kotlin.Double
+    , 
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    var `masterMm`: kotlin.Double
+    , 
+    /**
+     * Pistons that press on one side.
+     */
+    var `pistons`: kotlin.UInt
+    , 
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    var `pistonMm`: kotlin.Double
+    , 
+    /**
+     * Friction of the pads.
+     */
+    var `padFriction`: kotlin.Double
+    , 
+    /**
+     * Effective radius, millimetres.
+     */
+    var `effectiveRadiusMm`: kotlin.Double
+    , 
+    /**
+     * Radius of the wheel, millimetres.
+     */
+    var `wheelRadiusMm`: kotlin.Double
+    , 
+    /**
+     * Machine and rider, kilograms.
+     */
+    var `massKg`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHydraulicBrake: FfiConverterRustBuffer<HydraulicBrake> {
+    override fun read(buf: ByteBuffer): HydraulicBrake {
+        return HydraulicBrake(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HydraulicBrake) = (
+            FfiConverterDouble.allocationSize(value.`leverNewtons`) +
+            FfiConverterDouble.allocationSize(value.`leverRatio`) +
+            FfiConverterDouble.allocationSize(value.`masterMm`) +
+            FfiConverterUInt.allocationSize(value.`pistons`) +
+            FfiConverterDouble.allocationSize(value.`pistonMm`) +
+            FfiConverterDouble.allocationSize(value.`padFriction`) +
+            FfiConverterDouble.allocationSize(value.`effectiveRadiusMm`) +
+            FfiConverterDouble.allocationSize(value.`wheelRadiusMm`) +
+            FfiConverterDouble.allocationSize(value.`massKg`)
+    )
+
+    override fun write(value: HydraulicBrake, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`leverNewtons`, buf)
+            FfiConverterDouble.write(value.`leverRatio`, buf)
+            FfiConverterDouble.write(value.`masterMm`, buf)
+            FfiConverterUInt.write(value.`pistons`, buf)
+            FfiConverterDouble.write(value.`pistonMm`, buf)
+            FfiConverterDouble.write(value.`padFriction`, buf)
+            FfiConverterDouble.write(value.`effectiveRadiusMm`, buf)
+            FfiConverterDouble.write(value.`wheelRadiusMm`, buf)
+            FfiConverterDouble.write(value.`massKg`, buf)
+    }
+}
+
+
+
+/**
+ * Which thread a measured diameter and pitch is nearest to.
+ */
+data class IdentifyThread (
+    /**
+     * Measured outer diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Measured pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeIdentifyThread: FfiConverterRustBuffer<IdentifyThread> {
+    override fun read(buf: ByteBuffer): IdentifyThread {
+        return IdentifyThread(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: IdentifyThread) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`)
+    )
+
+    override fun write(value: IdentifyThread, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+    }
+}
+
+
+
+/**
  * Name, papers and the few figures that rules depend on.
  */
 data class Identity (
@@ -8394,6 +10139,77 @@ public object FfiConverterTypeIndicators: FfiConverterRustBuffer<Indicators> {
             FfiConverterOptionalBoolean.write(value.`outageTells`, buf)
             FfiConverterOptionalTypePilotFitting.write(value.`pilot`, buf)
             FfiConverterOptionalTypePilotBehaviour.write(value.`behaviour`, buf)
+    }
+}
+
+
+
+/**
+ * An input as the handbook shows it.
+ */
+data class InputCard (
+    /**
+     * Field name as it crosses the door.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * In words, with its unit.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Symbol in the equation.
+     */
+    var `symbol`: kotlin.String
+    , 
+    /**
+     * Accepted range, for a number.
+     */
+    var `range`: BoundCard? = null 
+    , 
+    /**
+     * Accepted words, for a choice.
+     */
+    var `oneOf`: List<kotlin.String> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeInputCard: FfiConverterRustBuffer<InputCard> {
+    override fun read(buf: ByteBuffer): InputCard {
+        return InputCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterOptionalTypeBoundCard.read(buf),
+            FfiConverterSequenceString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: InputCard) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`symbol`) +
+            FfiConverterOptionalTypeBoundCard.allocationSize(value.`range`) +
+            FfiConverterSequenceString.allocationSize(value.`oneOf`)
+    )
+
+    override fun write(value: InputCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`symbol`, buf)
+            FfiConverterOptionalTypeBoundCard.write(value.`range`, buf)
+            FfiConverterSequenceString.write(value.`oneOf`, buf)
     }
 }
 
@@ -9295,6 +11111,61 @@ public object FfiConverterTypeLampColumn: FfiConverterRustBuffer<LampColumn> {
 
 
 /**
+ * Light and life of a filament lamp off its test voltage.
+ */
+data class LampLight (
+    /**
+     * Light at the test voltage, lumens.
+     */
+    var `lumens`: kotlin.Double
+    , 
+    /**
+     * Test voltage, volts.
+     */
+    var `testVolts`: kotlin.Double
+    , 
+    /**
+     * Voltage at the lamp, volts.
+     */
+    var `volts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampLight: FfiConverterRustBuffer<LampLight> {
+    override fun read(buf: ByteBuffer): LampLight {
+        return LampLight(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampLight) = (
+            FfiConverterDouble.allocationSize(value.`lumens`) +
+            FfiConverterDouble.allocationSize(value.`testVolts`) +
+            FfiConverterDouble.allocationSize(value.`volts`)
+    )
+
+    override fun write(value: LampLight, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`lumens`, buf)
+            FfiConverterDouble.write(value.`testVolts`, buf)
+            FfiConverterDouble.write(value.`volts`, buf)
+    }
+}
+
+
+
+/**
  * The lamp page.
  */
 data class LampSheet (
@@ -9493,6 +11364,61 @@ public object FfiConverterTypeLampState: FfiConverterRustBuffer<LampState> {
 
 
 /**
+ * Watts of a filament lamp at another voltage.
+ */
+data class LampWatts (
+    /**
+     * Watts at the test voltage.
+     */
+    var `watts`: kotlin.Double
+    , 
+    /**
+     * Test voltage, volts.
+     */
+    var `testVolts`: kotlin.Double
+    , 
+    /**
+     * Voltage at the lamp, volts.
+     */
+    var `volts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLampWatts: FfiConverterRustBuffer<LampWatts> {
+    override fun read(buf: ByteBuffer): LampWatts {
+        return LampWatts(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LampWatts) = (
+            FfiConverterDouble.allocationSize(value.`watts`) +
+            FfiConverterDouble.allocationSize(value.`testVolts`) +
+            FfiConverterDouble.allocationSize(value.`volts`)
+    )
+
+    override fun write(value: LampWatts, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`watts`, buf)
+            FfiConverterDouble.write(value.`testVolts`, buf)
+            FfiConverterDouble.write(value.`volts`, buf)
+    }
+}
+
+
+
+/**
  * What to look at. What is left out is taken from the fitted bike.
  */
 data class LampsAsk (
@@ -9558,6 +11484,180 @@ public object FfiConverterTypeLampsAsk: FfiConverterRustBuffer<LampsAsk> {
             FfiConverterOptionalUInt.write(value.`replaced`, buf)
             FfiConverterOptionalTypeIndication.write(value.`indication`, buf)
             FfiConverterOptionalTypeFlashCount.write(value.`counted`, buf)
+    }
+}
+
+
+
+/**
+ * What the later of two parcels stays below, by drawing.
+ */
+data class LaterOfTwo (
+    /**
+     * The triangular one at best, days.
+     */
+    var `least`: kotlin.Double
+    , 
+    /**
+     * The triangular one as a rule, days.
+     */
+    var `likely`: kotlin.Double
+    , 
+    /**
+     * The triangular one at worst, days.
+     */
+    var `most`: kotlin.Double
+    , 
+    /**
+     * The lognormal one: median, days.
+     */
+    var `median`: kotlin.Double
+    , 
+    /**
+     * The lognormal one: what nine in ten stay below, days.
+     */
+    var `p90`: kotlin.Double
+    , 
+    /**
+     * Share, 0 to 1.
+     */
+    var `share`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLaterOfTwo: FfiConverterRustBuffer<LaterOfTwo> {
+    override fun read(buf: ByteBuffer): LaterOfTwo {
+        return LaterOfTwo(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LaterOfTwo) = (
+            FfiConverterDouble.allocationSize(value.`least`) +
+            FfiConverterDouble.allocationSize(value.`likely`) +
+            FfiConverterDouble.allocationSize(value.`most`) +
+            FfiConverterDouble.allocationSize(value.`median`) +
+            FfiConverterDouble.allocationSize(value.`p90`) +
+            FfiConverterDouble.allocationSize(value.`share`)
+    )
+
+    override fun write(value: LaterOfTwo, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`least`, buf)
+            FfiConverterDouble.write(value.`likely`, buf)
+            FfiConverterDouble.write(value.`most`, buf)
+            FfiConverterDouble.write(value.`median`, buf)
+            FfiConverterDouble.write(value.`p90`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
+    }
+}
+
+
+
+/**
+ * Lever travel that pad clearance and hose take up.
+ */
+data class LeverTravel (
+    /**
+     * Force at the lever, newtons.
+     */
+    var `leverNewtons`: kotlin.Double
+    , 
+    /**
+     * Lever ratio.
+     */
+    var `leverRatio`: kotlin.Double
+    , 
+    /**
+     * Bore of the master cylinder, millimetres.
+     */
+    var `masterMm`: kotlin.Double
+    , 
+    /**
+     * Pistons that press on one side.
+     */
+    var `pistons`: kotlin.UInt
+    , 
+    /**
+     * Diameter of one piston, millimetres.
+     */
+    var `pistonMm`: kotlin.Double
+    , 
+    /**
+     * Running clearance of a pad, millimetres.
+     */
+    var `padClearanceMm`: kotlin.Double
+    , 
+    /**
+     * Length of the hose, millimetres.
+     */
+    var `hoseMm`: kotlin.Double
+    , 
+    /**
+     * Swelling of one metre of it at 69 bar, millilitres.
+     */
+    var `hoseSwellMlM`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLeverTravel: FfiConverterRustBuffer<LeverTravel> {
+    override fun read(buf: ByteBuffer): LeverTravel {
+        return LeverTravel(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LeverTravel) = (
+            FfiConverterDouble.allocationSize(value.`leverNewtons`) +
+            FfiConverterDouble.allocationSize(value.`leverRatio`) +
+            FfiConverterDouble.allocationSize(value.`masterMm`) +
+            FfiConverterUInt.allocationSize(value.`pistons`) +
+            FfiConverterDouble.allocationSize(value.`pistonMm`) +
+            FfiConverterDouble.allocationSize(value.`padClearanceMm`) +
+            FfiConverterDouble.allocationSize(value.`hoseMm`) +
+            FfiConverterDouble.allocationSize(value.`hoseSwellMlM`)
+    )
+
+    override fun write(value: LeverTravel, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`leverNewtons`, buf)
+            FfiConverterDouble.write(value.`leverRatio`, buf)
+            FfiConverterDouble.write(value.`masterMm`, buf)
+            FfiConverterUInt.write(value.`pistons`, buf)
+            FfiConverterDouble.write(value.`pistonMm`, buf)
+            FfiConverterDouble.write(value.`padClearanceMm`, buf)
+            FfiConverterDouble.write(value.`hoseMm`, buf)
+            FfiConverterDouble.write(value.`hoseSwellMlM`, buf)
     }
 }
 
@@ -9652,6 +11752,61 @@ public object FfiConverterTypeLoadAsk: FfiConverterRustBuffer<LoadAsk> {
     override fun write(value: LoadAsk, buf: ByteBuffer) {
             FfiConverterSequenceTypeSlot.write(value.`proposed`, buf)
             FfiConverterOptionalDouble.write(value.`engineRpm`, buf)
+    }
+}
+
+
+
+/**
+ * Load resistor beside an LED lamp.
+ */
+data class LoadResistance (
+    /**
+     * Voltage, volts.
+     */
+    var `volts`: kotlin.Double
+    , 
+    /**
+     * Old lamp, watts at that voltage.
+     */
+    var `oldWatts`: kotlin.Double
+    , 
+    /**
+     * New lamp, watts at that voltage.
+     */
+    var `newWatts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLoadResistance: FfiConverterRustBuffer<LoadResistance> {
+    override fun read(buf: ByteBuffer): LoadResistance {
+        return LoadResistance(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LoadResistance) = (
+            FfiConverterDouble.allocationSize(value.`volts`) +
+            FfiConverterDouble.allocationSize(value.`oldWatts`) +
+            FfiConverterDouble.allocationSize(value.`newWatts`)
+    )
+
+    override fun write(value: LoadResistance, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`volts`, buf)
+            FfiConverterDouble.write(value.`oldWatts`, buf)
+            FfiConverterDouble.write(value.`newWatts`, buf)
     }
 }
 
@@ -9818,6 +11973,61 @@ public object FfiConverterTypeLoadSheet: FfiConverterRustBuffer<LoadSheet> {
             FfiConverterSequenceTypeStationary.write(value.`stationary`, buf)
             FfiConverterSequenceTypeFinding.write(value.`findings`, buf)
             FfiConverterTypeWorking.write(value.`working`, buf)
+    }
+}
+
+
+
+/**
+ * What a lognormal spread stays below.
+ */
+data class LognormalQuantile (
+    /**
+     * Median, days.
+     */
+    var `median`: kotlin.Double
+    , 
+    /**
+     * The 90th percentile: what nine in ten stay below, days.
+     */
+    var `p90`: kotlin.Double
+    , 
+    /**
+     * Share, 0 to 1.
+     */
+    var `share`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeLognormalQuantile: FfiConverterRustBuffer<LognormalQuantile> {
+    override fun read(buf: ByteBuffer): LognormalQuantile {
+        return LognormalQuantile(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: LognormalQuantile) = (
+            FfiConverterDouble.allocationSize(value.`median`) +
+            FfiConverterDouble.allocationSize(value.`p90`) +
+            FfiConverterDouble.allocationSize(value.`share`)
+    )
+
+    override fun write(value: LognormalQuantile, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`median`, buf)
+            FfiConverterDouble.write(value.`p90`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
     }
 }
 
@@ -10461,6 +12671,61 @@ public object FfiConverterTypeNodeVolts: FfiConverterRustBuffer<NodeVolts> {
 
 
 /**
+ * Output of an alternator of which one point is known, by the nominal curve.
+ */
+data class NominalOutput (
+    /**
+     * Output at the rated speed, watts.
+     */
+    var `alternatorWatts`: kotlin.Double
+    , 
+    /**
+     * Rated speed, revolutions a minute.
+     */
+    var `ratedRpm`: kotlin.Double
+    , 
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNominalOutput: FfiConverterRustBuffer<NominalOutput> {
+    override fun read(buf: ByteBuffer): NominalOutput {
+        return NominalOutput(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NominalOutput) = (
+            FfiConverterDouble.allocationSize(value.`alternatorWatts`) +
+            FfiConverterDouble.allocationSize(value.`ratedRpm`) +
+            FfiConverterDouble.allocationSize(value.`engineRpm`)
+    )
+
+    override fun write(value: NominalOutput, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`alternatorWatts`, buf)
+            FfiConverterDouble.write(value.`ratedRpm`, buf)
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+    }
+}
+
+
+
+/**
  * An element that the owner marked as not there.
  */
 data class NotThere (
@@ -10510,6 +12775,77 @@ public object FfiConverterTypeNotThere: FfiConverterRustBuffer<NotThere> {
             FfiConverterString.write(value.`element`, buf)
             FfiConverterString.write(value.`label`, buf)
             FfiConverterTypeElementChange.write(value.`change`, buf)
+    }
+}
+
+
+
+/**
+ * Torque by the nut factor for a share of the proof load.
+ */
+data class NutFactorTorque (
+    /**
+     * Nominal diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Property class, as 8.8.
+     */
+    var `propertyClass`: kotlin.String
+    , 
+    /**
+     * Nut factor.
+     */
+    var `nutFactor`: kotlin.Double
+    , 
+    /**
+     * Share of the proof load, per cent.
+     */
+    var `sharePercent`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeNutFactorTorque: FfiConverterRustBuffer<NutFactorTorque> {
+    override fun read(buf: ByteBuffer): NutFactorTorque {
+        return NutFactorTorque(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: NutFactorTorque) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterString.allocationSize(value.`propertyClass`) +
+            FfiConverterDouble.allocationSize(value.`nutFactor`) +
+            FfiConverterDouble.allocationSize(value.`sharePercent`)
+    )
+
+    override fun write(value: NutFactorTorque, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterString.write(value.`propertyClass`, buf)
+            FfiConverterDouble.write(value.`nutFactor`, buf)
+            FfiConverterDouble.write(value.`sharePercent`, buf)
     }
 }
 
@@ -10997,6 +13333,69 @@ public object FfiConverterTypeOutputAt: FfiConverterRustBuffer<OutputAt> {
 
 
 /**
+ * A result as the handbook shows it.
+ */
+data class OutputCard (
+    /**
+     * Name in the figures.
+     */
+    var `name`: kotlin.String
+    , 
+    /**
+     * In words.
+     */
+    var `label`: kotlin.String
+    , 
+    /**
+     * Symbol in the equation.
+     */
+    var `symbol`: kotlin.String
+    , 
+    /**
+     * Unit.
+     */
+    var `unit`: UnitOfMeasure
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOutputCard: FfiConverterRustBuffer<OutputCard> {
+    override fun read(buf: ByteBuffer): OutputCard {
+        return OutputCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterTypeUnitOfMeasure.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OutputCard) = (
+            FfiConverterString.allocationSize(value.`name`) +
+            FfiConverterString.allocationSize(value.`label`) +
+            FfiConverterString.allocationSize(value.`symbol`) +
+            FfiConverterTypeUnitOfMeasure.allocationSize(value.`unit`)
+    )
+
+    override fun write(value: OutputCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`name`, buf)
+            FfiConverterString.write(value.`label`, buf)
+            FfiConverterString.write(value.`symbol`, buf)
+            FfiConverterTypeUnitOfMeasure.write(value.`unit`, buf)
+    }
+}
+
+
+
+/**
  * One point of the alternator's output.
  */
 data class OutputPoint (
@@ -11038,6 +13437,69 @@ public object FfiConverterTypeOutputPoint: FfiConverterRustBuffer<OutputPoint> {
     override fun write(value: OutputPoint, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`rpm`, buf)
             FfiConverterDouble.write(value.`watts`, buf)
+    }
+}
+
+
+
+/**
+ * Overall ratio: crankshaft turns for one turn of the wheel.
+ */
+data class OverallRatio (
+    /**
+     * Primary reduction.
+     */
+    var `primaryRatio`: kotlin.Double
+    , 
+    /**
+     * Gear ratio.
+     */
+    var `gearRatio`: kotlin.Double
+    , 
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeOverallRatio: FfiConverterRustBuffer<OverallRatio> {
+    override fun read(buf: ByteBuffer): OverallRatio {
+        return OverallRatio(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: OverallRatio) = (
+            FfiConverterDouble.allocationSize(value.`primaryRatio`) +
+            FfiConverterDouble.allocationSize(value.`gearRatio`) +
+            FfiConverterUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterUInt.allocationSize(value.`rearTeeth`)
+    )
+
+    override fun write(value: OverallRatio, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`primaryRatio`, buf)
+            FfiConverterDouble.write(value.`gearRatio`, buf)
+            FfiConverterUInt.write(value.`frontTeeth`, buf)
+            FfiConverterUInt.write(value.`rearTeeth`, buf)
     }
 }
 
@@ -11312,6 +13774,85 @@ public object FfiConverterTypePaintNeed: FfiConverterRustBuffer<PaintNeed> {
 
 
 /**
+ * Paint and cans for an area.
+ */
+data class PaintNeeded (
+    /**
+     * Area, square metres.
+     */
+    var `squareMetres`: kotlin.Double
+    , 
+    /**
+     * Coats.
+     */
+    var `coats`: kotlin.UInt
+    , 
+    /**
+     * Solids by volume, per cent.
+     */
+    var `solidsPercent`: kotlin.Double
+    , 
+    /**
+     * Dry film of one coat, micrometres.
+     */
+    var `dryMicrometres`: kotlin.Double
+    , 
+    /**
+     * Loss, per cent.
+     */
+    var `lossPercent`: kotlin.Double
+    , 
+    /**
+     * Can, millilitres.
+     */
+    var `canMl`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePaintNeeded: FfiConverterRustBuffer<PaintNeeded> {
+    override fun read(buf: ByteBuffer): PaintNeeded {
+        return PaintNeeded(
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PaintNeeded) = (
+            FfiConverterDouble.allocationSize(value.`squareMetres`) +
+            FfiConverterUInt.allocationSize(value.`coats`) +
+            FfiConverterDouble.allocationSize(value.`solidsPercent`) +
+            FfiConverterDouble.allocationSize(value.`dryMicrometres`) +
+            FfiConverterDouble.allocationSize(value.`lossPercent`) +
+            FfiConverterDouble.allocationSize(value.`canMl`)
+    )
+
+    override fun write(value: PaintNeeded, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`squareMetres`, buf)
+            FfiConverterUInt.write(value.`coats`, buf)
+            FfiConverterDouble.write(value.`solidsPercent`, buf)
+            FfiConverterDouble.write(value.`dryMicrometres`, buf)
+            FfiConverterDouble.write(value.`lossPercent`, buf)
+            FfiConverterDouble.write(value.`canMl`, buf)
+    }
+}
+
+
+
+/**
  * A part.
  */
 data class Part (
@@ -11448,6 +13989,77 @@ public object FfiConverterTypePartDue: FfiConverterRustBuffer<PartDue> {
     override fun write(value: PartDue, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
             FfiConverterTypePart.write(value.`part`, buf)
+    }
+}
+
+
+
+/**
+ * Power of an engine between and beside its peaks of power and torque.
+ */
+data class PeaksPower (
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    , 
+    /**
+     * Peak power, kilowatts.
+     */
+    var `peakPowerKw`: kotlin.Double
+    , 
+    /**
+     * Engine speed of peak power, revolutions a minute.
+     */
+    var `peakPowerRpm`: kotlin.Double
+    , 
+    /**
+     * Peak torque, newton metres.
+     */
+    var `peakTorqueNm`: kotlin.Double
+    , 
+    /**
+     * Engine speed of peak torque, revolutions a minute.
+     */
+    var `peakTorqueRpm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePeaksPower: FfiConverterRustBuffer<PeaksPower> {
+    override fun read(buf: ByteBuffer): PeaksPower {
+        return PeaksPower(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PeaksPower) = (
+            FfiConverterDouble.allocationSize(value.`engineRpm`) +
+            FfiConverterDouble.allocationSize(value.`peakPowerKw`) +
+            FfiConverterDouble.allocationSize(value.`peakPowerRpm`) +
+            FfiConverterDouble.allocationSize(value.`peakTorqueNm`) +
+            FfiConverterDouble.allocationSize(value.`peakTorqueRpm`)
+    )
+
+    override fun write(value: PeaksPower, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+            FfiConverterDouble.write(value.`peakPowerKw`, buf)
+            FfiConverterDouble.write(value.`peakPowerRpm`, buf)
+            FfiConverterDouble.write(value.`peakTorqueNm`, buf)
+            FfiConverterDouble.write(value.`peakTorqueRpm`, buf)
     }
 }
 
@@ -11606,6 +14218,53 @@ public object FfiConverterTypePilotBehaviour: FfiConverterRustBuffer<PilotBehavi
             FfiConverterTypeLampLook.write(value.`otherSide`, buf)
             FfiConverterDouble.write(value.`ownPercent`, buf)
             FfiConverterDouble.write(value.`amperes`, buf)
+    }
+}
+
+
+
+/**
+ * Pitch diameter of a sprocket.
+ */
+data class PitchDiameter (
+    /**
+     * Teeth.
+     */
+    var `teeth`: kotlin.UInt
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePitchDiameter: FfiConverterRustBuffer<PitchDiameter> {
+    override fun read(buf: ByteBuffer): PitchDiameter {
+        return PitchDiameter(
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PitchDiameter) = (
+            FfiConverterUInt.allocationSize(value.`teeth`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`)
+    )
+
+    override fun write(value: PitchDiameter, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`teeth`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
     }
 }
 
@@ -12080,6 +14739,53 @@ public object FfiConverterTypePour: FfiConverterRustBuffer<Pour> {
 
 
 /**
+ * A volume poured with one cup.
+ */
+data class PourSplit (
+    /**
+     * Volume, litres.
+     */
+    var `litres`: kotlin.Double
+    , 
+    /**
+     * Cup, millilitres.
+     */
+    var `cupMl`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePourSplit: FfiConverterRustBuffer<PourSplit> {
+    override fun read(buf: ByteBuffer): PourSplit {
+        return PourSplit(
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PourSplit) = (
+            FfiConverterDouble.allocationSize(value.`litres`) +
+            FfiConverterUInt.allocationSize(value.`cupMl`)
+    )
+
+    override fun write(value: PourSplit, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`litres`, buf)
+            FfiConverterUInt.write(value.`cupMl`, buf)
+    }
+}
+
+
+
+/**
  * One point of the engine's power curve.
  */
 data class PowerPoint (
@@ -12121,6 +14827,203 @@ public object FfiConverterTypePowerPoint: FfiConverterRustBuffer<PowerPoint> {
     override fun write(value: PowerPoint, buf: ByteBuffer) {
             FfiConverterDouble.write(value.`rpm`, buf)
             FfiConverterDouble.write(value.`kw`, buf)
+    }
+}
+
+
+
+/**
+ * Speed at which resistance takes all of a power at the wheel.
+ */
+data class PowerSpeed (
+    /**
+     * Power at the wheel, kilowatts.
+     */
+    var `wheelKw`: kotlin.Double
+    , 
+    /**
+     * Machine and rider, kilograms.
+     */
+    var `massKg`: kotlin.Double
+    , 
+    /**
+     * Rolling coefficient.
+     */
+    var `rollingCoefficient`: kotlin.Double
+    , 
+    /**
+     * Drag area, square metres.
+     */
+    var `dragAreaM2`: kotlin.Double
+    , 
+    /**
+     * Density of the air, kilograms in a cubic metre.
+     */
+    var `airDensity`: kotlin.Double
+    , 
+    /**
+     * Grade, per cent.
+     */
+    var `gradePercent`: kotlin.Double
+    , 
+    /**
+     * Head wind, km/h.
+     */
+    var `headWindKmh`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePowerSpeed: FfiConverterRustBuffer<PowerSpeed> {
+    override fun read(buf: ByteBuffer): PowerSpeed {
+        return PowerSpeed(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PowerSpeed) = (
+            FfiConverterDouble.allocationSize(value.`wheelKw`) +
+            FfiConverterDouble.allocationSize(value.`massKg`) +
+            FfiConverterDouble.allocationSize(value.`rollingCoefficient`) +
+            FfiConverterDouble.allocationSize(value.`dragAreaM2`) +
+            FfiConverterDouble.allocationSize(value.`airDensity`) +
+            FfiConverterDouble.allocationSize(value.`gradePercent`) +
+            FfiConverterDouble.allocationSize(value.`headWindKmh`)
+    )
+
+    override fun write(value: PowerSpeed, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`wheelKw`, buf)
+            FfiConverterDouble.write(value.`massKg`, buf)
+            FfiConverterDouble.write(value.`rollingCoefficient`, buf)
+            FfiConverterDouble.write(value.`dragAreaM2`, buf)
+            FfiConverterDouble.write(value.`airDensity`, buf)
+            FfiConverterDouble.write(value.`gradePercent`, buf)
+            FfiConverterDouble.write(value.`headWindKmh`, buf)
+    }
+}
+
+
+
+/**
+ * Preload that a torque gives, hexagon head.
+ */
+data class PreloadFromTorque (
+    /**
+     * Nominal diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Torque, newton metres.
+     */
+    var `torqueNm`: kotlin.Double
+    , 
+    /**
+     * Friction of thread and head.
+     */
+    var `friction`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePreloadFromTorque: FfiConverterRustBuffer<PreloadFromTorque> {
+    override fun read(buf: ByteBuffer): PreloadFromTorque {
+        return PreloadFromTorque(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: PreloadFromTorque) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterDouble.allocationSize(value.`torqueNm`) +
+            FfiConverterDouble.allocationSize(value.`friction`)
+    )
+
+    override fun write(value: PreloadFromTorque, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterDouble.write(value.`torqueNm`, buf)
+            FfiConverterDouble.write(value.`friction`, buf)
+    }
+}
+
+
+
+/**
+ * Oil for premix.
+ */
+data class Premix (
+    /**
+     * Fuel, litres.
+     */
+    var `fuelLitres`: kotlin.Double
+    , 
+    /**
+     * Parts of fuel to one of oil.
+     */
+    var `partsFuel`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypePremix: FfiConverterRustBuffer<Premix> {
+    override fun read(buf: ByteBuffer): Premix {
+        return Premix(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Premix) = (
+            FfiConverterDouble.allocationSize(value.`fuelLitres`) +
+            FfiConverterDouble.allocationSize(value.`partsFuel`)
+    )
+
+    override fun write(value: Premix, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`fuelLitres`, buf)
+            FfiConverterDouble.write(value.`partsFuel`, buf)
     }
 }
 
@@ -13221,6 +16124,61 @@ public object FfiConverterTypeReadyMade: FfiConverterRustBuffer<ReadyMade> {
 
 
 /**
+ * Hours to charge a battery.
+ */
+data class RechargeHours (
+    /**
+     * Capacity, ampere-hours.
+     */
+    var `batteryAh`: kotlin.Double
+    , 
+    /**
+     * Charge, per cent.
+     */
+    var `chargePercent`: kotlin.Double
+    , 
+    /**
+     * Current of the charger, amperes.
+     */
+    var `chargerAmperes`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRechargeHours: FfiConverterRustBuffer<RechargeHours> {
+    override fun read(buf: ByteBuffer): RechargeHours {
+        return RechargeHours(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RechargeHours) = (
+            FfiConverterDouble.allocationSize(value.`batteryAh`) +
+            FfiConverterDouble.allocationSize(value.`chargePercent`) +
+            FfiConverterDouble.allocationSize(value.`chargerAmperes`)
+    )
+
+    override fun write(value: RechargeHours, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`batteryAh`, buf)
+            FfiConverterDouble.write(value.`chargePercent`, buf)
+            FfiConverterDouble.write(value.`chargerAmperes`, buf)
+    }
+}
+
+
+
+/**
  * A refusal as it crosses the door.
  */
 data class Refusal (
@@ -13347,6 +16305,100 @@ public object FfiConverterTypeResistance: FfiConverterRustBuffer<Resistance> {
 
 
 /**
+ * State of charge of a rested 12 V battery.
+ */
+data class RestedCharge (
+    /**
+     * Voltage after a rest of some hours, volts.
+     */
+    var `volts`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRestedCharge: FfiConverterRustBuffer<RestedCharge> {
+    override fun read(buf: ByteBuffer): RestedCharge {
+        return RestedCharge(
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RestedCharge) = (
+            FfiConverterDouble.allocationSize(value.`volts`)
+    )
+
+    override fun write(value: RestedCharge, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`volts`, buf)
+    }
+}
+
+
+
+/**
+ * Area of a rim.
+ */
+data class RimArea (
+    /**
+     * Diameter on which the middle of the girth lies, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Girth across the rim, millimetres.
+     */
+    var `girthMm`: kotlin.Double
+    , 
+    /**
+     * How many alike.
+     */
+    var `count`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRimArea: FfiConverterRustBuffer<RimArea> {
+    override fun read(buf: ByteBuffer): RimArea {
+        return RimArea(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RimArea) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`girthMm`) +
+            FfiConverterUInt.allocationSize(value.`count`)
+    )
+
+    override fun write(value: RimArea, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`girthMm`, buf)
+            FfiConverterUInt.write(value.`count`, buf)
+    }
+}
+
+
+
+/**
  * What to try: several proposals together.
  */
 data class RippleAsk (
@@ -13451,6 +16503,250 @@ public object FfiConverterTypeRippleSheet: FfiConverterRustBuffer<RippleSheet> {
             FfiConverterSequenceTypeFinding.write(value.`newFindings`, buf)
             FfiConverterSequenceTypeItemShift.write(value.`items`, buf)
             FfiConverterSequenceString.write(value.`follows`, buf)
+    }
+}
+
+
+
+/**
+ * What holds a machine back at a speed.
+ */
+data class RoadResistance (
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Machine and rider, kilograms.
+     */
+    var `massKg`: kotlin.Double
+    , 
+    /**
+     * Rolling coefficient.
+     */
+    var `rollingCoefficient`: kotlin.Double
+    , 
+    /**
+     * Drag area, square metres.
+     */
+    var `dragAreaM2`: kotlin.Double
+    , 
+    /**
+     * Density of the air, kilograms in a cubic metre.
+     */
+    var `airDensity`: kotlin.Double
+    , 
+    /**
+     * Grade, per cent.
+     */
+    var `gradePercent`: kotlin.Double
+    , 
+    /**
+     * Head wind, km/h.
+     */
+    var `headWindKmh`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRoadResistance: FfiConverterRustBuffer<RoadResistance> {
+    override fun read(buf: ByteBuffer): RoadResistance {
+        return RoadResistance(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RoadResistance) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`massKg`) +
+            FfiConverterDouble.allocationSize(value.`rollingCoefficient`) +
+            FfiConverterDouble.allocationSize(value.`dragAreaM2`) +
+            FfiConverterDouble.allocationSize(value.`airDensity`) +
+            FfiConverterDouble.allocationSize(value.`gradePercent`) +
+            FfiConverterDouble.allocationSize(value.`headWindKmh`)
+    )
+
+    override fun write(value: RoadResistance, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`massKg`, buf)
+            FfiConverterDouble.write(value.`rollingCoefficient`, buf)
+            FfiConverterDouble.write(value.`dragAreaM2`, buf)
+            FfiConverterDouble.write(value.`airDensity`, buf)
+            FfiConverterDouble.write(value.`gradePercent`, buf)
+            FfiConverterDouble.write(value.`headWindKmh`, buf)
+    }
+}
+
+
+
+/**
+ * Road speed at an engine speed.
+ */
+data class RoadSpeed (
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    , 
+    /**
+     * Overall ratio.
+     */
+    var `overallRatio`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference, millimetres.
+     */
+    var `circumferenceMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRoadSpeed: FfiConverterRustBuffer<RoadSpeed> {
+    override fun read(buf: ByteBuffer): RoadSpeed {
+        return RoadSpeed(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RoadSpeed) = (
+            FfiConverterDouble.allocationSize(value.`engineRpm`) +
+            FfiConverterDouble.allocationSize(value.`overallRatio`) +
+            FfiConverterDouble.allocationSize(value.`circumferenceMm`)
+    )
+
+    override fun write(value: RoadSpeed, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+            FfiConverterDouble.write(value.`overallRatio`, buf)
+            FfiConverterDouble.write(value.`circumferenceMm`, buf)
+    }
+}
+
+
+
+/**
+ * Rolling coefficient of a motorcycle tyre by pressure and speed.
+ */
+data class RollingCoefficient (
+    /**
+     * Tyre pressure, bar.
+     */
+    var `tyreBar`: kotlin.Double
+    , 
+    /**
+     * Road speed, km/h, up to 165.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRollingCoefficient: FfiConverterRustBuffer<RollingCoefficient> {
+    override fun read(buf: ByteBuffer): RollingCoefficient {
+        return RollingCoefficient(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RollingCoefficient) = (
+            FfiConverterDouble.allocationSize(value.`tyreBar`) +
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
+    )
+
+    override fun write(value: RollingCoefficient, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`tyreBar`, buf)
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+    }
+}
+
+
+
+/**
+ * Proof load and breaking load of a screw.
+ */
+data class ScrewLoads (
+    /**
+     * Nominal diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Property class, as 8.8.
+     */
+    var `propertyClass`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeScrewLoads: FfiConverterRustBuffer<ScrewLoads> {
+    override fun read(buf: ByteBuffer): ScrewLoads {
+        return ScrewLoads(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ScrewLoads) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterString.allocationSize(value.`propertyClass`)
+    )
+
+    override fun write(value: ScrewLoads, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterString.write(value.`propertyClass`, buf)
     }
 }
 
@@ -13812,6 +17108,69 @@ public object FfiConverterTypeSettledOn: FfiConverterRustBuffer<SettledOn> {
 
 
 /**
+ * Area of a shell: tank, mudguard, side panel.
+ */
+data class ShellArea (
+    /**
+     * Length along the part, millimetres.
+     */
+    var `lengthMm`: kotlin.Double
+    , 
+    /**
+     * Girth across it at its widest, millimetres.
+     */
+    var `girthMm`: kotlin.Double
+    , 
+    /**
+     * Painted inside too.
+     */
+    var `bothSides`: kotlin.Boolean
+    , 
+    /**
+     * How many alike.
+     */
+    var `count`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeShellArea: FfiConverterRustBuffer<ShellArea> {
+    override fun read(buf: ByteBuffer): ShellArea {
+        return ShellArea(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ShellArea) = (
+            FfiConverterDouble.allocationSize(value.`lengthMm`) +
+            FfiConverterDouble.allocationSize(value.`girthMm`) +
+            FfiConverterBoolean.allocationSize(value.`bothSides`) +
+            FfiConverterUInt.allocationSize(value.`count`)
+    )
+
+    override fun write(value: ShellArea, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`lengthMm`, buf)
+            FfiConverterDouble.write(value.`girthMm`, buf)
+            FfiConverterBoolean.write(value.`bothSides`, buf)
+            FfiConverterUInt.write(value.`count`, buf)
+    }
+}
+
+
+
+/**
  * One quantity before and after.
  */
 data class Shift (
@@ -14129,6 +17488,69 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterTypeBrake.write(value.`rearBrake`, buf)
             FfiConverterSequenceTypeFilling.write(value.`fluids`, buf)
             FfiConverterTypeIndication.write(value.`indication`, buf)
+    }
+}
+
+
+
+/**
+ * New speedometer reading over the old one at the same road speed.
+ */
+data class SpeedometerFactor (
+    /**
+     * Rolling circumference before, of the wheel that the sender turns with, millimetres.
+     */
+    var `circumferenceMm`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference after, of that wheel, millimetres.
+     */
+    var `newCircumferenceMm`: kotlin.Double
+    , 
+    /**
+     * Final drive ratio before; the same twice for a sender on a wheel.
+     */
+    var `finalRatio`: kotlin.Double
+    , 
+    /**
+     * Final drive ratio after.
+     */
+    var `newFinalRatio`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSpeedometerFactor: FfiConverterRustBuffer<SpeedometerFactor> {
+    override fun read(buf: ByteBuffer): SpeedometerFactor {
+        return SpeedometerFactor(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SpeedometerFactor) = (
+            FfiConverterDouble.allocationSize(value.`circumferenceMm`) +
+            FfiConverterDouble.allocationSize(value.`newCircumferenceMm`) +
+            FfiConverterDouble.allocationSize(value.`finalRatio`) +
+            FfiConverterDouble.allocationSize(value.`newFinalRatio`)
+    )
+
+    override fun write(value: SpeedometerFactor, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`circumferenceMm`, buf)
+            FfiConverterDouble.write(value.`newCircumferenceMm`, buf)
+            FfiConverterDouble.write(value.`finalRatio`, buf)
+            FfiConverterDouble.write(value.`newFinalRatio`, buf)
     }
 }
 
@@ -14690,6 +18112,45 @@ public object FfiConverterTypeSprocketPair: FfiConverterRustBuffer<SprocketPair>
 
 
 /**
+ * Density of the air on the standard day at a height.
+ */
+data class StandardAir (
+    /**
+     * Height above the sea, metres.
+     */
+    var `altitudeMetres`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStandardAir: FfiConverterRustBuffer<StandardAir> {
+    override fun read(buf: ByteBuffer): StandardAir {
+        return StandardAir(
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StandardAir) = (
+            FfiConverterDouble.allocationSize(value.`altitudeMetres`)
+    )
+
+    override fun write(value: StandardAir, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`altitudeMetres`, buf)
+    }
+}
+
+
+
+/**
  * The load in one riding state.
  */
 data class StateLoad (
@@ -15023,6 +18484,116 @@ public object FfiConverterTypeStepSheet: FfiConverterRustBuffer<StepSheet> {
 
 
 /**
+ * Deceleration from a measured stopping distance.
+ */
+data class StoppingDeceleration (
+    /**
+     * Speed before braking, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Stopping distance, metres.
+     */
+    var `metres`: kotlin.Double
+    , 
+    /**
+     * Reaction that is in it, seconds.
+     */
+    var `reactionSeconds`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStoppingDeceleration: FfiConverterRustBuffer<StoppingDeceleration> {
+    override fun read(buf: ByteBuffer): StoppingDeceleration {
+        return StoppingDeceleration(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StoppingDeceleration) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`metres`) +
+            FfiConverterDouble.allocationSize(value.`reactionSeconds`)
+    )
+
+    override fun write(value: StoppingDeceleration, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`metres`, buf)
+            FfiConverterDouble.write(value.`reactionSeconds`, buf)
+    }
+}
+
+
+
+/**
+ * Stopping distance from deceleration.
+ */
+data class StoppingDistance (
+    /**
+     * Speed before braking, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Deceleration, m/s².
+     */
+    var `deceleration`: kotlin.Double
+    , 
+    /**
+     * Reaction, seconds.
+     */
+    var `reactionSeconds`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStoppingDistance: FfiConverterRustBuffer<StoppingDistance> {
+    override fun read(buf: ByteBuffer): StoppingDistance {
+        return StoppingDistance(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StoppingDistance) = (
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`deceleration`) +
+            FfiConverterDouble.allocationSize(value.`reactionSeconds`)
+    )
+
+    override fun write(value: StoppingDistance, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`deceleration`, buf)
+            FfiConverterDouble.write(value.`reactionSeconds`, buf)
+    }
+}
+
+
+
+/**
  * A line to set a stop against.
  */
 data class StoppingLine (
@@ -15191,6 +18762,53 @@ public object FfiConverterTypeStoppingSheet: FfiConverterRustBuffer<StoppingShee
             FfiConverterOptionalDouble.write(value.`measuredDeceleration`, buf)
             FfiConverterOptionalDouble.write(value.`measuredPercent`, buf)
             FfiConverterSequenceTypeStoppingLine.write(value.`lines`, buf)
+    }
+}
+
+
+
+/**
+ * Stress area and diameters of a thread.
+ */
+data class StressArea (
+    /**
+     * Nominal diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeStressArea: FfiConverterRustBuffer<StressArea> {
+    override fun read(buf: ByteBuffer): StressArea {
+        return StressArea(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: StressArea) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`)
+    )
+
+    override fun write(value: StressArea, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
     }
 }
 
@@ -15467,6 +19085,61 @@ public object FfiConverterTypeSupposition: FfiConverterRustBuffer<Supposition> {
             FfiConverterOptionalTypeExtraTime.write(value.`extra`, buf)
             FfiConverterOptionalDouble.write(value.`colderKelvin`, buf)
             FfiConverterOptionalUInt.write(value.`colderDays`, buf)
+    }
+}
+
+
+
+/**
+ * How far a surface is above the dew point of the air.
+ */
+data class SurfaceMargin (
+    /**
+     * Temperature of the air, °C.
+     */
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Relative humidity, per cent.
+     */
+    var `humidity`: kotlin.Double
+    , 
+    /**
+     * Temperature of the surface, °C.
+     */
+    var `surfaceCelsius`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeSurfaceMargin: FfiConverterRustBuffer<SurfaceMargin> {
+    override fun read(buf: ByteBuffer): SurfaceMargin {
+        return SurfaceMargin(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: SurfaceMargin) = (
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterDouble.allocationSize(value.`humidity`) +
+            FfiConverterDouble.allocationSize(value.`surfaceCelsius`)
+    )
+
+    override fun write(value: SurfaceMargin, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterDouble.write(value.`humidity`, buf)
+            FfiConverterDouble.write(value.`surfaceCelsius`, buf)
     }
 }
 
@@ -15867,6 +19540,234 @@ public object FfiConverterTypeTestLine: FfiConverterRustBuffer<TestLine> {
 
 
 /**
+ * Flashes a minute of a thermal flasher.
+ */
+data class ThermalFlasher (
+    /**
+     * Load over rated load, per cent.
+     */
+    var `loadPercent`: kotlin.Double
+    , 
+    /**
+     * Closing over opening temperature rise of its contacts.
+     */
+    var `contacts`: kotlin.Double
+    , 
+    /**
+     * Flashes a minute at the rated load.
+     */
+    var `flashesMinute`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThermalFlasher: FfiConverterRustBuffer<ThermalFlasher> {
+    override fun read(buf: ByteBuffer): ThermalFlasher {
+        return ThermalFlasher(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThermalFlasher) = (
+            FfiConverterDouble.allocationSize(value.`loadPercent`) +
+            FfiConverterDouble.allocationSize(value.`contacts`) +
+            FfiConverterDouble.allocationSize(value.`flashesMinute`)
+    )
+
+    override fun write(value: ThermalFlasher, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`loadPercent`, buf)
+            FfiConverterDouble.write(value.`contacts`, buf)
+            FfiConverterDouble.write(value.`flashesMinute`, buf)
+    }
+}
+
+
+
+/**
+ * Solids and wet film of thinned paint.
+ */
+data class ThinnedFilm (
+    /**
+     * Solids of the paint by volume, per cent.
+     */
+    var `solidsPercent`: kotlin.Double
+    , 
+    /**
+     * Thinner, per cent of the paint.
+     */
+    var `thinnerPercent`: kotlin.Double
+    , 
+    /**
+     * Dry film of one coat, micrometres.
+     */
+    var `dryMicrometres`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThinnedFilm: FfiConverterRustBuffer<ThinnedFilm> {
+    override fun read(buf: ByteBuffer): ThinnedFilm {
+        return ThinnedFilm(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThinnedFilm) = (
+            FfiConverterDouble.allocationSize(value.`solidsPercent`) +
+            FfiConverterDouble.allocationSize(value.`thinnerPercent`) +
+            FfiConverterDouble.allocationSize(value.`dryMicrometres`)
+    )
+
+    override fun write(value: ThinnedFilm, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`solidsPercent`, buf)
+            FfiConverterDouble.write(value.`thinnerPercent`, buf)
+            FfiConverterDouble.write(value.`dryMicrometres`, buf)
+    }
+}
+
+
+
+/**
+ * Thinner into a one-part paint.
+ */
+data class Thinning (
+    /**
+     * Paint, unthinned, millilitres.
+     */
+    var `paintMl`: kotlin.Double
+    , 
+    /**
+     * Thinner, per cent of it.
+     */
+    var `thinnerPercent`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThinning: FfiConverterRustBuffer<Thinning> {
+    override fun read(buf: ByteBuffer): Thinning {
+        return Thinning(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: Thinning) = (
+            FfiConverterDouble.allocationSize(value.`paintMl`) +
+            FfiConverterDouble.allocationSize(value.`thinnerPercent`)
+    )
+
+    override fun write(value: Thinning, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`paintMl`, buf)
+            FfiConverterDouble.write(value.`thinnerPercent`, buf)
+    }
+}
+
+
+
+/**
+ * Thread engaged so that the screw breaks before the tapped thread strips.
+ */
+data class ThreadEngagement (
+    /**
+     * Load of the screw, newtons.
+     */
+    var `loadNewtons`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Outer diameter of the screw, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Flank diameter of the nut thread, millimetres.
+     */
+    var `nutFlankMm`: kotlin.Double
+    , 
+    /**
+     * Shear strength of the tapped material, megapascals.
+     */
+    var `shearMpa`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThreadEngagement: FfiConverterRustBuffer<ThreadEngagement> {
+    override fun read(buf: ByteBuffer): ThreadEngagement {
+        return ThreadEngagement(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThreadEngagement) = (
+            FfiConverterDouble.allocationSize(value.`loadNewtons`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`nutFlankMm`) +
+            FfiConverterDouble.allocationSize(value.`shearMpa`)
+    )
+
+    override fun write(value: ThreadEngagement, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`loadNewtons`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`nutFlankMm`, buf)
+            FfiConverterDouble.write(value.`shearMpa`, buf)
+    }
+}
+
+
+
+/**
  * A thread that fits, or one that could be taken for it.
  */
 data class ThreadMatch (
@@ -16155,6 +20056,69 @@ public object FfiConverterTypeThrustAsk: FfiConverterRustBuffer<ThrustAsk> {
             FfiConverterOptionalDouble.write(value.`altitudeMetres`, buf)
             FfiConverterOptionalDouble.write(value.`celsius`, buf)
             FfiConverterSequenceDouble.write(value.`cruiseKmh`, buf)
+    }
+}
+
+
+
+/**
+ * Thrust at the tyre.
+ */
+data class ThrustAtTyre (
+    /**
+     * Torque at the crankshaft, newton metres.
+     */
+    var `crankNm`: kotlin.Double
+    , 
+    /**
+     * Overall ratio.
+     */
+    var `overallRatio`: kotlin.Double
+    , 
+    /**
+     * Share of the power that reaches the wheel.
+     */
+    var `driveEfficiency`: kotlin.Double
+    , 
+    /**
+     * Radius of the wheel, millimetres.
+     */
+    var `wheelRadiusMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeThrustAtTyre: FfiConverterRustBuffer<ThrustAtTyre> {
+    override fun read(buf: ByteBuffer): ThrustAtTyre {
+        return ThrustAtTyre(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: ThrustAtTyre) = (
+            FfiConverterDouble.allocationSize(value.`crankNm`) +
+            FfiConverterDouble.allocationSize(value.`overallRatio`) +
+            FfiConverterDouble.allocationSize(value.`driveEfficiency`) +
+            FfiConverterDouble.allocationSize(value.`wheelRadiusMm`)
+    )
+
+    override fun write(value: ThrustAtTyre, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`crankNm`, buf)
+            FfiConverterDouble.write(value.`overallRatio`, buf)
+            FfiConverterDouble.write(value.`driveEfficiency`, buf)
+            FfiConverterDouble.write(value.`wheelRadiusMm`, buf)
     }
 }
 
@@ -16552,6 +20516,69 @@ public object FfiConverterTypeTightening: FfiConverterRustBuffer<Tightening> {
             FfiConverterString.write(value.`source`, buf)
             FfiConverterOptionalString.write(value.`thread`, buf)
             FfiConverterOptionalString.write(value.`note`, buf)
+    }
+}
+
+
+
+/**
+ * Preload and torque of a screw at 90 % of its yield, hexagon head.
+ */
+data class TighteningTorque (
+    /**
+     * Nominal diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Property class, as 8.8.
+     */
+    var `propertyClass`: kotlin.String
+    , 
+    /**
+     * Friction of thread and head.
+     */
+    var `friction`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTighteningTorque: FfiConverterRustBuffer<TighteningTorque> {
+    override fun read(buf: ByteBuffer): TighteningTorque {
+        return TighteningTorque(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TighteningTorque) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterString.allocationSize(value.`propertyClass`) +
+            FfiConverterDouble.allocationSize(value.`friction`)
+    )
+
+    override fun write(value: TighteningTorque, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterString.write(value.`propertyClass`, buf)
+            FfiConverterDouble.write(value.`friction`, buf)
     }
 }
 
@@ -17056,6 +21083,69 @@ public object FfiConverterTypeTorquePoint: FfiConverterRustBuffer<TorquePoint> {
 
 
 /**
+ * What a triangular spread stays below.
+ */
+data class TriangularQuantile (
+    /**
+     * At best, days.
+     */
+    var `least`: kotlin.Double
+    , 
+    /**
+     * As a rule, days.
+     */
+    var `likely`: kotlin.Double
+    , 
+    /**
+     * At worst, days.
+     */
+    var `most`: kotlin.Double
+    , 
+    /**
+     * Share, 0 to 1.
+     */
+    var `share`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTriangularQuantile: FfiConverterRustBuffer<TriangularQuantile> {
+    override fun read(buf: ByteBuffer): TriangularQuantile {
+        return TriangularQuantile(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TriangularQuantile) = (
+            FfiConverterDouble.allocationSize(value.`least`) +
+            FfiConverterDouble.allocationSize(value.`likely`) +
+            FfiConverterDouble.allocationSize(value.`most`) +
+            FfiConverterDouble.allocationSize(value.`share`)
+    )
+
+    override fun write(value: TriangularQuantile, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`least`, buf)
+            FfiConverterDouble.write(value.`likely`, buf)
+            FfiConverterDouble.write(value.`most`, buf)
+            FfiConverterDouble.write(value.`share`, buf)
+    }
+}
+
+
+
+/**
  * A case: everything that is known before the first answer.
  */
 data class TroubleCase (
@@ -17237,6 +21327,61 @@ public object FfiConverterTypeTryOut: FfiConverterRustBuffer<TryOut> {
 
 
 /**
+ * Area of a tube or rod without its ends.
+ */
+data class TubeArea (
+    /**
+     * Outer diameter, millimetres.
+     */
+    var `diameterMm`: kotlin.Double
+    , 
+    /**
+     * Length, millimetres.
+     */
+    var `lengthMm`: kotlin.Double
+    , 
+    /**
+     * How many alike.
+     */
+    var `count`: kotlin.UInt
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTubeArea: FfiConverterRustBuffer<TubeArea> {
+    override fun read(buf: ByteBuffer): TubeArea {
+        return TubeArea(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterUInt.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TubeArea) = (
+            FfiConverterDouble.allocationSize(value.`diameterMm`) +
+            FfiConverterDouble.allocationSize(value.`lengthMm`) +
+            FfiConverterUInt.allocationSize(value.`count`)
+    )
+
+    override fun write(value: TubeArea, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`diameterMm`, buf)
+            FfiConverterDouble.write(value.`lengthMm`, buf)
+            FfiConverterUInt.write(value.`count`, buf)
+    }
+}
+
+
+
+/**
  * A two-part product.
  */
 data class TwoPartAsk (
@@ -17334,6 +21479,124 @@ public object FfiConverterTypeTwoPartAsk: FfiConverterRustBuffer<TwoPartAsk> {
             FfiConverterOptionalDouble.write(value.`baseDensity`, buf)
             FfiConverterOptionalDouble.write(value.`hardenerDensity`, buf)
             FfiConverterOptionalDouble.write(value.`thinnerDensity`, buf)
+    }
+}
+
+
+
+/**
+ * Base, hardener and thinner of an amount ready to use.
+ */
+data class TwoPartMix (
+    /**
+     * Amount ready to use, millilitres.
+     */
+    var `readyMl`: kotlin.Double
+    , 
+    /**
+     * Parts of base.
+     */
+    var `partsBase`: kotlin.Double
+    , 
+    /**
+     * Parts of hardener.
+     */
+    var `partsHardener`: kotlin.Double
+    , 
+    /**
+     * Thinner, per cent.
+     */
+    var `thinnerPercent`: kotlin.Double
+    , 
+    /**
+     * The per cent is meant of the base alone.
+     */
+    var `thinnerOfBase`: kotlin.Boolean
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTwoPartMix: FfiConverterRustBuffer<TwoPartMix> {
+    override fun read(buf: ByteBuffer): TwoPartMix {
+        return TwoPartMix(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterBoolean.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TwoPartMix) = (
+            FfiConverterDouble.allocationSize(value.`readyMl`) +
+            FfiConverterDouble.allocationSize(value.`partsBase`) +
+            FfiConverterDouble.allocationSize(value.`partsHardener`) +
+            FfiConverterDouble.allocationSize(value.`thinnerPercent`) +
+            FfiConverterBoolean.allocationSize(value.`thinnerOfBase`)
+    )
+
+    override fun write(value: TwoPartMix, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`readyMl`, buf)
+            FfiConverterDouble.write(value.`partsBase`, buf)
+            FfiConverterDouble.write(value.`partsHardener`, buf)
+            FfiConverterDouble.write(value.`thinnerPercent`, buf)
+            FfiConverterBoolean.write(value.`thinnerOfBase`, buf)
+    }
+}
+
+
+
+/**
+ * One tyre against another: height of the axle, turns, speedometer.
+ */
+data class TyreAgainst (
+    /**
+     * Size as on the sidewall, before.
+     */
+    var `tyre`: kotlin.String
+    , 
+    /**
+     * Size as on the sidewall, after.
+     */
+    var `newTyre`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreAgainst: FfiConverterRustBuffer<TyreAgainst> {
+    override fun read(buf: ByteBuffer): TyreAgainst {
+        return TyreAgainst(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreAgainst) = (
+            FfiConverterString.allocationSize(value.`tyre`) +
+            FfiConverterString.allocationSize(value.`newTyre`)
+    )
+
+    override fun write(value: TyreAgainst, buf: ByteBuffer) {
+            FfiConverterString.write(value.`tyre`, buf)
+            FfiConverterString.write(value.`newTyre`, buf)
     }
 }
 
@@ -17737,6 +22000,45 @@ public object FfiConverterTypeTyreCheck: FfiConverterRustBuffer<TyreCheck> {
 
 
 /**
+ * Outer diameter and rolling circumference from a sidewall.
+ */
+data class TyreDiameter (
+    /**
+     * Size as on the sidewall.
+     */
+    var `tyre`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreDiameter: FfiConverterRustBuffer<TyreDiameter> {
+    override fun read(buf: ByteBuffer): TyreDiameter {
+        return TyreDiameter(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreDiameter) = (
+            FfiConverterString.allocationSize(value.`tyre`)
+    )
+
+    override fun write(value: TyreDiameter, buf: ByteBuffer) {
+            FfiConverterString.write(value.`tyre`, buf)
+    }
+}
+
+
+
+/**
  * Another code that stands near an open one.
  */
 data class TyreEquivalent (
@@ -17786,6 +22088,45 @@ public object FfiConverterTypeTyreEquivalent: FfiConverterRustBuffer<TyreEquival
             FfiConverterString.write(value.`code`, buf)
             FfiConverterDouble.write(value.`outerDiameterMm`, buf)
             FfiConverterTypeSource.write(value.`source`, buf)
+    }
+}
+
+
+
+/**
+ * What a tyre may carry, and how fast.
+ */
+data class TyreRating (
+    /**
+     * Size as on the sidewall, with load index and speed symbol.
+     */
+    var `tyre`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreRating: FfiConverterRustBuffer<TyreRating> {
+    override fun read(buf: ByteBuffer): TyreRating {
+        return TyreRating(
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: TyreRating) = (
+            FfiConverterString.allocationSize(value.`tyre`)
+    )
+
+    override fun write(value: TyreRating, buf: ByteBuffer) {
+            FfiConverterString.write(value.`tyre`, buf)
     }
 }
 
@@ -18299,6 +22640,77 @@ public object FfiConverterTypeWait: FfiConverterRustBuffer<Wait> {
 
 
 /**
+ * Final drive ratio that gives a road speed at an engine speed.
+ */
+data class WantedRatio (
+    /**
+     * Engine speed, revolutions a minute.
+     */
+    var `engineRpm`: kotlin.Double
+    , 
+    /**
+     * Road speed, km/h.
+     */
+    var `roadSpeedKmh`: kotlin.Double
+    , 
+    /**
+     * Primary reduction.
+     */
+    var `primaryRatio`: kotlin.Double
+    , 
+    /**
+     * Gear ratio.
+     */
+    var `gearRatio`: kotlin.Double
+    , 
+    /**
+     * Rolling circumference, millimetres.
+     */
+    var `circumferenceMm`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWantedRatio: FfiConverterRustBuffer<WantedRatio> {
+    override fun read(buf: ByteBuffer): WantedRatio {
+        return WantedRatio(
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WantedRatio) = (
+            FfiConverterDouble.allocationSize(value.`engineRpm`) +
+            FfiConverterDouble.allocationSize(value.`roadSpeedKmh`) +
+            FfiConverterDouble.allocationSize(value.`primaryRatio`) +
+            FfiConverterDouble.allocationSize(value.`gearRatio`) +
+            FfiConverterDouble.allocationSize(value.`circumferenceMm`)
+    )
+
+    override fun write(value: WantedRatio, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`engineRpm`, buf)
+            FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
+            FfiConverterDouble.write(value.`primaryRatio`, buf)
+            FfiConverterDouble.write(value.`gearRatio`, buf)
+            FfiConverterDouble.write(value.`circumferenceMm`, buf)
+    }
+}
+
+
+
+/**
  * Volts lost on the way to and from a part that takes current.
  */
 data class WayDrop (
@@ -18757,6 +23169,124 @@ public object FfiConverterTypeWireChoice: FfiConverterRustBuffer<WireChoice> {
 
 
 /**
+ * Resistance of a metre of wire and what it loses.
+ */
+data class WireDrop (
+    /**
+     * Section, mm².
+     */
+    var `sectionMm2`: kotlin.Double
+    , 
+    /**
+     * How the conductor is made.
+     */
+    var `conductor`: kotlin.String
+    , 
+    /**
+     * Temperature of the wire, °C.
+     */
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Current, amperes.
+     */
+    var `amperes`: kotlin.Double
+    , 
+    /**
+     * Length out, metres.
+     */
+    var `outMetres`: kotlin.Double
+    , 
+    /**
+     * Length back, metres.
+     */
+    var `backMetres`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWireDrop: FfiConverterRustBuffer<WireDrop> {
+    override fun read(buf: ByteBuffer): WireDrop {
+        return WireDrop(
+            FfiConverterDouble.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WireDrop) = (
+            FfiConverterDouble.allocationSize(value.`sectionMm2`) +
+            FfiConverterString.allocationSize(value.`conductor`) +
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterDouble.allocationSize(value.`amperes`) +
+            FfiConverterDouble.allocationSize(value.`outMetres`) +
+            FfiConverterDouble.allocationSize(value.`backMetres`)
+    )
+
+    override fun write(value: WireDrop, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`sectionMm2`, buf)
+            FfiConverterString.write(value.`conductor`, buf)
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterDouble.write(value.`amperes`, buf)
+            FfiConverterDouble.write(value.`outMetres`, buf)
+            FfiConverterDouble.write(value.`backMetres`, buf)
+    }
+}
+
+
+
+/**
+ * Diameter and section of a wire of the American gauge.
+ */
+data class WireGauge (
+    /**
+     * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
+     */
+    var `gauge`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWireGauge: FfiConverterRustBuffer<WireGauge> {
+    override fun read(buf: ByteBuffer): WireGauge {
+        return WireGauge(
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WireGauge) = (
+            FfiConverterDouble.allocationSize(value.`gauge`)
+    )
+
+    override fun write(value: WireGauge, buf: ByteBuffer) {
+            FfiConverterDouble.write(value.`gauge`, buf)
+    }
+}
+
+
+
+/**
  * The page of wire and fuse.
  */
 data class WireSheet (
@@ -19104,6 +23634,132 @@ public object FfiConverterTypeWorking: FfiConverterRustBuffer<Working> {
 
 
 /**
+ * Centre distance that a worn chain gives.
+ */
+data class WornCentreDistance (
+    /**
+     * Teeth of the gearbox sprocket.
+     */
+    var `frontTeeth`: kotlin.UInt
+    , 
+    /**
+     * Teeth of the wheel sprocket.
+     */
+    var `rearTeeth`: kotlin.UInt
+    , 
+    /**
+     * Links.
+     */
+    var `chainLinks`: kotlin.UInt
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Elongation, per cent.
+     */
+    var `elongationPercent`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWornCentreDistance: FfiConverterRustBuffer<WornCentreDistance> {
+    override fun read(buf: ByteBuffer): WornCentreDistance {
+        return WornCentreDistance(
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WornCentreDistance) = (
+            FfiConverterUInt.allocationSize(value.`frontTeeth`) +
+            FfiConverterUInt.allocationSize(value.`rearTeeth`) +
+            FfiConverterUInt.allocationSize(value.`chainLinks`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterDouble.allocationSize(value.`elongationPercent`)
+    )
+
+    override fun write(value: WornCentreDistance, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`frontTeeth`, buf)
+            FfiConverterUInt.write(value.`rearTeeth`, buf)
+            FfiConverterUInt.write(value.`chainLinks`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterDouble.write(value.`elongationPercent`, buf)
+    }
+}
+
+
+
+/**
+ * Length of a worn chain over some pitches.
+ */
+data class WornLength (
+    /**
+     * Pitches.
+     */
+    var `pitches`: kotlin.UInt
+    , 
+    /**
+     * Pitch, millimetres.
+     */
+    var `pitchMm`: kotlin.Double
+    , 
+    /**
+     * Elongation, per cent.
+     */
+    var `elongationPercent`: kotlin.Double
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeWornLength: FfiConverterRustBuffer<WornLength> {
+    override fun read(buf: ByteBuffer): WornLength {
+        return WornLength(
+            FfiConverterUInt.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterDouble.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: WornLength) = (
+            FfiConverterUInt.allocationSize(value.`pitches`) +
+            FfiConverterDouble.allocationSize(value.`pitchMm`) +
+            FfiConverterDouble.allocationSize(value.`elongationPercent`)
+    )
+
+    override fun write(value: WornLength, buf: ByteBuffer) {
+            FfiConverterUInt.write(value.`pitches`, buf)
+            FfiConverterDouble.write(value.`pitchMm`, buf)
+            FfiConverterDouble.write(value.`elongationPercent`, buf)
+    }
+}
+
+
+
+/**
  * Where the axle stands with a worn chain.
  */
 data class WornPosition (
@@ -19358,6 +24014,73 @@ public object FfiConverterTypeAnswerWord: FfiConverterRustBuffer<AnswerWord> {
     override fun allocationSize(value: AnswerWord) = 4UL
 
     override fun write(value: AnswerWord, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * The area of the trade that a formula belongs to.
+ */
+
+enum class Area {
+    
+    /**
+     * Gears, chain, thrust.
+     */
+    DRIVE,
+    /**
+     * Brakes.
+     */
+    BRAKES,
+    /**
+     * Tyres.
+     */
+    TYRES,
+    /**
+     * Lamps, battery, wire.
+     */
+    ELECTRICS,
+    /**
+     * Coats, cures, painted areas.
+     */
+    PAINT,
+    /**
+     * Fillings and mixtures.
+     */
+    FLUIDS,
+    /**
+     * Screws and threads.
+     */
+    FASTENERS,
+    /**
+     * Deliveries and dates.
+     */
+    PLAN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeArea: FfiConverterRustBuffer<Area> {
+    override fun read(buf: ByteBuffer) = try {
+        Area.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: Area) = 4UL
+
+    override fun write(value: Area, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -21803,6 +26526,2123 @@ public object FfiConverterTypeFluidGrade: FfiConverterRustBuffer<FluidGrade> {
 
     override fun write(value: FluidGrade, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * A formula with its inputs.
+ */
+sealed class Formula {
+    
+    /**
+     * See the type of the same name.
+     */
+    data class OverallRatio(
+        val v1: uniffi.layshaft_core.OverallRatio) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class RoadSpeed(
+        val v1: uniffi.layshaft_core.RoadSpeed) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class EngineSpeed(
+        val v1: uniffi.layshaft_core.EngineSpeed) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class WantedRatio(
+        val v1: uniffi.layshaft_core.WantedRatio) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class EngineSpeedDrop(
+        val v1: uniffi.layshaft_core.EngineSpeedDrop) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ChainLength(
+        val v1: uniffi.layshaft_core.ChainLength) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CentreDistance(
+        val v1: uniffi.layshaft_core.CentreDistance) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class WornCentreDistance(
+        val v1: uniffi.layshaft_core.WornCentreDistance) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class PitchDiameter(
+        val v1: uniffi.layshaft_core.PitchDiameter) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class HuntingTooth(
+        val v1: uniffi.layshaft_core.HuntingTooth) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ChainSizeDimensions(
+        val v1: uniffi.layshaft_core.ChainSizeDimensions) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ChainElongation(
+        val v1: uniffi.layshaft_core.ChainElongation) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class WornLength(
+        val v1: uniffi.layshaft_core.WornLength) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ChainOnSprocket(
+        val v1: uniffi.layshaft_core.ChainOnSprocket) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class SpeedometerFactor(
+        val v1: uniffi.layshaft_core.SpeedometerFactor) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class AllowedReading(
+        val v1: uniffi.layshaft_core.AllowedReading) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CorrectorRatio(
+        val v1: uniffi.layshaft_core.CorrectorRatio) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class StandardAir(
+        val v1: uniffi.layshaft_core.StandardAir) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class RollingCoefficient(
+        val v1: uniffi.layshaft_core.RollingCoefficient) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class RoadResistance(
+        val v1: uniffi.layshaft_core.RoadResistance) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class PowerSpeed(
+        val v1: uniffi.layshaft_core.PowerSpeed) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ThrustAtTyre(
+        val v1: uniffi.layshaft_core.ThrustAtTyre) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CubicPower(
+        val v1: uniffi.layshaft_core.CubicPower) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class PeaksPower(
+        val v1: uniffi.layshaft_core.PeaksPower) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class HydraulicBrake(
+        val v1: uniffi.layshaft_core.HydraulicBrake) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CaliperPistons(
+        val v1: uniffi.layshaft_core.CaliperPistons) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class BrakePair(
+        val v1: uniffi.layshaft_core.BrakePair) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class LeverTravel(
+        val v1: uniffi.layshaft_core.LeverTravel) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class StoppingDistance(
+        val v1: uniffi.layshaft_core.StoppingDistance) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class StoppingDeceleration(
+        val v1: uniffi.layshaft_core.StoppingDeceleration) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class BrakeEfficiency(
+        val v1: uniffi.layshaft_core.BrakeEfficiency) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class DirectiveStop(
+        val v1: uniffi.layshaft_core.DirectiveStop) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CamLever(
+        val v1: uniffi.layshaft_core.CamLever) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class DrumShoes(
+        val v1: uniffi.layshaft_core.DrumShoes) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class BleedThrough(
+        val v1: uniffi.layshaft_core.BleedThrough) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class BrakeFluidBoiling(
+        val v1: uniffi.layshaft_core.BrakeFluidBoiling) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TyreDiameter(
+        val v1: uniffi.layshaft_core.TyreDiameter) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TyreAgainst(
+        val v1: uniffi.layshaft_core.TyreAgainst) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TyreRating(
+        val v1: uniffi.layshaft_core.TyreRating) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class AgeOfTyre(
+        val v1: uniffi.layshaft_core.AgeOfTyre) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class BatteryHours(
+        val v1: uniffi.layshaft_core.BatteryHours) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class RestedCharge(
+        val v1: uniffi.layshaft_core.RestedCharge) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class GravityCharge(
+        val v1: uniffi.layshaft_core.GravityCharge) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class DaysToFlat(
+        val v1: uniffi.layshaft_core.DaysToFlat) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class RechargeHours(
+        val v1: uniffi.layshaft_core.RechargeHours) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class LampWatts(
+        val v1: uniffi.layshaft_core.LampWatts) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class LampLight(
+        val v1: uniffi.layshaft_core.LampLight) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ThermalFlasher(
+        val v1: uniffi.layshaft_core.ThermalFlasher) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CountedFlashes(
+        val v1: uniffi.layshaft_core.CountedFlashes) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class LoadResistance(
+        val v1: uniffi.layshaft_core.LoadResistance) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class NominalOutput(
+        val v1: uniffi.layshaft_core.NominalOutput) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class WireDrop(
+        val v1: uniffi.layshaft_core.WireDrop) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class WireGauge(
+        val v1: uniffi.layshaft_core.WireGauge) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class DewPoint(
+        val v1: uniffi.layshaft_core.DewPoint) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class SurfaceMargin(
+        val v1: uniffi.layshaft_core.SurfaceMargin) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CureRate(
+        val v1: uniffi.layshaft_core.CureRate) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class CureAge(
+        val v1: uniffi.layshaft_core.CureAge) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class Activation(
+        val v1: uniffi.layshaft_core.Activation) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class StressArea(
+        val v1: uniffi.layshaft_core.StressArea) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ScrewLoads(
+        val v1: uniffi.layshaft_core.ScrewLoads) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TighteningTorque(
+        val v1: uniffi.layshaft_core.TighteningTorque) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class PreloadFromTorque(
+        val v1: uniffi.layshaft_core.PreloadFromTorque) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class NutFactorTorque(
+        val v1: uniffi.layshaft_core.NutFactorTorque) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ThreadEngagement(
+        val v1: uniffi.layshaft_core.ThreadEngagement) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class IdentifyThread(
+        val v1: uniffi.layshaft_core.IdentifyThread) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class PourSplit(
+        val v1: uniffi.layshaft_core.PourSplit) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class Premix(
+        val v1: uniffi.layshaft_core.Premix) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TwoPartMix(
+        val v1: uniffi.layshaft_core.TwoPartMix) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class Thinning(
+        val v1: uniffi.layshaft_core.Thinning) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class PaintNeeded(
+        val v1: uniffi.layshaft_core.PaintNeeded) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ThinnedFilm(
+        val v1: uniffi.layshaft_core.ThinnedFilm) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class ShellArea(
+        val v1: uniffi.layshaft_core.ShellArea) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class RimArea(
+        val v1: uniffi.layshaft_core.RimArea) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TubeArea(
+        val v1: uniffi.layshaft_core.TubeArea) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class TriangularQuantile(
+        val v1: uniffi.layshaft_core.TriangularQuantile) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class LognormalQuantile(
+        val v1: uniffi.layshaft_core.LognormalQuantile) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * See the type of the same name.
+     */
+    data class LaterOfTwo(
+        val v1: uniffi.layshaft_core.LaterOfTwo) : Formula()
+        
+    {
+        
+
+        companion object
+    }
+    
+
+    
+
+    
+    
+
+
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFormula : FfiConverterRustBuffer<Formula>{
+    override fun read(buf: ByteBuffer): Formula {
+        return when(buf.getInt()) {
+            1 -> Formula.OverallRatio(
+                FfiConverterTypeOverallRatio.read(buf),
+                )
+            2 -> Formula.RoadSpeed(
+                FfiConverterTypeRoadSpeed.read(buf),
+                )
+            3 -> Formula.EngineSpeed(
+                FfiConverterTypeEngineSpeed.read(buf),
+                )
+            4 -> Formula.WantedRatio(
+                FfiConverterTypeWantedRatio.read(buf),
+                )
+            5 -> Formula.EngineSpeedDrop(
+                FfiConverterTypeEngineSpeedDrop.read(buf),
+                )
+            6 -> Formula.ChainLength(
+                FfiConverterTypeChainLength.read(buf),
+                )
+            7 -> Formula.CentreDistance(
+                FfiConverterTypeCentreDistance.read(buf),
+                )
+            8 -> Formula.WornCentreDistance(
+                FfiConverterTypeWornCentreDistance.read(buf),
+                )
+            9 -> Formula.PitchDiameter(
+                FfiConverterTypePitchDiameter.read(buf),
+                )
+            10 -> Formula.HuntingTooth(
+                FfiConverterTypeHuntingTooth.read(buf),
+                )
+            11 -> Formula.ChainSizeDimensions(
+                FfiConverterTypeChainSizeDimensions.read(buf),
+                )
+            12 -> Formula.ChainElongation(
+                FfiConverterTypeChainElongation.read(buf),
+                )
+            13 -> Formula.WornLength(
+                FfiConverterTypeWornLength.read(buf),
+                )
+            14 -> Formula.ChainOnSprocket(
+                FfiConverterTypeChainOnSprocket.read(buf),
+                )
+            15 -> Formula.SpeedometerFactor(
+                FfiConverterTypeSpeedometerFactor.read(buf),
+                )
+            16 -> Formula.AllowedReading(
+                FfiConverterTypeAllowedReading.read(buf),
+                )
+            17 -> Formula.CorrectorRatio(
+                FfiConverterTypeCorrectorRatio.read(buf),
+                )
+            18 -> Formula.StandardAir(
+                FfiConverterTypeStandardAir.read(buf),
+                )
+            19 -> Formula.RollingCoefficient(
+                FfiConverterTypeRollingCoefficient.read(buf),
+                )
+            20 -> Formula.RoadResistance(
+                FfiConverterTypeRoadResistance.read(buf),
+                )
+            21 -> Formula.PowerSpeed(
+                FfiConverterTypePowerSpeed.read(buf),
+                )
+            22 -> Formula.ThrustAtTyre(
+                FfiConverterTypeThrustAtTyre.read(buf),
+                )
+            23 -> Formula.CubicPower(
+                FfiConverterTypeCubicPower.read(buf),
+                )
+            24 -> Formula.PeaksPower(
+                FfiConverterTypePeaksPower.read(buf),
+                )
+            25 -> Formula.HydraulicBrake(
+                FfiConverterTypeHydraulicBrake.read(buf),
+                )
+            26 -> Formula.CaliperPistons(
+                FfiConverterTypeCaliperPistons.read(buf),
+                )
+            27 -> Formula.BrakePair(
+                FfiConverterTypeBrakePair.read(buf),
+                )
+            28 -> Formula.LeverTravel(
+                FfiConverterTypeLeverTravel.read(buf),
+                )
+            29 -> Formula.StoppingDistance(
+                FfiConverterTypeStoppingDistance.read(buf),
+                )
+            30 -> Formula.StoppingDeceleration(
+                FfiConverterTypeStoppingDeceleration.read(buf),
+                )
+            31 -> Formula.BrakeEfficiency(
+                FfiConverterTypeBrakeEfficiency.read(buf),
+                )
+            32 -> Formula.DirectiveStop(
+                FfiConverterTypeDirectiveStop.read(buf),
+                )
+            33 -> Formula.CamLever(
+                FfiConverterTypeCamLever.read(buf),
+                )
+            34 -> Formula.DrumShoes(
+                FfiConverterTypeDrumShoes.read(buf),
+                )
+            35 -> Formula.BleedThrough(
+                FfiConverterTypeBleedThrough.read(buf),
+                )
+            36 -> Formula.BrakeFluidBoiling(
+                FfiConverterTypeBrakeFluidBoiling.read(buf),
+                )
+            37 -> Formula.TyreDiameter(
+                FfiConverterTypeTyreDiameter.read(buf),
+                )
+            38 -> Formula.TyreAgainst(
+                FfiConverterTypeTyreAgainst.read(buf),
+                )
+            39 -> Formula.TyreRating(
+                FfiConverterTypeTyreRating.read(buf),
+                )
+            40 -> Formula.AgeOfTyre(
+                FfiConverterTypeAgeOfTyre.read(buf),
+                )
+            41 -> Formula.BatteryHours(
+                FfiConverterTypeBatteryHours.read(buf),
+                )
+            42 -> Formula.RestedCharge(
+                FfiConverterTypeRestedCharge.read(buf),
+                )
+            43 -> Formula.GravityCharge(
+                FfiConverterTypeGravityCharge.read(buf),
+                )
+            44 -> Formula.DaysToFlat(
+                FfiConverterTypeDaysToFlat.read(buf),
+                )
+            45 -> Formula.RechargeHours(
+                FfiConverterTypeRechargeHours.read(buf),
+                )
+            46 -> Formula.LampWatts(
+                FfiConverterTypeLampWatts.read(buf),
+                )
+            47 -> Formula.LampLight(
+                FfiConverterTypeLampLight.read(buf),
+                )
+            48 -> Formula.ThermalFlasher(
+                FfiConverterTypeThermalFlasher.read(buf),
+                )
+            49 -> Formula.CountedFlashes(
+                FfiConverterTypeCountedFlashes.read(buf),
+                )
+            50 -> Formula.LoadResistance(
+                FfiConverterTypeLoadResistance.read(buf),
+                )
+            51 -> Formula.NominalOutput(
+                FfiConverterTypeNominalOutput.read(buf),
+                )
+            52 -> Formula.WireDrop(
+                FfiConverterTypeWireDrop.read(buf),
+                )
+            53 -> Formula.WireGauge(
+                FfiConverterTypeWireGauge.read(buf),
+                )
+            54 -> Formula.DewPoint(
+                FfiConverterTypeDewPoint.read(buf),
+                )
+            55 -> Formula.SurfaceMargin(
+                FfiConverterTypeSurfaceMargin.read(buf),
+                )
+            56 -> Formula.CureRate(
+                FfiConverterTypeCureRate.read(buf),
+                )
+            57 -> Formula.CureAge(
+                FfiConverterTypeCureAge.read(buf),
+                )
+            58 -> Formula.Activation(
+                FfiConverterTypeActivation.read(buf),
+                )
+            59 -> Formula.StressArea(
+                FfiConverterTypeStressArea.read(buf),
+                )
+            60 -> Formula.ScrewLoads(
+                FfiConverterTypeScrewLoads.read(buf),
+                )
+            61 -> Formula.TighteningTorque(
+                FfiConverterTypeTighteningTorque.read(buf),
+                )
+            62 -> Formula.PreloadFromTorque(
+                FfiConverterTypePreloadFromTorque.read(buf),
+                )
+            63 -> Formula.NutFactorTorque(
+                FfiConverterTypeNutFactorTorque.read(buf),
+                )
+            64 -> Formula.ThreadEngagement(
+                FfiConverterTypeThreadEngagement.read(buf),
+                )
+            65 -> Formula.IdentifyThread(
+                FfiConverterTypeIdentifyThread.read(buf),
+                )
+            66 -> Formula.PourSplit(
+                FfiConverterTypePourSplit.read(buf),
+                )
+            67 -> Formula.Premix(
+                FfiConverterTypePremix.read(buf),
+                )
+            68 -> Formula.TwoPartMix(
+                FfiConverterTypeTwoPartMix.read(buf),
+                )
+            69 -> Formula.Thinning(
+                FfiConverterTypeThinning.read(buf),
+                )
+            70 -> Formula.PaintNeeded(
+                FfiConverterTypePaintNeeded.read(buf),
+                )
+            71 -> Formula.ThinnedFilm(
+                FfiConverterTypeThinnedFilm.read(buf),
+                )
+            72 -> Formula.ShellArea(
+                FfiConverterTypeShellArea.read(buf),
+                )
+            73 -> Formula.RimArea(
+                FfiConverterTypeRimArea.read(buf),
+                )
+            74 -> Formula.TubeArea(
+                FfiConverterTypeTubeArea.read(buf),
+                )
+            75 -> Formula.TriangularQuantile(
+                FfiConverterTypeTriangularQuantile.read(buf),
+                )
+            76 -> Formula.LognormalQuantile(
+                FfiConverterTypeLognormalQuantile.read(buf),
+                )
+            77 -> Formula.LaterOfTwo(
+                FfiConverterTypeLaterOfTwo.read(buf),
+                )
+            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
+        }
+    }
+
+    override fun allocationSize(value: Formula): ULong = when(value) {
+        is Formula.OverallRatio -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeOverallRatio.allocationSize(value.v1)
+            )
+        }
+        is Formula.RoadSpeed -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRoadSpeed.allocationSize(value.v1)
+            )
+        }
+        is Formula.EngineSpeed -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeEngineSpeed.allocationSize(value.v1)
+            )
+        }
+        is Formula.WantedRatio -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeWantedRatio.allocationSize(value.v1)
+            )
+        }
+        is Formula.EngineSpeedDrop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeEngineSpeedDrop.allocationSize(value.v1)
+            )
+        }
+        is Formula.ChainLength -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChainLength.allocationSize(value.v1)
+            )
+        }
+        is Formula.CentreDistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCentreDistance.allocationSize(value.v1)
+            )
+        }
+        is Formula.WornCentreDistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeWornCentreDistance.allocationSize(value.v1)
+            )
+        }
+        is Formula.PitchDiameter -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePitchDiameter.allocationSize(value.v1)
+            )
+        }
+        is Formula.HuntingTooth -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeHuntingTooth.allocationSize(value.v1)
+            )
+        }
+        is Formula.ChainSizeDimensions -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChainSizeDimensions.allocationSize(value.v1)
+            )
+        }
+        is Formula.ChainElongation -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChainElongation.allocationSize(value.v1)
+            )
+        }
+        is Formula.WornLength -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeWornLength.allocationSize(value.v1)
+            )
+        }
+        is Formula.ChainOnSprocket -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeChainOnSprocket.allocationSize(value.v1)
+            )
+        }
+        is Formula.SpeedometerFactor -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeSpeedometerFactor.allocationSize(value.v1)
+            )
+        }
+        is Formula.AllowedReading -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeAllowedReading.allocationSize(value.v1)
+            )
+        }
+        is Formula.CorrectorRatio -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCorrectorRatio.allocationSize(value.v1)
+            )
+        }
+        is Formula.StandardAir -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStandardAir.allocationSize(value.v1)
+            )
+        }
+        is Formula.RollingCoefficient -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRollingCoefficient.allocationSize(value.v1)
+            )
+        }
+        is Formula.RoadResistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRoadResistance.allocationSize(value.v1)
+            )
+        }
+        is Formula.PowerSpeed -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePowerSpeed.allocationSize(value.v1)
+            )
+        }
+        is Formula.ThrustAtTyre -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeThrustAtTyre.allocationSize(value.v1)
+            )
+        }
+        is Formula.CubicPower -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCubicPower.allocationSize(value.v1)
+            )
+        }
+        is Formula.PeaksPower -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePeaksPower.allocationSize(value.v1)
+            )
+        }
+        is Formula.HydraulicBrake -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeHydraulicBrake.allocationSize(value.v1)
+            )
+        }
+        is Formula.CaliperPistons -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCaliperPistons.allocationSize(value.v1)
+            )
+        }
+        is Formula.BrakePair -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBrakePair.allocationSize(value.v1)
+            )
+        }
+        is Formula.LeverTravel -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLeverTravel.allocationSize(value.v1)
+            )
+        }
+        is Formula.StoppingDistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStoppingDistance.allocationSize(value.v1)
+            )
+        }
+        is Formula.StoppingDeceleration -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStoppingDeceleration.allocationSize(value.v1)
+            )
+        }
+        is Formula.BrakeEfficiency -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBrakeEfficiency.allocationSize(value.v1)
+            )
+        }
+        is Formula.DirectiveStop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeDirectiveStop.allocationSize(value.v1)
+            )
+        }
+        is Formula.CamLever -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCamLever.allocationSize(value.v1)
+            )
+        }
+        is Formula.DrumShoes -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeDrumShoes.allocationSize(value.v1)
+            )
+        }
+        is Formula.BleedThrough -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBleedThrough.allocationSize(value.v1)
+            )
+        }
+        is Formula.BrakeFluidBoiling -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBrakeFluidBoiling.allocationSize(value.v1)
+            )
+        }
+        is Formula.TyreDiameter -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTyreDiameter.allocationSize(value.v1)
+            )
+        }
+        is Formula.TyreAgainst -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTyreAgainst.allocationSize(value.v1)
+            )
+        }
+        is Formula.TyreRating -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTyreRating.allocationSize(value.v1)
+            )
+        }
+        is Formula.AgeOfTyre -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeAgeOfTyre.allocationSize(value.v1)
+            )
+        }
+        is Formula.BatteryHours -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBatteryHours.allocationSize(value.v1)
+            )
+        }
+        is Formula.RestedCharge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRestedCharge.allocationSize(value.v1)
+            )
+        }
+        is Formula.GravityCharge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeGravityCharge.allocationSize(value.v1)
+            )
+        }
+        is Formula.DaysToFlat -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeDaysToFlat.allocationSize(value.v1)
+            )
+        }
+        is Formula.RechargeHours -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRechargeHours.allocationSize(value.v1)
+            )
+        }
+        is Formula.LampWatts -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLampWatts.allocationSize(value.v1)
+            )
+        }
+        is Formula.LampLight -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLampLight.allocationSize(value.v1)
+            )
+        }
+        is Formula.ThermalFlasher -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeThermalFlasher.allocationSize(value.v1)
+            )
+        }
+        is Formula.CountedFlashes -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCountedFlashes.allocationSize(value.v1)
+            )
+        }
+        is Formula.LoadResistance -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLoadResistance.allocationSize(value.v1)
+            )
+        }
+        is Formula.NominalOutput -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeNominalOutput.allocationSize(value.v1)
+            )
+        }
+        is Formula.WireDrop -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeWireDrop.allocationSize(value.v1)
+            )
+        }
+        is Formula.WireGauge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeWireGauge.allocationSize(value.v1)
+            )
+        }
+        is Formula.DewPoint -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeDewPoint.allocationSize(value.v1)
+            )
+        }
+        is Formula.SurfaceMargin -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeSurfaceMargin.allocationSize(value.v1)
+            )
+        }
+        is Formula.CureRate -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCureRate.allocationSize(value.v1)
+            )
+        }
+        is Formula.CureAge -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeCureAge.allocationSize(value.v1)
+            )
+        }
+        is Formula.Activation -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeActivation.allocationSize(value.v1)
+            )
+        }
+        is Formula.StressArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeStressArea.allocationSize(value.v1)
+            )
+        }
+        is Formula.ScrewLoads -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeScrewLoads.allocationSize(value.v1)
+            )
+        }
+        is Formula.TighteningTorque -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTighteningTorque.allocationSize(value.v1)
+            )
+        }
+        is Formula.PreloadFromTorque -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePreloadFromTorque.allocationSize(value.v1)
+            )
+        }
+        is Formula.NutFactorTorque -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeNutFactorTorque.allocationSize(value.v1)
+            )
+        }
+        is Formula.ThreadEngagement -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeThreadEngagement.allocationSize(value.v1)
+            )
+        }
+        is Formula.IdentifyThread -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeIdentifyThread.allocationSize(value.v1)
+            )
+        }
+        is Formula.PourSplit -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePourSplit.allocationSize(value.v1)
+            )
+        }
+        is Formula.Premix -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePremix.allocationSize(value.v1)
+            )
+        }
+        is Formula.TwoPartMix -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTwoPartMix.allocationSize(value.v1)
+            )
+        }
+        is Formula.Thinning -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeThinning.allocationSize(value.v1)
+            )
+        }
+        is Formula.PaintNeeded -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypePaintNeeded.allocationSize(value.v1)
+            )
+        }
+        is Formula.ThinnedFilm -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeThinnedFilm.allocationSize(value.v1)
+            )
+        }
+        is Formula.ShellArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeShellArea.allocationSize(value.v1)
+            )
+        }
+        is Formula.RimArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeRimArea.allocationSize(value.v1)
+            )
+        }
+        is Formula.TubeArea -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTubeArea.allocationSize(value.v1)
+            )
+        }
+        is Formula.TriangularQuantile -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeTriangularQuantile.allocationSize(value.v1)
+            )
+        }
+        is Formula.LognormalQuantile -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLognormalQuantile.allocationSize(value.v1)
+            )
+        }
+        is Formula.LaterOfTwo -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeLaterOfTwo.allocationSize(value.v1)
+            )
+        }
+    }
+
+    override fun write(value: Formula, buf: ByteBuffer) {
+        when(value) {
+            is Formula.OverallRatio -> {
+                buf.putInt(1)
+                FfiConverterTypeOverallRatio.write(value.v1, buf)
+                Unit
+            }
+            is Formula.RoadSpeed -> {
+                buf.putInt(2)
+                FfiConverterTypeRoadSpeed.write(value.v1, buf)
+                Unit
+            }
+            is Formula.EngineSpeed -> {
+                buf.putInt(3)
+                FfiConverterTypeEngineSpeed.write(value.v1, buf)
+                Unit
+            }
+            is Formula.WantedRatio -> {
+                buf.putInt(4)
+                FfiConverterTypeWantedRatio.write(value.v1, buf)
+                Unit
+            }
+            is Formula.EngineSpeedDrop -> {
+                buf.putInt(5)
+                FfiConverterTypeEngineSpeedDrop.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ChainLength -> {
+                buf.putInt(6)
+                FfiConverterTypeChainLength.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CentreDistance -> {
+                buf.putInt(7)
+                FfiConverterTypeCentreDistance.write(value.v1, buf)
+                Unit
+            }
+            is Formula.WornCentreDistance -> {
+                buf.putInt(8)
+                FfiConverterTypeWornCentreDistance.write(value.v1, buf)
+                Unit
+            }
+            is Formula.PitchDiameter -> {
+                buf.putInt(9)
+                FfiConverterTypePitchDiameter.write(value.v1, buf)
+                Unit
+            }
+            is Formula.HuntingTooth -> {
+                buf.putInt(10)
+                FfiConverterTypeHuntingTooth.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ChainSizeDimensions -> {
+                buf.putInt(11)
+                FfiConverterTypeChainSizeDimensions.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ChainElongation -> {
+                buf.putInt(12)
+                FfiConverterTypeChainElongation.write(value.v1, buf)
+                Unit
+            }
+            is Formula.WornLength -> {
+                buf.putInt(13)
+                FfiConverterTypeWornLength.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ChainOnSprocket -> {
+                buf.putInt(14)
+                FfiConverterTypeChainOnSprocket.write(value.v1, buf)
+                Unit
+            }
+            is Formula.SpeedometerFactor -> {
+                buf.putInt(15)
+                FfiConverterTypeSpeedometerFactor.write(value.v1, buf)
+                Unit
+            }
+            is Formula.AllowedReading -> {
+                buf.putInt(16)
+                FfiConverterTypeAllowedReading.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CorrectorRatio -> {
+                buf.putInt(17)
+                FfiConverterTypeCorrectorRatio.write(value.v1, buf)
+                Unit
+            }
+            is Formula.StandardAir -> {
+                buf.putInt(18)
+                FfiConverterTypeStandardAir.write(value.v1, buf)
+                Unit
+            }
+            is Formula.RollingCoefficient -> {
+                buf.putInt(19)
+                FfiConverterTypeRollingCoefficient.write(value.v1, buf)
+                Unit
+            }
+            is Formula.RoadResistance -> {
+                buf.putInt(20)
+                FfiConverterTypeRoadResistance.write(value.v1, buf)
+                Unit
+            }
+            is Formula.PowerSpeed -> {
+                buf.putInt(21)
+                FfiConverterTypePowerSpeed.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ThrustAtTyre -> {
+                buf.putInt(22)
+                FfiConverterTypeThrustAtTyre.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CubicPower -> {
+                buf.putInt(23)
+                FfiConverterTypeCubicPower.write(value.v1, buf)
+                Unit
+            }
+            is Formula.PeaksPower -> {
+                buf.putInt(24)
+                FfiConverterTypePeaksPower.write(value.v1, buf)
+                Unit
+            }
+            is Formula.HydraulicBrake -> {
+                buf.putInt(25)
+                FfiConverterTypeHydraulicBrake.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CaliperPistons -> {
+                buf.putInt(26)
+                FfiConverterTypeCaliperPistons.write(value.v1, buf)
+                Unit
+            }
+            is Formula.BrakePair -> {
+                buf.putInt(27)
+                FfiConverterTypeBrakePair.write(value.v1, buf)
+                Unit
+            }
+            is Formula.LeverTravel -> {
+                buf.putInt(28)
+                FfiConverterTypeLeverTravel.write(value.v1, buf)
+                Unit
+            }
+            is Formula.StoppingDistance -> {
+                buf.putInt(29)
+                FfiConverterTypeStoppingDistance.write(value.v1, buf)
+                Unit
+            }
+            is Formula.StoppingDeceleration -> {
+                buf.putInt(30)
+                FfiConverterTypeStoppingDeceleration.write(value.v1, buf)
+                Unit
+            }
+            is Formula.BrakeEfficiency -> {
+                buf.putInt(31)
+                FfiConverterTypeBrakeEfficiency.write(value.v1, buf)
+                Unit
+            }
+            is Formula.DirectiveStop -> {
+                buf.putInt(32)
+                FfiConverterTypeDirectiveStop.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CamLever -> {
+                buf.putInt(33)
+                FfiConverterTypeCamLever.write(value.v1, buf)
+                Unit
+            }
+            is Formula.DrumShoes -> {
+                buf.putInt(34)
+                FfiConverterTypeDrumShoes.write(value.v1, buf)
+                Unit
+            }
+            is Formula.BleedThrough -> {
+                buf.putInt(35)
+                FfiConverterTypeBleedThrough.write(value.v1, buf)
+                Unit
+            }
+            is Formula.BrakeFluidBoiling -> {
+                buf.putInt(36)
+                FfiConverterTypeBrakeFluidBoiling.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TyreDiameter -> {
+                buf.putInt(37)
+                FfiConverterTypeTyreDiameter.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TyreAgainst -> {
+                buf.putInt(38)
+                FfiConverterTypeTyreAgainst.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TyreRating -> {
+                buf.putInt(39)
+                FfiConverterTypeTyreRating.write(value.v1, buf)
+                Unit
+            }
+            is Formula.AgeOfTyre -> {
+                buf.putInt(40)
+                FfiConverterTypeAgeOfTyre.write(value.v1, buf)
+                Unit
+            }
+            is Formula.BatteryHours -> {
+                buf.putInt(41)
+                FfiConverterTypeBatteryHours.write(value.v1, buf)
+                Unit
+            }
+            is Formula.RestedCharge -> {
+                buf.putInt(42)
+                FfiConverterTypeRestedCharge.write(value.v1, buf)
+                Unit
+            }
+            is Formula.GravityCharge -> {
+                buf.putInt(43)
+                FfiConverterTypeGravityCharge.write(value.v1, buf)
+                Unit
+            }
+            is Formula.DaysToFlat -> {
+                buf.putInt(44)
+                FfiConverterTypeDaysToFlat.write(value.v1, buf)
+                Unit
+            }
+            is Formula.RechargeHours -> {
+                buf.putInt(45)
+                FfiConverterTypeRechargeHours.write(value.v1, buf)
+                Unit
+            }
+            is Formula.LampWatts -> {
+                buf.putInt(46)
+                FfiConverterTypeLampWatts.write(value.v1, buf)
+                Unit
+            }
+            is Formula.LampLight -> {
+                buf.putInt(47)
+                FfiConverterTypeLampLight.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ThermalFlasher -> {
+                buf.putInt(48)
+                FfiConverterTypeThermalFlasher.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CountedFlashes -> {
+                buf.putInt(49)
+                FfiConverterTypeCountedFlashes.write(value.v1, buf)
+                Unit
+            }
+            is Formula.LoadResistance -> {
+                buf.putInt(50)
+                FfiConverterTypeLoadResistance.write(value.v1, buf)
+                Unit
+            }
+            is Formula.NominalOutput -> {
+                buf.putInt(51)
+                FfiConverterTypeNominalOutput.write(value.v1, buf)
+                Unit
+            }
+            is Formula.WireDrop -> {
+                buf.putInt(52)
+                FfiConverterTypeWireDrop.write(value.v1, buf)
+                Unit
+            }
+            is Formula.WireGauge -> {
+                buf.putInt(53)
+                FfiConverterTypeWireGauge.write(value.v1, buf)
+                Unit
+            }
+            is Formula.DewPoint -> {
+                buf.putInt(54)
+                FfiConverterTypeDewPoint.write(value.v1, buf)
+                Unit
+            }
+            is Formula.SurfaceMargin -> {
+                buf.putInt(55)
+                FfiConverterTypeSurfaceMargin.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CureRate -> {
+                buf.putInt(56)
+                FfiConverterTypeCureRate.write(value.v1, buf)
+                Unit
+            }
+            is Formula.CureAge -> {
+                buf.putInt(57)
+                FfiConverterTypeCureAge.write(value.v1, buf)
+                Unit
+            }
+            is Formula.Activation -> {
+                buf.putInt(58)
+                FfiConverterTypeActivation.write(value.v1, buf)
+                Unit
+            }
+            is Formula.StressArea -> {
+                buf.putInt(59)
+                FfiConverterTypeStressArea.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ScrewLoads -> {
+                buf.putInt(60)
+                FfiConverterTypeScrewLoads.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TighteningTorque -> {
+                buf.putInt(61)
+                FfiConverterTypeTighteningTorque.write(value.v1, buf)
+                Unit
+            }
+            is Formula.PreloadFromTorque -> {
+                buf.putInt(62)
+                FfiConverterTypePreloadFromTorque.write(value.v1, buf)
+                Unit
+            }
+            is Formula.NutFactorTorque -> {
+                buf.putInt(63)
+                FfiConverterTypeNutFactorTorque.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ThreadEngagement -> {
+                buf.putInt(64)
+                FfiConverterTypeThreadEngagement.write(value.v1, buf)
+                Unit
+            }
+            is Formula.IdentifyThread -> {
+                buf.putInt(65)
+                FfiConverterTypeIdentifyThread.write(value.v1, buf)
+                Unit
+            }
+            is Formula.PourSplit -> {
+                buf.putInt(66)
+                FfiConverterTypePourSplit.write(value.v1, buf)
+                Unit
+            }
+            is Formula.Premix -> {
+                buf.putInt(67)
+                FfiConverterTypePremix.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TwoPartMix -> {
+                buf.putInt(68)
+                FfiConverterTypeTwoPartMix.write(value.v1, buf)
+                Unit
+            }
+            is Formula.Thinning -> {
+                buf.putInt(69)
+                FfiConverterTypeThinning.write(value.v1, buf)
+                Unit
+            }
+            is Formula.PaintNeeded -> {
+                buf.putInt(70)
+                FfiConverterTypePaintNeeded.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ThinnedFilm -> {
+                buf.putInt(71)
+                FfiConverterTypeThinnedFilm.write(value.v1, buf)
+                Unit
+            }
+            is Formula.ShellArea -> {
+                buf.putInt(72)
+                FfiConverterTypeShellArea.write(value.v1, buf)
+                Unit
+            }
+            is Formula.RimArea -> {
+                buf.putInt(73)
+                FfiConverterTypeRimArea.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TubeArea -> {
+                buf.putInt(74)
+                FfiConverterTypeTubeArea.write(value.v1, buf)
+                Unit
+            }
+            is Formula.TriangularQuantile -> {
+                buf.putInt(75)
+                FfiConverterTypeTriangularQuantile.write(value.v1, buf)
+                Unit
+            }
+            is Formula.LognormalQuantile -> {
+                buf.putInt(76)
+                FfiConverterTypeLognormalQuantile.write(value.v1, buf)
+                Unit
+            }
+            is Formula.LaterOfTwo -> {
+                buf.putInt(77)
+                FfiConverterTypeLaterOfTwo.write(value.v1, buf)
+                Unit
+            }
+        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
     }
 }
 
@@ -24448,3600 +31288,6 @@ public object FfiConverterTypeStayPlace: FfiConverterRustBuffer<StayPlace> {
 
 
 /**
- * A sum to work out.
- */
-sealed class Sum {
-    
-    /**
-     * Crankshaft turns for one turn of the wheel.
-     */
-    data class OverallRatio(
-        /**
-         * Primary reduction.
-         */
-        val `primaryRatio`: kotlin.Double, 
-        /**
-         * Gear ratio.
-         */
-        val `gearRatio`: kotlin.Double, 
-        /**
-         * Teeth of the gearbox sprocket.
-         */
-        val `frontTeeth`: kotlin.UInt, 
-        /**
-         * Teeth of the wheel sprocket.
-         */
-        val `rearTeeth`: kotlin.UInt) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Road speed at an engine speed.
-     */
-    data class RoadSpeed(
-        /**
-         * Engine speed, revolutions a minute.
-         */
-        val `engineRpm`: kotlin.Double, 
-        /**
-         * Overall ratio.
-         */
-        val `overallRatio`: kotlin.Double, 
-        /**
-         * Rolling circumference, millimetres.
-         */
-        val `circumferenceMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Engine speed at a road speed.
-     */
-    data class EngineSpeed(
-        /**
-         * Road speed, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double, 
-        /**
-         * Overall ratio.
-         */
-        val `overallRatio`: kotlin.Double, 
-        /**
-         * Rolling circumference, millimetres.
-         */
-        val `circumferenceMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Chain length from the centre distance.
-     */
-    data class ChainLength(
-        /**
-         * Teeth of the gearbox sprocket.
-         */
-        val `frontTeeth`: kotlin.UInt, 
-        /**
-         * Teeth of the wheel sprocket.
-         */
-        val `rearTeeth`: kotlin.UInt, 
-        /**
-         * Centre distance, millimetres.
-         */
-        val `centreDistanceMm`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Centre distance from the chain length.
-     */
-    data class CentreDistance(
-        /**
-         * Teeth of the gearbox sprocket.
-         */
-        val `frontTeeth`: kotlin.UInt, 
-        /**
-         * Teeth of the wheel sprocket.
-         */
-        val `rearTeeth`: kotlin.UInt, 
-        /**
-         * Links.
-         */
-        val `chainLinks`: kotlin.UInt, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Pitch diameter of a sprocket.
-     */
-    data class PitchDiameter(
-        /**
-         * Teeth.
-         */
-        val `teeth`: kotlin.UInt, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * New speedometer reading over the old one at the same road speed.
-     */
-    data class SpeedometerFactor(
-        /**
-         * Rolling circumference of the wheel that the sender turns with, before, millimetres.
-         */
-        val `circumferenceMm`: kotlin.Double, 
-        /**
-         * The same after, millimetres.
-         */
-        val `newCircumferenceMm`: kotlin.Double, 
-        /**
-         * Final drive ratio before; the same twice for a sender on a wheel.
-         */
-        val `finalRatio`: kotlin.Double, 
-        /**
-         * Final drive ratio after.
-         */
-        val `newFinalRatio`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What type approval allows a speedometer to show.
-     */
-    data class AllowedReading(
-        /**
-         * True speed, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Outer diameter and rolling circumference from a sidewall.
-     */
-    data class TyreSize(
-        /**
-         * Size as on the sidewall.
-         */
-        val `tyre`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Hours until a battery is flat, after Peukert with the rated hours.
-     */
-    data class BatteryHours(
-        /**
-         * Capacity, ampere-hours.
-         */
-        val `batteryAh`: kotlin.Double, 
-        /**
-         * Hours of the rating.
-         */
-        val `ratedHours`: kotlin.Double, 
-        /**
-         * Peukert exponent.
-         */
-        val `peukert`: kotlin.Double, 
-        /**
-         * Current, amperes.
-         */
-        val `amperes`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * State of charge of a rested 12 V battery.
-     */
-    data class RestedCharge(
-        /**
-         * Voltage after a rest of some hours, volts.
-         */
-        val `volts`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Watts of a filament lamp at another voltage.
-     */
-    data class LampWatts(
-        /**
-         * Watts at the test voltage.
-         */
-        val `watts`: kotlin.Double, 
-        /**
-         * Test voltage, volts.
-         */
-        val `testVolts`: kotlin.Double, 
-        /**
-         * Voltage at the lamp, volts.
-         */
-        val `volts`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Output of an alternator of which one point is known, by the nominal curve.
-     */
-    data class NominalOutput(
-        /**
-         * Output at the rated speed, watts.
-         */
-        val `alternatorWatts`: kotlin.Double, 
-        /**
-         * Rated speed, revolutions a minute.
-         */
-        val `ratedRpm`: kotlin.Double, 
-        /**
-         * Engine speed, revolutions a minute.
-         */
-        val `engineRpm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * A hydraulic disc brake from the fingers to the road.
-     */
-    data class HydraulicBrake(
-        /**
-         * Force at the lever, newtons.
-         */
-        val `leverNewtons`: kotlin.Double, 
-        /**
-         * Lever ratio.
-         */
-        val `leverRatio`: kotlin.Double, 
-        /**
-         * Bore of the master cylinder, millimetres.
-         */
-        val `masterMm`: kotlin.Double, 
-        /**
-         * Pistons that press on one side.
-         */
-        val `pistons`: kotlin.UInt, 
-        /**
-         * Diameter of one piston, millimetres.
-         */
-        val `pistonMm`: kotlin.Double, 
-        /**
-         * Friction of the pads.
-         */
-        val `padFriction`: kotlin.Double, 
-        /**
-         * Effective radius, millimetres.
-         */
-        val `effectiveRadiusMm`: kotlin.Double, 
-        /**
-         * Radius of the wheel, millimetres.
-         */
-        val `wheelRadiusMm`: kotlin.Double, 
-        /**
-         * Machine and rider, kilograms.
-         */
-        val `massKg`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Pistons of a caliper that press on one side.
-     */
-    data class CaliperPistons(
-        /**
-         * Pistons in all.
-         */
-        val `pistons`: kotlin.UInt, 
-        /**
-         * They face each other in a fixed caliper.
-         */
-        val `opposed`: kotlin.Boolean) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Lever travel that pad clearance and hose take up.
-     */
-    data class LeverTravel(
-        /**
-         * Force at the lever, newtons.
-         */
-        val `leverNewtons`: kotlin.Double, 
-        /**
-         * Lever ratio.
-         */
-        val `leverRatio`: kotlin.Double, 
-        /**
-         * Bore of the master cylinder, millimetres.
-         */
-        val `masterMm`: kotlin.Double, 
-        /**
-         * Pistons that press on one side.
-         */
-        val `pistons`: kotlin.UInt, 
-        /**
-         * Diameter of one piston, millimetres.
-         */
-        val `pistonMm`: kotlin.Double, 
-        /**
-         * Running clearance of a pad, millimetres.
-         */
-        val `padClearanceMm`: kotlin.Double, 
-        /**
-         * Length of the hose, millimetres.
-         */
-        val `hoseMm`: kotlin.Double, 
-        /**
-         * Swelling of one metre of it at 69 bar, millilitres.
-         */
-        val `hoseSwellMlM`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Another pair of master cylinder and caliper against the one there is; same lever, same radius, same pads.
-     */
-    data class BrakePair(
-        /**
-         * Bore of the master cylinder, millimetres.
-         */
-        val `masterMm`: kotlin.Double, 
-        /**
-         * Pistons on one side.
-         */
-        val `pistons`: kotlin.UInt, 
-        /**
-         * Diameter of one piston, millimetres.
-         */
-        val `pistonMm`: kotlin.Double, 
-        /**
-         * Bore of the other master cylinder, millimetres.
-         */
-        val `newMasterMm`: kotlin.Double, 
-        /**
-         * Pistons of the other caliper on one side.
-         */
-        val `newPistons`: kotlin.UInt, 
-        /**
-         * Diameter of one of them, millimetres.
-         */
-        val `newPistonMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Stopping distance from deceleration.
-     */
-    data class StoppingDistance(
-        /**
-         * Speed before braking, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double, 
-        /**
-         * Deceleration, m/s².
-         */
-        val `deceleration`: kotlin.Double, 
-        /**
-         * Reaction, seconds.
-         */
-        val `reactionSeconds`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Deceleration from a measured stopping distance.
-     */
-    data class StoppingDeceleration(
-        /**
-         * Speed before braking, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double, 
-        /**
-         * Distance, metres.
-         */
-        val `metres`: kotlin.Double, 
-        /**
-         * Reaction that is in it, seconds.
-         */
-        val `reactionSeconds`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Force and deceleration that a brake efficiency means.
-     */
-    data class BrakeEfficiency(
-        /**
-         * Per cent of the weight.
-         */
-        val `percent`: kotlin.Double, 
-        /**
-         * Machine and rider, kilograms.
-         */
-        val `massKg`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Longest stop that Directive 93/14/EEC allows.
-     */
-    data class DirectiveStop(
-        /**
-         * Which line: front, rear, sidecar, mopedFront, mopedRear, unladen.
-         */
-        val `line`: kotlin.String, 
-        /**
-         * Speed, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Angle and torque of the cam lever of a drum brake.
-     */
-    data class CamLever(
-        /**
-         * Angle between rod and lever at rest, degrees.
-         */
-        val `camDegrees`: kotlin.Double, 
-        /**
-         * Travel of the rod, millimetres.
-         */
-        val `rodTravelMm`: kotlin.Double, 
-        /**
-         * Length of the lever, millimetres.
-         */
-        val `camArmMm`: kotlin.Double, 
-        /**
-         * Pull of the rod, newtons.
-         */
-        val `rodNewtons`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What leading and trailing shoes make of the force at their tips.
-     */
-    data class DrumShoes(
-        /**
-         * Friction of the linings.
-         */
-        val `padFriction`: kotlin.Double, 
-        /**
-         * Pivot from the middle of the drum, share of its radius; the cam stands opposite.
-         */
-        val `pivotShare`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Least boiling points of a brake fluid.
-     */
-    data class BrakeFluid(
-        /**
-         * Grade as on the cap.
-         */
-        val `fluid`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Fluid that must pass when a brake is bled.
-     */
-    data class BleedThrough(
-        /**
-         * Bore of the hose, millimetres.
-         */
-        val `hoseBoreMm`: kotlin.Double, 
-        /**
-         * Length of the hose, millimetres.
-         */
-        val `hoseMm`: kotlin.Double, 
-        /**
-         * Pistons of the caliper in all.
-         */
-        val `pistons`: kotlin.UInt, 
-        /**
-         * Diameter of one piston, millimetres.
-         */
-        val `pistonMm`: kotlin.Double, 
-        /**
-         * Bore of the master cylinder, millimetres.
-         */
-        val `masterMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Stress area and diameters of a thread.
-     */
-    data class StressArea(
-        /**
-         * Nominal diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Proof load and breaking load of a screw.
-     */
-    data class ScrewLoads(
-        /**
-         * Nominal diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Property class: 8.8.
-         */
-        val `propertyClass`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Preload and torque of a screw by VDI 2230, hexagon head.
-     */
-    data class TighteningTorque(
-        /**
-         * Nominal diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Property class: 8.8.
-         */
-        val `propertyClass`: kotlin.String, 
-        /**
-         * Friction of thread and head.
-         */
-        val `friction`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Preload that a torque gives, hexagon head.
-     */
-    data class PreloadFromTorque(
-        /**
-         * Nominal diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Torque, newton metres.
-         */
-        val `torqueNm`: kotlin.Double, 
-        /**
-         * Friction of thread and head.
-         */
-        val `friction`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Torque by the nut factor for a share of the proof load.
-     */
-    data class NutFactorTorque(
-        /**
-         * Nominal diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Property class: 8.8.
-         */
-        val `propertyClass`: kotlin.String, 
-        /**
-         * Nut factor.
-         */
-        val `nutFactor`: kotlin.Double, 
-        /**
-         * Share of the proof load, per cent.
-         */
-        val `sharePercent`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Thread engaged so that the screw breaks before the tapped thread strips.
-     */
-    data class ThreadEngagement(
-        /**
-         * Load, newtons.
-         */
-        val `loadNewtons`: kotlin.Double, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Outer diameter of the screw, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Flank diameter of the nut thread, millimetres.
-         */
-        val `nutFlankMm`: kotlin.Double, 
-        /**
-         * Shear strength of the tapped material, megapascals.
-         */
-        val `shearMpa`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Which thread a measured diameter and pitch is nearest to.
-     */
-    data class IdentifyThread(
-        /**
-         * Measured outer diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Measured pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Dew point of the air.
-     */
-    data class DewPoint(
-        /**
-         * Temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Relative humidity, per cent.
-         */
-        val `humidity`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * How fast a cure runs against the reference temperature.
-     */
-    data class CureRate(
-        /**
-         * Temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Reference temperature, °C.
-         */
-        val `atCelsius`: kotlin.Double, 
-        /**
-         * Activation temperature, kelvin.
-         */
-        val `activationKelvin`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Equivalent age after two spells at one temperature each.
-     */
-    data class CureAge(
-        /**
-         * First spell, hours.
-         */
-        val `hours`: kotlin.Double, 
-        /**
-         * Its temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Second spell, hours.
-         */
-        val `thenHours`: kotlin.Double, 
-        /**
-         * Its temperature, °C.
-         */
-        val `thenCelsius`: kotlin.Double, 
-        /**
-         * Reference temperature, °C.
-         */
-        val `atCelsius`: kotlin.Double, 
-        /**
-         * Activation temperature, kelvin.
-         */
-        val `activationKelvin`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Activation temperature from two times of one sheet at two temperatures.
-     */
-    data class Activation(
-        /**
-         * Time at the one temperature, hours.
-         */
-        val `hours`: kotlin.Double, 
-        /**
-         * The one temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Time at the other temperature, hours.
-         */
-        val `otherHours`: kotlin.Double, 
-        /**
-         * The other temperature, °C.
-         */
-        val `otherCelsius`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * How far a surface is above the dew point of the air.
-     */
-    data class SurfaceMargin(
-        /**
-         * Temperature of the air, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Relative humidity, per cent.
-         */
-        val `humidity`: kotlin.Double, 
-        /**
-         * Temperature of the surface, °C.
-         */
-        val `surfaceCelsius`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * A volume poured with one cup.
-     */
-    data class PourSplit(
-        /**
-         * Volume, litres.
-         */
-        val `litres`: kotlin.Double, 
-        /**
-         * Cup, millilitres.
-         */
-        val `cupMl`: kotlin.UInt) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Oil for premix.
-     */
-    data class Premix(
-        /**
-         * Fuel, litres.
-         */
-        val `fuelLitres`: kotlin.Double, 
-        /**
-         * Parts of fuel to one of oil.
-         */
-        val `partsFuel`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Base, hardener and thinner of an amount ready to use.
-     */
-    data class TwoPart(
-        /**
-         * Amount ready to use, millilitres.
-         */
-        val `readyMl`: kotlin.Double, 
-        /**
-         * Parts of base.
-         */
-        val `partsBase`: kotlin.Double, 
-        /**
-         * Parts of hardener.
-         */
-        val `partsHardener`: kotlin.Double, 
-        /**
-         * Thinner, per cent.
-         */
-        val `thinnerPercent`: kotlin.Double, 
-        /**
-         * The per cent is meant of the base alone.
-         */
-        val `thinnerOfBase`: kotlin.Boolean) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Thinner into a one-part paint.
-     */
-    data class Thinning(
-        /**
-         * Unthinned paint, millilitres.
-         */
-        val `paintMl`: kotlin.Double, 
-        /**
-         * Thinner, per cent of it.
-         */
-        val `thinnerPercent`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Paint and cans for an area.
-     */
-    data class PaintNeeded(
-        /**
-         * Area, square metres.
-         */
-        val `squareMetres`: kotlin.Double, 
-        /**
-         * Coats.
-         */
-        val `coats`: kotlin.UInt, 
-        /**
-         * Solids by volume, per cent.
-         */
-        val `solidsPercent`: kotlin.Double, 
-        /**
-         * Dry film of one coat, micrometres.
-         */
-        val `dryMicrometres`: kotlin.Double, 
-        /**
-         * Loss, per cent.
-         */
-        val `lossPercent`: kotlin.Double, 
-        /**
-         * Can, millilitres.
-         */
-        val `canMl`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Area of a shell: tank, mudguard, side panel.
-     */
-    data class ShellArea(
-        /**
-         * Length along the part, millimetres.
-         */
-        val `lengthMm`: kotlin.Double, 
-        /**
-         * Girth across it at its widest, millimetres.
-         */
-        val `girthMm`: kotlin.Double, 
-        /**
-         * Painted inside too.
-         */
-        val `bothSides`: kotlin.Boolean, 
-        /**
-         * How many alike.
-         */
-        val `count`: kotlin.UInt) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Area of a rim.
-     */
-    data class RimArea(
-        /**
-         * Diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Girth across the rim, millimetres.
-         */
-        val `girthMm`: kotlin.Double, 
-        /**
-         * How many alike.
-         */
-        val `count`: kotlin.UInt) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Area of a tube or rod without its ends.
-     */
-    data class TubeArea(
-        /**
-         * Outer diameter, millimetres.
-         */
-        val `diameterMm`: kotlin.Double, 
-        /**
-         * Length, millimetres.
-         */
-        val `lengthMm`: kotlin.Double, 
-        /**
-         * How many alike.
-         */
-        val `count`: kotlin.UInt) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Solids and wet film of thinned paint.
-     */
-    data class ThinnedFilm(
-        /**
-         * Solids of the paint by volume, per cent.
-         */
-        val `solidsPercent`: kotlin.Double, 
-        /**
-         * Thinner, per cent of the paint.
-         */
-        val `thinnerPercent`: kotlin.Double, 
-        /**
-         * Dry film of one coat, micrometres.
-         */
-        val `dryMicrometres`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * One tyre against another: height of the axle, turns, speedometer.
-     */
-    data class TyreChange(
-        /**
-         * Size as on the sidewall, before.
-         */
-        val `tyre`: kotlin.String, 
-        /**
-         * Size as on the sidewall, after.
-         */
-        val `newTyre`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What a tyre may carry, and how fast.
-     */
-    data class TyreRating(
-        /**
-         * Size as on the sidewall, with load index and speed symbol.
-         */
-        val `tyre`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Age of a tyre from its date code.
-     */
-    data class TyreAge(
-        /**
-         * Week and year on the sidewall.
-         */
-        val `dateCode`: kotlin.String, 
-        /**
-         * Day of asking, `YYYY-MM-DD`.
-         */
-        val `day`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What a triangular spread stays below.
-     */
-    data class TriangularQuantile(
-        /**
-         * At best.
-         */
-        val `least`: kotlin.Double, 
-        /**
-         * As a rule.
-         */
-        val `likely`: kotlin.Double, 
-        /**
-         * At worst.
-         */
-        val `most`: kotlin.Double, 
-        /**
-         * Share, 0 to 1.
-         */
-        val `share`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What a lognormal spread stays below.
-     */
-    data class LognormalQuantile(
-        /**
-         * Median.
-         */
-        val `median`: kotlin.Double, 
-        /**
-         * The 90th percentile: what nine in ten stay below.
-         */
-        val `p90`: kotlin.Double, 
-        /**
-         * Share, 0 to 1.
-         */
-        val `share`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What the later of two parcels stays below, by drawing.
-     */
-    data class LaterOfTwo(
-        /**
-         * The triangular one: at best, days.
-         */
-        val `least`: kotlin.Double, 
-        /**
-         * As a rule, days.
-         */
-        val `likely`: kotlin.Double, 
-        /**
-         * At worst, days.
-         */
-        val `most`: kotlin.Double, 
-        /**
-         * The lognormal one: median, days.
-         */
-        val `median`: kotlin.Double, 
-        /**
-         * The 90th percentile: what nine in ten stay below, days.
-         */
-        val `p90`: kotlin.Double, 
-        /**
-         * Share, 0 to 1.
-         */
-        val `share`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Final drive ratio that gives a road speed at an engine speed.
-     */
-    data class WantedRatio(
-        /**
-         * Engine speed, revolutions a minute.
-         */
-        val `engineRpm`: kotlin.Double, 
-        /**
-         * Road speed, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double, 
-        /**
-         * Primary reduction.
-         */
-        val `primaryRatio`: kotlin.Double, 
-        /**
-         * Gear ratio.
-         */
-        val `gearRatio`: kotlin.Double, 
-        /**
-         * Rolling circumference, millimetres.
-         */
-        val `circumferenceMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * How often the same tooth meets the same link.
-     */
-    data class Hunting(
-        /**
-         * Teeth.
-         */
-        val `teeth`: kotlin.UInt, 
-        /**
-         * Links.
-         */
-        val `chainLinks`: kotlin.UInt) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Dimensions of a chain size.
-     */
-    data class ChainDimensions(
-        /**
-         * Size as written on the chain.
-         */
-        val `chainSize`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Whether a chain runs on a sprocket: refused where it does not.
-     */
-    data class ChainOnSprocket(
-        /**
-         * Size of the chain.
-         */
-        val `chainSize`: kotlin.String, 
-        /**
-         * Size that the sprocket is cut for.
-         */
-        val `sprocketSize`: kotlin.String) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Elongation of a chain from a measured length.
-     */
-    data class ChainElongation(
-        /**
-         * Length, millimetres.
-         */
-        val `measuredMm`: kotlin.Double, 
-        /**
-         * Pitches that it goes over.
-         */
-        val `pitches`: kotlin.UInt, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Length of a worn chain over some pitches.
-     */
-    data class WornLength(
-        /**
-         * Pitches.
-         */
-        val `pitches`: kotlin.UInt, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Elongation, per cent.
-         */
-        val `elongationPercent`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Centre distance that a worn chain gives.
-     */
-    data class WornCentreDistance(
-        /**
-         * Teeth of the gearbox sprocket.
-         */
-        val `frontTeeth`: kotlin.UInt, 
-        /**
-         * Teeth of the wheel sprocket.
-         */
-        val `rearTeeth`: kotlin.UInt, 
-        /**
-         * Links.
-         */
-        val `chainLinks`: kotlin.UInt, 
-        /**
-         * Pitch, millimetres.
-         */
-        val `pitchMm`: kotlin.Double, 
-        /**
-         * Elongation, per cent.
-         */
-        val `elongationPercent`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Ratio of a speedometer corrector.
-     */
-    data class CorrectorRatio(
-        /**
-         * Reading over true speed.
-         */
-        val `readingFactor`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Engine speed after changing gear at the same road speed.
-     */
-    data class GearDrop(
-        /**
-         * Engine speed, revolutions a minute.
-         */
-        val `engineRpm`: kotlin.Double, 
-        /**
-         * Ratio of the gear.
-         */
-        val `gearRatio`: kotlin.Double, 
-        /**
-         * Ratio of the next one.
-         */
-        val `nextGearRatio`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Density of the air on the standard day at a height.
-     */
-    data class StandardAir(
-        /**
-         * Height above the sea, metres.
-         */
-        val `altitudeMetres`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Rolling coefficient of a motorcycle tyre by pressure and speed.
-     */
-    data class RollingCoefficient(
-        /**
-         * Tyre pressure, bar.
-         */
-        val `tyreBar`: kotlin.Double, 
-        /**
-         * Road speed, km/h, up to 165.
-         */
-        val `roadSpeedKmh`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * What holds a machine back at a speed.
-     */
-    data class RoadLoad(
-        /**
-         * Road speed, km/h.
-         */
-        val `roadSpeedKmh`: kotlin.Double, 
-        /**
-         * Machine and rider, kilograms.
-         */
-        val `massKg`: kotlin.Double, 
-        /**
-         * Rolling coefficient.
-         */
-        val `rollingCoefficient`: kotlin.Double, 
-        /**
-         * Drag area, square metres.
-         */
-        val `dragAreaM2`: kotlin.Double, 
-        /**
-         * Density of the air, kilograms in a cubic metre.
-         */
-        val `airDensity`: kotlin.Double, 
-        /**
-         * Grade, per cent.
-         */
-        val `gradePercent`: kotlin.Double, 
-        /**
-         * Head wind, km/h.
-         */
-        val `headWindKmh`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Speed at which resistance takes all of a power at the wheel.
-     */
-    data class PowerSpeed(
-        /**
-         * Power at the wheel, kilowatts.
-         */
-        val `wheelKw`: kotlin.Double, 
-        /**
-         * Machine and rider, kilograms.
-         */
-        val `massKg`: kotlin.Double, 
-        /**
-         * Rolling coefficient.
-         */
-        val `rollingCoefficient`: kotlin.Double, 
-        /**
-         * Drag area, square metres.
-         */
-        val `dragAreaM2`: kotlin.Double, 
-        /**
-         * Density of the air, kilograms in a cubic metre.
-         */
-        val `airDensity`: kotlin.Double, 
-        /**
-         * Grade, per cent.
-         */
-        val `gradePercent`: kotlin.Double, 
-        /**
-         * Head wind, km/h.
-         */
-        val `headWindKmh`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Thrust at the tyre.
-     */
-    data class Thrust(
-        /**
-         * Torque at the crankshaft, newton metres.
-         */
-        val `crankNm`: kotlin.Double, 
-        /**
-         * Overall ratio.
-         */
-        val `overallRatio`: kotlin.Double, 
-        /**
-         * Share of the power that reaches the wheel.
-         */
-        val `driveEfficiency`: kotlin.Double, 
-        /**
-         * Radius of the wheel, millimetres.
-         */
-        val `wheelRadiusMm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Power of a spark-ignition engine from its peak power, by the cubic law.
-     */
-    data class CubicPower(
-        /**
-         * Engine speed, revolutions a minute.
-         */
-        val `engineRpm`: kotlin.Double, 
-        /**
-         * Peak power, kilowatts.
-         */
-        val `peakPowerKw`: kotlin.Double, 
-        /**
-         * Engine speed of peak power, revolutions a minute.
-         */
-        val `peakPowerRpm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Power of an engine from its peak power and its peak torque, by the assumed shape between and beside them.
-     */
-    data class PeaksPower(
-        /**
-         * Engine speed, revolutions a minute.
-         */
-        val `engineRpm`: kotlin.Double, 
-        /**
-         * Peak power, kilowatts.
-         */
-        val `peakPowerKw`: kotlin.Double, 
-        /**
-         * Engine speed of peak power, revolutions a minute.
-         */
-        val `peakPowerRpm`: kotlin.Double, 
-        /**
-         * Peak torque, newton metres.
-         */
-        val `peakTorqueNm`: kotlin.Double, 
-        /**
-         * Engine speed of peak torque, revolutions a minute.
-         */
-        val `peakTorqueRpm`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Light of a filament lamp off its test voltage.
-     */
-    data class LampLight(
-        /**
-         * Light at the test voltage, lumens.
-         */
-        val `lumens`: kotlin.Double, 
-        /**
-         * Test voltage, volts.
-         */
-        val `testVolts`: kotlin.Double, 
-        /**
-         * Voltage, volts.
-         */
-        val `volts`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Flashes a minute of a thermal flasher.
-     */
-    data class ThermalFlasher(
-        /**
-         * Load over rated load, per cent.
-         */
-        val `loadPercent`: kotlin.Double, 
-        /**
-         * Closing over opening temperature rise of its contacts.
-         */
-        val `contacts`: kotlin.Double, 
-        /**
-         * Flashes a minute at the rated load.
-         */
-        val `flashesMinute`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Flashes a minute from a count.
-     */
-    data class FlashCount(
-        /**
-         * Flashes.
-         */
-        val `flashes`: kotlin.UInt, 
-        /**
-         * Seconds.
-         */
-        val `seconds`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Load resistor beside an LED lamp.
-     */
-    data class LoadResistor(
-        /**
-         * Voltage, volts.
-         */
-        val `volts`: kotlin.Double, 
-        /**
-         * Watts of the old lamp at that voltage.
-         */
-        val `oldWatts`: kotlin.Double, 
-        /**
-         * Watts of the new lamp at that voltage.
-         */
-        val `newWatts`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Charge from specific gravity.
-     */
-    data class GravityCharge(
-        /**
-         * Specific gravity.
-         */
-        val `gravity`: kotlin.Double, 
-        /**
-         * Temperature of the acid, °C.
-         */
-        val `celsius`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Days until a drain has emptied a battery.
-     */
-    data class DaysToFlat(
-        /**
-         * Capacity, ampere-hours.
-         */
-        val `batteryAh`: kotlin.Double, 
-        /**
-         * Charge, per cent.
-         */
-        val `chargePercent`: kotlin.Double, 
-        /**
-         * Drain, milliamperes.
-         */
-        val `drainMilliamperes`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Hours to charge a battery.
-     */
-    data class RechargeHours(
-        /**
-         * Capacity, ampere-hours.
-         */
-        val `batteryAh`: kotlin.Double, 
-        /**
-         * Charge, per cent.
-         */
-        val `chargePercent`: kotlin.Double, 
-        /**
-         * Current of the charger, amperes.
-         */
-        val `chargerAmperes`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Resistance of a metre of wire and what it loses.
-     */
-    data class WireDrop(
-        /**
-         * Section, mm².
-         */
-        val `sectionMm2`: kotlin.Double, 
-        /**
-         * How the conductor is made: ideal, solid, flexible or tinned.
-         */
-        val `conductor`: kotlin.String, 
-        /**
-         * Temperature, °C.
-         */
-        val `celsius`: kotlin.Double, 
-        /**
-         * Current, amperes.
-         */
-        val `amperes`: kotlin.Double, 
-        /**
-         * Length out, metres.
-         */
-        val `outMetres`: kotlin.Double, 
-        /**
-         * Length back, metres.
-         */
-        val `backMetres`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-    /**
-     * Diameter and section of a wire of the American gauge.
-     */
-    data class WireGauge(
-        /**
-         * Gauge, a whole number; 0 to -3 for 1/0 to 4/0.
-         */
-        val `gauge`: kotlin.Double) : Sum()
-        
-    {
-        
-
-        companion object
-    }
-    
-
-    
-
-    
-    
-
-
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeSum : FfiConverterRustBuffer<Sum>{
-    override fun read(buf: ByteBuffer): Sum {
-        return when(buf.getInt()) {
-            1 -> Sum.OverallRatio(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            2 -> Sum.RoadSpeed(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            3 -> Sum.EngineSpeed(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            4 -> Sum.ChainLength(
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            5 -> Sum.CentreDistance(
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            6 -> Sum.PitchDiameter(
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            7 -> Sum.SpeedometerFactor(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            8 -> Sum.AllowedReading(
-                FfiConverterDouble.read(buf),
-                )
-            9 -> Sum.TyreSize(
-                FfiConverterString.read(buf),
-                )
-            10 -> Sum.BatteryHours(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            11 -> Sum.RestedCharge(
-                FfiConverterDouble.read(buf),
-                )
-            12 -> Sum.LampWatts(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            13 -> Sum.NominalOutput(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            14 -> Sum.HydraulicBrake(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            15 -> Sum.CaliperPistons(
-                FfiConverterUInt.read(buf),
-                FfiConverterBoolean.read(buf),
-                )
-            16 -> Sum.LeverTravel(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            17 -> Sum.BrakePair(
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            18 -> Sum.StoppingDistance(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            19 -> Sum.StoppingDeceleration(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            20 -> Sum.BrakeEfficiency(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            21 -> Sum.DirectiveStop(
-                FfiConverterString.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            22 -> Sum.CamLever(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            23 -> Sum.DrumShoes(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            24 -> Sum.BrakeFluid(
-                FfiConverterString.read(buf),
-                )
-            25 -> Sum.BleedThrough(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            26 -> Sum.StressArea(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            27 -> Sum.ScrewLoads(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterString.read(buf),
-                )
-            28 -> Sum.TighteningTorque(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterString.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            29 -> Sum.PreloadFromTorque(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            30 -> Sum.NutFactorTorque(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterString.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            31 -> Sum.ThreadEngagement(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            32 -> Sum.IdentifyThread(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            33 -> Sum.DewPoint(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            34 -> Sum.CureRate(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            35 -> Sum.CureAge(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            36 -> Sum.Activation(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            37 -> Sum.SurfaceMargin(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            38 -> Sum.PourSplit(
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            39 -> Sum.Premix(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            40 -> Sum.TwoPart(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterBoolean.read(buf),
-                )
-            41 -> Sum.Thinning(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            42 -> Sum.PaintNeeded(
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            43 -> Sum.ShellArea(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterBoolean.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            44 -> Sum.RimArea(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            45 -> Sum.TubeArea(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            46 -> Sum.ThinnedFilm(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            47 -> Sum.TyreChange(
-                FfiConverterString.read(buf),
-                FfiConverterString.read(buf),
-                )
-            48 -> Sum.TyreRating(
-                FfiConverterString.read(buf),
-                )
-            49 -> Sum.TyreAge(
-                FfiConverterString.read(buf),
-                FfiConverterString.read(buf),
-                )
-            50 -> Sum.TriangularQuantile(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            51 -> Sum.LognormalQuantile(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            52 -> Sum.LaterOfTwo(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            53 -> Sum.WantedRatio(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            54 -> Sum.Hunting(
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                )
-            55 -> Sum.ChainDimensions(
-                FfiConverterString.read(buf),
-                )
-            56 -> Sum.ChainOnSprocket(
-                FfiConverterString.read(buf),
-                FfiConverterString.read(buf),
-                )
-            57 -> Sum.ChainElongation(
-                FfiConverterDouble.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            58 -> Sum.WornLength(
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            59 -> Sum.WornCentreDistance(
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            60 -> Sum.CorrectorRatio(
-                FfiConverterDouble.read(buf),
-                )
-            61 -> Sum.GearDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            62 -> Sum.StandardAir(
-                FfiConverterDouble.read(buf),
-                )
-            63 -> Sum.RollingCoefficient(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            64 -> Sum.RoadLoad(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            65 -> Sum.PowerSpeed(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            66 -> Sum.Thrust(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            67 -> Sum.CubicPower(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            68 -> Sum.PeaksPower(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            69 -> Sum.LampLight(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            70 -> Sum.ThermalFlasher(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            71 -> Sum.FlashCount(
-                FfiConverterUInt.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            72 -> Sum.LoadResistor(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            73 -> Sum.GravityCharge(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            74 -> Sum.DaysToFlat(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            75 -> Sum.RechargeHours(
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            76 -> Sum.WireDrop(
-                FfiConverterDouble.read(buf),
-                FfiConverterString.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                FfiConverterDouble.read(buf),
-                )
-            77 -> Sum.WireGauge(
-                FfiConverterDouble.read(buf),
-                )
-            else -> throw RuntimeException("invalid enum value, something is very wrong!!")
-        }
-    }
-
-    override fun allocationSize(value: Sum): ULong = when(value) {
-        is Sum.OverallRatio -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`primaryRatio`)
-                + FfiConverterDouble.allocationSize(value.`gearRatio`)
-                + FfiConverterUInt.allocationSize(value.`frontTeeth`)
-                + FfiConverterUInt.allocationSize(value.`rearTeeth`)
-            )
-        }
-        is Sum.RoadSpeed -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`engineRpm`)
-                + FfiConverterDouble.allocationSize(value.`overallRatio`)
-                + FfiConverterDouble.allocationSize(value.`circumferenceMm`)
-            )
-        }
-        is Sum.EngineSpeed -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-                + FfiConverterDouble.allocationSize(value.`overallRatio`)
-                + FfiConverterDouble.allocationSize(value.`circumferenceMm`)
-            )
-        }
-        is Sum.ChainLength -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`frontTeeth`)
-                + FfiConverterUInt.allocationSize(value.`rearTeeth`)
-                + FfiConverterDouble.allocationSize(value.`centreDistanceMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-            )
-        }
-        is Sum.CentreDistance -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`frontTeeth`)
-                + FfiConverterUInt.allocationSize(value.`rearTeeth`)
-                + FfiConverterUInt.allocationSize(value.`chainLinks`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-            )
-        }
-        is Sum.PitchDiameter -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`teeth`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-            )
-        }
-        is Sum.SpeedometerFactor -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`circumferenceMm`)
-                + FfiConverterDouble.allocationSize(value.`newCircumferenceMm`)
-                + FfiConverterDouble.allocationSize(value.`finalRatio`)
-                + FfiConverterDouble.allocationSize(value.`newFinalRatio`)
-            )
-        }
-        is Sum.AllowedReading -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-            )
-        }
-        is Sum.TyreSize -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`tyre`)
-            )
-        }
-        is Sum.BatteryHours -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`batteryAh`)
-                + FfiConverterDouble.allocationSize(value.`ratedHours`)
-                + FfiConverterDouble.allocationSize(value.`peukert`)
-                + FfiConverterDouble.allocationSize(value.`amperes`)
-            )
-        }
-        is Sum.RestedCharge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`volts`)
-            )
-        }
-        is Sum.LampWatts -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`watts`)
-                + FfiConverterDouble.allocationSize(value.`testVolts`)
-                + FfiConverterDouble.allocationSize(value.`volts`)
-            )
-        }
-        is Sum.NominalOutput -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`alternatorWatts`)
-                + FfiConverterDouble.allocationSize(value.`ratedRpm`)
-                + FfiConverterDouble.allocationSize(value.`engineRpm`)
-            )
-        }
-        is Sum.HydraulicBrake -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`leverNewtons`)
-                + FfiConverterDouble.allocationSize(value.`leverRatio`)
-                + FfiConverterDouble.allocationSize(value.`masterMm`)
-                + FfiConverterUInt.allocationSize(value.`pistons`)
-                + FfiConverterDouble.allocationSize(value.`pistonMm`)
-                + FfiConverterDouble.allocationSize(value.`padFriction`)
-                + FfiConverterDouble.allocationSize(value.`effectiveRadiusMm`)
-                + FfiConverterDouble.allocationSize(value.`wheelRadiusMm`)
-                + FfiConverterDouble.allocationSize(value.`massKg`)
-            )
-        }
-        is Sum.CaliperPistons -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`pistons`)
-                + FfiConverterBoolean.allocationSize(value.`opposed`)
-            )
-        }
-        is Sum.LeverTravel -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`leverNewtons`)
-                + FfiConverterDouble.allocationSize(value.`leverRatio`)
-                + FfiConverterDouble.allocationSize(value.`masterMm`)
-                + FfiConverterUInt.allocationSize(value.`pistons`)
-                + FfiConverterDouble.allocationSize(value.`pistonMm`)
-                + FfiConverterDouble.allocationSize(value.`padClearanceMm`)
-                + FfiConverterDouble.allocationSize(value.`hoseMm`)
-                + FfiConverterDouble.allocationSize(value.`hoseSwellMlM`)
-            )
-        }
-        is Sum.BrakePair -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`masterMm`)
-                + FfiConverterUInt.allocationSize(value.`pistons`)
-                + FfiConverterDouble.allocationSize(value.`pistonMm`)
-                + FfiConverterDouble.allocationSize(value.`newMasterMm`)
-                + FfiConverterUInt.allocationSize(value.`newPistons`)
-                + FfiConverterDouble.allocationSize(value.`newPistonMm`)
-            )
-        }
-        is Sum.StoppingDistance -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-                + FfiConverterDouble.allocationSize(value.`deceleration`)
-                + FfiConverterDouble.allocationSize(value.`reactionSeconds`)
-            )
-        }
-        is Sum.StoppingDeceleration -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-                + FfiConverterDouble.allocationSize(value.`metres`)
-                + FfiConverterDouble.allocationSize(value.`reactionSeconds`)
-            )
-        }
-        is Sum.BrakeEfficiency -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`percent`)
-                + FfiConverterDouble.allocationSize(value.`massKg`)
-            )
-        }
-        is Sum.DirectiveStop -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`line`)
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-            )
-        }
-        is Sum.CamLever -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`camDegrees`)
-                + FfiConverterDouble.allocationSize(value.`rodTravelMm`)
-                + FfiConverterDouble.allocationSize(value.`camArmMm`)
-                + FfiConverterDouble.allocationSize(value.`rodNewtons`)
-            )
-        }
-        is Sum.DrumShoes -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`padFriction`)
-                + FfiConverterDouble.allocationSize(value.`pivotShare`)
-            )
-        }
-        is Sum.BrakeFluid -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`fluid`)
-            )
-        }
-        is Sum.BleedThrough -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`hoseBoreMm`)
-                + FfiConverterDouble.allocationSize(value.`hoseMm`)
-                + FfiConverterUInt.allocationSize(value.`pistons`)
-                + FfiConverterDouble.allocationSize(value.`pistonMm`)
-                + FfiConverterDouble.allocationSize(value.`masterMm`)
-            )
-        }
-        is Sum.StressArea -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-            )
-        }
-        is Sum.ScrewLoads -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterString.allocationSize(value.`propertyClass`)
-            )
-        }
-        is Sum.TighteningTorque -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterString.allocationSize(value.`propertyClass`)
-                + FfiConverterDouble.allocationSize(value.`friction`)
-            )
-        }
-        is Sum.PreloadFromTorque -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterDouble.allocationSize(value.`torqueNm`)
-                + FfiConverterDouble.allocationSize(value.`friction`)
-            )
-        }
-        is Sum.NutFactorTorque -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterString.allocationSize(value.`propertyClass`)
-                + FfiConverterDouble.allocationSize(value.`nutFactor`)
-                + FfiConverterDouble.allocationSize(value.`sharePercent`)
-            )
-        }
-        is Sum.ThreadEngagement -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`loadNewtons`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`nutFlankMm`)
-                + FfiConverterDouble.allocationSize(value.`shearMpa`)
-            )
-        }
-        is Sum.IdentifyThread -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-            )
-        }
-        is Sum.DewPoint -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`humidity`)
-            )
-        }
-        is Sum.CureRate -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`atCelsius`)
-                + FfiConverterDouble.allocationSize(value.`activationKelvin`)
-            )
-        }
-        is Sum.CureAge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`hours`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`thenHours`)
-                + FfiConverterDouble.allocationSize(value.`thenCelsius`)
-                + FfiConverterDouble.allocationSize(value.`atCelsius`)
-                + FfiConverterDouble.allocationSize(value.`activationKelvin`)
-            )
-        }
-        is Sum.Activation -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`hours`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`otherHours`)
-                + FfiConverterDouble.allocationSize(value.`otherCelsius`)
-            )
-        }
-        is Sum.SurfaceMargin -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`humidity`)
-                + FfiConverterDouble.allocationSize(value.`surfaceCelsius`)
-            )
-        }
-        is Sum.PourSplit -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`litres`)
-                + FfiConverterUInt.allocationSize(value.`cupMl`)
-            )
-        }
-        is Sum.Premix -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`fuelLitres`)
-                + FfiConverterDouble.allocationSize(value.`partsFuel`)
-            )
-        }
-        is Sum.TwoPart -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`readyMl`)
-                + FfiConverterDouble.allocationSize(value.`partsBase`)
-                + FfiConverterDouble.allocationSize(value.`partsHardener`)
-                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
-                + FfiConverterBoolean.allocationSize(value.`thinnerOfBase`)
-            )
-        }
-        is Sum.Thinning -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`paintMl`)
-                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
-            )
-        }
-        is Sum.PaintNeeded -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`squareMetres`)
-                + FfiConverterUInt.allocationSize(value.`coats`)
-                + FfiConverterDouble.allocationSize(value.`solidsPercent`)
-                + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
-                + FfiConverterDouble.allocationSize(value.`lossPercent`)
-                + FfiConverterDouble.allocationSize(value.`canMl`)
-            )
-        }
-        is Sum.ShellArea -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`lengthMm`)
-                + FfiConverterDouble.allocationSize(value.`girthMm`)
-                + FfiConverterBoolean.allocationSize(value.`bothSides`)
-                + FfiConverterUInt.allocationSize(value.`count`)
-            )
-        }
-        is Sum.RimArea -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`girthMm`)
-                + FfiConverterUInt.allocationSize(value.`count`)
-            )
-        }
-        is Sum.TubeArea -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`diameterMm`)
-                + FfiConverterDouble.allocationSize(value.`lengthMm`)
-                + FfiConverterUInt.allocationSize(value.`count`)
-            )
-        }
-        is Sum.ThinnedFilm -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`solidsPercent`)
-                + FfiConverterDouble.allocationSize(value.`thinnerPercent`)
-                + FfiConverterDouble.allocationSize(value.`dryMicrometres`)
-            )
-        }
-        is Sum.TyreChange -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`tyre`)
-                + FfiConverterString.allocationSize(value.`newTyre`)
-            )
-        }
-        is Sum.TyreRating -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`tyre`)
-            )
-        }
-        is Sum.TyreAge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`dateCode`)
-                + FfiConverterString.allocationSize(value.`day`)
-            )
-        }
-        is Sum.TriangularQuantile -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`least`)
-                + FfiConverterDouble.allocationSize(value.`likely`)
-                + FfiConverterDouble.allocationSize(value.`most`)
-                + FfiConverterDouble.allocationSize(value.`share`)
-            )
-        }
-        is Sum.LognormalQuantile -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`median`)
-                + FfiConverterDouble.allocationSize(value.`p90`)
-                + FfiConverterDouble.allocationSize(value.`share`)
-            )
-        }
-        is Sum.LaterOfTwo -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`least`)
-                + FfiConverterDouble.allocationSize(value.`likely`)
-                + FfiConverterDouble.allocationSize(value.`most`)
-                + FfiConverterDouble.allocationSize(value.`median`)
-                + FfiConverterDouble.allocationSize(value.`p90`)
-                + FfiConverterDouble.allocationSize(value.`share`)
-            )
-        }
-        is Sum.WantedRatio -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`engineRpm`)
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-                + FfiConverterDouble.allocationSize(value.`primaryRatio`)
-                + FfiConverterDouble.allocationSize(value.`gearRatio`)
-                + FfiConverterDouble.allocationSize(value.`circumferenceMm`)
-            )
-        }
-        is Sum.Hunting -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`teeth`)
-                + FfiConverterUInt.allocationSize(value.`chainLinks`)
-            )
-        }
-        is Sum.ChainDimensions -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`chainSize`)
-            )
-        }
-        is Sum.ChainOnSprocket -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterString.allocationSize(value.`chainSize`)
-                + FfiConverterString.allocationSize(value.`sprocketSize`)
-            )
-        }
-        is Sum.ChainElongation -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`measuredMm`)
-                + FfiConverterUInt.allocationSize(value.`pitches`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-            )
-        }
-        is Sum.WornLength -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`pitches`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterDouble.allocationSize(value.`elongationPercent`)
-            )
-        }
-        is Sum.WornCentreDistance -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`frontTeeth`)
-                + FfiConverterUInt.allocationSize(value.`rearTeeth`)
-                + FfiConverterUInt.allocationSize(value.`chainLinks`)
-                + FfiConverterDouble.allocationSize(value.`pitchMm`)
-                + FfiConverterDouble.allocationSize(value.`elongationPercent`)
-            )
-        }
-        is Sum.CorrectorRatio -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`readingFactor`)
-            )
-        }
-        is Sum.GearDrop -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`engineRpm`)
-                + FfiConverterDouble.allocationSize(value.`gearRatio`)
-                + FfiConverterDouble.allocationSize(value.`nextGearRatio`)
-            )
-        }
-        is Sum.StandardAir -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`altitudeMetres`)
-            )
-        }
-        is Sum.RollingCoefficient -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`tyreBar`)
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-            )
-        }
-        is Sum.RoadLoad -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`roadSpeedKmh`)
-                + FfiConverterDouble.allocationSize(value.`massKg`)
-                + FfiConverterDouble.allocationSize(value.`rollingCoefficient`)
-                + FfiConverterDouble.allocationSize(value.`dragAreaM2`)
-                + FfiConverterDouble.allocationSize(value.`airDensity`)
-                + FfiConverterDouble.allocationSize(value.`gradePercent`)
-                + FfiConverterDouble.allocationSize(value.`headWindKmh`)
-            )
-        }
-        is Sum.PowerSpeed -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`wheelKw`)
-                + FfiConverterDouble.allocationSize(value.`massKg`)
-                + FfiConverterDouble.allocationSize(value.`rollingCoefficient`)
-                + FfiConverterDouble.allocationSize(value.`dragAreaM2`)
-                + FfiConverterDouble.allocationSize(value.`airDensity`)
-                + FfiConverterDouble.allocationSize(value.`gradePercent`)
-                + FfiConverterDouble.allocationSize(value.`headWindKmh`)
-            )
-        }
-        is Sum.Thrust -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`crankNm`)
-                + FfiConverterDouble.allocationSize(value.`overallRatio`)
-                + FfiConverterDouble.allocationSize(value.`driveEfficiency`)
-                + FfiConverterDouble.allocationSize(value.`wheelRadiusMm`)
-            )
-        }
-        is Sum.CubicPower -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`engineRpm`)
-                + FfiConverterDouble.allocationSize(value.`peakPowerKw`)
-                + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
-            )
-        }
-        is Sum.PeaksPower -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`engineRpm`)
-                + FfiConverterDouble.allocationSize(value.`peakPowerKw`)
-                + FfiConverterDouble.allocationSize(value.`peakPowerRpm`)
-                + FfiConverterDouble.allocationSize(value.`peakTorqueNm`)
-                + FfiConverterDouble.allocationSize(value.`peakTorqueRpm`)
-            )
-        }
-        is Sum.LampLight -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`lumens`)
-                + FfiConverterDouble.allocationSize(value.`testVolts`)
-                + FfiConverterDouble.allocationSize(value.`volts`)
-            )
-        }
-        is Sum.ThermalFlasher -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`loadPercent`)
-                + FfiConverterDouble.allocationSize(value.`contacts`)
-                + FfiConverterDouble.allocationSize(value.`flashesMinute`)
-            )
-        }
-        is Sum.FlashCount -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterUInt.allocationSize(value.`flashes`)
-                + FfiConverterDouble.allocationSize(value.`seconds`)
-            )
-        }
-        is Sum.LoadResistor -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`volts`)
-                + FfiConverterDouble.allocationSize(value.`oldWatts`)
-                + FfiConverterDouble.allocationSize(value.`newWatts`)
-            )
-        }
-        is Sum.GravityCharge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`gravity`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-            )
-        }
-        is Sum.DaysToFlat -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`batteryAh`)
-                + FfiConverterDouble.allocationSize(value.`chargePercent`)
-                + FfiConverterDouble.allocationSize(value.`drainMilliamperes`)
-            )
-        }
-        is Sum.RechargeHours -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`batteryAh`)
-                + FfiConverterDouble.allocationSize(value.`chargePercent`)
-                + FfiConverterDouble.allocationSize(value.`chargerAmperes`)
-            )
-        }
-        is Sum.WireDrop -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`sectionMm2`)
-                + FfiConverterString.allocationSize(value.`conductor`)
-                + FfiConverterDouble.allocationSize(value.`celsius`)
-                + FfiConverterDouble.allocationSize(value.`amperes`)
-                + FfiConverterDouble.allocationSize(value.`outMetres`)
-                + FfiConverterDouble.allocationSize(value.`backMetres`)
-            )
-        }
-        is Sum.WireGauge -> {
-            // Add the size for the Int that specifies the variant plus the size needed for all fields
-            (
-                4UL
-                + FfiConverterDouble.allocationSize(value.`gauge`)
-            )
-        }
-    }
-
-    override fun write(value: Sum, buf: ByteBuffer) {
-        when(value) {
-            is Sum.OverallRatio -> {
-                buf.putInt(1)
-                FfiConverterDouble.write(value.`primaryRatio`, buf)
-                FfiConverterDouble.write(value.`gearRatio`, buf)
-                FfiConverterUInt.write(value.`frontTeeth`, buf)
-                FfiConverterUInt.write(value.`rearTeeth`, buf)
-                Unit
-            }
-            is Sum.RoadSpeed -> {
-                buf.putInt(2)
-                FfiConverterDouble.write(value.`engineRpm`, buf)
-                FfiConverterDouble.write(value.`overallRatio`, buf)
-                FfiConverterDouble.write(value.`circumferenceMm`, buf)
-                Unit
-            }
-            is Sum.EngineSpeed -> {
-                buf.putInt(3)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                FfiConverterDouble.write(value.`overallRatio`, buf)
-                FfiConverterDouble.write(value.`circumferenceMm`, buf)
-                Unit
-            }
-            is Sum.ChainLength -> {
-                buf.putInt(4)
-                FfiConverterUInt.write(value.`frontTeeth`, buf)
-                FfiConverterUInt.write(value.`rearTeeth`, buf)
-                FfiConverterDouble.write(value.`centreDistanceMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                Unit
-            }
-            is Sum.CentreDistance -> {
-                buf.putInt(5)
-                FfiConverterUInt.write(value.`frontTeeth`, buf)
-                FfiConverterUInt.write(value.`rearTeeth`, buf)
-                FfiConverterUInt.write(value.`chainLinks`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                Unit
-            }
-            is Sum.PitchDiameter -> {
-                buf.putInt(6)
-                FfiConverterUInt.write(value.`teeth`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                Unit
-            }
-            is Sum.SpeedometerFactor -> {
-                buf.putInt(7)
-                FfiConverterDouble.write(value.`circumferenceMm`, buf)
-                FfiConverterDouble.write(value.`newCircumferenceMm`, buf)
-                FfiConverterDouble.write(value.`finalRatio`, buf)
-                FfiConverterDouble.write(value.`newFinalRatio`, buf)
-                Unit
-            }
-            is Sum.AllowedReading -> {
-                buf.putInt(8)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                Unit
-            }
-            is Sum.TyreSize -> {
-                buf.putInt(9)
-                FfiConverterString.write(value.`tyre`, buf)
-                Unit
-            }
-            is Sum.BatteryHours -> {
-                buf.putInt(10)
-                FfiConverterDouble.write(value.`batteryAh`, buf)
-                FfiConverterDouble.write(value.`ratedHours`, buf)
-                FfiConverterDouble.write(value.`peukert`, buf)
-                FfiConverterDouble.write(value.`amperes`, buf)
-                Unit
-            }
-            is Sum.RestedCharge -> {
-                buf.putInt(11)
-                FfiConverterDouble.write(value.`volts`, buf)
-                Unit
-            }
-            is Sum.LampWatts -> {
-                buf.putInt(12)
-                FfiConverterDouble.write(value.`watts`, buf)
-                FfiConverterDouble.write(value.`testVolts`, buf)
-                FfiConverterDouble.write(value.`volts`, buf)
-                Unit
-            }
-            is Sum.NominalOutput -> {
-                buf.putInt(13)
-                FfiConverterDouble.write(value.`alternatorWatts`, buf)
-                FfiConverterDouble.write(value.`ratedRpm`, buf)
-                FfiConverterDouble.write(value.`engineRpm`, buf)
-                Unit
-            }
-            is Sum.HydraulicBrake -> {
-                buf.putInt(14)
-                FfiConverterDouble.write(value.`leverNewtons`, buf)
-                FfiConverterDouble.write(value.`leverRatio`, buf)
-                FfiConverterDouble.write(value.`masterMm`, buf)
-                FfiConverterUInt.write(value.`pistons`, buf)
-                FfiConverterDouble.write(value.`pistonMm`, buf)
-                FfiConverterDouble.write(value.`padFriction`, buf)
-                FfiConverterDouble.write(value.`effectiveRadiusMm`, buf)
-                FfiConverterDouble.write(value.`wheelRadiusMm`, buf)
-                FfiConverterDouble.write(value.`massKg`, buf)
-                Unit
-            }
-            is Sum.CaliperPistons -> {
-                buf.putInt(15)
-                FfiConverterUInt.write(value.`pistons`, buf)
-                FfiConverterBoolean.write(value.`opposed`, buf)
-                Unit
-            }
-            is Sum.LeverTravel -> {
-                buf.putInt(16)
-                FfiConverterDouble.write(value.`leverNewtons`, buf)
-                FfiConverterDouble.write(value.`leverRatio`, buf)
-                FfiConverterDouble.write(value.`masterMm`, buf)
-                FfiConverterUInt.write(value.`pistons`, buf)
-                FfiConverterDouble.write(value.`pistonMm`, buf)
-                FfiConverterDouble.write(value.`padClearanceMm`, buf)
-                FfiConverterDouble.write(value.`hoseMm`, buf)
-                FfiConverterDouble.write(value.`hoseSwellMlM`, buf)
-                Unit
-            }
-            is Sum.BrakePair -> {
-                buf.putInt(17)
-                FfiConverterDouble.write(value.`masterMm`, buf)
-                FfiConverterUInt.write(value.`pistons`, buf)
-                FfiConverterDouble.write(value.`pistonMm`, buf)
-                FfiConverterDouble.write(value.`newMasterMm`, buf)
-                FfiConverterUInt.write(value.`newPistons`, buf)
-                FfiConverterDouble.write(value.`newPistonMm`, buf)
-                Unit
-            }
-            is Sum.StoppingDistance -> {
-                buf.putInt(18)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                FfiConverterDouble.write(value.`deceleration`, buf)
-                FfiConverterDouble.write(value.`reactionSeconds`, buf)
-                Unit
-            }
-            is Sum.StoppingDeceleration -> {
-                buf.putInt(19)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                FfiConverterDouble.write(value.`metres`, buf)
-                FfiConverterDouble.write(value.`reactionSeconds`, buf)
-                Unit
-            }
-            is Sum.BrakeEfficiency -> {
-                buf.putInt(20)
-                FfiConverterDouble.write(value.`percent`, buf)
-                FfiConverterDouble.write(value.`massKg`, buf)
-                Unit
-            }
-            is Sum.DirectiveStop -> {
-                buf.putInt(21)
-                FfiConverterString.write(value.`line`, buf)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                Unit
-            }
-            is Sum.CamLever -> {
-                buf.putInt(22)
-                FfiConverterDouble.write(value.`camDegrees`, buf)
-                FfiConverterDouble.write(value.`rodTravelMm`, buf)
-                FfiConverterDouble.write(value.`camArmMm`, buf)
-                FfiConverterDouble.write(value.`rodNewtons`, buf)
-                Unit
-            }
-            is Sum.DrumShoes -> {
-                buf.putInt(23)
-                FfiConverterDouble.write(value.`padFriction`, buf)
-                FfiConverterDouble.write(value.`pivotShare`, buf)
-                Unit
-            }
-            is Sum.BrakeFluid -> {
-                buf.putInt(24)
-                FfiConverterString.write(value.`fluid`, buf)
-                Unit
-            }
-            is Sum.BleedThrough -> {
-                buf.putInt(25)
-                FfiConverterDouble.write(value.`hoseBoreMm`, buf)
-                FfiConverterDouble.write(value.`hoseMm`, buf)
-                FfiConverterUInt.write(value.`pistons`, buf)
-                FfiConverterDouble.write(value.`pistonMm`, buf)
-                FfiConverterDouble.write(value.`masterMm`, buf)
-                Unit
-            }
-            is Sum.StressArea -> {
-                buf.putInt(26)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                Unit
-            }
-            is Sum.ScrewLoads -> {
-                buf.putInt(27)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterString.write(value.`propertyClass`, buf)
-                Unit
-            }
-            is Sum.TighteningTorque -> {
-                buf.putInt(28)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterString.write(value.`propertyClass`, buf)
-                FfiConverterDouble.write(value.`friction`, buf)
-                Unit
-            }
-            is Sum.PreloadFromTorque -> {
-                buf.putInt(29)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterDouble.write(value.`torqueNm`, buf)
-                FfiConverterDouble.write(value.`friction`, buf)
-                Unit
-            }
-            is Sum.NutFactorTorque -> {
-                buf.putInt(30)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterString.write(value.`propertyClass`, buf)
-                FfiConverterDouble.write(value.`nutFactor`, buf)
-                FfiConverterDouble.write(value.`sharePercent`, buf)
-                Unit
-            }
-            is Sum.ThreadEngagement -> {
-                buf.putInt(31)
-                FfiConverterDouble.write(value.`loadNewtons`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`nutFlankMm`, buf)
-                FfiConverterDouble.write(value.`shearMpa`, buf)
-                Unit
-            }
-            is Sum.IdentifyThread -> {
-                buf.putInt(32)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                Unit
-            }
-            is Sum.DewPoint -> {
-                buf.putInt(33)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`humidity`, buf)
-                Unit
-            }
-            is Sum.CureRate -> {
-                buf.putInt(34)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`atCelsius`, buf)
-                FfiConverterDouble.write(value.`activationKelvin`, buf)
-                Unit
-            }
-            is Sum.CureAge -> {
-                buf.putInt(35)
-                FfiConverterDouble.write(value.`hours`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`thenHours`, buf)
-                FfiConverterDouble.write(value.`thenCelsius`, buf)
-                FfiConverterDouble.write(value.`atCelsius`, buf)
-                FfiConverterDouble.write(value.`activationKelvin`, buf)
-                Unit
-            }
-            is Sum.Activation -> {
-                buf.putInt(36)
-                FfiConverterDouble.write(value.`hours`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`otherHours`, buf)
-                FfiConverterDouble.write(value.`otherCelsius`, buf)
-                Unit
-            }
-            is Sum.SurfaceMargin -> {
-                buf.putInt(37)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`humidity`, buf)
-                FfiConverterDouble.write(value.`surfaceCelsius`, buf)
-                Unit
-            }
-            is Sum.PourSplit -> {
-                buf.putInt(38)
-                FfiConverterDouble.write(value.`litres`, buf)
-                FfiConverterUInt.write(value.`cupMl`, buf)
-                Unit
-            }
-            is Sum.Premix -> {
-                buf.putInt(39)
-                FfiConverterDouble.write(value.`fuelLitres`, buf)
-                FfiConverterDouble.write(value.`partsFuel`, buf)
-                Unit
-            }
-            is Sum.TwoPart -> {
-                buf.putInt(40)
-                FfiConverterDouble.write(value.`readyMl`, buf)
-                FfiConverterDouble.write(value.`partsBase`, buf)
-                FfiConverterDouble.write(value.`partsHardener`, buf)
-                FfiConverterDouble.write(value.`thinnerPercent`, buf)
-                FfiConverterBoolean.write(value.`thinnerOfBase`, buf)
-                Unit
-            }
-            is Sum.Thinning -> {
-                buf.putInt(41)
-                FfiConverterDouble.write(value.`paintMl`, buf)
-                FfiConverterDouble.write(value.`thinnerPercent`, buf)
-                Unit
-            }
-            is Sum.PaintNeeded -> {
-                buf.putInt(42)
-                FfiConverterDouble.write(value.`squareMetres`, buf)
-                FfiConverterUInt.write(value.`coats`, buf)
-                FfiConverterDouble.write(value.`solidsPercent`, buf)
-                FfiConverterDouble.write(value.`dryMicrometres`, buf)
-                FfiConverterDouble.write(value.`lossPercent`, buf)
-                FfiConverterDouble.write(value.`canMl`, buf)
-                Unit
-            }
-            is Sum.ShellArea -> {
-                buf.putInt(43)
-                FfiConverterDouble.write(value.`lengthMm`, buf)
-                FfiConverterDouble.write(value.`girthMm`, buf)
-                FfiConverterBoolean.write(value.`bothSides`, buf)
-                FfiConverterUInt.write(value.`count`, buf)
-                Unit
-            }
-            is Sum.RimArea -> {
-                buf.putInt(44)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`girthMm`, buf)
-                FfiConverterUInt.write(value.`count`, buf)
-                Unit
-            }
-            is Sum.TubeArea -> {
-                buf.putInt(45)
-                FfiConverterDouble.write(value.`diameterMm`, buf)
-                FfiConverterDouble.write(value.`lengthMm`, buf)
-                FfiConverterUInt.write(value.`count`, buf)
-                Unit
-            }
-            is Sum.ThinnedFilm -> {
-                buf.putInt(46)
-                FfiConverterDouble.write(value.`solidsPercent`, buf)
-                FfiConverterDouble.write(value.`thinnerPercent`, buf)
-                FfiConverterDouble.write(value.`dryMicrometres`, buf)
-                Unit
-            }
-            is Sum.TyreChange -> {
-                buf.putInt(47)
-                FfiConverterString.write(value.`tyre`, buf)
-                FfiConverterString.write(value.`newTyre`, buf)
-                Unit
-            }
-            is Sum.TyreRating -> {
-                buf.putInt(48)
-                FfiConverterString.write(value.`tyre`, buf)
-                Unit
-            }
-            is Sum.TyreAge -> {
-                buf.putInt(49)
-                FfiConverterString.write(value.`dateCode`, buf)
-                FfiConverterString.write(value.`day`, buf)
-                Unit
-            }
-            is Sum.TriangularQuantile -> {
-                buf.putInt(50)
-                FfiConverterDouble.write(value.`least`, buf)
-                FfiConverterDouble.write(value.`likely`, buf)
-                FfiConverterDouble.write(value.`most`, buf)
-                FfiConverterDouble.write(value.`share`, buf)
-                Unit
-            }
-            is Sum.LognormalQuantile -> {
-                buf.putInt(51)
-                FfiConverterDouble.write(value.`median`, buf)
-                FfiConverterDouble.write(value.`p90`, buf)
-                FfiConverterDouble.write(value.`share`, buf)
-                Unit
-            }
-            is Sum.LaterOfTwo -> {
-                buf.putInt(52)
-                FfiConverterDouble.write(value.`least`, buf)
-                FfiConverterDouble.write(value.`likely`, buf)
-                FfiConverterDouble.write(value.`most`, buf)
-                FfiConverterDouble.write(value.`median`, buf)
-                FfiConverterDouble.write(value.`p90`, buf)
-                FfiConverterDouble.write(value.`share`, buf)
-                Unit
-            }
-            is Sum.WantedRatio -> {
-                buf.putInt(53)
-                FfiConverterDouble.write(value.`engineRpm`, buf)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                FfiConverterDouble.write(value.`primaryRatio`, buf)
-                FfiConverterDouble.write(value.`gearRatio`, buf)
-                FfiConverterDouble.write(value.`circumferenceMm`, buf)
-                Unit
-            }
-            is Sum.Hunting -> {
-                buf.putInt(54)
-                FfiConverterUInt.write(value.`teeth`, buf)
-                FfiConverterUInt.write(value.`chainLinks`, buf)
-                Unit
-            }
-            is Sum.ChainDimensions -> {
-                buf.putInt(55)
-                FfiConverterString.write(value.`chainSize`, buf)
-                Unit
-            }
-            is Sum.ChainOnSprocket -> {
-                buf.putInt(56)
-                FfiConverterString.write(value.`chainSize`, buf)
-                FfiConverterString.write(value.`sprocketSize`, buf)
-                Unit
-            }
-            is Sum.ChainElongation -> {
-                buf.putInt(57)
-                FfiConverterDouble.write(value.`measuredMm`, buf)
-                FfiConverterUInt.write(value.`pitches`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                Unit
-            }
-            is Sum.WornLength -> {
-                buf.putInt(58)
-                FfiConverterUInt.write(value.`pitches`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterDouble.write(value.`elongationPercent`, buf)
-                Unit
-            }
-            is Sum.WornCentreDistance -> {
-                buf.putInt(59)
-                FfiConverterUInt.write(value.`frontTeeth`, buf)
-                FfiConverterUInt.write(value.`rearTeeth`, buf)
-                FfiConverterUInt.write(value.`chainLinks`, buf)
-                FfiConverterDouble.write(value.`pitchMm`, buf)
-                FfiConverterDouble.write(value.`elongationPercent`, buf)
-                Unit
-            }
-            is Sum.CorrectorRatio -> {
-                buf.putInt(60)
-                FfiConverterDouble.write(value.`readingFactor`, buf)
-                Unit
-            }
-            is Sum.GearDrop -> {
-                buf.putInt(61)
-                FfiConverterDouble.write(value.`engineRpm`, buf)
-                FfiConverterDouble.write(value.`gearRatio`, buf)
-                FfiConverterDouble.write(value.`nextGearRatio`, buf)
-                Unit
-            }
-            is Sum.StandardAir -> {
-                buf.putInt(62)
-                FfiConverterDouble.write(value.`altitudeMetres`, buf)
-                Unit
-            }
-            is Sum.RollingCoefficient -> {
-                buf.putInt(63)
-                FfiConverterDouble.write(value.`tyreBar`, buf)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                Unit
-            }
-            is Sum.RoadLoad -> {
-                buf.putInt(64)
-                FfiConverterDouble.write(value.`roadSpeedKmh`, buf)
-                FfiConverterDouble.write(value.`massKg`, buf)
-                FfiConverterDouble.write(value.`rollingCoefficient`, buf)
-                FfiConverterDouble.write(value.`dragAreaM2`, buf)
-                FfiConverterDouble.write(value.`airDensity`, buf)
-                FfiConverterDouble.write(value.`gradePercent`, buf)
-                FfiConverterDouble.write(value.`headWindKmh`, buf)
-                Unit
-            }
-            is Sum.PowerSpeed -> {
-                buf.putInt(65)
-                FfiConverterDouble.write(value.`wheelKw`, buf)
-                FfiConverterDouble.write(value.`massKg`, buf)
-                FfiConverterDouble.write(value.`rollingCoefficient`, buf)
-                FfiConverterDouble.write(value.`dragAreaM2`, buf)
-                FfiConverterDouble.write(value.`airDensity`, buf)
-                FfiConverterDouble.write(value.`gradePercent`, buf)
-                FfiConverterDouble.write(value.`headWindKmh`, buf)
-                Unit
-            }
-            is Sum.Thrust -> {
-                buf.putInt(66)
-                FfiConverterDouble.write(value.`crankNm`, buf)
-                FfiConverterDouble.write(value.`overallRatio`, buf)
-                FfiConverterDouble.write(value.`driveEfficiency`, buf)
-                FfiConverterDouble.write(value.`wheelRadiusMm`, buf)
-                Unit
-            }
-            is Sum.CubicPower -> {
-                buf.putInt(67)
-                FfiConverterDouble.write(value.`engineRpm`, buf)
-                FfiConverterDouble.write(value.`peakPowerKw`, buf)
-                FfiConverterDouble.write(value.`peakPowerRpm`, buf)
-                Unit
-            }
-            is Sum.PeaksPower -> {
-                buf.putInt(68)
-                FfiConverterDouble.write(value.`engineRpm`, buf)
-                FfiConverterDouble.write(value.`peakPowerKw`, buf)
-                FfiConverterDouble.write(value.`peakPowerRpm`, buf)
-                FfiConverterDouble.write(value.`peakTorqueNm`, buf)
-                FfiConverterDouble.write(value.`peakTorqueRpm`, buf)
-                Unit
-            }
-            is Sum.LampLight -> {
-                buf.putInt(69)
-                FfiConverterDouble.write(value.`lumens`, buf)
-                FfiConverterDouble.write(value.`testVolts`, buf)
-                FfiConverterDouble.write(value.`volts`, buf)
-                Unit
-            }
-            is Sum.ThermalFlasher -> {
-                buf.putInt(70)
-                FfiConverterDouble.write(value.`loadPercent`, buf)
-                FfiConverterDouble.write(value.`contacts`, buf)
-                FfiConverterDouble.write(value.`flashesMinute`, buf)
-                Unit
-            }
-            is Sum.FlashCount -> {
-                buf.putInt(71)
-                FfiConverterUInt.write(value.`flashes`, buf)
-                FfiConverterDouble.write(value.`seconds`, buf)
-                Unit
-            }
-            is Sum.LoadResistor -> {
-                buf.putInt(72)
-                FfiConverterDouble.write(value.`volts`, buf)
-                FfiConverterDouble.write(value.`oldWatts`, buf)
-                FfiConverterDouble.write(value.`newWatts`, buf)
-                Unit
-            }
-            is Sum.GravityCharge -> {
-                buf.putInt(73)
-                FfiConverterDouble.write(value.`gravity`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                Unit
-            }
-            is Sum.DaysToFlat -> {
-                buf.putInt(74)
-                FfiConverterDouble.write(value.`batteryAh`, buf)
-                FfiConverterDouble.write(value.`chargePercent`, buf)
-                FfiConverterDouble.write(value.`drainMilliamperes`, buf)
-                Unit
-            }
-            is Sum.RechargeHours -> {
-                buf.putInt(75)
-                FfiConverterDouble.write(value.`batteryAh`, buf)
-                FfiConverterDouble.write(value.`chargePercent`, buf)
-                FfiConverterDouble.write(value.`chargerAmperes`, buf)
-                Unit
-            }
-            is Sum.WireDrop -> {
-                buf.putInt(76)
-                FfiConverterDouble.write(value.`sectionMm2`, buf)
-                FfiConverterString.write(value.`conductor`, buf)
-                FfiConverterDouble.write(value.`celsius`, buf)
-                FfiConverterDouble.write(value.`amperes`, buf)
-                FfiConverterDouble.write(value.`outMetres`, buf)
-                FfiConverterDouble.write(value.`backMetres`, buf)
-                Unit
-            }
-            is Sum.WireGauge -> {
-                buf.putInt(77)
-                FfiConverterDouble.write(value.`gauge`, buf)
-                Unit
-            }
-        }.let { /* this makes the `when` an expression, which ensures it is exhaustive */ }
-    }
-}
-
-
-
-
-
-/**
  * A surface as one measures it with a tape.
  */
 sealed class Surface {
@@ -29449,6 +32695,38 @@ public object FfiConverterOptionalTypeBleeding: FfiConverterRustBuffer<Bleeding?
         } else {
             buf.put(1)
             FfiConverterTypeBleeding.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalTypeBoundCard: FfiConverterRustBuffer<BoundCard?> {
+    override fun read(buf: ByteBuffer): BoundCard? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterTypeBoundCard.read(buf)
+    }
+
+    override fun allocationSize(value: BoundCard?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterTypeBoundCard.allocationSize(value)
+        }
+    }
+
+    override fun write(value: BoundCard?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterTypeBoundCard.write(value, buf)
         }
     }
 }
@@ -33255,6 +36533,34 @@ public object FfiConverterSequenceTypeHolder: FfiConverterRustBuffer<List<Holder
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeInputCard: FfiConverterRustBuffer<List<InputCard>> {
+    override fun read(buf: ByteBuffer): List<InputCard> {
+        val len = buf.getInt()
+        return List<InputCard>(len) {
+            FfiConverterTypeInputCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<InputCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeInputCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<InputCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeInputCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeItem: FfiConverterRustBuffer<List<Item>> {
     override fun read(buf: ByteBuffer): List<Item> {
         val len = buf.getInt()
@@ -33693,6 +36999,34 @@ public object FfiConverterSequenceTypeOutputAt: FfiConverterRustBuffer<List<Outp
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeOutputAt.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeOutputCard: FfiConverterRustBuffer<List<OutputCard>> {
+    override fun read(buf: ByteBuffer): List<OutputCard> {
+        val len = buf.getInt()
+        return List<OutputCard>(len) {
+            FfiConverterTypeOutputCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<OutputCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeOutputCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<OutputCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeOutputCard.write(it, buf)
         }
     }
 }

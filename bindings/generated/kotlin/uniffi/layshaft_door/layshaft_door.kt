@@ -68,6 +68,8 @@ import uniffi.layshaft_core.FfiConverterTypeFaultAsk
 import uniffi.layshaft_core.FfiConverterTypeFaultClosing
 import uniffi.layshaft_core.FfiConverterTypeFillAsk
 import uniffi.layshaft_core.FfiConverterTypeFluid
+import uniffi.layshaft_core.FfiConverterTypeFormula
+import uniffi.layshaft_core.FfiConverterTypeFormulaCard
 import uniffi.layshaft_core.FfiConverterTypeGearingAsk
 import uniffi.layshaft_core.FfiConverterTypeHarnessAsk
 import uniffi.layshaft_core.FfiConverterTypeIdentity
@@ -95,7 +97,6 @@ import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
 import uniffi.layshaft_core.FfiConverterTypeSprocketChoiceAsk
 import uniffi.layshaft_core.FfiConverterTypeStay
-import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeThrustAsk
 import uniffi.layshaft_core.FfiConverterTypeTightening
@@ -107,6 +108,8 @@ import uniffi.layshaft_core.FfiConverterTypeWheel
 import uniffi.layshaft_core.FfiConverterTypeWireAsk
 import uniffi.layshaft_core.FillAsk
 import uniffi.layshaft_core.Fluid
+import uniffi.layshaft_core.Formula
+import uniffi.layshaft_core.FormulaCard
 import uniffi.layshaft_core.GearingAsk
 import uniffi.layshaft_core.HarnessAsk
 import uniffi.layshaft_core.Identity
@@ -134,7 +137,6 @@ import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
 import uniffi.layshaft_core.SprocketChoiceAsk
 import uniffi.layshaft_core.Stay
-import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.ThrustAsk
 import uniffi.layshaft_core.Tightening
@@ -164,6 +166,8 @@ import uniffi.layshaft_core.RustBuffer as RustBufferFaultAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFaultClosing
 import uniffi.layshaft_core.RustBuffer as RustBufferFillAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferFluid
+import uniffi.layshaft_core.RustBuffer as RustBufferFormula
+import uniffi.layshaft_core.RustBuffer as RustBufferFormulaCard
 import uniffi.layshaft_core.RustBuffer as RustBufferGearingAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferHarnessAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferIdentity
@@ -191,7 +195,6 @@ import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
 import uniffi.layshaft_core.RustBuffer as RustBufferSprocketChoiceAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferStay
-import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferTightening
@@ -2382,6 +2385,45 @@ public object FfiConverterTypeEndProcess: FfiConverterRustBuffer<EndProcess> {
 
 
 /**
+ * Asks for the results of one formula.
+ */
+data class EvaluateAsk (
+    /**
+     * The formula with its inputs.
+     */
+    var `formula`: Formula
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeEvaluateAsk: FfiConverterRustBuffer<EvaluateAsk> {
+    override fun read(buf: ByteBuffer): EvaluateAsk {
+        return EvaluateAsk(
+            FfiConverterTypeFormula.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: EvaluateAsk) = (
+            FfiConverterTypeFormula.allocationSize(value.`formula`)
+    )
+
+    override fun write(value: EvaluateAsk, buf: ByteBuffer) {
+            FfiConverterTypeFormula.write(value.`formula`, buf)
+    }
+}
+
+
+
+/**
  * One value that a field has had.
  */
 data class Fact (
@@ -2729,6 +2771,45 @@ public object FfiConverterTypeFitTyre: FfiConverterRustBuffer<FitTyre> {
     override fun write(value: FitTyre, buf: ByteBuffer) {
             FfiConverterTypeEnd.write(value.`end`, buf)
             FfiConverterTypeWheel.write(value.`wheel`, buf)
+    }
+}
+
+
+
+/**
+ * Every formula.
+ */
+data class HandbookSheet (
+    /**
+     * Formulas, those of one area together.
+     */
+    var `formulas`: List<FormulaCard> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeHandbookSheet: FfiConverterRustBuffer<HandbookSheet> {
+    override fun read(buf: ByteBuffer): HandbookSheet {
+        return HandbookSheet(
+            FfiConverterSequenceTypeFormulaCard.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: HandbookSheet) = (
+            FfiConverterSequenceTypeFormulaCard.allocationSize(value.`formulas`)
+    )
+
+    override fun write(value: HandbookSheet, buf: ByteBuffer) {
+            FfiConverterSequenceTypeFormulaCard.write(value.`formulas`, buf)
     }
 }
 
@@ -4119,45 +4200,6 @@ public object FfiConverterTypeReceived: FfiConverterRustBuffer<Received> {
             FfiConverterUInt.write(value.`bikes`, buf)
             FfiConverterUInt.write(value.`rivals`, buf)
             FfiConverterSequenceTypeNotTaken.write(value.`notTaken`, buf)
-    }
-}
-
-
-
-/**
- * Asks for one formula.
- */
-data class ReckonAsk (
-    /**
-     * The sum.
-     */
-    var `sum`: Sum
-    
-){
-    
-
-    
-
-    
-    companion object
-}
-
-/**
- * @suppress
- */
-public object FfiConverterTypeReckonAsk: FfiConverterRustBuffer<ReckonAsk> {
-    override fun read(buf: ByteBuffer): ReckonAsk {
-        return ReckonAsk(
-            FfiConverterTypeSum.read(buf),
-        )
-    }
-
-    override fun allocationSize(value: ReckonAsk) = (
-            FfiConverterTypeSum.allocationSize(value.`sum`)
-    )
-
-    override fun write(value: ReckonAsk, buf: ByteBuffer) {
-            FfiConverterTypeSum.write(value.`sum`, buf)
     }
 }
 
@@ -7425,8 +7467,20 @@ sealed class Query {
     /**
      * One formula with numbers given by hand.
      */
-    data class Reckon(
-        val v1: uniffi.layshaft_door.ReckonAsk) : Query()
+    data class Evaluate(
+        val v1: uniffi.layshaft_door.EvaluateAsk) : Query()
+        
+    {
+        
+
+        companion object
+    }
+    
+    /**
+     * Every formula with its symbols, ranges and source.
+     */
+    data class Handbook(
+        val v1: uniffi.layshaft_door.BareAsk) : Query()
         
     {
         
@@ -7555,10 +7609,13 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
             31 -> Query.Photo(
                 FfiConverterTypeMarkAsk.read(buf),
                 )
-            32 -> Query.Reckon(
-                FfiConverterTypeReckonAsk.read(buf),
+            32 -> Query.Evaluate(
+                FfiConverterTypeEvaluateAsk.read(buf),
                 )
-            33 -> Query.Bundle(
+            33 -> Query.Handbook(
+                FfiConverterTypeBareAsk.read(buf),
+                )
+            34 -> Query.Bundle(
                 FfiConverterTypeBareAsk.read(buf),
                 )
             else -> throw RuntimeException("invalid enum value, something is very wrong!!")
@@ -7783,11 +7840,18 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 + FfiConverterTypeMarkAsk.allocationSize(value.v1)
             )
         }
-        is Query.Reckon -> {
+        is Query.Evaluate -> {
             // Add the size for the Int that specifies the variant plus the size needed for all fields
             (
                 4UL
-                + FfiConverterTypeReckonAsk.allocationSize(value.v1)
+                + FfiConverterTypeEvaluateAsk.allocationSize(value.v1)
+            )
+        }
+        is Query.Handbook -> {
+            // Add the size for the Int that specifies the variant plus the size needed for all fields
+            (
+                4UL
+                + FfiConverterTypeBareAsk.allocationSize(value.v1)
             )
         }
         is Query.Bundle -> {
@@ -7956,13 +8020,18 @@ public object FfiConverterTypeQuery : FfiConverterRustBuffer<Query>{
                 FfiConverterTypeMarkAsk.write(value.v1, buf)
                 Unit
             }
-            is Query.Reckon -> {
+            is Query.Evaluate -> {
                 buf.putInt(32)
-                FfiConverterTypeReckonAsk.write(value.v1, buf)
+                FfiConverterTypeEvaluateAsk.write(value.v1, buf)
+                Unit
+            }
+            is Query.Handbook -> {
+                buf.putInt(33)
+                FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
             is Query.Bundle -> {
-                buf.putInt(33)
+                buf.putInt(34)
                 FfiConverterTypeBareAsk.write(value.v1, buf)
                 Unit
             }
@@ -8340,6 +8409,34 @@ public object FfiConverterSequenceTypeCureSheet: FfiConverterRustBuffer<List<Cur
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeCureSheet.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFormulaCard: FfiConverterRustBuffer<List<FormulaCard>> {
+    override fun read(buf: ByteBuffer): List<FormulaCard> {
+        val len = buf.getInt()
+        return List<FormulaCard>(len) {
+            FfiConverterTypeFormulaCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FormulaCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFormulaCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FormulaCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFormulaCard.write(it, buf)
         }
     }
 }
@@ -8791,6 +8888,8 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
 
 
 

@@ -141,6 +141,7 @@ import uniffi.layshaft_door.DescribeBike
 import uniffi.layshaft_door.DescribePlace
 import uniffi.layshaft_door.EndCure
 import uniffi.layshaft_door.EndProcess
+import uniffi.layshaft_door.EvaluateAsk
 import uniffi.layshaft_door.FfiConverterTypeAdaptCircuit
 import uniffi.layshaft_door.FfiConverterTypeAddJob
 import uniffi.layshaft_door.FfiConverterTypeAddReadyMade
@@ -159,12 +160,14 @@ import uniffi.layshaft_door.FfiConverterTypeDescribeBike
 import uniffi.layshaft_door.FfiConverterTypeDescribePlace
 import uniffi.layshaft_door.FfiConverterTypeEndCure
 import uniffi.layshaft_door.FfiConverterTypeEndProcess
+import uniffi.layshaft_door.FfiConverterTypeEvaluateAsk
 import uniffi.layshaft_door.FfiConverterTypeFinishJob
 import uniffi.layshaft_door.FfiConverterTypeFitBrake
 import uniffi.layshaft_door.FfiConverterTypeFitConsumer
 import uniffi.layshaft_door.FfiConverterTypeFitFlasher
 import uniffi.layshaft_door.FfiConverterTypeFitSprockets
 import uniffi.layshaft_door.FfiConverterTypeFitTyre
+import uniffi.layshaft_door.FfiConverterTypeHandbookSheet
 import uniffi.layshaft_door.FfiConverterTypeHistoryAsk
 import uniffi.layshaft_door.FfiConverterTypeHistorySheet
 import uniffi.layshaft_door.FfiConverterTypeJobSheet
@@ -186,7 +189,6 @@ import uniffi.layshaft_door.FfiConverterTypePutPhotoAway
 import uniffi.layshaft_door.FfiConverterTypePutTighteningAway
 import uniffi.layshaft_door.FfiConverterTypeReadyMadeSheet
 import uniffi.layshaft_door.FfiConverterTypeReceiveBundle
-import uniffi.layshaft_door.FfiConverterTypeReckonAsk
 import uniffi.layshaft_door.FfiConverterTypeRecordBrake
 import uniffi.layshaft_door.FfiConverterTypeRecordConsumer
 import uniffi.layshaft_door.FfiConverterTypeRecordDrive
@@ -218,6 +220,7 @@ import uniffi.layshaft_door.FitConsumer
 import uniffi.layshaft_door.FitFlasher
 import uniffi.layshaft_door.FitSprockets
 import uniffi.layshaft_door.FitTyre
+import uniffi.layshaft_door.HandbookSheet
 import uniffi.layshaft_door.HistoryAsk
 import uniffi.layshaft_door.HistorySheet
 import uniffi.layshaft_door.JobSheet
@@ -239,7 +242,6 @@ import uniffi.layshaft_door.PutPhotoAway
 import uniffi.layshaft_door.PutTighteningAway
 import uniffi.layshaft_door.ReadyMadeSheet
 import uniffi.layshaft_door.ReceiveBundle
-import uniffi.layshaft_door.ReckonAsk
 import uniffi.layshaft_door.RecordBrake
 import uniffi.layshaft_door.RecordConsumer
 import uniffi.layshaft_door.RecordDrive
@@ -329,12 +331,14 @@ import uniffi.layshaft_door.RustBuffer as RustBufferDescribeBike
 import uniffi.layshaft_door.RustBuffer as RustBufferDescribePlace
 import uniffi.layshaft_door.RustBuffer as RustBufferEndCure
 import uniffi.layshaft_door.RustBuffer as RustBufferEndProcess
+import uniffi.layshaft_door.RustBuffer as RustBufferEvaluateAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferFinishJob
 import uniffi.layshaft_door.RustBuffer as RustBufferFitBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferFitConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferFitFlasher
 import uniffi.layshaft_door.RustBuffer as RustBufferFitSprockets
 import uniffi.layshaft_door.RustBuffer as RustBufferFitTyre
+import uniffi.layshaft_door.RustBuffer as RustBufferHandbookSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferHistoryAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferHistorySheet
 import uniffi.layshaft_door.RustBuffer as RustBufferJobSheet
@@ -356,7 +360,6 @@ import uniffi.layshaft_door.RustBuffer as RustBufferPutPhotoAway
 import uniffi.layshaft_door.RustBuffer as RustBufferPutTighteningAway
 import uniffi.layshaft_door.RustBuffer as RustBufferReadyMadeSheet
 import uniffi.layshaft_door.RustBuffer as RustBufferReceiveBundle
-import uniffi.layshaft_door.RustBuffer as RustBufferReckonAsk
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordBrake
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordConsumer
 import uniffi.layshaft_door.RustBuffer as RustBufferRecordDrive
@@ -1070,6 +1073,8 @@ internal object IntegrityCheckingUniffiLib {
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_end_process(
     ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_evaluate(
+    ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fasteners(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fault(
@@ -1089,6 +1094,8 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_fit_tyre(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_gearing(
+    ): Int
+    external fun uniffi_layshaft_uniffi_checksum_method_bench_handbook(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_harness(
     ): Int
@@ -1139,8 +1146,6 @@ internal object IntegrityCheckingUniffiLib {
     external fun uniffi_layshaft_uniffi_checksum_method_bench_ready_made(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle(
-    ): Int
-    external fun uniffi_layshaft_uniffi_checksum_method_bench_reckon(
     ): Int
     external fun uniffi_layshaft_uniffi_checksum_method_bench_record_brake(
     ): Int
@@ -1282,6 +1287,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_end_process(`ptr`: Long,`command`: RustBufferEndProcess.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_evaluate(`ptr`: Long,`ask`: RustBufferEvaluateAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferFigures.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fasteners(`ptr`: Long,`ask`: RustBufferFastenerAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferFastenerSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_fault(`ptr`: Long,`ask`: RustBufferFaultAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1302,6 +1309,8 @@ internal object UniffiLib {
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_gearing(`ptr`: Long,`ask`: RustBufferGearingAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferGearingSheet.ByValue
+    external fun uniffi_layshaft_uniffi_fn_method_bench_handbook(`ptr`: Long,`ask`: RustBufferBareAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
+    ): RustBufferHandbookSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_harness(`ptr`: Long,`ask`: RustBufferHarnessAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferHarnessSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_history(`ptr`: Long,`ask`: RustBufferHistoryAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1352,8 +1361,6 @@ internal object UniffiLib {
     ): RustBufferReadyMadeSheet.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_receive_bundle(`ptr`: Long,`command`: RustBufferReceiveBundle.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
-    external fun uniffi_layshaft_uniffi_fn_method_bench_reckon(`ptr`: Long,`ask`: RustBufferReckonAsk.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
-    ): RustBufferFigures.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_brake(`ptr`: Long,`command`: RustBufferRecordBrake.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
     ): RustBufferOutcome.ByValue
     external fun uniffi_layshaft_uniffi_fn_method_bench_record_consumer(`ptr`: Long,`command`: RustBufferRecordConsumer.ByValue,`moment`: RustBuffer.ByValue,uniffi_out_err: UniffiRustCallStatus, 
@@ -1601,6 +1608,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_end_process() and 0xFFFF) != 1749) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_evaluate() and 0xFFFF) != 53645) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_fasteners() and 0xFFFF) != 13273) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
@@ -1629,6 +1639,9 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_gearing() and 0xFFFF) != 36898) {
+        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
+    }
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_handbook() and 0xFFFF) != 12135) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_harness() and 0xFFFF) != 43395) {
@@ -1704,9 +1717,6 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_receive_bundle() and 0xFFFF) != 10057) {
-        throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_reckon() and 0xFFFF) != 58543) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_record_brake() and 0xFFFF) != 1273) {
@@ -2234,6 +2244,11 @@ public interface BenchInterface {
     fun `endProcess`(`command`: EndProcess, `moment`: Moment? = null): Outcome
     
     /**
+     * One formula with numbers given by hand.
+     */
+    fun `evaluate`(`ask`: EvaluateAsk, `moment`: Moment? = null): Figures
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment? = null): FastenerSheet
@@ -2282,6 +2297,11 @@ public interface BenchInterface {
      * Ratios, speeds, chain and speedometer.
      */
     fun `gearing`(`ask`: GearingAsk, `moment`: Moment? = null): GearingSheet
+    
+    /**
+     * Every formula with its symbols, ranges and source.
+     */
+    fun `handbook`(`ask`: BareAsk, `moment`: Moment? = null): HandbookSheet
     
     /**
      * A circuit of the bike: what it does in a switch position, with a fault tried, and its drawing.
@@ -2407,11 +2427,6 @@ public interface BenchInterface {
      * Takes a bundle in.
      */
     fun `receiveBundle`(`command`: ReceiveBundle, `moment`: Moment? = null): Outcome
-    
-    /**
-     * One formula with numbers given by hand.
-     */
-    fun `reckon`(`ask`: ReckonAsk, `moment`: Moment? = null): Figures
     
     /**
      * Records a brake.
@@ -3095,6 +3110,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
+     * One formula with numbers given by hand.
+     */
+    @Throws(BenchException::class)override fun `evaluate`(`ask`: EvaluateAsk, `moment`: Moment?): Figures {
+            return FfiConverterTypeFigures.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_evaluate(
+        it,
+        
+        FfiConverterTypeEvaluateAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
      * A thread: which one, what torque, how deep.
      */
     @Throws(BenchException::class)override fun `fasteners`(`ask`: FastenerAsk, `moment`: Moment?): FastenerSheet {
@@ -3276,6 +3310,25 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeGearingAsk.lower(`ask`),
+        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
+}
+    }
+    )
+    }
+    
+
+    
+    /**
+     * Every formula with its symbols, ranges and source.
+     */
+    @Throws(BenchException::class)override fun `handbook`(`ask`: BareAsk, `moment`: Moment?): HandbookSheet {
+            return FfiConverterTypeHandbookSheet.lift(
+    callWithHandle {
+    uniffiRustCallWithError(BenchException) { _status ->
+    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_handbook(
+        it,
+        
+        FfiConverterTypeBareAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -3751,25 +3804,6 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
         it,
         
         FfiConverterTypeReceiveBundle.lower(`command`),
-        FfiConverterOptionalTypeMoment.lower(`moment`),_status)
-}
-    }
-    )
-    }
-    
-
-    
-    /**
-     * One formula with numbers given by hand.
-     */
-    @Throws(BenchException::class)override fun `reckon`(`ask`: ReckonAsk, `moment`: Moment?): Figures {
-            return FfiConverterTypeFigures.lift(
-    callWithHandle {
-    uniffiRustCallWithError(BenchException) { _status ->
-    UniffiLib.uniffi_layshaft_uniffi_fn_method_bench_reckon(
-        it,
-        
-        FfiConverterTypeReckonAsk.lower(`ask`),
         FfiConverterOptionalTypeMoment.lower(`moment`),_status)
 }
     }
@@ -4535,6 +4569,8 @@ public object FfiConverterOptionalTypeMoment: FfiConverterRustBuffer<Moment?> {
         }
     }
 }
+
+
 
 
 

@@ -1,0 +1,78 @@
+//! The formulas of the cure by name.
+
+use super::cure::{equivalent_age, rate_factor};
+use crate::bounds;
+use crate::error::Refused;
+use crate::quantity::{Source, Standing, formula, within};
+use crate::record::activation;
+
+formula! {
+    /// How fast a cure runs against the reference temperature.
+    CureRate in Paint, "r = exp(−Q · (1 / (T + 273.15) − 1 / (T_r + 273.15)))"
+    takes {
+        /// Temperature, °C.
+        "T" celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Reference temperature, °C.
+        "T_r" at_celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Activation temperature, kelvin.
+        "Q" activation_kelvin: f64 = within(&bounds::ACTIVATION);
+    }
+    gives { rate "Rate" "r" None; }
+    from equivalent();
+    holds "About 0 to 40 °C and 20 K around the reference; written for concrete, carried over to paint as an assumption.";
+    it => Ok([rate_factor(it.celsius, it.at_celsius, it.activation_kelvin)])
+}
+
+formula! {
+    /// Equivalent age after two spells at one temperature each.
+    CureAge in Paint, "t = r(T₁) · t₁ + r(T₂) · t₂, r as for the rate of a cure"
+    takes {
+        /// First spell, hours.
+        "t₁" hours: f64 = within(&bounds::CURE_HOURS);
+        /// Temperature of the first spell, °C.
+        "T₁" celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Second spell, hours.
+        "t₂" then_hours: f64 = within(&bounds::CURE_HOURS);
+        /// Temperature of the second spell, °C.
+        "T₂" then_celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Reference temperature, °C.
+        "T_r" at_celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Activation temperature, kelvin.
+        "Q" activation_kelvin: f64 = within(&bounds::ACTIVATION);
+    }
+    gives { equivalent_age "Equivalent age at the reference temperature" "t" Hour; }
+    from equivalent();
+    holds "As for the rate of a cure.";
+    it => {
+        let spells = [(it.hours, it.celsius), (it.then_hours, it.then_celsius)];
+        Ok([equivalent_age(&spells, it.at_celsius, it.activation_kelvin)])
+    }
+}
+
+formula! {
+    /// Activation temperature from two times of one sheet at two temperatures.
+    Activation in Paint, "Q = ln(t₁ / t₂) / (1 / (T₁ + 273.15) − 1 / (T₂ + 273.15))"
+    takes {
+        /// Time at the one temperature, hours.
+        "t₁" hours: f64 = within(&bounds::CURE_HOURS);
+        /// The one temperature, °C.
+        "T₁" celsius: f64 = within(&bounds::TEMPERATURE);
+        /// Time at the other temperature, hours.
+        "t₂" other_hours: f64 = within(&bounds::CURE_HOURS);
+        /// The other temperature, °C.
+        "T₂" other_celsius: f64 = within(&bounds::TEMPERATURE);
+    }
+    gives { activation "Activation temperature" "Q" Kelvin; }
+    from equivalent();
+    holds "1,000 to 15,000 K; the shorter time at the warmer temperature.";
+    it => activation((it.hours, it.celsius), (it.other_hours, it.other_celsius))
+        .ok_or_else(|| Refused::Conflict {
+            field: "otherHours".to_owned(),
+            reason: "Give two temperatures, with the shorter time at the warmer one".to_owned(),
+        })
+        .and_then(|kelvin| Ok([bounds::ACTIVATION.check(kelvin)?]))
+}
+
+fn equivalent() -> Source {
+    Source::new("Equivalent age: ASTM C1074, with an activation temperature as restated", Standing::Memory)
+}

@@ -1,0 +1,163 @@
+//! The formulas of the chain by name: length, centre distance, pitch circles, which link meets which tooth.
+
+use super::chain::{
+    centre_distance, chain_length, common_divisor, next_even, pitch_diameter, turns_until_same_link,
+    worn_centre_distance,
+};
+use super::chain_size::{chain_dimensions, chain_size_named, chain_size_source};
+use super::sources::{geometry, wear_source};
+use super::wear::{elongation, worn_length};
+use crate::bounds;
+use crate::quantity::{Accepts, Source, Standing, formula, within};
+
+formula! {
+    /// Links that a chain needs at a centre distance.
+    ChainLength in Drive, "X = 2 · C/p · cos α + (z_f + z_r) / 2 + |z_r − z_f| · α / π, sin α = |z_r − z_f| / (2π · C/p)"
+    takes {
+        /// Teeth of the gearbox sprocket.
+        "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
+        /// Teeth of the wheel sprocket.
+        "z_r" rear_teeth: u32 = within(&bounds::REAR_TEETH);
+        /// Centre distance, millimetres.
+        "C" centre_distance_mm: f64 = within(&bounds::CENTRE_DISTANCE);
+        /// Pitch, millimetres.
+        "p" pitch_mm: f64 = within(&bounds::PITCH);
+    }
+    gives { links "Links, exact" "X" Links; next_even "Next even count" "n" Links; }
+    from geometry();
+    holds "One taut run of chain round two sprockets, no tensioner.";
+    it => chain_length(it.front_teeth, it.rear_teeth, it.centre_distance_mm, it.pitch_mm)
+        .map(|links| [links, f64::from(next_even(links))])
+}
+
+formula! {
+    /// Centre distance that a count of links gives.
+    CentreDistance in Drive, "X(C) = X, solved for C by the formula of the chain length"
+    takes {
+        /// Teeth of the gearbox sprocket.
+        "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
+        /// Teeth of the wheel sprocket.
+        "z_r" rear_teeth: u32 = within(&bounds::REAR_TEETH);
+        /// Links.
+        "X" chain_links: u32 = within(&bounds::CHAIN_LINKS);
+        /// Pitch, millimetres.
+        "p" pitch_mm: f64 = within(&bounds::PITCH);
+    }
+    gives { centre_distance "Centre distance" "C" Millimetre; }
+    from geometry();
+    holds "One taut run of chain round two sprockets, no tensioner.";
+    it => centre_distance(it.front_teeth, it.rear_teeth, it.chain_links, it.pitch_mm).map(|mm| [mm])
+}
+
+formula! {
+    /// Centre distance that a worn chain gives.
+    WornCentreDistance in Drive, "X(C) = X · (1 + e/100), solved for C by the formula of the chain length"
+    takes {
+        /// Teeth of the gearbox sprocket.
+        "z_f" front_teeth: u32 = within(&bounds::FRONT_TEETH);
+        /// Teeth of the wheel sprocket.
+        "z_r" rear_teeth: u32 = within(&bounds::REAR_TEETH);
+        /// Links.
+        "X" chain_links: u32 = within(&bounds::CHAIN_LINKS);
+        /// Pitch, millimetres.
+        "p" pitch_mm: f64 = within(&bounds::PITCH);
+        /// Elongation, per cent.
+        "e" elongation_percent: f64 = within(&bounds::ELONGATION);
+    }
+    gives { centre_distance "Centre distance" "C" Millimetre; }
+    from geometry();
+    holds "As for a new chain; that a worn chain rides higher on the teeth is left out, some tenths of a millimetre.";
+    it => worn_centre_distance(it.front_teeth, it.rear_teeth, it.chain_links, it.pitch_mm, it.elongation_percent)
+        .map(|mm| [mm])
+}
+
+formula! {
+    /// Pitch diameter of a sprocket.
+    PitchDiameter in Drive, "d = p / sin(180° / z)"
+    takes {
+        /// Teeth.
+        "z" teeth: u32 = within(&bounds::SPROCKET_TEETH);
+        /// Pitch, millimetres.
+        "p" pitch_mm: f64 = within(&bounds::PITCH);
+    }
+    gives { pitch_diameter "Pitch diameter" "d" Millimetre; }
+    from Source::new("ISO 606, pitch circle; a table of 145 values at tandwiel.info agrees", Standing::SecondHand);
+    holds "Roller chain.";
+    it => Ok([pitch_diameter(it.teeth, it.pitch_mm)])
+}
+
+formula! {
+    /// How often the same tooth meets the same link.
+    HuntingTooth in Drive, "turns = X / gcd(z, X)"
+    takes {
+        /// Teeth.
+        "z" teeth: u32 = within(&bounds::SPROCKET_TEETH);
+        /// Links.
+        "X" chain_links: u32 = within(&bounds::CHAIN_LINKS);
+    }
+    gives {
+        turns "Turns of the sprocket until the same link is met" "turns" None;
+        divisor "Greatest common divisor" "gcd" None;
+        chain_loops "Turns of the chain meanwhile" "z / gcd" None;
+    }
+    from Source::new("Number theory; odd teeth on an even chain are the handbooks' advice", Standing::SecondHand);
+    holds "Whole counts.";
+    it => {
+        let divisor = f64::from(common_divisor(it.teeth, it.chain_links));
+        let turns = turns_until_same_link(it.teeth, it.chain_links);
+        Ok([f64::from(turns), divisor, f64::from(it.teeth) / divisor])
+    }
+}
+
+formula! {
+    /// Dimensions of a chain size.
+    ChainSizeDimensions in Drive, "by table"
+    takes {
+        /// Size as written on the chain.
+        "size" chain_size: String = Accepts::Text;
+    }
+    gives {
+        pitch "Pitch" "p" Millimetre;
+        inner_width "Width between the inner plates" "b₁" Millimetre;
+        roller "Roller diameter" "d₁" Millimetre;
+    }
+    from chain_size_source();
+    holds "The sizes of the table.";
+    it => chain_size_named("chainSize", &it.chain_size)
+        .map(chain_dimensions)
+        .map(|of| [of.pitch_mm, of.inner_width_mm, of.roller_mm])
+}
+
+formula! {
+    /// Elongation of a chain from a measured length.
+    ChainElongation in Drive, "e = (L / (n · p) − 1) · 100"
+    takes {
+        /// Length over these pitches, millimetres.
+        "L" measured_mm: f64 = within(&bounds::MEASURED_CHAIN);
+        /// Pitches that it goes over.
+        "n" pitches: u32 = within(&bounds::PITCHES);
+        /// Pitch, millimetres.
+        "p" pitch_mm: f64 = within(&bounds::PITCH);
+    }
+    gives { elongation "Elongation" "e" Percent; }
+    from wear_source();
+    holds "Chain pulled taut, measured from one edge of a roller to the same edge of another.";
+    it => Ok([elongation(it.measured_mm, it.pitches, it.pitch_mm)])
+}
+
+formula! {
+    /// Length of a worn chain over some pitches.
+    WornLength in Drive, "L = n · p · (1 + e/100)"
+    takes {
+        /// Pitches.
+        "n" pitches: u32 = within(&bounds::PITCHES);
+        /// Pitch, millimetres.
+        "p" pitch_mm: f64 = within(&bounds::PITCH);
+        /// Elongation, per cent.
+        "e" elongation_percent: f64 = within(&bounds::ELONGATION);
+    }
+    gives { length "Length" "L" Millimetre; }
+    from wear_source();
+    holds "Wear spread evenly over the links.";
+    it => Ok([worn_length(it.pitches, it.pitch_mm, it.elongation_percent)])
+}

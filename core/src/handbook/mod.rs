@@ -1,0 +1,65 @@
+//! Every formula of the trade by name: worked out with numbers given by hand, and shown with its source. No bike needed.
+//!
+//! The pages compute through the same functions. Scripts ask here, and the vectors under `fixtures/vectors` run through it in
+//! every language.
+
+use layshaft_wire::wire;
+
+use crate::error::Refused;
+use crate::quantity::{Evaluate, Figures, FormulaCard};
+use crate::{brakes, coating, electrical, fasteners, fluids, gearing, plan, record, tyres};
+
+/// Makes the enum of all formulas, and what can be asked of each.
+macro_rules! formulas {
+    ($($area:ident: $($name:ident),*;)*) => {
+        /// A formula with its inputs.
+        #[wire]
+        pub enum Formula {
+            $($(
+                /// See the type of the same name.
+                $name($area::$name),
+            )*)*
+        }
+
+        impl Formula {
+            fn evaluated(&self) -> &dyn Evaluate {
+                match self { $($(Self::$name(formula) => formula,)*)* }
+            }
+        }
+
+        /// Every formula as the handbook shows it, in the order of the list.
+        pub fn handbook() -> Vec<FormulaCard> {
+            vec![$($(<$area::$name as Evaluate>::card()),*),*]
+        }
+    };
+}
+
+formulas! {
+    gearing: OverallRatio, RoadSpeed, EngineSpeed, WantedRatio, EngineSpeedDrop, ChainLength, CentreDistance,
+        WornCentreDistance, PitchDiameter, HuntingTooth, ChainSizeDimensions, ChainElongation, WornLength, ChainOnSprocket,
+        SpeedometerFactor, AllowedReading, CorrectorRatio, StandardAir, RollingCoefficient, RoadResistance,
+        PowerSpeed, ThrustAtTyre, CubicPower, PeaksPower;
+    brakes: HydraulicBrake, CaliperPistons, BrakePair, LeverTravel, StoppingDistance, StoppingDeceleration,
+        BrakeEfficiency, DirectiveStop, CamLever, DrumShoes, BleedThrough, BrakeFluidBoiling;
+    tyres: TyreDiameter, TyreAgainst, TyreRating, AgeOfTyre;
+    electrical: BatteryHours, RestedCharge, GravityCharge, DaysToFlat, RechargeHours, LampWatts, LampLight,
+        ThermalFlasher, CountedFlashes, LoadResistance, NominalOutput, WireDrop, WireGauge;
+    coating: DewPoint, SurfaceMargin, CureRate, CureAge, Activation;
+    fasteners: StressArea, ScrewLoads, TighteningTorque, PreloadFromTorque, NutFactorTorque, ThreadEngagement,
+        IdentifyThread;
+    fluids: PourSplit, Premix, TwoPartMix, Thinning, PaintNeeded, ThinnedFilm;
+    record: ShellArea, RimArea, TubeArea;
+    plan: TriangularQuantile, LognormalQuantile, LaterOfTwo;
+}
+
+/// Works a formula out, after checking every input against its range.
+///
+/// ```
+/// use layshaft_core::gearing::OverallRatio;
+/// use layshaft_core::handbook::{Formula, evaluate};
+/// let ratio = OverallRatio { primary_ratio: 3.0, gear_ratio: 1.0, front_teeth: 15, rear_teeth: 45 };
+/// assert_eq!(evaluate(&Formula::OverallRatio(ratio)).unwrap().figures[0].value, 9.0);
+/// ```
+pub fn evaluate(formula: &Formula) -> Result<Figures, Refused> {
+    formula.evaluated().evaluate()
+}

@@ -1,0 +1,93 @@
+//! The formulas of deliveries by name.
+
+use super::distribution::{Spread, latest_of};
+use crate::bounds;
+use crate::error::Refused;
+use crate::quantity::{Source, Standing, formula, within};
+
+/// Draws behind the later of two.
+const DRAWS: usize = 20_000;
+
+formula! {
+    /// What a triangular spread stays below.
+    TriangularQuantile in Plan, "q < c: x = a + √(q · (b − a) · (m − a)), else x = b − √((1 − q) · (b − a) · (b − m)), c = (m − a) / (b − a)"
+    takes {
+        /// At best, days.
+        "a" least: f64 = within(&bounds::MOST_DAYS);
+        /// As a rule, days.
+        "m" likely: f64 = within(&bounds::MOST_DAYS);
+        /// At worst, days.
+        "b" most: f64 = within(&bounds::MOST_DAYS);
+        /// Share, 0 to 1.
+        "q" share: f64 = within(&bounds::QUANTILE);
+    }
+    gives { quantile "Quantile" "x" Day; }
+    from quantiles();
+    holds "At best, as a rule, at worst in this order.";
+    it => triangle(it.least, it.likely, it.most).map(|spread| [spread.quantile(it.share)])
+}
+
+formula! {
+    /// What a lognormal spread stays below.
+    LognormalQuantile in Plan, "x = P50 · exp(σ · z(q)), σ = ln(P90 / P50) / z(0.9)"
+    takes {
+        /// Median, days.
+        "P50" median: f64 = within(&bounds::TAIL_DAYS);
+        /// The 90th percentile: what nine in ten stay below, days.
+        "P90" p90: f64 = within(&bounds::TAIL_DAYS);
+        /// Share, 0 to 1.
+        "q" share: f64 = within(&bounds::QUANTILE);
+    }
+    gives { quantile "Quantile" "x" Day; }
+    from quantiles();
+    holds "Median no later than the 90th percentile.";
+    it => long_tail(it.median, it.p90).map(|spread| [spread.quantile(it.share)])
+}
+
+formula! {
+    /// What the later of two parcels stays below, by drawing.
+    LaterOfTwo in Plan, "x = quantile q of max(triangular, lognormal), 20,000 even draws"
+    takes {
+        /// The triangular one at best, days.
+        "a" least: f64 = within(&bounds::MOST_DAYS);
+        /// The triangular one as a rule, days.
+        "m" likely: f64 = within(&bounds::MOST_DAYS);
+        /// The triangular one at worst, days.
+        "b" most: f64 = within(&bounds::MOST_DAYS);
+        /// The lognormal one: median, days.
+        "P50" median: f64 = within(&bounds::TAIL_DAYS);
+        /// The lognormal one: what nine in ten stay below, days.
+        "P90" p90: f64 = within(&bounds::TAIL_DAYS);
+        /// Share, 0 to 1.
+        "q" share: f64 = within(&bounds::QUANTILE);
+    }
+    gives { quantile "Quantile" "x" Day; }
+    from quantiles();
+    holds "The two know nothing of each other.";
+    it => triangle(it.least, it.likely, it.most).and_then(|first| {
+        let second = long_tail(it.median, it.p90)?;
+        Ok([latest_of(&[first, second], it.share, DRAWS)])
+    })
+}
+
+fn triangle(least: f64, likely: f64, most: f64) -> Result<Spread, Refused> {
+    in_order("likely", &[least, likely, most])?;
+    Ok(Spread::Triangular { least, likely, most })
+}
+
+fn long_tail(median: f64, p90: f64) -> Result<Spread, Refused> {
+    in_order("p90", &[median, p90])?;
+    Ok(Spread::Lognormal { median, p90 })
+}
+
+fn in_order(field: &str, days: &[f64]) -> Result<(), Refused> {
+    if days.is_sorted() {
+        return Ok(());
+    }
+    let reason = format!("{days:?} days must stand in this order");
+    Err(Refused::Conflict { field: field.to_owned(), reason })
+}
+
+fn quantiles() -> Source {
+    Source::new("Quantile functions of the triangular and the lognormal distribution", Standing::Computed)
+}

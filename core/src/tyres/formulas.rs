@@ -1,0 +1,117 @@
+//! The formulas of the tyres by name: size, rating, age, one against another.
+
+use super::age::{age_source, tyre_age};
+use super::compare::compare_tyres;
+use super::wheel::tyre_source;
+use crate::error::Refused;
+use crate::quantity::{Accepts, Source, Standing, formula};
+use crate::record::{End, SpeedSymbol, SpeedometerDrive, TyreSize, Wheel, load_kg};
+use crate::time::check_day;
+
+formula! {
+    /// Outer diameter and rolling circumference from a sidewall.
+    TyreDiameter in Tyres, "D = d + 2 · H, U = π · D"
+    takes {
+        /// Size as on the sidewall.
+        "size" tyre: String = Accepts::Text;
+    }
+    gives {
+        outer_diameter "Outer diameter" "D" Millimetre;
+        circumference "Rolling circumference" "U" Millimetre;
+        outer_diameter_least "Outer diameter, least" "D" Millimetre;
+        outer_diameter_most "Outer diameter, most" "D" Millimetre;
+    }
+    from tyre_source(false);
+    holds "New tyre, unloaded; loaded it rolls some per cent shorter.";
+    it => TyreSize::read(&it.tyre).map(|size| {
+        let (least, most) = size.outer_diameter_range_mm();
+        [size.outer_diameter_mm(), size.circumference_mm(), least, most]
+    })
+}
+
+formula! {
+    /// One tyre against another: height of the axle, turns, speedometer.
+    TyreAgainst in Tyres, "Δh = (D₂ − D₁) / 2, turns = 10⁶ / (π · D)"
+    takes {
+        /// Size as on the sidewall, before.
+        "size₁" tyre: String = Accepts::Text;
+        /// Size as on the sidewall, after.
+        "size₂" new_tyre: String = Accepts::Text;
+    }
+    gives {
+        ride_height "Height of the axle" "Δh" Millimetre;
+        ride_height_least "Height of the axle, least" "Δh" Millimetre;
+        ride_height_most "Height of the axle, most" "Δh" Millimetre;
+        diameter_change "Outer diameter" "ΔD" Percent;
+        turns_per_km "Turns a kilometre before" "turns" None;
+        new_turns_per_km "Turns a kilometre after" "turns" None;
+        speedometer "Speedometer driven by this wheel" "Δk" Percent;
+    }
+    from tyre_source(false);
+    holds "New tyres, unloaded.";
+    it => TyreSize::read(&it.tyre).and_then(|_| {
+        TyreSize::read(&it.new_tyre).map_err(|refused| refused.named("newTyre", "New tyre size"))?;
+        let wheel = |code: &str| Wheel { tyre: Some(code.to_owned()), ..Wheel::default() };
+        let sender = Some(SpeedometerDrive::RearWheel);
+        let change = compare_tyres(&wheel(&it.tyre), &wheel(&it.new_tyre), End::Rear, sender)
+            .ok_or_else(|| missing("the sizes", "enter both sizes"))?;
+        Ok([
+            Some(change.ride_height_mm),
+            Some(change.ride_height_least_mm),
+            Some(change.ride_height_most_mm),
+            Some(change.diameter_percent),
+            Some(change.turns_per_km_before),
+            Some(change.turns_per_km_after),
+            change.speedometer_percent,
+        ])
+    })
+}
+
+formula! {
+    /// What a tyre may carry, and how fast.
+    TyreRating in Tyres, "by table"
+    takes {
+        /// Size as on the sidewall, with load index and speed symbol.
+        "size" tyre: String = Accepts::Text;
+    }
+    gives { load "Load" "m" Kilogram; speed "Speed" "v" KilometreHour; }
+    from Source::new("Load indices and speed symbols of UN Regulation No. 75", Standing::Memory);
+    holds "At the pressure that the maker sets for that load.";
+    it => TyreSize::read(&it.tyre).and_then(|size| {
+        let carries = size.service.and_then(|service| load_kg(service.load_index)).map(f64::from);
+        let kmh = size.speed().and_then(SpeedSymbol::kmh).map(f64::from);
+        match carries.or(kmh) {
+            None => Err(missing("Load index or speed symbol", "enter them after the size, as in 130/90-16 67H")),
+            Some(_) => Ok([carries, kmh]),
+        }
+    })
+}
+
+formula! {
+    /// Age of a tyre from its date code.
+    AgeOfTyre in Tyres, "age = day − Monday of the week; three figures leave the decade open"
+    takes {
+        /// Week and year on the sidewall.
+        "code" date_code: String = Accepts::Text;
+        /// Day of asking, `YYYY-MM-DD`.
+        "day" day: String = Accepts::Text;
+    }
+    gives {
+        least_years "Years, least" "age" None;
+        most_years "Years, most" "age" None;
+        latest_year "Latest year that the code can mean" "year" Year;
+        decades "Weeks that the code can mean" "n" None;
+    }
+    from age_source();
+    holds "Codes of three or four figures.";
+    it => check_day("day", "Day of asking", &it.day).and_then(|_| {
+        let age = tyre_age(&it.date_code, &it.day)?;
+        let latest = age.weeks.first().map_or(0.0, |week| f64::from(week.year));
+        let count = u32::try_from(age.weeks.len()).unwrap_or(0);
+        Ok([age.least_years, age.most_years, latest, f64::from(count)])
+    })
+}
+
+fn missing(label: &str, help: &str) -> Refused {
+    Refused::Missing { field: "tyre".to_owned(), label: label.to_owned(), help: help.to_owned() }
+}
