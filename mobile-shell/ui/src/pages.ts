@@ -1,8 +1,8 @@
 // Shows the app on the page that `index.html` gives it.
 import { mount } from 'svelte';
 import App from './App.svelte';
-import { offerHandle } from './app/handle.ts';
-import { keepForOffline } from './app/offline.svelte.ts';
+import { offerHandle } from './app/asking/handle.ts';
+import { keepForOffline } from './app/device/offline.svelte.ts';
 import { settings } from './app/settings.svelte.ts';
 
 settings.showTheme();

@@ -1,5 +1,5 @@
 // What this device prefers: theme, the other unit where one is chosen, read aloud, the cups at hand. Kept on the device, not on the bike.
-import type { Unit } from './wire.ts';
+import type { Unit } from '../door/wire.ts';
 
 export type Theme = 'system' | 'day' | 'night';
 

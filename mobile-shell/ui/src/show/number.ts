@@ -1,7 +1,7 @@
 // Numbers as they are written on a drawing: thin space between thousands, a real minus, the unit after a space.
 import { settings } from '../app/settings.svelte.ts';
-import { tables } from '../app/tables.svelte.ts';
-import type { Unit } from '../app/wire.ts';
+import { tables } from '../app/asking/tables.svelte.ts';
+import type { Unit } from '../door/wire.ts';
 
 const THIN = '\u202f';
 const MINUS = '\u2212';

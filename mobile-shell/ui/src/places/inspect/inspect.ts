@@ -1,7 +1,7 @@
 // Order and grouping of the walk-through; the verdicts are the core's.
-import type { InspectionSheet, ItemVerdict, Limit, Unit } from '../../app/wire.ts';
+import type { InspectionSheet, ItemVerdict, Limit, Unit } from '../../door/wire.ts';
 import { amount } from '../../show/number.ts';
-import { words } from '../../words.ts';
+import { words } from '../../words/index.ts';
 
 export interface Area {
   name: string;

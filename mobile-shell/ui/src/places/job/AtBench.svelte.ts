@@ -1,7 +1,7 @@
 // One step at a time: which one is shown, what is ticked off, and what follows the last one.
-import { desk } from '../../app/desk.svelte.ts';
-import type { Job } from '../../app/wire.ts';
-import { words } from '../../words.ts';
+import { desk } from '../../app/asking/desk.svelte.ts';
+import type { Job } from '../../door/wire.ts';
+import { words } from '../../words/index.ts';
 
 export class BenchWalk {
   readonly id: string;

@@ -1,10 +1,10 @@
 // What the job form holds until it is saved.
 import { route, to } from '../../app/route.svelte.ts';
-import { Drafted } from '../../app/drafted.svelte.ts';
-import { Saving } from '../../app/saving.svelte.ts';
-import { blankJob } from '../bike/blank.ts';
-import type { Job } from '../../app/wire.ts';
-import { words } from '../../words.ts';
+import { Drafted } from '../../app/forms/drafted.svelte.ts';
+import { Saving } from '../../app/forms/saving.svelte.ts';
+import { blankJob } from '../../app/forms/blank.ts';
+import type { Job } from '../../door/wire.ts';
+import { words } from '../../words/index.ts';
 
 export type WaitKind = 'none' | 'hours' | 'cure';
 

@@ -1,12 +1,12 @@
 // The guided entry: the bike is started with its first page; the gears are added to it. A reload loses neither page.
-import { desk } from '../../app/desk.svelte.ts';
-import { Drafted } from '../../app/drafted.svelte.ts';
-import { keeping } from '../../app/keeping.svelte.ts';
+import { desk } from '../../app/asking/desk.svelte.ts';
+import { Drafted } from '../../app/forms/drafted.svelte.ts';
+import { keeping } from '../../app/device/keeping.svelte.ts';
 import { route } from '../../app/route.svelte.ts';
-import { Saving } from '../../app/saving.svelte.ts';
-import { blankDrive } from '../bike/blank.ts';
-import type { Drive, Identity } from '../../app/wire.ts';
-import { words } from '../../words.ts';
+import { Saving } from '../../app/forms/saving.svelte.ts';
+import { blankDrive } from '../../app/forms/blank.ts';
+import type { Drive, Identity } from '../../door/wire.ts';
+import { words } from '../../words/index.ts';
 
 export class StartEntry {
   readonly #identity = new Drafted<Identity>();

@@ -1,6 +1,6 @@
 // The time at hand, kept while the app is open, and when to remind of a bundle.
-import { FIRST_MINUTES } from '../../app/early.ts';
-import type { ShelfSheet } from '../../app/wire.ts';
+import { FIRST_MINUTES } from '../../app/asking/early.ts';
+import type { ShelfSheet } from '../../door/wire.ts';
 
 let minutes = $state(FIRST_MINUTES);
 

@@ -1,0 +1,186 @@
+// The sections of a spec: which fields each has, how a field is entered and shown, and the command that records it.
+import type { Command, Side, Spec, Unit } from '../../../door/wire.ts';
+import { amount } from '../../../show/number.ts';
+import { words } from '../../../words/index.ts';
+import { blankBrake, blankDrive, blankSupply, blankWheel } from '../../../app/forms/blank.ts';
+
+export type Entry =
+  /** `bound` names the accepted range where it is not the field's own name; `decimals` what a workshop writes. */
+  | { kind: 'number'; unit: Unit; bound?: string; decimals?: number }
+  | { kind: 'text'; hint?: string }
+  | { kind: 'pick'; options: Record<string, string> }
+  | { kind: 'flag' }
+  | { kind: 'gears' }
+  | { kind: 'output' }
+  | { kind: 'power' };
+
+export interface Field {
+  key: string;
+  entry: Entry;
+}
+
+export interface SpecSection {
+  id: string;
+  title: string;
+  fields: Field[];
+  read: (spec: Spec) => Record<string, unknown>;
+  record: (side: Side, value: never) => Command;
+  /** The record's slot in the history: `standard/drive`. */
+  kind: string;
+  slot: string;
+}
+
+const number = (key: string, unit: Unit, bound?: string, decimals?: number): Field => ({ key, entry: { kind: 'number', unit, bound, decimals } });
+
+const wheel: Field[] = [
+  { key: 'tyre', entry: { kind: 'text', hint: '3.00-18' } },
+  number('circumferenceMm', 'millimetre', undefined, 0),
+  { key: 'tube', entry: { kind: 'flag' } },
+  { key: 'dateCode', entry: { kind: 'text', hint: '3202' } },
+  number('axleLoadKg', 'kilogram', undefined, 0),
+  number('rimWidthInch', 'inch', undefined, 2),
+  { key: 'spoked', entry: { kind: 'flag' } },
+];
+const brake: Field[] = [
+  { key: 'brake', entry: { kind: 'pick', options: words.brakeKind } },
+  number('rotorMm', 'millimetre', 'discMm', 0),
+  number('masterMm', 'millimetre', 'boreMm', 1),
+  number('leverRatio', 'none', undefined, 2),
+  number('pistons', 'none', undefined, 0),
+  number('pistonMm', 'millimetre', 'boreMm', 1),
+  { key: 'opposed', entry: { kind: 'flag' } },
+  number('padFriction', 'none', undefined, 2),
+  number('effectiveRadiusMm', 'millimetre', undefined, 1),
+  number('padClearanceMm', 'millimetre', undefined, 2),
+  number('hoseMm', 'millimetre', undefined, 0),
+  number('hoseSwellMlM', 'millilitre', undefined, 2),
+  { key: 'fluid', entry: { kind: 'pick', options: words.fluidGrade } },
+  number('camArmMm', 'millimetre', undefined, 0),
+  number('camDegrees', 'degree', undefined, 0),
+  { key: 'twinLeading', entry: { kind: 'flag' } },
+];
+
+export const SECTIONS: SpecSection[] = [
+  {
+    id: 'drive',
+    title: words.spec.drive,
+    kind: 'drive',
+    slot: 'drive',
+    fields: [
+      number('frontTeeth', 'teeth'),
+      number('rearTeeth', 'teeth'),
+      number('primaryRatio', 'none'),
+      { key: 'gearRatios', entry: { kind: 'gears' } },
+      { key: 'chainSize', entry: { kind: 'pick', options: words.chainSize } },
+      number('chainLinks', 'links'),
+      number('centreDistanceMm', 'millimetre', undefined, 0),
+      number('adjusterFromMm', 'millimetre', 'centreDistanceMm', 0),
+      number('adjusterToMm', 'millimetre', 'centreDistanceMm', 0),
+      { key: 'speedometer', entry: { kind: 'pick', options: words.speedometer } },
+      number('speedometerOverPercent', 'percent', 'speedometerOverPercent', 1),
+      number('revLimitRpm', 'rpm'),
+      number('frontTeethMin', 'teeth', 'frontTeeth'),
+      number('frontTeethMax', 'teeth', 'frontTeeth'),
+      number('rearTeethMin', 'teeth', 'rearTeeth'),
+      number('rearTeethMax', 'teeth', 'rearTeeth'),
+      { key: 'frontSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
+      { key: 'rearSprocketSize', entry: { kind: 'pick', options: words.chainSize } },
+      { key: 'chainKind', entry: { kind: 'pick', options: words.chainKind } },
+      { key: 'chainJoint', entry: { kind: 'pick', options: words.chainJoint } },
+      number('chainWearLimitPercent', 'percent', undefined, 1),
+      number('chainSlackFromMm', 'millimetre', 'slackMm', 0),
+      number('chainSlackToMm', 'millimetre', 'slackMm', 0),
+      { key: 'powerCurve', entry: { kind: 'power' } },
+      number('dragAreaM2', 'squareMetre', undefined, 2),
+      number('driveEfficiency', 'none', undefined, 2),
+    ],
+    read: (spec) => ({ ...blankDrive(), ...spec.drive }),
+    record: (side, drive) => ({ kind: 'recordDrive', side, drive }),
+  },
+  {
+    id: 'front-wheel',
+    title: words.spec.frontWheel,
+    kind: 'wheel',
+    slot: 'front',
+    fields: wheel,
+    read: (spec) => ({ ...blankWheel(), ...spec.frontWheel }),
+    record: (side, value) => ({ kind: 'recordWheel', side, end: 'front', wheel: value }),
+  },
+  {
+    id: 'rear-wheel',
+    title: words.spec.rearWheel,
+    kind: 'wheel',
+    slot: 'rear',
+    fields: wheel,
+    read: (spec) => ({ ...blankWheel(), ...spec.rearWheel }),
+    record: (side, value) => ({ kind: 'recordWheel', side, end: 'rear', wheel: value }),
+  },
+  {
+    id: 'supply',
+    title: words.spec.supply,
+    kind: 'supply',
+    slot: 'supply',
+    fields: [
+      number('systemVolts', 'volt', undefined, 0),
+      number('chargingVolts', 'volt', undefined, 1),
+      number('batteryAh', 'ampereHour', undefined, 0),
+      number('ratedHours', 'hour', undefined, 0),
+      number('peukert', 'none', undefined, 2),
+      number('idleRpm', 'rpm', 'engineRpm'),
+      { key: 'output', entry: { kind: 'output' } },
+    ],
+    read: (spec) => ({ ...blankSupply(), ...spec.supply }),
+    record: (side, supply) => ({ kind: 'recordSupply', side, supply }),
+  },
+  {
+    id: 'front-brake',
+    title: words.spec.frontBrake,
+    kind: 'brake',
+    slot: 'front',
+    fields: brake,
+    read: (spec) => ({ ...blankBrake(), ...spec.frontBrake }),
+    record: (side, value) => ({ kind: 'recordBrake', side, end: 'front', brake: value }),
+  },
+  {
+    id: 'rear-brake',
+    title: words.spec.rearBrake,
+    kind: 'brake',
+    slot: 'rear',
+    fields: brake,
+    read: (spec) => ({ ...blankBrake(), ...spec.rearBrake }),
+    record: (side, value) => ({ kind: 'recordBrake', side, end: 'rear', brake: value }),
+  },
+  {
+    id: 'indication',
+    title: words.spec.indication,
+    kind: 'indication',
+    slot: 'indication',
+    fields: [
+      { key: 'flasher', entry: { kind: 'pick', options: words.flasherKind } },
+      number('flasherWatts', 'watt', undefined, 0),
+      number('flashesMinute', 'flashesMinute', undefined, 0),
+      { key: 'pilot', entry: { kind: 'pick', options: words.pilotFitting } },
+      number('resistorOhms', 'ohm', undefined, 1),
+      number('resistorsPerSide', 'none', undefined, 0),
+    ],
+    read: (spec) => ({ ...spec.indication }),
+    record: (side, indication) => ({ kind: 'recordIndication', side, indication }),
+  },
+];
+
+export function label(field: Field): string {
+  return words.spec.fields[field.key] ?? field.key;
+}
+
+/** A value as it is shown; empty when it is not known. */
+export function shown(field: Field, value: unknown): string {
+  if (value === null || value === undefined || value === '') return '';
+  const entry = field.entry;
+  if (entry.kind === 'number') return amount(Number(value), entry.unit, Number.isInteger(value) ? 0 : entry.decimals);
+  if (entry.kind === 'pick') return entry.options[String(value)] ?? String(value);
+  if (entry.kind === 'flag') return value ? words.parts.yes : words.parts.no;
+  if (entry.kind === 'gears') return (value as number[]).map((ratio) => ratio.toFixed(3)).join(', ');
+  if (entry.kind === 'output') return (value as { rpm: number; watts: number }[]).map((point) => `${amount(point.watts, 'watt')} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+  if (entry.kind === 'power') return (value as { rpm: number; kw: number }[]).map((point) => `${amount(point.kw, 'kilowatt', 1)} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+  return String(value);
+}

@@ -1,0 +1,30 @@
+// Consumers and fillings as rows.
+import type { Spec } from '../../../door/wire.ts';
+import { amount } from '../../../show/number.ts';
+import { words } from '../../../words/index.ts';
+
+export type SlotKind = 'consumer' | 'fluid';
+
+export interface SlotRow {
+  id: string;
+  title: string;
+  more: string;
+  value: string;
+}
+
+export function slotsOf(spec: Spec, kind: SlotKind): SlotRow[] {
+  if (kind === 'fluid') {
+    return spec.fluids.map(({ id, fluid }) => ({
+      id,
+      title: fluid.name,
+      more: fluid.grade ?? '',
+      value: fluid.litres ? amount(fluid.litres, 'litre') : '',
+    }));
+  }
+  return spec.consumers.map(({ id, consumer }) => ({
+    id,
+    title: consumer.name,
+    more: [consumer.source && words.lightSource[consumer.source], consumer.used && words.use[consumer.used]].filter(Boolean).join(' · '),
+    value: words.load.each(consumer.count, amount(consumer.watts, 'watt', Number.isInteger(consumer.watts) ? 0 : 1)),
+  }));
+}

@@ -1,0 +1,73 @@
+// What the page on chain wear tries: a measured length, the slack round the chain, the limits of the manual.
+import { attempt, numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
+import { amount } from '../../../show/number.ts';
+import type { ChainWearAsk, ChainWearSheet, Drive, TightSpot, WearMark } from '../../../door/wire.ts';
+import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Entry } from '../shared/Fields.svelte';
+import { words } from '../../../words/index.ts';
+
+const say = words.chainWear;
+
+export const PITCHES: Entry = { field: 'pitches', label: say.pitches, unit: 'none', decimals: 0, note: say.pitchesNote };
+export const measured = (newMm: number | undefined): Entry => ({
+  field: 'measuredMm',
+  label: say.measured,
+  unit: 'millimetre',
+  decimals: 1,
+  optional: true,
+  bound: ['measuredMm', 'Length over these pitches'],
+  note: newMm === undefined ? undefined : say.measuredNote(amount(newMm, 'millimetre', 1)),
+});
+export const LIMIT: Entry = { field: 'chainWearLimitPercent', label: say.limit, unit: 'percent', decimals: 1, optional: true };
+export const RANGE: Entry[] = [
+  { field: 'chainSlackFromMm', label: say.from, unit: 'millimetre', decimals: 0, optional: true, bound: ['slackMm'] },
+  { field: 'chainSlackToMm', label: say.to, unit: 'millimetre', decimals: 0, optional: true, bound: ['slackMm'] },
+];
+const OF_BIKE = ['chainWearLimitPercent', 'chainSlackFromMm', 'chainSlackToMm'] as const;
+export const FIELDS = ['chainSize', 'pitches', 'measuredMm', 'slackMm', ...OF_BIKE];
+/** As many as the core takes. */
+export const MOST_READINGS = 60;
+
+export function readings(): number[] {
+  return (textIn('slackMm') ?? '').split(',').filter((text) => text.trim() !== '').map(Number).filter(Number.isFinite);
+}
+
+/** Writes a reading down, changes it, or takes it away. */
+export function setReading(at: number, mm: number | null) {
+  const now = readings();
+  if (mm === null) now.splice(at, 1);
+  else now[at] = mm;
+  attempt({ slackMm: now.length > 0 ? now.join(',') : null });
+}
+
+export function tried(): ChainWearAsk {
+  return { chainSize: wordIn('chainSize', words.chainSize), ...numbersIn(['pitches', 'measuredMm']), slackMm: readings(), ...numbersIn(OF_BIKE) };
+}
+
+/** Something was typed that is not on the bike. */
+export const typed = (): boolean => FIELDS.some((field) => textIn(field) !== null);
+
+export function values(drive: Drive | undefined, sheet: ChainWearSheet | undefined): Record<string, number | null | undefined> {
+  const ofBike = Object.fromEntries(OF_BIKE.map((field) => [field, numberIn(field) ?? drive?.[field]]));
+  return { ...ofBike, pitches: numberIn('pitches') ?? sheet?.pitches, measuredMm: numberIn('measuredMm') };
+}
+
+export const percent = (value: number) => amount(value, 'percent', 2);
+const mm = (value: number | null | undefined, decimals = 0) => amount(value, 'millimetre', decimals);
+
+/** How far a limit still is, in words. */
+export function left(mark: WearMark): string {
+  const away = mark.leftMm;
+  if (away === null || away === undefined) return '';
+  return away > 0 ? say.left(mm(away, 1)) : say.passed(mm(-away, 1));
+}
+
+export function slackLines(spot: TightSpot): Row[] {
+  const rows: Row[] = [
+    { label: say.tightest, value: mm(spot.tightestMm) },
+    { label: say.slackest, value: mm(spot.slackestMm) },
+  ];
+  if (spot.spreadMm !== null && spot.spreadMm !== undefined) rows.push({ label: say.spread, value: mm(spot.spreadMm) });
+  rows.push({ label: say.slackVerdict, value: say.slackJudgement[spot.judgement], below: spot.why, mark: spot.judgement === 'outside' });
+  return rows;
+}

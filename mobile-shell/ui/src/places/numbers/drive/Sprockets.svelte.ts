@@ -1,0 +1,120 @@
+// What the page on choosing sprockets asks, and how its list is sorted and written. What is wanted stands in the address.
+import { attempt, numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
+import { amount, digits, signed } from '../../../show/number.ts';
+import type { Judgement, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair } from '../../../door/wire.ts';
+import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Entry } from '../shared/Fields.svelte';
+import { words } from '../../../words/index.ts';
+
+const say = words.sprockets;
+
+export type Goal = keyof typeof say.goals;
+export type Order = keyof typeof say.orders;
+export type Shown = keyof typeof say.shows;
+
+export const SPEED: Entry = { field: 'roadSpeedKmh', label: say.speed, unit: 'kilometreHour', decimals: 0, bound: ['roadSpeedKmh', 'Road speed'] };
+export const COMPARED: Entry = { ...SPEED, label: say.compared };
+export const RPM: Entry = { field: 'engineRpm', label: say.rpm, unit: 'rpm', bound: ['engineRpm', 'Engine speed'] };
+export const TALLER: Entry = { field: 'tallerPercent', label: say.taller, unit: 'percent', decimals: 1, note: say.tallerNote };
+
+export const goal = (): Goal => wordIn('goal', say.goals) ?? 'none';
+export const order = (): Order => wordIn('order', say.orders) ?? 'best';
+export const shown = (): Shown => wordIn('shown', say.shows) ?? 'fits';
+export const values = (): Record<string, number | null> => numbersIn(['roadSpeedKmh', 'engineRpm', 'tallerPercent']);
+
+/** What is wanted as the door takes it; nothing while a number of it is missing. */
+function wanted(): SprocketGoal | null {
+  const { roadSpeedKmh, engineRpm, tallerPercent } = numbersIn(['roadSpeedKmh', 'engineRpm', 'tallerPercent']);
+  const kind = goal();
+  if (kind === 'speedometer') return { kind };
+  if (kind === 'taller' && tallerPercent !== null) return { kind, tallerPercent };
+  if (kind === 'speedAtRpm' && roadSpeedKmh !== null && engineRpm !== null) return { kind, roadSpeedKmh, engineRpm, gear: numberIn('gear') };
+  return null;
+}
+
+/** A goal is chosen but its numbers are not there yet. */
+export const unsaid = (): boolean => goal() !== 'none' && wanted() === null;
+
+export function sizes(field: 'frontSizes' | 'rearSizes'): number[] {
+  return (textIn(field) ?? '').split(',').map(Number).filter((teeth) => teeth > 0);
+}
+export const pickSizes = (field: 'frontSizes' | 'rearSizes', picked: number[]) => attempt({ [field]: picked.length > 0 ? [...picked].sort((a, b) => a - b).join(',') : null });
+
+export function asked(): SprocketChoiceAsk {
+  const speed = numberIn('roadSpeedKmh');
+  return { goal: wanted(), frontSizes: sizes('frontSizes'), rearSizes: sizes('rearSizes'), roadSpeedKmh: speed, most: null };
+}
+
+export const teeth = (from: number, to: number) => Array.from({ length: Math.max(0, to - from + 1) }, (_, at) => ({ value: String(from + at), word: String(from + at) }));
+
+/** Distance from the goal, or from what is fitted where nothing is wanted. */
+const away = (pair: SprocketPair) => pair.offGoalPercent ?? pair.speedChangePercent;
+const BY: Record<Exclude<Order, 'best'>, (pair: SprocketPair) => number> = {
+  goal: (pair) => Math.abs(away(pair)),
+  ratio: (pair) => -pair.finalRatio,
+  room: (pair) => -(pair.chain?.travelLeftMm ?? -Infinity),
+  hunting: (pair) => -((pair.hunting?.frontTurns ?? 0) + (pair.hunting?.rearTurns ?? 0)),
+};
+
+/** The pairs in the order that is asked for; the core's own order decides between equals. */
+export function listed(sheet: SprocketChoiceSheet): SprocketPair[] {
+  const pairs = shown() === 'all' ? sheet.pairs : sheet.pairs.filter((pair) => pair.judgement !== 'outside');
+  const by = order();
+  if (by === 'best') return pairs;
+  const key = BY[by];
+  return [...pairs].sort((a, b) => key(a) - key(b) || 0);
+}
+
+export const MARK: Record<Judgement, string> = { fine: '●', open: '○', outside: '▲' };
+export const name = (pair: { frontTeeth: number; rearTeeth: number }) => `${pair.frontTeeth} / ${pair.rearTeeth}`;
+export const off = (pair: SprocketPair): string =>
+  pair.offGoalPercent === null || pair.offGoalPercent === undefined ? say.against(signed(pair.speedChangePercent, 'percent', 1)) : say.off(signed(pair.offGoalPercent, 'percent', 1));
+
+/** Where the speedometer stands with a pair: a mark and words. */
+export function speedometer(pair: SprocketPair): { mark: string; word: string; long: string } | null {
+  if (!pair.speedometer) return null;
+  const inside = pair.speedometer.inBand;
+  if (inside === true) return { mark: MARK.fine, word: say.speedIn, long: say.inBand };
+  if (inside === false) return { mark: MARK.outside, word: say.speedOut, long: say.outBand };
+  return { mark: MARK.open, word: say.speedOpen, long: say.openBand };
+}
+
+/** The small lines of a row: what follows from the pair. */
+export function inShort(pair: SprocketPair): string[] {
+  const parts = [`${say.ratio} ${digits(pair.finalRatio, 3)}`];
+  if (pair.offGoalPercent !== null && pair.offGoalPercent !== undefined) parts.push(say.against(signed(pair.speedChangePercent, 'percent', 1)));
+  if (pair.chain) parts.push(say.links(pair.chain.links, pair.chainStays ?? null));
+  const left = pair.chain?.travelLeftMm;
+  if (left !== null && left !== undefined && pair.judgement === 'fine') parts.push(say.room(amount(left, 'millimetre', 0)));
+  if (pair.hunting) parts.push(say.meets(pair.hunting.frontTurns));
+  return parts;
+}
+
+/** Everything about a pair, for its sheet. */
+export function lines(pair: SprocketPair, roadSpeedKmh: number): Row[] {
+  const rows: Row[] = [{ label: say.ratio, value: digits(pair.finalRatio, 3) }];
+  const add = (label: string, value: string | null, more: Partial<Row> = {}) => value !== null && rows.push({ label, value, ...more });
+  const known = (value: number | null | undefined, write: (value: number) => string) => (value === null || value === undefined ? null : write(value));
+  const percent = (value: number) => signed(value, 'percent', 1);
+  const speed = (value: number) => amount(value, 'kilometreHour', 0);
+  const mm = (value: number) => amount(value, 'millimetre', 1);
+  add(say.offGoal, known(pair.offGoalPercent, percent));
+  add(say.speedChange, percent(pair.speedChangePercent));
+  add(say.rpmChange, percent(pair.rpmChangePercent));
+  add(say.kmhAtGoal(amount(numberIn('engineRpm'), 'rpm')), known(pair.kmhAtGoalRpm, speed));
+  add(say.rpmAt(speed(roadSpeedKmh)), known(pair.rpmAtRoadSpeed, (rpm) => amount(rpm, 'rpm')));
+  add(say.kmhAtLimit, known(pair.kmhAtLimit, speed));
+  if (pair.chain) {
+    const stays = pair.chainStays;
+    add(words.gearing.chain(pair.chain.size), words.gearing.links(pair.chain.links), { below: stays === null || stays === undefined ? undefined : stays ? say.stays : say.other });
+    if (pair.chain.insideAdjuster === false) add(say.axle, say.axleOutside, { mark: true });
+    else {
+      add(say.axle, known(pair.chain.travelUsedMm, mm));
+      add(say.travelLeft, known(pair.chain.travelLeftMm, mm));
+    }
+  }
+  if (pair.hunting) add(say.hunting, say.huntingFront(pair.hunting.frontTurns), { below: say.huntingRear(pair.hunting.rearTurns) });
+  const reads = speedometer(pair);
+  if (pair.speedometer && reads) add(say.speedometer(speed(80)), amount(pair.speedometer.shownAt80Kmh, 'kilometreHour', 1), { below: reads.long, mark: pair.speedometer.inBand === false });
+  return rows;
+}

@@ -1,0 +1,51 @@
+// What the charging page asks: readings of a meter, gravities of the cells.
+import { numberIn, numbersIn } from '../shared/address.svelte.ts';
+import { amount, digits } from '../../../show/number.ts';
+import type { ChargingAsk, ChargingSheet, TestLine } from '../../../door/wire.ts';
+import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Entry } from '../shared/Fields.svelte';
+import { words } from '../../../words/index.ts';
+
+const say = words.charging;
+
+export const READINGS: Entry[] = [
+  { field: 'restedVolts', label: say.restedVolts, unit: 'volt', decimals: 2, optional: true, bound: ['volts', 'Rested voltage'] },
+  { field: 'idleVolts', label: say.idleVolts, unit: 'volt', decimals: 2, optional: true },
+  { field: 'fastVolts', label: say.fastVolts, unit: 'volt', decimals: 2, optional: true },
+  { field: 'drainMilliamperes', label: say.drain, unit: 'milliampere', decimals: 1, optional: true },
+];
+export const MORE: Entry[] = [
+  { field: 'acidCelsius', label: say.acid, unit: 'celsius', decimals: 0, optional: true, bound: ['celsius'] },
+  { field: 'chargerAmperes', label: say.charger, unit: 'ampere', decimals: 1, optional: true },
+];
+/** One field for each cell: two volts apiece. */
+export const cells = (systemVolts: number): Entry[] =>
+  Array.from({ length: Math.round(systemVolts / 2) }, (_, at) => ({ field: `gravity${at + 1}`, label: say.gravity(at + 1), unit: 'none' as const, decimals: 3, optional: true, bound: ['gravity'] as [string] }));
+
+const CELLS = [1, 2, 3, 4, 5, 6].map((cell) => `gravity${cell}`);
+const NUMBERS = ['restedVolts', 'idleVolts', 'fastVolts', 'drainMilliamperes', 'acidCelsius', 'chargerAmperes'] as const;
+export const FIELDS = [...NUMBERS, ...CELLS, 'gravity', 'celsius'];
+
+export const values = (): Record<string, number | null> => numbersIn([...NUMBERS, ...CELLS]);
+
+export const tried = (): ChargingAsk => ({ ...numbersIn(NUMBERS), gravities: CELLS.map(numberIn).filter((each) => each !== null) });
+
+export const unitOf = (line: TestLine) => (line.test === 'drain' ? ('milliampere' as const) : ('volt' as const));
+
+export function limits(line: TestLine): string {
+  const write = (value: number | null | undefined) => (value === null || value === undefined ? null : amount(value, unitOf(line), line.test === 'drain' ? 1 : 2));
+  return say.limits(write(line.from), write(line.to));
+}
+
+export function lines(sheet: ChargingSheet): Row[] {
+  const rows: Row[] = [];
+  const add = (label: string, value: number | null | undefined, write: (value: number) => string) => {
+    if (value !== null && value !== undefined) rows.push({ label, value: write(value) });
+  };
+  add(say.charge, sheet.chargeByVolts, (value) => amount(value, 'percent', 0));
+  add(say.chargeGravity, sheet.chargeByGravity, (value) => amount(value, 'percent', 0));
+  add(say.spread, sheet.gravitySpread, (value) => digits(value, 3));
+  add(say.flat, sheet.daysToFlat, (value) => amount(value, 'day', 0));
+  add(say.recharge, sheet.rechargeHours, (value) => amount(value, 'hour', 1));
+  return rows;
+}

@@ -1,0 +1,109 @@
+// What the lamp page tries: another lamp, another flasher, another pilot, resistors; and what was counted.
+import { numberIn, wordIn } from '../shared/address.svelte.ts';
+import { amount, digits } from '../../../show/number.ts';
+import type { Consumer, FlashColumn, Indication, LampColumn, LampSheet, LampsAsk, LoadResistor } from '../../../door/wire.ts';
+import type { Try } from '../../../app/asking/together.svelte.ts';
+import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Entry } from '../shared/Fields.svelte';
+import { words } from '../../../words/index.ts';
+
+const say = words.lamps;
+
+export const RESISTOR: Entry[] = [
+  { field: 'resistorOhms', label: say.ohms, unit: 'ohm', decimals: 1, optional: true },
+  { field: 'resistorsPerSide', label: say.perSide, unit: 'none', decimals: 0, optional: true },
+];
+export const COUNT: Entry[] = [
+  { field: 'flashes', label: say.flashes, unit: 'none', decimals: 0, optional: true },
+  { field: 'seconds', label: say.seconds, unit: 'second', decimals: 1, optional: true },
+];
+export const FIELDS = [...RESISTOR, ...COUNT].map((entry) => entry.field);
+
+export function indication(): Indication {
+  return {
+    flasher: wordIn('flasher', words.flasherKind),
+    pilot: wordIn('pilot', words.pilotFitting),
+    resistorOhms: numberIn('resistorOhms'),
+    resistorsPerSide: numberIn('resistorsPerSide'),
+  };
+}
+
+const known = (value: Indication) => Object.values(value).some((each) => each !== null && each !== undefined);
+
+export function tried(place: string, lamp: Consumer | null): LampsAsk {
+  const flashes = numberIn('flashes');
+  const seconds = numberIn('seconds');
+  const counted = flashes !== null && seconds !== null ? { flashes, seconds } : null;
+  return { place, proposed: lamp, indication: known(indication()) ? indication() : null, counted };
+}
+
+/** What would be fitted; nothing when the bike stays as it is. */
+export function own(place: string, lamp: Consumer | null): Try | null {
+  const flasher = known(indication()) ? indication() : null;
+  if (!lamp && !flasher) return null;
+  return {
+    key: `lamps-${place}`,
+    name: [lamp?.name, flasher ? say.tryFlasher : null].filter(Boolean).join(', '),
+    proposals: [
+      ...(lamp ? [{ kind: 'consumer' as const, id: place, consumer: lamp }] : []),
+      ...(flasher ? [{ kind: 'flasher' as const, indication: flasher }] : []),
+    ],
+    fit: [
+      ...(lamp ? [{ kind: 'fitConsumer' as const, id: place, consumer: lamp }] : []),
+      ...(flasher ? [{ kind: 'fitFlasher' as const, indication: flasher }] : []),
+    ],
+  };
+}
+
+/** The column that the page is about: what is tried, else what is fitted. */
+export function looked<C extends { side: string }>(columns: C[]): C | undefined {
+  return columns.find((each) => each.side === 'proposed') ?? columns.find((each) => each.side === 'fitted') ?? columns.at(-1);
+}
+
+/** The large answer for indicators. */
+export function flashAnswer(column: FlashColumn): { value: string; unit: string; meaning: string } {
+  const { flashing, rate } = column.indicators;
+  if (flashing === 'stops') return { value: say.flashing.stops, unit: '', meaning: say.side[column.side] };
+  if (!rate) return { value: '–', unit: '', meaning: say.notKnown };
+  const same = digits(rate.from, 0) === digits(rate.to, 0);
+  return {
+    value: same ? digits(rate.from, 0) : say.band(digits(rate.from, 0), digits(rate.to, 0)),
+    unit: '',
+    meaning: `${say.perMinute}: ${flashing ? say.flashing[flashing] : say.notKnown}`,
+  };
+}
+
+/** The large answer for any other lamp: its light, or what it draws. */
+export function lampAnswer(column: LampColumn): { value: string; unit: string; meaning: string } {
+  const { lumens, watts, volts } = column.charging;
+  const at = say.atVolts(amount(volts, 'volt', 1));
+  return lumens ? { value: digits(lumens, 0), unit: 'lm', meaning: `${say.light}, ${at}` } : { value: digits(watts, 1), unit: 'W', meaning: `${say.draws}, ${at}` };
+}
+
+export function flashRows(column: FlashColumn): Row[] {
+  const { sideWatts, sideAmperes, oneOut, outageTells, behaviour, madeForWatts } = column.indicators;
+  const rows: Row[] = [
+    { label: say.sideLoad, value: amount(sideWatts, 'watt', 1), below: madeForWatts ? say.madeFor(amount(madeForWatts, 'watt', 0)) : undefined, after: amount(sideAmperes, 'ampere', 2) },
+  ];
+  if (oneOut) rows.push({ label: say.oneOut, value: oneOut.to > 0 ? say.band(digits(oneOut.from, 0), digits(oneOut.to, 0)) : say.flashing.stops, below: outageTells ? say.tells : say.hides });
+  if (behaviour) {
+    rows.push({ label: say.pilot, value: words.lampLook[behaviour.pilot] });
+    rows.push({ label: say.otherSide, value: words.lampLook[behaviour.otherSide], mark: behaviour.otherSide !== 'off' });
+  }
+  return rows;
+}
+
+export function lampRows(sheet: LampSheet): Row[] {
+  return sheet.lamps.map(({ side, consumer, charging, standing }) => ({
+    label: say.side[side],
+    value: amount(charging.watts, 'watt', 1),
+    after: amount(charging.amperes, 'ampere', 2),
+    below: [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', say.engineOff(amount(standing.watts, 'watt', 1))].filter(Boolean).join(' · '),
+  }));
+}
+
+export const resistorRows = (resistor: LoadResistor): Row[] => [
+  { label: say.ohms, value: amount(resistor.ohms, 'ohm', 1), below: say.buy(amount(resistor.buyOhms, 'ohm', 1)) },
+  { label: say.peak, value: amount(resistor.peakWatts, 'watt', 1), below: say.mean(amount(resistor.meanWatts, 'watt', 1)) },
+  { label: say.rating, value: amount(resistor.ratingWatts, 'watt', 0) },
+];

@@ -1,0 +1,78 @@
+// What the load page tries: consumers in place of the fitted ones, or beside them.
+import { amount, digits, figure } from '../../../show/number.ts';
+import type { Balance, Consumer, LoadSheet, RidingState, Slot } from '../../../door/wire.ts';
+import type { Try } from '../../../app/asking/together.svelte.ts';
+import type { Row } from '../../../parts/answers/Rows.svelte';
+import { words } from '../../../words/index.ts';
+
+export class LoadTry {
+  riding = $state<RidingState>('busy');
+  #tried = $state.raw<Slot[]>([]);
+
+  get proposed(): Slot[] {
+    return this.#tried;
+  }
+
+  of(id: string): Consumer | undefined {
+    return this.#tried.find((slot) => slot.id === id)?.consumer;
+  }
+
+  put(id: string, consumer: Consumer) {
+    this.#tried = [...this.#tried.filter((slot) => slot.id !== id), { id, consumer }];
+  }
+
+  clear() {
+    this.#tried = [];
+  }
+
+  /** All of it as one try on the bike. */
+  get own(): Try {
+    return {
+      key: 'load',
+      name: this.#tried.map(({ consumer }) => consumer.name).join(', '),
+      proposals: this.#tried.map(({ id, consumer }) => ({ kind: 'consumer', id, consumer })),
+      fit: this.#tried.map(({ id, consumer }) => ({ kind: 'fitConsumer', id, consumer })),
+    };
+  }
+}
+
+/** The large answer for a riding state. */
+export function headline(sheet: LoadSheet, riding: RidingState): { value: string; unit: string; meaning: string } {
+  if (riding === 'standing') {
+    const standing = sheet.stationary.find((each) => each.state === riding) ?? sheet.stationary[0];
+    if (!standing) return { value: '–', unit: '', meaning: words.load.noBattery };
+    return { value: digits(standing.minutes, 0), unit: figure(1, 'minute').symbol, meaning: words.load.standingMore };
+  }
+  const balance = sheet.balances.find((each) => each.state === riding);
+  if (!balance) return { value: '–', unit: '', meaning: words.load.noOutput };
+  if (balance.fromRpm === null || balance.fromRpm === undefined) return { value: words.load.never, unit: '', meaning: words.load.neverMore };
+  if ((balance.atIdleAmperes ?? -1) >= 0) return { value: amount(balance.fromRpm, 'rpm'), unit: '', meaning: words.load.holdsAlways };
+  return { value: digits(balance.fromRpm, 0), unit: figure(1, 'rpm').symbol, meaning: words.load.holdsFrom };
+}
+
+function flow(amperes: number): string {
+  const current = amount(Math.abs(amperes), 'ampere', 1);
+  return amperes < 0 ? words.load.outOf(current) : words.load.into(current);
+}
+
+export function lines(sheet: LoadSheet, riding: RidingState): Row[] {
+  const load = sheet.loads.find((each) => each.state === riding);
+  const balance: Balance | undefined = sheet.balances.find((each) => each.state === riding);
+  const rows: Row[] = [];
+  if (load) {
+    const tried = Math.abs(load.fittedWatts - load.watts) > 0.05;
+    rows.push({
+      label: words.load.loadRow,
+      before: tried ? amount(load.fittedWatts, 'watt', 1) : undefined,
+      value: amount(load.watts, 'watt', 1),
+      after: amount(load.amperes, 'ampere', 1),
+    });
+  }
+  if (balance && riding !== 'standing') {
+    if (balance.atIdleAmperes !== null && balance.atIdleAmperes !== undefined) {
+      rows.push({ label: words.load.atIdle, value: flow(balance.atIdleAmperes), mark: balance.atIdleAmperes < 0 });
+    }
+    rows.push({ label: words.load.atSpeed(amount(sheet.engineRpm, 'rpm')), value: flow(balance.atSpeedAmperes), mark: balance.atSpeedAmperes < 0 });
+  }
+  return rows;
+}

@@ -1,0 +1,152 @@
+// What the mixing page tries: one of four mixes, each with the amounts one usually starts from.
+import { flagIn, numberIn, textIn, wordIn } from '../../shared/address.svelte.ts';
+import { fromText } from '../shared/surfaces.ts';
+import { amount, figure } from '../../../../show/number.ts';
+import type { Mix, MixPart, MixSheet, Surface } from '../../../../door/wire.ts';
+import type { Row } from '../../../../parts/answers/Rows.svelte';
+import type { Entry } from '../../shared/Fields.svelte';
+import { words } from '../../../../words/index.ts';
+
+const say = words.mixing;
+
+export type MixKind = Mix['kind'];
+export const KINDS: Record<MixKind, string> = say.kinds;
+
+/** Amounts to start from: a round figure of each, to be typed over. */
+const START: Record<string, number> = {
+  fuelLitres: 5,
+  partsFuel: 50,
+  ready: 200,
+  partsBase: 4,
+  partsHardener: 1,
+  thinnerPercent: 10,
+  paintMl: 250,
+  squareMetres: 0.5,
+  coats: 2,
+  spreadingRate: 8,
+  solidsPercent: 40,
+  dryMicrometres: 30,
+  canMl: 400,
+};
+
+export const kind = (): MixKind => wordIn('mix', KINDS) ?? 'premix';
+export const byWeight = (): boolean => flagIn('byWeight') ?? false;
+export const ofBase = (): boolean => flagIn('thinnerOfBase') ?? false;
+export const film = (): boolean => flagIn('film') ?? false;
+/** What was measured with a tape; then no area is typed. */
+export const surfaces = (): Surface[] => fromText(textIn('surfaces'));
+
+const number = (field: string): number => numberIn(field) ?? START[field] ?? 0;
+
+const THINNER: Entry = { field: 'thinnerPercent', label: say.thinner, unit: 'percent', decimals: 1 };
+
+/** The numbers of a mix that are typed each time. */
+export function fields(of: MixKind): Entry[] {
+  if (of === 'premix') {
+    return [
+      { field: 'fuelLitres', label: say.fuel, unit: 'litre', decimals: 2 },
+      { field: 'partsFuel', label: say.ratio, unit: 'none', decimals: 1, note: say.ratioNote },
+    ];
+  }
+  if (of === 'twoPart') {
+    return [
+      { field: 'ready', label: say.ready, unit: byWeight() ? 'gram' : 'millilitre', decimals: 1, bound: [byWeight() ? 'readyGrams' : 'readyMl'] },
+      { field: 'partsBase', label: say.base, unit: 'none', decimals: 2 },
+      { field: 'partsHardener', label: say.hardener, unit: 'none', decimals: 2, bound: ['partsBase'] },
+      THINNER,
+    ];
+  }
+  if (of === 'thinning') return [{ field: 'paintMl', label: say.paint, unit: 'millilitre', decimals: 1, bound: ['readyMl'] }, THINNER];
+  const spread: Entry[] = film()
+    ? [
+        { field: 'solidsPercent', label: say.solids, unit: 'percent', decimals: 0 },
+        { field: 'dryMicrometres', label: say.film, unit: 'micrometre', decimals: 0 },
+      ]
+    : [{ field: 'spreadingRate', label: say.spreadingRate, unit: 'squareMetreLitre', decimals: 1 }];
+  const typed: Entry[] = surfaces().length > 0 ? [] : [{ field: 'squareMetres', label: say.area, unit: 'squareMetre', decimals: 2 }];
+  return [...typed, ...spread];
+}
+
+/** Those that seldom change; they stand below the answer. */
+export function more(of: MixKind): Entry[] {
+  if (of !== 'cover') return [];
+  return [
+    { field: 'lossPercent', label: say.loss, unit: 'percent', decimals: 0, optional: true, note: say.lossNote },
+    { field: 'canMl', label: say.can, unit: 'millilitre', decimals: 0 },
+    // Thinner changes the wet film to aim at, which is known only from solids and film.
+    ...(film() ? [{ field: 'thinnerPercent', label: say.thinner, unit: 'percent' as const, decimals: 0, optional: true, note: say.thinnerNote }] : []),
+  ];
+}
+export const DENSITIES: Entry[] = [
+  { field: 'baseDensity', label: say.baseDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: ['density'] },
+  { field: 'hardenerDensity', label: say.hardenerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: ['density'] },
+  { field: 'thinnerDensity', label: say.thinnerDensity, unit: 'gramMillilitre', decimals: 2, optional: true, bound: ['density'] },
+];
+
+export function values(of: Entry[]): Record<string, number | null> {
+  return Object.fromEntries(of.map(({ field, optional }) => [field, numberIn(field) ?? (optional ? null : (START[field] ?? null))]));
+}
+
+export function tried(): Mix {
+  const of = kind();
+  if (of === 'premix') return { kind: of, fuelLitres: number('fuelLitres'), partsFuel: number('partsFuel') };
+  if (of === 'thinning') return { kind: of, paintMl: number('paintMl'), thinnerPercent: number('thinnerPercent') };
+  if (of === 'twoPart') {
+    const densities = { baseDensity: numberIn('baseDensity'), hardenerDensity: numberIn('hardenerDensity'), thinnerDensity: numberIn('thinnerDensity') };
+    const parts = { partsBase: number('partsBase'), partsHardener: number('partsHardener'), thinnerPercent: number('thinnerPercent') };
+    return { kind: of, product: { ready: number('ready'), byWeight: byWeight(), thinnerOfBase: ofBase(), ...parts, ...densities } };
+  }
+  const spread = film()
+    ? { solidsPercent: number('solidsPercent'), dryMicrometres: number('dryMicrometres'), thinnerPercent: numberIn('thinnerPercent') }
+    : { spreadingRate: number('spreadingRate') };
+  const loss = { putOn: wordIn('putOn', words.putOn) ?? 'aerosol', lossPercent: numberIn('lossPercent') };
+  return { kind: of, area: { surfaces: surfaces(), squareMetres: number('squareMetres'), coats: number('coats'), canMl: number('canMl'), ...spread, ...loss } };
+}
+
+const size = (part: MixPart): { value: number; unit: 'gram' | 'millilitre' } =>
+  byWeight() && kind() === 'twoPart' ? { value: part.grams ?? 0, unit: 'gram' } : { value: part.millilitres ?? 0, unit: 'millilitre' };
+
+const fine = (value: number) => (value < 100 && !Number.isInteger(value) ? 1 : 0);
+
+/** The large answer of a mix. */
+export function headline(sheet: MixSheet): { value: string; unit: string; meaning: string } {
+  const cover = sheet.cover;
+  if (cover) return { value: say.cans(cover.cansLeast, cover.cansMost), unit: '', meaning: sheet.sentence };
+  const small = kind() === 'premix' ? sheet.parts.slice(0, 1) : kind() === 'thinning' ? sheet.parts.slice(1) : sheet.parts;
+  const sizes = small.map(size);
+  const least = Math.min(...sizes.map((each) => each.value));
+  return {
+    value: sizes.map((each) => figure(each.value, each.unit, fine(least)).number).join(' + '),
+    unit: figure(1, sizes[0]?.unit ?? 'millilitre').symbol,
+    meaning: sheet.sentence,
+  };
+}
+
+/** Each part, and the mark up to which the cup is filled with it. */
+export function lines(parts: MixPart[]): Row[] {
+  let mark = 0;
+  return parts.map((part) => {
+    const { value, unit } = size(part);
+    mark += value;
+    const other = unit === 'gram' ? part.millilitres : part.grams;
+    return {
+      label: part.name,
+      value: amount(value, unit, 1),
+      after: other === null || other === undefined ? undefined : amount(other, unit === 'gram' ? 'millilitre' : 'gram', 1),
+      below: say.upTo(amount(mark, unit, fine(mark))),
+    };
+  });
+}
+
+export function coverLines(sheet: MixSheet): Row[] {
+  const cover = sheet.cover;
+  if (!cover) return [];
+  const ml = (value: number) => amount(value, 'millilitre', 0);
+  const rows: Row[] = [
+    { label: say.area, value: amount(cover.squareMetres, 'squareMetre', 3) },
+    { label: say.needed, value: cover.leastMl === cover.mostMl ? ml(cover.mostMl) : words.threads.range(ml(cover.leastMl), ml(cover.mostMl)) },
+    { label: say.rate, value: amount(cover.spreadingRate, 'squareMetreLitre', 1) },
+  ];
+  if (cover.wetMicrometres) rows.push({ label: say.wetFilm, value: amount(cover.wetMicrometres, 'micrometre', 0) });
+  return rows;
+}
