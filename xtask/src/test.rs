@@ -2,8 +2,8 @@
 
 use std::time::{Duration, Instant};
 
+use crate::arguments::Test;
 use crate::command::{Failure, Outcome, cargo, run};
-use crate::options::Options;
 use crate::{generate, kotlin, measure, needs, python, web, window};
 
 struct Stage {
@@ -26,14 +26,14 @@ const STAGES: [Stage; 10] = [
 ];
 
 /// Runs all stages, or those that were asked for, in their order.
-pub fn stages(options: &Options) -> Outcome {
-    if options.list {
+pub fn stages(asked: &Test) -> Outcome {
+    if asked.list {
         for Stage { name, what, .. } in &STAGES {
             println!("{name:<10} {what}");
         }
         return Ok(());
     }
-    let chosen = choose(&options.only)?;
+    let chosen = choose(&asked.only)?;
     let mut passed: Vec<(&Stage, Duration)> = Vec::new();
     for stage in chosen {
         println!("\n== {}: {}", stage.name, stage.what);
