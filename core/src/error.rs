@@ -5,12 +5,16 @@
 use layshaft_wire::wire;
 use thiserror::Error;
 
+use crate::bounds::BoundId;
+
 /// Why something was not accepted. Nothing is stored when one of these comes back.
 #[derive(Clone, Debug, Error, PartialEq)]
 pub enum Refused {
     /// The number lies outside what is accepted.
     #[error("{label}: {} is outside {min} to {}", with_unit(*value, unit), with_unit(*max, unit))]
     OutOfRange {
+        /// The range.
+        bound: BoundId,
         /// Field as the caller named it.
         field: String,
         /// Field in words.
@@ -27,6 +31,8 @@ pub enum Refused {
     /// Not a finite number.
     #[error("{label}: this is not a number; give {min} to {}", with_unit(*max, unit))]
     NotANumber {
+        /// The range.
+        bound: BoundId,
         /// Field as the caller named it.
         field: String,
         /// Field in words.
@@ -154,12 +160,14 @@ pub struct Refusal {
     pub message: String,
     /// The field to mend, as the caller named it.
     pub field: Option<String>,
+    /// The range that was missed, for a number.
+    pub bound: Option<BoundId>,
 }
 
 impl Refusal {
     /// A refusal that belongs to no field.
     pub fn new(code: Code, message: impl Into<String>) -> Self {
-        Self { code, message: message.into(), field: None }
+        Self { code, message: message.into(), field: None, bound: None }
     }
 }
 
@@ -174,6 +182,10 @@ impl std::error::Error for Refusal {}
 impl From<Refused> for Refusal {
     fn from(refused: Refused) -> Self {
         let message = refused.to_string();
+        let bound = match &refused {
+            Refused::OutOfRange { bound, .. } | Refused::NotANumber { bound, .. } => Some(*bound),
+            _ => None,
+        };
         let (code, field) = match refused {
             Refused::OutOfRange { field, .. } => (Code::OutOfRange, Some(field)),
             Refused::NotANumber { field, .. } => (Code::NotANumber, Some(field)),
@@ -183,6 +195,6 @@ impl From<Refused> for Refusal {
             Refused::Unreadable { field, .. } => (Code::Unreadable, Some(field)),
             Refused::Unknown { .. } => (Code::Unknown, None),
         };
-        Self { code, message, field }
+        Self { code, message, field, bound }
     }
 }

@@ -139,6 +139,23 @@ fn the_core_reads_no_clock_no_file_no_chance_and_starts_no_thread() {
 }
 
 #[test]
+fn every_accepted_range_stands_in_the_one_table() {
+    let mut found = Vec::new();
+    rust_files(&root().join("core/src"), &mut found);
+    let elsewhere: Vec<String> = found
+        .iter()
+        .filter(|path| !path.ends_with("core/src/bounds.rs"))
+        .filter(|path| {
+            let text = without_tests(&std::fs::read_to_string(path).unwrap());
+            // A range is made by writing its fields out; a signature that returns one is not.
+            text.lines().any(|line| line.contains("Bound {") && !line.contains("-> "))
+        })
+        .map(|path| path.display().to_string())
+        .collect();
+    assert!(elsewhere.is_empty(), "ranges outside bounds.rs: {elsewhere:#?}");
+}
+
+#[test]
 fn every_rust_file_says_what_it_is_for_and_stays_readable() {
     let mut files = Vec::new();
     rust_files(&root(), &mut files);

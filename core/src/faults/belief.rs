@@ -94,8 +94,7 @@ fn read(check: &Check, volts: f64) -> Result<Vec<f64>, Refused> {
         let reason = format!("“{}” is answered by what is seen, not by a reading", check.label);
         return Err(Refused::Conflict { field: "volts".to_owned(), reason });
     };
-    let range = bounds::METER_READING;
-    bounds::Bound { min: -metering.range_volts, max: metering.range_volts, ..range }.check(volts)?;
+    bounds::METER_READING.narrowed(-metering.range_volts, metering.range_volts).check(volts)?;
     Ok(metering.predicted_volts.iter().map(|predicted| reading_likelihood(metering, *predicted, volts)).collect())
 }
 

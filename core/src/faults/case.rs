@@ -121,7 +121,7 @@ pub fn check_case(case: &TroubleCase) -> Result<(), Refused> {
         }
     }
     for cover in &case.covers {
-        bounds::Bound { min: 0.0, ..bounds::HANDS_ON }.check(cover.minutes)?;
+        bounds::CHECK_MINUTES.check(cover.minutes)?;
     }
     case.checks.iter().try_for_each(|check| sound_check(case, check))
 }
@@ -130,7 +130,7 @@ fn sound_check(case: &TroubleCase, check: &Check) -> Result<(), Refused> {
     let conflict = |field: &str, reason: String| {
         Err(Refused::Conflict { field: field.to_owned(), reason: format!("{}: {reason}", check.label) })
     };
-    let minutes = bounds::Bound { min: 0.0, ..bounds::HANDS_ON };
+    let minutes = bounds::CHECK_MINUTES;
     minutes.check(check.minutes)?;
     minutes.check(check.danger_minutes)?;
     if let Some(cover) = check.covers.iter().find(|id| !case.covers.iter().any(|cover| cover.id == **id)) {

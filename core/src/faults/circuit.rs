@@ -6,7 +6,7 @@
 use layshaft_wire::wire;
 
 use super::case::{Check, CheckOutcome, Cover, Metering, Suspect, TroubleCase};
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::harness::{Fault, Harness, LampLook, Predictions, Setting, fault_places};
 use crate::record::Component;
@@ -59,8 +59,7 @@ pub fn wiring_case(ask: &WiringAsk) -> Result<TroubleCase, Refused> {
 
 /// The same with no other suspects than these.
 pub(super) fn case_of_faults(ask: &WiringAsk, faults: &[Fault]) -> Result<TroubleCase, Refused> {
-    let age = Bound { field: "ageYears", label: "Age of the harness", min: 0.0, max: 120.0, ..bounds::MODEL_YEAR };
-    age.check(ask.age_years)?;
+    bounds::HARNESS_AGE.check(ask.age_years)?;
     let nodes = ask.harness.nodes();
     for probe in &ask.probes {
         if !nodes.contains(&probe.point.as_str()) {

@@ -7,7 +7,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 
 /// Something to try.
@@ -70,9 +70,9 @@ pub fn expected_minutes(tries: &[TryOut]) -> f64 {
 /// ```
 pub fn try_order(tries: &[TryOut]) -> Result<Vec<TryOut>, Refused> {
     for one in tries {
-        Bound { field: "minutes", min: 0.0, ..bounds::HANDS_ON }.check(one.minutes)?;
-        Bound { field: "coverMinutes", min: 0.0, ..bounds::HANDS_ON }.check(one.cover_minutes)?;
-        Bound { field: "probability", label: "Probability", ..bounds::DUTY }.check(one.probability)?;
+        bounds::CHECK_MINUTES.check(one.minutes)?;
+        bounds::CHECK_MINUTES.of("coverMinutes").check(one.cover_minutes)?;
+        bounds::PROBABILITY.check(one.probability)?;
     }
     let mut blocks = Vec::new();
     for cover in covers(tries) {

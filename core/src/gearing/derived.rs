@@ -117,7 +117,7 @@ fn on_train(train: &GearTrain, limit: Option<f64>, peak_power_rpm: Option<f64>) 
         open("rpm.top.at-80", "Engine speed in top at 80 km/h", top.rpm_at_road_speed, Unit::Rpm, kinematics()),
         limit.map(|limit| (top.rpm_at_road_speed <= limit, format!("the engine's limit is {limit:.0} rpm"))),
     ));
-    if let Ok(Some(rpm)) = (bounds::Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }).check_known(peak_power_rpm) {
+    if let Ok(Some(rpm)) = (bounds::REV_LIMIT.of("peakPowerRpm")).check_known(peak_power_rpm) {
         let kmh = road_speed(rpm, top.overall_ratio, train.circumference_mm);
         let label = "Speed in top at peak power";
         quantities.push(open("speed.top.at-peak-power", label, kmh, Unit::KilometreHour, kinematics()));

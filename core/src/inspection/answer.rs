@@ -55,29 +55,25 @@ impl ItemAnswer {
 /// The ranges are our own; no source. A value far above a *least* is the dangerous slip, since it would pass: nothing
 /// above 25 times the least is accepted (35 mm for 3.5 mm of tread).
 pub(super) fn plausible(unit: Unit, limit: &Limit) -> bounds::Bound {
-    let (min, max) = match unit {
-        Unit::Millimetre => (0.0, 50.0),
-        Unit::Percent => (0.0, 150.0),
-        Unit::FlashesMinute => (0.0, 400.0),
-        Unit::KilometreHour | Unit::MileHour => (0.0, 300.0),
-        Unit::Minute => (0.0, 1440.0),
-        Unit::Volt => (0.0, 30.0),
-        Unit::Rpm => (0.0, 20_000.0),
-        _ => (bounds::READING.min, bounds::READING.max),
+    let bound = match unit {
+        Unit::Millimetre => bounds::LENGTH_READING,
+        Unit::Percent => bounds::SHARE_READING,
+        Unit::FlashesMinute => bounds::FLASH_READING,
+        Unit::KilometreHour | Unit::MileHour => bounds::SPEED_READING,
+        Unit::Minute => bounds::TIME_READING,
+        Unit::Volt => bounds::VOLTAGE_READING,
+        Unit::Rpm => bounds::ENGINE_READING,
+        _ => bounds::READING.of("value"),
     };
     let roof = match limit.min {
-        Some(least) if least > 0.0 => max.min(least * 25.0),
-        _ => max,
+        Some(least) if least > 0.0 => bound.max.min(least * 25.0),
+        _ => bound.max,
     };
     // A user's own limit may lie beyond the table: what fails it must still be possible to enter.
     let ends = || [limit.min, limit.max].into_iter().flatten();
-    bounds::Bound {
-        field: "value",
-        label: "Reading",
-        min: ends().fold(min, f64::min),
-        max: ends().map(|end| end * 2.0).fold(roof, f64::max),
-        unit,
-    }
+    let least = ends().fold(bound.min, f64::min);
+    let most = ends().map(|end| end * 2.0).fold(roof, f64::max);
+    bound.narrowed(least, most).measured_in(unit)
 }
 
 fn conflict(reason: String) -> Refused {

@@ -109,8 +109,7 @@ impl WrittenItem {
             bounds::check_text(&format!("item.{field}"), &format!("Item “{id}”, {field}"), text, most)
         };
         for year in [self.from_year, self.to_year].into_iter().flatten() {
-            let year_of_use =
-                bounds::Bound { field: "item.fromYear", label: "Year of first use", ..bounds::MODEL_YEAR };
+            let year_of_use = bounds::MODEL_YEAR.named("item.fromYear", "Year of first use");
             year_of_use.check(f64::from(year))?;
         }
         if let (Some(from), Some(to)) = (self.from_year, self.to_year)
@@ -156,7 +155,7 @@ fn measure(id: &str, reading: Option<WrittenReading>, derived: Option<WrittenDer
 
 fn check_limit(id: &str, limit: Limit) -> Result<Limit, Refused> {
     for end in [limit.min, limit.max].into_iter().flatten() {
-        bounds::Bound { field: "item.limit", label: "Limit of an item", ..bounds::READING }.check(end)?;
+        bounds::READING.named("item.limit", "Limit of an item").check(end)?;
     }
     match limit {
         Limit { min: Some(min), max: Some(max) } if min > max => {

@@ -48,12 +48,11 @@ impl Identity {
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.name = bounds::check_title("name", "Name of the bike", &self.name)?;
         bounds::MODEL_YEAR.check_known(self.model_year.map(f64::from))?;
-        bounds::Bound { field: "firstUsed", label: "Year of first use", ..bounds::MODEL_YEAR }
-            .check_known(self.first_used.map(f64::from))?;
+        bounds::MODEL_YEAR.named("firstUsed", "Year of first use").check_known(self.first_used.map(f64::from))?;
         bounds::DISPLACEMENT.check_known(self.displacement_cc)?;
         bounds::DRY_MASS.check_known(self.dry_mass_kg)?;
         bounds::PEAK_POWER.check_known(self.peak_power_kw)?;
-        bounds::Bound { field: "peakPowerRpm", ..bounds::REV_LIMIT }.check_known(self.peak_power_rpm)?;
+        bounds::REV_LIMIT.of("peakPowerRpm").check_known(self.peak_power_rpm)?;
         bounds::PEAK_TORQUE.check_known(self.peak_torque_nm)?;
         bounds::PEAK_TORQUE_RPM.check_known(self.peak_torque_rpm)?;
         if let Some(day) = &self.hoped_for {

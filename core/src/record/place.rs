@@ -24,8 +24,8 @@ impl Record for Place {
 impl Place {
     /// The place, or the first field that cannot be accepted.
     pub fn checked(self) -> Result<Self, Refused> {
-        bounds::Bound { field: "nightCelsius", ..bounds::TEMPERATURE }.check_known(self.night_celsius)?;
-        bounds::Bound { field: "dayCelsius", ..bounds::TEMPERATURE }.check_known(self.day_celsius)?;
+        bounds::TEMPERATURE.of("nightCelsius").check_known(self.night_celsius)?;
+        bounds::TEMPERATURE.of("dayCelsius").check_known(self.day_celsius)?;
         bounds::HUMIDITY.check_known(self.humidity)?;
         Ok(self)
     }

@@ -2,7 +2,7 @@
 
 use super::ask::{Air, Subject};
 use super::{findings, words};
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::coating::formulas::{
     ClimateLog, Milestone, Pace, activation_of, ages_at, dew_point, horizon_ms, hours_between, when_reached,
 };
@@ -27,7 +27,7 @@ const WITHIN_HOURS: f64 = 1e-6;
 pub fn cure_sheet(bike: &Bike, ask: &CureAsk, moment: &Moment) -> Result<CureSheet, Refused> {
     bounds::TEMPERATURE.check_known(ask.celsius)?;
     bounds::HUMIDITY.check_known(ask.humidity)?;
-    Bound { label: "Temperature of the surface", ..bounds::BAKE_TEMPERATURE }.check_known(ask.surface_celsius)?;
+    bounds::BAKE_TEMPERATURE.named("surfaceCelsius", "Temperature of the surface").check_known(ask.surface_celsius)?;
     let climate = ClimateLog::of(bike, moment);
     let subject = subject(bike, ask, climate.now_ms())?;
     let climate = climate.with_stays(&subject.stays);

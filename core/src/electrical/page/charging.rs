@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::electrical::formulas::{
     CHARGE_FACTOR, Volts, charge_from_gravity, charge_from_volts, days_to_flat, gravity_at_25, recharge_hours,
 };
@@ -74,7 +74,7 @@ pub fn charging_sheet(bike: &Bike, ask: &ChargingAsk) -> Result<ChargingSheet, R
     let scale = system / 12.0;
     let noted = bike.readings.values().filter(|reading| reading.what == RESTED).max_by_key(|reading| reading.taken_ms);
     let rested = ask.rested_volts.or(noted.map(|reading| reading.value));
-    let rested_range = Bound { field: "restedVolts", min: 0.0, max: 30.0, ..bounds::RESTED_VOLTS };
+    let rested_range = bounds::RESTED_READING;
     let readings = Readings {
         rested: rested_range.check_known(rested)?,
         idle: bounds::IDLE_VOLTS.check_known(ask.idle_volts)?,

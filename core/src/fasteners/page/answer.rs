@@ -2,7 +2,7 @@
 
 use super::findings::findings;
 use super::words;
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::fasteners::formulas::{
     FINE_FACTOR, Identified, PropertyClass, ScrewPlace, Seat, TappedInto, ThreadFamily, ThreadMatch, engagement_length,
@@ -70,7 +70,7 @@ fn pitch(ask: &FastenerAsk) -> Result<f64, Refused> {
     ];
     let mut given = ways.into_iter().flatten();
     match (given.next(), given.next()) {
-        (Some(pitch), None) => Bound { label: "Pitch", ..bounds::THREAD_PITCH }.check(pitch),
+        (Some(pitch), None) => bounds::THREAD_PITCH.named("pitchMm", "Pitch").check(pitch),
         (None, _) => bounds::THREAD_PITCH.need(None),
         (Some(_), Some(_)) => Err(Refused::Conflict {
             field: "pitchMm".to_owned(),
@@ -80,10 +80,8 @@ fn pitch(ask: &FastenerAsk) -> Result<f64, Refused> {
 }
 
 fn checked(ask: &FastenerAsk) -> Result<(), Refused> {
-    let seat = Bound { field: "bearingMm", label: "Seat under the head", ..bounds::THREAD_DIAMETER };
-    Bound { max: 60.0, ..seat }.check_known(ask.bearing_mm)?;
-    Bound { field: "holeMm", label: "Clearance hole", max: 30.0, ..bounds::THREAD_DIAMETER }
-        .check_known(ask.hole_mm)?;
+    bounds::SEAT_DIAMETER.check_known(ask.bearing_mm)?;
+    bounds::HOLE_DIAMETER.check_known(ask.hole_mm)?;
     bounds::SHEAR_STRENGTH.check_known(ask.shear_mpa)?;
     bounds::ENGAGEMENT.check_known(ask.engagement_mm)?;
     if let Some(maker) = &ask.maker {

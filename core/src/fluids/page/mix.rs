@@ -2,7 +2,7 @@
 
 use super::cover::cover_sheet;
 use super::working::{by_volume, working};
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{
     Premix, ThinnerOf, Thinning, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight,
@@ -54,9 +54,9 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
 fn two_parts(ask: &TwoPartAsk) -> Result<MixSheet, Refused> {
     let (by_weight, thinner_percent) = (ask.by_weight, ask.thinner_percent);
     let amount = if by_weight { bounds::READY_GRAM } else { bounds::READY_ML };
-    Bound { field: "ready", ..amount }.check(ask.ready)?;
+    amount.of("ready").check(ask.ready)?;
     bounds::MIX_PARTS.check(ask.parts_base)?;
-    Bound { field: "partsHardener", label: "Parts of hardener", ..bounds::MIX_PARTS }.check(ask.parts_hardener)?;
+    bounds::MIX_PARTS.named("partsHardener", "Parts of hardener").check(ask.parts_hardener)?;
     bounds::THINNER.check(thinner_percent)?;
     let densities = [
         ("baseDensity", ask.base_density),
@@ -64,7 +64,7 @@ fn two_parts(ask: &TwoPartAsk) -> Result<MixSheet, Refused> {
         ("thinnerDensity", ask.thinner_density),
     ];
     for (field, density) in densities {
-        Bound { field, ..bounds::DENSITY }.check_known(density)?;
+        bounds::DENSITY.of(field).check_known(density)?;
     }
 
     let reading = |of| two_part(ask.ready, (ask.parts_base, ask.parts_hardener), thinner_percent, of);
@@ -156,7 +156,7 @@ fn shares(mixed: &TwoPart, by_weight: bool, densities: [Option<f64>; 3]) -> Resu
 }
 
 fn thinning(paint_ml: f64, thinner_percent: f64) -> Result<MixSheet, Refused> {
-    Bound { field: "paintMl", label: "Paint", ..bounds::READY_ML }.check(paint_ml)?;
+    bounds::READY_ML.named("paintMl", "Paint").check(paint_ml)?;
     bounds::THINNER.check(thinner_percent)?;
     let thinner = thinner_to_add(paint_ml, thinner_percent);
     Ok(MixSheet {

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::wanted_ratio;
 use crate::record::Drive;
@@ -42,8 +42,8 @@ pub(super) fn ratio_for(
             Ok(Some(fitted_ratio / (1.0 + taller / 100.0)))
         }
         SprocketGoal::SpeedAtRpm { road_speed_kmh, engine_rpm, gear } => {
-            let kmh = Bound { min: 1.0, ..bounds::ROAD_SPEED }.check(*road_speed_kmh)?;
-            let rpm = Bound { min: 100.0, ..bounds::ENGINE_SPEED }.check(*engine_rpm)?;
+            let kmh = bounds::MOVING_SPEED.check(*road_speed_kmh)?;
+            let rpm = bounds::TURNING_SPEED.check(*engine_rpm)?;
             let primary = bounds::PRIMARY_RATIO.need(drive.primary_ratio)?;
             let ratio = gear_ratio(drive, *gear)?;
             Ok(Some(wanted_ratio(rpm, kmh, primary, ratio, circumference_mm?)))
@@ -62,7 +62,7 @@ pub(super) fn gear_ratio(drive: &Drive, gear: Option<u32>) -> Result<f64, Refuse
         });
     };
     let Some(gear) = gear else { return bounds::GEAR_RATIO.check(*top) };
-    Bound { max: gears as f64, ..bounds::GEAR }.check(f64::from(gear))?;
+    bounds::GEAR.narrowed(bounds::GEAR.min, gears as f64).check(f64::from(gear))?;
     let at = usize::try_from(gear).unwrap_or(0).wrapping_sub(1);
     bounds::GEAR_RATIO.check(drive.gear_ratios.get(at).copied().unwrap_or(*top))
 }

@@ -70,10 +70,10 @@ fn window(bound: &Bound, (least, most): (Option<u32>, Option<u32>), made: u32, e
 /// Sizes that can be had, each inside its range.
 pub(super) fn check_sizes(front: &[u32], rear: &[u32]) -> Result<(), Refused> {
     for teeth in front {
-        Bound { field: "frontSizes", ..bounds::FRONT_TEETH }.check(f64::from(*teeth))?;
+        bounds::FRONT_TEETH.of("frontSizes").check(f64::from(*teeth))?;
     }
     for teeth in rear {
-        Bound { field: "rearSizes", ..bounds::REAR_TEETH }.check(f64::from(*teeth))?;
+        bounds::REAR_TEETH.of("rearSizes").check(f64::from(*teeth))?;
     }
     Ok(())
 }

@@ -97,10 +97,8 @@ impl Axle {
     }
 }
 
-const FROM: Bound =
-    Bound { field: "adjusterFromMm", label: "Least centre distance of the adjuster", ..bounds::CENTRE_DISTANCE };
-const TO: Bound =
-    Bound { field: "adjusterToMm", label: "Greatest centre distance of the adjuster", ..bounds::CENTRE_DISTANCE };
+const FROM: Bound = bounds::CENTRE_DISTANCE.named("adjusterFromMm", "Least centre distance of the adjuster");
+const TO: Bound = bounds::CENTRE_DISTANCE.named("adjusterToMm", "Greatest centre distance of the adjuster");
 
 /// Whether the ends of the adjuster were entered the wrong way round.
 pub(crate) fn ends_swapped(drive: &Drive) -> bool {

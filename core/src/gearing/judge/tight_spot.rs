@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Finding, Judgement, Weight};
 use crate::record::Drive;
@@ -38,8 +38,8 @@ pub(crate) fn tight_spot(
     slack_mm: &[f64],
     (from, to): (Option<f64>, Option<f64>),
 ) -> Result<Option<TightSpot>, Refused> {
-    let least = Bound { field: "chainSlackFromMm", label: "Least chain slack", ..bounds::CHAIN_SLACK };
-    let most = Bound { field: "chainSlackToMm", label: "Most chain slack", ..bounds::CHAIN_SLACK };
+    let least = bounds::CHAIN_SLACK.named("chainSlackFromMm", "Least chain slack");
+    let most = bounds::CHAIN_SLACK.named("chainSlackToMm", "Most chain slack");
     let from_mm = least.check_known(from.or(drive.chain_slack_from_mm))?;
     let to_mm = most.check_known(to.or(drive.chain_slack_to_mm))?;
     if from_mm.zip(to_mm).is_some_and(|(from, to)| from > to) {

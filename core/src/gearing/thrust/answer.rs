@@ -10,7 +10,7 @@ use super::power::Shape;
 use super::road_load::{Resistance, RollingLaw};
 use super::top_speed::TopSpeed;
 use super::working::working;
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Finding, Working};
 use crate::record::{Bike, PowerPoint};
@@ -144,7 +144,7 @@ fn cruise_speeds(asked: &[f64]) -> Result<Vec<f64>, Refused> {
             reason: format!("{} speeds to cruise at; {MOST_CRUISES} at most", asked.len()),
         });
     }
-    let bound = Bound { field: "cruiseKmh", label: "Cruising speed", min: 1.0, ..bounds::ROAD_SPEED };
+    let bound = bounds::MOVING_SPEED.named("cruiseKmh", "Cruising speed");
     asked.iter().map(|kmh| bound.check(*kmh)).collect()
 }
 

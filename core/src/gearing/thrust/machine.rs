@@ -6,7 +6,7 @@ use super::power::Engine;
 use super::road_load::{Resistance, RoadLoad, RollingLaw, thrust};
 use super::top_speed::{HeldBy, TopSpeed, highest_held};
 use super::{air_density, torque_of};
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{engine_speed, road_speed};
 use crate::gearing::judge::{GearTrain, gear_train};
@@ -196,6 +196,6 @@ fn rolling(ask: &ThrustAsk, assumptions: &mut Vec<String>) -> Result<RollingLaw,
 
 fn density(ask: &ThrustAsk) -> Result<f64, Refused> {
     let altitude = bounds::ALTITUDE.check(ask.altitude_metres.unwrap_or(0.0))?;
-    let celsius = Bound { label: "Temperature of the air", ..bounds::TEMPERATURE }.check_known(ask.celsius)?;
+    let celsius = bounds::TEMPERATURE.named("celsius", "Temperature of the air").check_known(ask.celsius)?;
     Ok(air_density(altitude, celsius))
 }

@@ -1,6 +1,6 @@
 //! The engine's power against its speed: from points of a curve, or from peak power (and peak torque) with an assumed shape.
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::record::{Identity, PowerPoint};
 
@@ -116,8 +116,8 @@ impl Engine {
             return Ok(Self { limit_rpm: limit, limit_known: limit_rpm.is_some(), peak, shape: Shape::Points(points) });
         }
         let kw = bounds::PEAK_POWER.need(identity.peak_power_kw)?;
-        let rpm = Bound { field: "peakPowerRpm", label: "Engine speed of peak power", ..bounds::REV_LIMIT }
-            .need(identity.peak_power_rpm)?;
+        let rpm =
+            bounds::REV_LIMIT.named("peakPowerRpm", "Engine speed of peak power").need(identity.peak_power_rpm)?;
         let nm = bounds::PEAK_TORQUE.check_known(identity.peak_torque_nm)?;
         let at = bounds::PEAK_TORQUE_RPM.check_known(identity.peak_torque_rpm)?;
         let shape = match nm.zip(at) {

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::colour::check_colour;
 use super::element::{Condition, Element, Harness};
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::electrical::check_wire;
 use crate::error::Refused;
 use crate::quantity::{Finding, Weight};
@@ -116,8 +116,8 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
             ohms(*value)?;
         }
         Component::Diode { saturation_amperes, emission, ohms: value } => {
-            SATURATION.check(*saturation_amperes)?;
-            EMISSION.check(*emission)?;
+            bounds::SATURATION.check(*saturation_amperes)?;
+            bounds::EMISSION.check(*emission)?;
             ohms(*value)?;
         }
         Component::Coil { ohms: value, pull_in_volts, let_go_volts } => {
@@ -151,18 +151,6 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
     Ok(())
 }
 
-/// Saturation current of a diode. Local: no page asks for it.
-const SATURATION: Bound = Bound {
-    field: "saturationAmperes",
-    label: "Saturation current",
-    min: 1e-30,
-    max: 1e-3,
-    unit: crate::units::Unit::Ampere,
-};
-/// Emission coefficient of a diode. Local: no page asks for it.
-const EMISSION: Bound =
-    Bound { field: "emission", label: "Emission coefficient", min: 0.5, max: 20.0, unit: crate::units::Unit::None };
-
 fn known_positions(harness: &Harness, id: &str, positions: &[String]) -> Result<(), Refused> {
     let unknown = |what: String, id: &str| Refused::Unknown { what, id: id.to_owned() };
     let card = harness.switches.iter().find(|card| card.id == id).ok_or_else(|| unknown("switch".to_owned(), id))?;
@@ -179,11 +167,17 @@ fn conflict(field: &str, reason: String) -> Refused {
 /// The refusal with the element's name before its label.
 fn named(refused: Refused, element: &str) -> Refused {
     match refused {
-        Refused::OutOfRange { field, label, value, min, max, unit } => {
-            Refused::OutOfRange { field, label: format!("{element}, {}", label.to_lowercase()), value, min, max, unit }
-        }
-        Refused::NotANumber { field, label, min, max, unit } => {
-            Refused::NotANumber { field, label: format!("{element}, {}", label.to_lowercase()), min, max, unit }
+        Refused::OutOfRange { bound, field, label, value, min, max, unit } => Refused::OutOfRange {
+            bound,
+            field,
+            label: format!("{element}, {}", label.to_lowercase()),
+            value,
+            min,
+            max,
+            unit,
+        },
+        Refused::NotANumber { bound, field, label, min, max, unit } => {
+            Refused::NotANumber { bound, field, label: format!("{element}, {}", label.to_lowercase()), min, max, unit }
         }
         Refused::Conflict { field, reason } => Refused::Conflict { field, reason: format!("{element}: {reason}") },
         Refused::Unreadable { field, label, reason } => {

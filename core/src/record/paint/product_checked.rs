@@ -2,7 +2,7 @@
 
 use super::product::Product;
 use super::second_time;
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 
 impl Product {
@@ -20,17 +20,16 @@ impl Product {
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.name = bounds::check_title("name", "Product", &self.name)?;
-        let hours = |field, label, value| Bound { field, label, ..bounds::CURE_HOURS }.check_known(value);
+        let hours = |field, label, value| bounds::CURE_HOURS.named(field, label).check_known(value);
         hours("touchDryHours", "Touch dry", self.touch_dry_hours)?;
         hours("recoatFromHours", "Recoat from", self.recoat_from_hours)?;
         hours("recoatToHours", "Recoat until", self.recoat_to_hours)?;
         hours("handleHours", "Handle", self.handle_hours)?;
         hours("fullCureHours", "Full cure", self.full_cure_hours)?;
-        let degrees = |field, label, value| Bound { field, label, ..bounds::TEMPERATURE }.check_known(value);
+        let degrees = |field, label, value| bounds::TEMPERATURE.named(field, label).check_known(value);
         degrees("atCelsius", "Temperature of the times", self.at_celsius)?;
         degrees("lowestCelsius", "Lowest temperature", self.lowest_celsius)?;
-        Bound { field: "highestHumidity", label: "Highest humidity", ..bounds::HUMIDITY }
-            .check_known(self.highest_humidity)?;
+        bounds::HUMIDITY.named("highestHumidity", "Highest humidity").check_known(self.highest_humidity)?;
         bounds::ACTIVATION.check_known(self.activation_kelvin)?;
         if self.end_hours().is_none() {
             return Err(Refused::Missing {
@@ -92,8 +91,7 @@ impl Product {
     fn check_mixing(&self) -> Result<(), Refused> {
         bounds::POT_LIFE.check_known(self.pot_life_minutes)?;
         bounds::MIX_PARTS.check_known(self.parts_base)?;
-        Bound { field: "partsHardener", label: "Parts of hardener", ..bounds::MIX_PARTS }
-            .check_known(self.parts_hardener)?;
+        bounds::MIX_PARTS.named("partsHardener", "Parts of hardener").check_known(self.parts_hardener)?;
         bounds::THINNER.check_known(self.thinner_percent)?;
         bounds::SOLIDS.check_known(self.solids_percent)?;
         bounds::FILM.check_known(self.dry_micrometres)?;

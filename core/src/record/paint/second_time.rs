@@ -44,7 +44,7 @@ fn first_hours(product: &Product) -> Option<f64> {
 
 /// Refuses a second temperature that says nothing or that no paint can have.
 pub(crate) fn check(product: &Product) -> Result<(), Refused> {
-    let second = |field, label, bound: Bound, value| Bound { field, label, ..bound }.check_known(value);
+    let second = |field, label, bound: Bound, value| bound.named(field, label).check_known(value);
     let celsius = second("secondCelsius", "Second temperature", bounds::TEMPERATURE, product.second_celsius)?;
     let hours = second("secondHours", "Time at the second temperature", bounds::CURE_HOURS, product.second_hours)?;
     let missing = |field: &str, label: &str, help: &str| {

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use layshaft_wire::wire;
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Accepts, Source, Standing, formula, within};
 
@@ -125,7 +125,7 @@ impl Surface {
 /// The area of all surfaces together, m². Refused: as [`Surface::square_metres`], and a sum outside the painted area.
 pub fn area_of(surfaces: &[Surface]) -> Result<f64, Refused> {
     let areas = surfaces.iter().map(Surface::square_metres).collect::<Result<Vec<f64>, _>>()?;
-    Bound { field: "surfaces", ..bounds::PAINTED_AREA }.check(areas.into_iter().sum())
+    bounds::PAINTED_AREA.of("surfaces").check(areas.into_iter().sum())
 }
 
 formula! {

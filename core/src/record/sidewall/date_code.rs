@@ -9,7 +9,7 @@ use std::fmt;
 
 use chrono::{Datelike, Duration, NaiveDate, Weekday};
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 
@@ -72,7 +72,7 @@ impl DateCode {
             _ => return Err(unreadable(&code)),
         };
         let (week, rest) = if figures == 3 { (number / 10, number % 10) } else { (number / 100, number % 100) };
-        Bound { field: FIELD, ..bounds::TYRE_WEEK }.check(f64::from(week))?;
+        bounds::TYRE_WEEK.of(FIELD).check(f64::from(week))?;
         let rest = i32::try_from(rest).map_err(|_| unreadable(&code))?;
         let year = match (figures, rest) {
             (3, last) => YearPart::Figure { last, nineties: marked },

@@ -58,12 +58,12 @@ fn plain(character: char) -> char {
     }
 }
 
-const RIM: Bound = Bound { field: "tyre", ..bounds::RIM_CODE };
-const RATIO: Bound = Bound { field: "tyre", ..bounds::ASPECT_RATIO };
-const WIDTH: Bound = Bound { field: "tyre", ..bounds::TYRE_WIDTH };
-const INCH_WIDTH: Bound = Bound { field: "tyre", ..bounds::TYRE_WIDTH_INCH };
-const LOAD: Bound = Bound { field: "tyre", ..bounds::LOAD_INDEX };
-const PLY: Bound = Bound { field: "tyre", ..bounds::PLY_RATING };
+const RIM: Bound = bounds::RIM_CODE.of("tyre");
+const RATIO: Bound = bounds::ASPECT_RATIO.of("tyre");
+const WIDTH: Bound = bounds::TYRE_WIDTH.of("tyre");
+const INCH_WIDTH: Bound = bounds::TYRE_WIDTH_INCH.of("tyre");
+const LOAD: Bound = bounds::LOAD_INDEX.of("tyre");
+const PLY: Bound = bounds::PLY_RATING.of("tyre");
 
 struct Reader {
     code: String,

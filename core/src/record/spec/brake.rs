@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use super::fluid_grade::FluidGrade;
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
 
@@ -61,12 +61,11 @@ impl Brake {
     /// The brake, or the first field that cannot be accepted.
     pub fn checked(self) -> Result<Self, Refused> {
         let rotor = if self.brake == Some(BrakeKind::Drum) { bounds::DRUM } else { bounds::DISC };
-        Bound { field: "rotorMm", ..rotor }.check_known(self.rotor_mm)?;
-        Bound { field: "masterMm", label: "Bore of the master cylinder", ..bounds::BORE }
-            .check_known(self.master_mm)?;
+        rotor.of("rotorMm").check_known(self.rotor_mm)?;
+        bounds::BORE.named("masterMm", "Bore of the master cylinder").check_known(self.master_mm)?;
         bounds::LEVER_RATIO.check_known(self.lever_ratio)?;
         bounds::PISTONS.check_known(self.pistons.map(f64::from))?;
-        Bound { field: "pistonMm", label: "Piston", ..bounds::BORE }.check_known(self.piston_mm)?;
+        bounds::BORE.named("pistonMm", "Piston").check_known(self.piston_mm)?;
         bounds::PAD_FRICTION.check_known(self.pad_friction)?;
         bounds::EFFECTIVE_RADIUS.check_known(self.effective_radius_mm)?;
         bounds::PAD_CLEARANCE.check_known(self.pad_clearance_mm)?;

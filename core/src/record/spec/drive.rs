@@ -142,10 +142,9 @@ impl Drive {
         bounds::REAR_TEETH.check_known(self.rear_teeth.map(f64::from))?;
         bounds::CHAIN_LINKS.check_known(self.chain_links.map(f64::from))?;
         bounds::CENTRE_DISTANCE.check_known(self.centre_distance_mm)?;
-        let from = Bound { field: "adjusterFromMm", label: "Adjuster, least", ..bounds::CENTRE_DISTANCE }
-            .check_known(self.adjuster_from_mm)?;
-        let to = Bound { field: "adjusterToMm", label: "Adjuster, most", ..bounds::CENTRE_DISTANCE }
-            .check_known(self.adjuster_to_mm)?;
+        let from =
+            bounds::CENTRE_DISTANCE.named("adjusterFromMm", "Adjuster, least").check_known(self.adjuster_from_mm)?;
+        let to = bounds::CENTRE_DISTANCE.named("adjusterToMm", "Adjuster, most").check_known(self.adjuster_to_mm)?;
         if from.zip(to).is_some_and(|(from, to)| from >= to) {
             return Err(Refused::Conflict {
                 field: "adjusterToMm".to_owned(),
@@ -183,15 +182,15 @@ impl Drive {
 }
 
 const TEETH_LIMITS: [Bound; 4] = [
-    Bound { field: "frontTeethMin", label: "Fewest teeth in front", ..bounds::FRONT_TEETH },
-    Bound { field: "frontTeethMax", label: "Most teeth in front", ..bounds::FRONT_TEETH },
-    Bound { field: "rearTeethMin", label: "Fewest teeth behind", ..bounds::REAR_TEETH },
-    Bound { field: "rearTeethMax", label: "Most teeth behind", ..bounds::REAR_TEETH },
+    bounds::FRONT_TEETH.named("frontTeethMin", "Fewest teeth in front"),
+    bounds::FRONT_TEETH.named("frontTeethMax", "Most teeth in front"),
+    bounds::REAR_TEETH.named("rearTeethMin", "Fewest teeth behind"),
+    bounds::REAR_TEETH.named("rearTeethMax", "Most teeth behind"),
 ];
 
 const SLACK: [Bound; 2] = [
-    Bound { field: "chainSlackFromMm", label: "Least chain slack", ..bounds::CHAIN_SLACK },
-    Bound { field: "chainSlackToMm", label: "Most chain slack", ..bounds::CHAIN_SLACK },
+    bounds::CHAIN_SLACK.named("chainSlackFromMm", "Least chain slack"),
+    bounds::CHAIN_SLACK.named("chainSlackToMm", "Most chain slack"),
 ];
 
 fn rising(ends: Option<(f64, f64)>, field: &str, reason: &str) -> Result<(), Refused> {
@@ -206,8 +205,8 @@ fn rising(ends: Option<(f64, f64)>, field: &str, reason: &str) -> Result<(), Ref
 /// A power curve with its points checked and in the order of engine speed; no speed twice.
 pub(crate) fn power_in_order(mut curve: Vec<PowerPoint>) -> Result<Vec<PowerPoint>, Refused> {
     for point in &curve {
-        Bound { field: "powerCurve", ..bounds::REV_POINT }.check(point.rpm)?;
-        Bound { field: "powerCurve", ..bounds::PEAK_POWER }.check(point.kw)?;
+        bounds::REV_POINT.of("powerCurve").check(point.rpm)?;
+        bounds::PEAK_POWER.of("powerCurve").check(point.kw)?;
     }
     curve.sort_by(|a, b| a.rpm.total_cmp(&b.rpm));
     let twice = curve.windows(2).any(|pair| matches!(pair, [a, b] if a.rpm >= b.rpm));

@@ -2,7 +2,7 @@
 
 use layshaft_wire::wire;
 
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::changes::Record;
 use crate::error::Refused;
 
@@ -46,10 +46,10 @@ impl Supply {
         bounds::BATTERY_AH.check_known(self.battery_ah)?;
         bounds::RATED_HOURS.check_known(self.rated_hours)?;
         bounds::PEUKERT.check_known(self.peukert)?;
-        Bound { field: "idleRpm", label: "Idle speed", ..bounds::ENGINE_SPEED }.check_known(self.idle_rpm)?;
+        bounds::ENGINE_SPEED.named("idleRpm", "Idle speed").check_known(self.idle_rpm)?;
         for point in &self.output {
-            Bound { field: "output", ..bounds::ENGINE_SPEED }.check(point.rpm)?;
-            Bound { field: "output", ..bounds::ALTERNATOR_WATTS }.check(point.watts)?;
+            bounds::ENGINE_SPEED.of("output").check(point.rpm)?;
+            bounds::ALTERNATOR_WATTS.of("output").check(point.watts)?;
         }
         self.output.sort_by(|a, b| a.rpm.total_cmp(&b.rpm));
         Ok(self)

@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 use super::working;
-use crate::bounds::{self, Bound};
+use crate::bounds;
 use crate::error::Refused;
 use crate::quantity::{Finding, Judgement, Working};
 use crate::record::{Bike, End, Spec, TyreSize, Wheel};
@@ -73,7 +73,8 @@ pub fn tyre_sheet(
         Some(over) => over.clone().over(fitted).checked()?,
         None => fitted.clone(),
     };
-    let top = Bound { field: "topSpeedKmh", label: "Top speed", ..bounds::ROAD_SPEED }
+    let top = bounds::ROAD_SPEED
+        .named("topSpeedKmh", "Top speed")
         .check_known(ask.top_speed_kmh)?
         .or_else(|| top_speed(&with_wheel(bike, end, &proposed)));
     let size = size_of(&proposed);
