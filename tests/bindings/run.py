@@ -1,6 +1,6 @@
 """The Python binding gives the same answers as Rust: the vectors, every refusal, and a bike carried to another device.
 
-Run by `cargo xtask test --only python`, which puts the generated modules and the library on the path.
+Run by `cargo xtask test --only python`, which installs the wheel first.
 """
 
 import re
@@ -9,9 +9,27 @@ import tempfile
 import tomllib
 from pathlib import Path
 
-from layshaft.layshaft_core import Code, GearingAsk, Identity, Moment, Product, ProductKind, Sum, Zone, ZoneShift
-from layshaft.layshaft_door import BareAsk, FitSprockets, LoadDemo, OpenBike, ReceiveBundle, ReckonAsk, StartBike, StartCure
-from layshaft.layshaft_uniffi import Bench, BenchError
+from layshaft import (
+    BareAsk,
+    Bench,
+    BenchError,
+    Code,
+    FitSprockets,
+    GearingAsk,
+    Identity,
+    LoadDemo,
+    Moment,
+    OpenBike,
+    Product,
+    ProductKind,
+    ReceiveBundle,
+    ReckonAsk,
+    StartBike,
+    StartCure,
+    Sum,
+    Zone,
+    ZoneShift,
+)
 
 VECTORS = Path(__file__).resolve().parents[2] / "fixtures" / "vectors"
 # A Saturday in winter, where local time is an hour ahead.
