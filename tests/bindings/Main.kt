@@ -1,6 +1,6 @@
 // The Kotlin binding gives the same answers as Rust: the vectors, every refusal, and a bike carried to another device.
 //
-// Run by `cargo xtask test --only kotlin`, which compiles it together with the generated sources.
+// Run by `cargo xtask test --only kotlin`, which compiles it against the jar.
 
 import java.io.File
 import java.nio.file.Files

@@ -1,6 +1,6 @@
 """The Python binding gives the same answers as Rust: the vectors, every refusal, and a bike carried to another device.
 
-Run by `cargo xtask test --only python`, which puts the generated modules and the library on the path.
+Run by `cargo xtask test --only python`, which installs the wheel first.
 """
 
 import re
@@ -9,10 +9,28 @@ import tempfile
 import tomllib
 from pathlib import Path
 
-from layshaft import layshaft_core as core
-from layshaft.layshaft_core import Code, Formula, GearingAsk, Identity, Moment, Product, ProductKind, Zone, ZoneShift
-from layshaft.layshaft_door import BareAsk, EvaluateAsk, FitSprockets, LoadDemo, OpenBike, ReceiveBundle, StartBike, StartCure
-from layshaft.layshaft_uniffi import Bench, BenchError
+import layshaft
+from layshaft import (
+    BareAsk,
+    Bench,
+    BenchError,
+    Code,
+    EvaluateAsk,
+    FitSprockets,
+    Formula,
+    GearingAsk,
+    Identity,
+    LoadDemo,
+    Moment,
+    OpenBike,
+    Product,
+    ProductKind,
+    ReceiveBundle,
+    StartBike,
+    StartCure,
+    Zone,
+    ZoneShift,
+)
 
 VECTORS = Path(__file__).resolve().parents[2] / "fixtures" / "vectors"
 # A Saturday in winter, where local time is an hour ahead.
@@ -49,7 +67,7 @@ def refusal_of(action):
 
 def formula(kind, **fields):
     """A formula by its kind: the class of its inputs inside the variant of that name."""
-    inputs = getattr(core, kind[0].upper() + kind[1:])(**fields)
+    inputs = getattr(layshaft, kind[0].upper() + kind[1:])(**fields)
     return getattr(Formula, in_words(kind, capital=True))(inputs)
 
 

@@ -4,6 +4,8 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand};
 
+use crate::languages::Language;
+
 /// Every command of the project. Each one first sees to what it needs.
 #[derive(Parser)]
 #[command(name = "xtask", bin_name = "cargo xtask", arg_required_else_help = true)]
@@ -32,11 +34,24 @@ pub enum Command {
     },
     /// Serve the web pages that were built last
     Serve(At),
-    /// Write the generated bindings
+    /// Write what is generated and committed: TypeScript, and the snapshot of the API
     Generate {
         /// Write nothing; fail where a committed file differs
         #[arg(long)]
         check: bool,
+    },
+    /// Generate the sources for a language
+    Bindings {
+        language: Language,
+        /// Where they go; left out: target/bindings/LANGUAGE
+        #[arg(long, value_name = "DIR")]
+        out: Option<PathBuf>,
+    },
+    /// Make a Python wheel and a Kotlin jar with the library inside
+    Package {
+        /// Where they go; left out: target/packages
+        #[arg(long, value_name = "DIR")]
+        out: Option<PathBuf>,
     },
     /// Write a picture of every page in both themes
     Screens,

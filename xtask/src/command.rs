@@ -73,6 +73,12 @@ pub fn fresh_folder(path: &Path) -> Outcome {
     at_path(path, std::fs::create_dir_all(path))
 }
 
+/// Copies a file into a folder, under its own name.
+pub fn copy_into(file: &Path, folder: &Path) -> Outcome {
+    let copy = folder.join(file.file_name().unwrap_or_default());
+    at_path(file, std::fs::copy(file, copy)).map(|_| ())
+}
+
 fn cannot_start(command: &Command, error: &std::io::Error) -> Failure {
     Failure(format!("`{}` could not be started: {error}.", shown(command)))
 }

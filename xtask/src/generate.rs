@@ -1,20 +1,18 @@
-//! Writes the bindings that are generated and committed, or says which of the committed ones are out of step.
+//! Writes what is generated and committed, or says which of the committed files are out of step.
+//!
+//! These are the types of the pages, and one text with the whole API, in which a reviewer sees what a change does to it.
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
-use crate::command::{Failure, Outcome, at_path, cargo, fresh_folder, program, run};
-use crate::needs;
-use crate::paths;
+use crate::command::{Failure, Outcome, at_path, fresh_folder, program, run};
+use crate::{languages, paths};
 
-/// Where the generated bindings are committed.
+/// Where the generated files are committed.
 const COMMITTED: &str = "bindings/generated";
 
-/// Names that other languages have taken.
-const LANGUAGES: &str = "bindings/uniffi/languages.toml";
-
 /// Writes them all, or with `check` compares what would be written.
-pub fn bindings(check: bool) -> Outcome {
+pub fn committed(check: bool) -> Outcome {
     if !check {
         return write(&paths::at(COMMITTED));
     }
@@ -31,55 +29,11 @@ pub fn bindings(check: bool) -> Outcome {
     )))
 }
 
-/// The library that other languages load, built for testing: a stripped one would have lost what the generator reads.
-pub fn library() -> Outcome<PathBuf> {
-    needs::c_compiler()?;
-    // All features and all default members, exactly as the tests build them, so that nothing is compiled twice.
-    run(cargo().args(["build", "--quiet", "--all-features"]))?;
-    let (prefix, suffix) = (std::env::consts::DLL_PREFIX, std::env::consts::DLL_SUFFIX);
-    Ok(paths::target(&format!("debug/{prefix}layshaft_uniffi{suffix}")))
-}
-
 fn write(folder: &Path) -> Outcome {
-    let library = library()?;
-    let types = folder.join("typescript");
-    fresh_folder(&types)?;
-    run(program(paths::target("debug/export-types")).arg(&types))?;
-    for (language, inner) in [("kotlin", ""), ("swift", ""), ("python", "layshaft")] {
-        fresh_folder(&folder.join(language))?;
-        // The Python modules import each other as parts of one package.
-        let out = folder.join(language).join(inner);
-        let mut generator = program(paths::target("debug/uniffi-bindgen"));
-        generator.arg("generate").arg(&library).args(["--config", LANGUAGES, "--language", language, "--no-format"]);
-        generator.arg("--out-dir").arg(&out);
-        run(&mut generator)?;
-        if language == "python" {
-            sort_sisters(&out)?;
-        }
-    }
-    Ok(())
-}
-
-/// Puts the imports of sister modules in order: the generator writes them in an order that differs from run to run.
-fn sort_sisters(folder: &Path) -> Outcome {
-    for entry in at_path(folder, std::fs::read_dir(folder))?.flatten() {
-        let path = entry.path();
-        let text = at_path(&path, std::fs::read_to_string(&path))?;
-        at_path(&path, std::fs::write(&path, with_sisters_sorted(&text)))?;
-    }
-    Ok(())
-}
-
-fn with_sisters_sorted(text: &str) -> String {
-    let mut lines: Vec<&str> = text.split('\n').collect();
-    for sisters in lines.chunk_by_mut(|one, next| is_sister(one) && is_sister(next)) {
-        sisters.sort_unstable();
-    }
-    lines.join("\n")
-}
-
-fn is_sister(line: &str) -> bool {
-    line.starts_with("from . import ")
+    let library = languages::library()?;
+    fresh_folder(folder)?;
+    run(program(paths::target("debug/export-types")).arg(folder.join("typescript")))?;
+    run(program(paths::target("debug/api-snapshot")).arg(library).arg(folder.join("api.txt")))
 }
 
 /// The files that are missing, superfluous or different in `committed`.
@@ -113,15 +67,7 @@ fn list(root: &Path, folder: &Path, names: &mut BTreeSet<PathBuf>) -> Outcome {
 mod tests {
     use std::path::PathBuf;
 
-    use super::{differences, with_sisters_sorted};
-
-    #[test]
-    fn only_the_imports_of_sisters_are_sorted() {
-        let text = "import b\nimport a\nfrom . import door\nfrom . import core\n\nfrom . import alone\n";
-        let sorted = "import b\nimport a\nfrom . import core\nfrom . import door\n\nfrom . import alone\n";
-        assert_eq!(with_sisters_sorted(text), sorted);
-        assert_eq!(with_sisters_sorted(sorted), sorted);
-    }
+    use super::differences;
 
     #[test]
     fn missing_superfluous_and_changed_files_are_named() {

@@ -5,12 +5,12 @@
 mod arguments;
 mod command;
 mod generate;
-mod kotlin;
+mod languages;
 mod measure;
 mod mobile;
 mod needs;
+mod outside;
 mod paths;
-mod python;
 mod serve;
 mod shipped;
 mod test;
@@ -44,7 +44,9 @@ fn dispatch(command: Command) -> Outcome {
         Command::Build { desktop: true } => window::build_release(),
         Command::Build { desktop: false } => web::build(),
         Command::Test(chosen) => test::stages(&chosen),
-        Command::Generate { check } => generate::bindings(check),
+        Command::Generate { check } => generate::committed(check),
+        Command::Bindings { language, out } => languages::sources(language, out),
+        Command::Package { out } => languages::packages(out),
         Command::Screens => measure::screens(),
         Command::Bench { what: Some(what) } => measure::plan(&what.words()),
         Command::Bench { what: None } => measure::bench(),

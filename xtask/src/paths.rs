@@ -23,3 +23,8 @@ pub fn target(relative: &str) -> PathBuf {
     let target = std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from);
     root().join(target).join(relative)
 }
+
+/// A path that was given on the command line: relative to where the command was typed, not to the root.
+pub fn given(path: PathBuf) -> PathBuf {
+    std::path::absolute(&path).unwrap_or(path)
+}

@@ -4,7 +4,8 @@ use std::time::{Duration, Instant};
 
 use crate::arguments::Test;
 use crate::command::{Failure, Outcome, cargo, run};
-use crate::{generate, kotlin, measure, needs, python, web, window};
+use crate::languages::{kotlin, python, swift};
+use crate::{generate, measure, needs, outside, web, window};
 
 struct Stage {
     name: &'static str,
@@ -12,14 +13,19 @@ struct Stage {
     check: fn() -> Outcome,
 }
 
-const STAGES: [Stage; 10] = [
+const STAGES: [Stage; 11] = [
     Stage { name: "format", what: "the Rust code is formatted", check: format },
     Stage { name: "lint", what: "clippy finds nothing", check: lint },
     Stage { name: "rust", what: "Rust suites and worked examples", check: rust },
-    Stage { name: "generated", what: "the committed bindings are in step", check: || generate::bindings(true) },
-    Stage { name: "python", what: "the Python binding gives the same answers", check: python::binding },
-    Stage { name: "kotlin", what: "the Kotlin binding gives the same answers", check: kotlin::binding },
-    Stage { name: "outside", what: "formulas against other people's libraries", check: python::outside },
+    Stage {
+        name: "generated",
+        what: "what is generated and committed is in step",
+        check: || generate::committed(true),
+    },
+    Stage { name: "python", what: "the Python wheel gives the same answers", check: python::test },
+    Stage { name: "kotlin", what: "the Kotlin jar gives the same answers", check: kotlin::test },
+    Stage { name: "swift", what: "the Swift sources are generated", check: swift::test },
+    Stage { name: "outside", what: "formulas against other people's libraries", check: outside::checks },
     Stage { name: "pages", what: "the web pages build and type-check", check: web::build },
     Stage { name: "browser", what: "the pages in Chromium, on and off line", check: measure::end_to_end },
     Stage { name: "window", what: "the desktop window, driven", check: window::test },

@@ -537,6 +537,10 @@ volume?: BleedVolume | null, };
  */
 export type BoundCard = { 
 /**
+ * What tells it from every other.
+ */
+id: BoundId, 
+/**
  * Field name as it crosses the door.
  */
 field: string, 
@@ -556,6 +560,11 @@ max: number,
  * Unit of the value and the limits.
  */
 unit: Unit, };
+
+/**
+ * What tells an accepted range from every other.
+ */
+export type BoundId = "frontTeeth" | "rearTeeth" | "primaryRatio" | "gearRatio" | "gears" | "chainLinks" | "centreDistance" | "overallRatio" | "pitch" | "revLimit" | "engineSpeed" | "roadSpeed" | "circumference" | "finalRatio" | "sprocketTeeth" | "speedometerOver" | "gear" | "taller" | "pairsShown" | "chainWearLimit" | "chainSlack" | "pitches" | "measuredChain" | "corrector" | "readingFactor" | "peakTorque" | "peakTorqueRpm" | "revPoint" | "crankTorque" | "dragArea" | "driveEfficiency" | "rolling" | "tyrePressure" | "grade" | "headWind" | "altitude" | "airDensity" | "tyreWidth" | "tyreWidthInch" | "aspectRatio" | "rimCode" | "loadIndex" | "plyRating" | "tyreWeek" | "axleLoad" | "rimWidth" | "watts" | "count" | "duty" | "testVolts" | "systemVolts" | "chargingVolts" | "batteryAh" | "ratedHours" | "peukert" | "amperes" | "restedVolts" | "alternatorWatts" | "temperature" | "bakeTemperature" | "lowestAir" | "highestAir" | "dampestAir" | "humidity" | "cureHours" | "activation" | "handsOn" | "leastMinutes" | "mostMinutes" | "atMostHours" | "leastDays" | "likelyDays" | "colder" | "mostDays" | "waitHours" | "spotHours" | "modelYear" | "dryMass" | "displacement" | "peakPower" | "bore" | "disc" | "drum" | "leverRatio" | "pistons" | "litres" | "money" | "reading" | "benchStart" | "benchEnd" | "timeAtHand" | "weekday" | "daysShown" | "padFriction" | "effectiveRadius" | "padClearance" | "hoseLength" | "hoseBore" | "hoseSwell" | "masterStroke" | "camArm" | "camAngle" | "rodTravel" | "shoeShare" | "leverForce" | "wheelRadius" | "ridingMass" | "loadMass" | "roadFriction" | "deceleration" | "brakeEfficiency" | "brakingSpeed" | "reaction" | "stoppingDistance" | "fluidYears" | "waterPercent" | "threadDiameter" | "threadPitch" | "turnsInch" | "threadTurns" | "overLength" | "threadFriction" | "torque" | "nutFactor" | "preloadShare" | "screwLoad" | "shearStrength" | "engagement" | "cup" | "cups" | "fuel" | "premixParts" | "readyMl" | "readyGram" | "mixParts" | "thinner" | "paintedArea" | "solids" | "film" | "sprayLoss" | "coats" | "can" | "density" | "spreading" | "wireSection" | "wireLength" | "wireBack" | "wireTemperature" | "allowedDrop" | "emf" | "circuitOhms" | "circuitWatts" | "circuitVolts" | "fuseRating" | "meterReading" | "flasherWatts" | "flashRate" | "loadResistor" | "resistors" | "flashes" | "countedSeconds" | "lumens" | "idleVolts" | "fastVolts" | "gravity" | "drain" | "charger" | "harnessAge" | "potLife" | "surfaceLength" | "surfaceGirth" | "surfaceDiameter" | "pieces" | "turningSpeed" | "movingSpeed" | "rollingSpeed" | "elongation" | "rodPull" | "charge" | "steadyDrain" | "flasherLoad" | "flasherContacts" | "wireGauge" | "tailDays" | "quantile" | "saturation" | "emission" | "checkMinutes" | "probability" | "seatDiameter" | "holeDiameter" | "restedReading" | "lengthReading" | "shareReading" | "flashReading" | "speedReading" | "timeReading" | "voltageReading" | "engineReading" | "processSteps";
 
 /**
  * A brake.
@@ -6915,7 +6924,11 @@ message: string,
 /**
  * The field to mend, as the caller named it.
  */
-field?: string | null, };
+field?: string | null, 
+/**
+ * The range that was missed, for a number.
+ */
+bound?: BoundId | null, };
 
 /**
  * Takes a consumer off.

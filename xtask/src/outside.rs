@@ -1,36 +1,12 @@
-//! Runs the generated Python binding, and the checks of our formulas against other people's libraries.
+//! Runs the checks of our formulas against other people's libraries.
 
 use std::path::{Path, PathBuf};
 
-use crate::command::{Failure, Outcome, at_path, cargo, fresh_folder, output, program, run};
-use crate::needs;
-use crate::{generate, paths};
-
-/// Runs `tests/bindings/run.py` on the committed Python binding.
-pub fn binding() -> Outcome {
-    let library = generate::library()?;
-    let python = needs::base_python()?;
-    let folder = paths::made("bindings/python");
-    fresh_folder(&folder.join("layshaft"))?;
-    let sources = paths::at("bindings/generated/python/layshaft");
-    let modules = at_path(&sources, std::fs::read_dir(&sources))?.flatten().map(|entry| entry.path());
-    // The modules look for the library beside themselves.
-    for file in modules.chain([library]) {
-        let copy = folder.join("layshaft").join(file.file_name().unwrap_or_default());
-        at_path(&file, std::fs::copy(&file, copy))?;
-    }
-    let mut script = program(python);
-    // With it, error texts would carry a backtrace.
-    script
-        .arg("tests/bindings/run.py")
-        .env("PYTHONPATH", &folder)
-        .env("PYTHONDONTWRITEBYTECODE", "1")
-        .env_remove("RUST_BACKTRACE");
-    run(&mut script)
-}
+use crate::command::{Failure, Outcome, at_path, cargo, output, program, run};
+use crate::{needs, paths};
 
 /// Runs every script of `tests/outside` with the reference libraries of its requirements.
-pub fn outside() -> Outcome {
+pub fn checks() -> Outcome {
     let python = needs::venv("venv", "tests/outside/requirements.txt")?;
     let folder = paths::at("tests/outside");
     let files = at_path(&folder, std::fs::read_dir(&folder))?.flatten().map(|entry| entry.path());
