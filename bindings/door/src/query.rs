@@ -17,7 +17,7 @@ pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
 pub use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
 pub use layshaft_core::ready_made::ReadyMade;
 pub use layshaft_core::reckon::{Figures, Sum};
-pub use layshaft_core::record::{BenchTime, Coat, Process, Product};
+pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
 use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
 pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
 pub use layshaft_core::today::{TodayAsk, TodaySheet};
@@ -121,13 +121,15 @@ pub struct SetAsideFile {
     pub bytes: Vec<u8>,
 }
 
-/// Units and accepted ranges.
+/// Units, accepted ranges, and what records are called.
 #[wire]
 pub struct TablesSheet {
     /// Units.
     pub units: Vec<UnitCard>,
     /// Accepted ranges.
     pub bounds: Vec<BoundCard>,
+    /// Kinds of records and their fields in words.
+    pub records: Vec<RecordCard>,
 }
 
 /// One job at the bench.

@@ -7705,6 +7705,75 @@ public func FfiConverterTypeFaultSheet_lower(_ value: FaultSheet) -> RustBuffer 
 
 
 /**
+ * A field in words.
+ */
+public struct FieldCard: Equatable, Hashable {
+    /**
+     * Its name as it is stored; with a dot where it stands inside another: `wait.hours`.
+     */
+    public var field: String
+    /**
+     * What a reader sees.
+     */
+    public var words: String
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its name as it is stored; with a dot where it stands inside another: `wait.hours`.
+         */field: String, 
+        /**
+         * What a reader sees.
+         */words: String) {
+        self.field = field
+        self.words = words
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension FieldCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFieldCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FieldCard {
+        return
+            try FieldCard(
+                field: FfiConverterString.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: FieldCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.field, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFieldCard_lift(_ buf: RustBuffer) throws -> FieldCard {
+    return try FfiConverterTypeFieldCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFieldCard_lower(_ value: FieldCard) -> RustBuffer {
+    return FfiConverterTypeFieldCard.lower(value)
+}
+
+
+/**
  * A result of a sum.
  */
 public struct Figure: Equatable, Hashable {
@@ -17321,6 +17390,85 @@ public func FfiConverterTypeReadyMade_lower(_ value: ReadyMade) -> RustBuffer {
 
 
 /**
+ * A kind of record in words.
+ */
+public struct RecordCard: Equatable, Hashable {
+    /**
+     * Its name as it is stored.
+     */
+    public var recordKind: String
+    /**
+     * What a reader sees.
+     */
+    public var words: String
+    /**
+     * Its fields.
+     */
+    public var fields: [FieldCard]
+
+    // Default memberwise initializers are never public by default, so we
+    // declare one manually.
+    public init(
+        /**
+         * Its name as it is stored.
+         */recordKind: String, 
+        /**
+         * What a reader sees.
+         */words: String, 
+        /**
+         * Its fields.
+         */fields: [FieldCard] = []) {
+        self.recordKind = recordKind
+        self.words = words
+        self.fields = fields
+    }
+
+    
+
+    
+}
+
+#if compiler(>=6)
+extension RecordCard: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeRecordCard: FfiConverterRustBuffer {
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> RecordCard {
+        return
+            try RecordCard(
+                recordKind: FfiConverterString.read(from: &buf), 
+                words: FfiConverterString.read(from: &buf), 
+                fields: FfiConverterSequenceTypeFieldCard.read(from: &buf)
+        )
+    }
+
+    public static func write(_ value: RecordCard, into buf: inout [UInt8]) {
+        FfiConverterString.write(value.recordKind, into: &buf)
+        FfiConverterString.write(value.words, into: &buf)
+        FfiConverterSequenceTypeFieldCard.write(value.fields, into: &buf)
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRecordCard_lift(_ buf: RustBuffer) throws -> RecordCard {
+    return try FfiConverterTypeRecordCard.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeRecordCard_lower(_ value: RecordCard) -> RustBuffer {
+    return FfiConverterTypeRecordCard.lower(value)
+}
+
+
+/**
  * A refusal as it crosses the door.
  */
 public struct Refusal: Equatable, Hashable {
@@ -18488,10 +18636,6 @@ public struct Spec: Equatable, Hashable {
      */
     public var supply: Supply
     /**
-     * Consumers by their mark.
-     */
-    public var consumers: [Slot]
-    /**
      * Front brake.
      */
     public var frontBrake: Brake
@@ -18500,13 +18644,17 @@ public struct Spec: Equatable, Hashable {
      */
     public var rearBrake: Brake
     /**
-     * Fillings by their mark.
-     */
-    public var fluids: [Filling]
-    /**
      * Flasher, pilots and load resistors.
      */
     public var indication: Indication
+    /**
+     * Consumers by their mark.
+     */
+    public var consumers: [Slot]
+    /**
+     * Fillings by their mark.
+     */
+    public var fluids: [Filling]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -18524,29 +18672,29 @@ public struct Spec: Equatable, Hashable {
          * Battery and alternator.
          */supply: Supply, 
         /**
-         * Consumers by their mark.
-         */consumers: [Slot] = [], 
-        /**
          * Front brake.
          */frontBrake: Brake, 
         /**
          * Rear brake.
          */rearBrake: Brake, 
         /**
-         * Fillings by their mark.
-         */fluids: [Filling] = [], 
-        /**
          * Flasher, pilots and load resistors.
-         */indication: Indication) {
+         */indication: Indication, 
+        /**
+         * Consumers by their mark.
+         */consumers: [Slot] = [], 
+        /**
+         * Fillings by their mark.
+         */fluids: [Filling] = []) {
         self.drive = drive
         self.frontWheel = frontWheel
         self.rearWheel = rearWheel
         self.supply = supply
-        self.consumers = consumers
         self.frontBrake = frontBrake
         self.rearBrake = rearBrake
-        self.fluids = fluids
         self.indication = indication
+        self.consumers = consumers
+        self.fluids = fluids
     }
 
     
@@ -18569,11 +18717,11 @@ public struct FfiConverterTypeSpec: FfiConverterRustBuffer {
                 frontWheel: FfiConverterTypeWheel.read(from: &buf), 
                 rearWheel: FfiConverterTypeWheel.read(from: &buf), 
                 supply: FfiConverterTypeSupply.read(from: &buf), 
-                consumers: FfiConverterSequenceTypeSlot.read(from: &buf), 
                 frontBrake: FfiConverterTypeBrake.read(from: &buf), 
                 rearBrake: FfiConverterTypeBrake.read(from: &buf), 
-                fluids: FfiConverterSequenceTypeFilling.read(from: &buf), 
-                indication: FfiConverterTypeIndication.read(from: &buf)
+                indication: FfiConverterTypeIndication.read(from: &buf), 
+                consumers: FfiConverterSequenceTypeSlot.read(from: &buf), 
+                fluids: FfiConverterSequenceTypeFilling.read(from: &buf)
         )
     }
 
@@ -18582,11 +18730,11 @@ public struct FfiConverterTypeSpec: FfiConverterRustBuffer {
         FfiConverterTypeWheel.write(value.frontWheel, into: &buf)
         FfiConverterTypeWheel.write(value.rearWheel, into: &buf)
         FfiConverterTypeSupply.write(value.supply, into: &buf)
-        FfiConverterSequenceTypeSlot.write(value.consumers, into: &buf)
         FfiConverterTypeBrake.write(value.frontBrake, into: &buf)
         FfiConverterTypeBrake.write(value.rearBrake, into: &buf)
-        FfiConverterSequenceTypeFilling.write(value.fluids, into: &buf)
         FfiConverterTypeIndication.write(value.indication, into: &buf)
+        FfiConverterSequenceTypeSlot.write(value.consumers, into: &buf)
+        FfiConverterSequenceTypeFilling.write(value.fluids, into: &buf)
     }
 }
 
@@ -39322,6 +39470,31 @@ fileprivate struct FfiConverterSequenceTypeFaultPlace: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeFaultPlace.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeFieldCard: FfiConverterRustBuffer {
+    typealias SwiftType = [FieldCard]
+
+    public static func write(_ value: [FieldCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeFieldCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [FieldCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [FieldCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeFieldCard.read(from: &buf))
         }
         return seq
     }

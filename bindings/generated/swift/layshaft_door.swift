@@ -6410,7 +6410,7 @@ public func FfiConverterTypeStartProcess_lower(_ value: StartProcess) -> RustBuf
 
 
 /**
- * Units and accepted ranges.
+ * Units, accepted ranges, and what records are called.
  */
 public struct TablesSheet: Equatable, Hashable {
     /**
@@ -6421,6 +6421,10 @@ public struct TablesSheet: Equatable, Hashable {
      * Accepted ranges.
      */
     public var bounds: [BoundCard]
+    /**
+     * Kinds of records and their fields in words.
+     */
+    public var records: [RecordCard]
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -6430,9 +6434,13 @@ public struct TablesSheet: Equatable, Hashable {
          */units: [UnitCard] = [], 
         /**
          * Accepted ranges.
-         */bounds: [BoundCard] = []) {
+         */bounds: [BoundCard] = [], 
+        /**
+         * Kinds of records and their fields in words.
+         */records: [RecordCard] = []) {
         self.units = units
         self.bounds = bounds
+        self.records = records
     }
 
     
@@ -6452,13 +6460,15 @@ public struct FfiConverterTypeTablesSheet: FfiConverterRustBuffer {
         return
             try TablesSheet(
                 units: FfiConverterSequenceTypeUnitCard.read(from: &buf), 
-                bounds: FfiConverterSequenceTypeBoundCard.read(from: &buf)
+                bounds: FfiConverterSequenceTypeBoundCard.read(from: &buf), 
+                records: FfiConverterSequenceTypeRecordCard.read(from: &buf)
         )
     }
 
     public static func write(_ value: TablesSheet, into buf: inout [UInt8]) {
         FfiConverterSequenceTypeUnitCard.write(value.units, into: &buf)
         FfiConverterSequenceTypeBoundCard.write(value.bounds, into: &buf)
+        FfiConverterSequenceTypeRecordCard.write(value.records, into: &buf)
     }
 }
 
@@ -7593,7 +7603,7 @@ public enum Query: Equatable, Hashable {
     case setAside(BareAsk
     )
     /**
-     * Units and accepted ranges.
+     * Units, accepted ranges, and what records are called.
      */
     case tables(BareAsk
     )
@@ -8420,6 +8430,31 @@ fileprivate struct FfiConverterSequenceTypeReadyMade: FfiConverterRustBuffer {
         seq.reserveCapacity(Int(len))
         for _ in 0 ..< len {
             seq.append(try FfiConverterTypeReadyMade.read(from: &buf))
+        }
+        return seq
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterSequenceTypeRecordCard: FfiConverterRustBuffer {
+    typealias SwiftType = [RecordCard]
+
+    public static func write(_ value: [RecordCard], into buf: inout [UInt8]) {
+        let len = Int32(value.count)
+        writeInt(&buf, len)
+        for item in value {
+            FfiConverterTypeRecordCard.write(item, into: &buf)
+        }
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> [RecordCard] {
+        let len: Int32 = try readInt(&buf)
+        var seq = [RecordCard]()
+        seq.reserveCapacity(Int(len))
+        for _ in 0 ..< len {
+            seq.append(try FfiConverterTypeRecordCard.read(from: &buf))
         }
         return seq
     }

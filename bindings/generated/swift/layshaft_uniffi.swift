@@ -917,7 +917,7 @@ public protocol BenchProtocol: AnyObject, Sendable {
     func startProcess(command: StartProcess, moment: Moment?) throws  -> Outcome
     
     /**
-     * Units and accepted ranges.
+     * Units, accepted ranges, and what records are called.
      */
     func tables(ask: BareAsk, moment: Moment?) throws  -> TablesSheet
     
@@ -2162,7 +2162,7 @@ open func startProcess(command: StartProcess, moment: Moment? = nil)throws  -> O
 }
     
     /**
-     * Units and accepted ranges.
+     * Units, accepted ranges, and what records are called.
      */
 open func tables(ask: BareAsk, moment: Moment? = nil)throws  -> TablesSheet  {
     return try  FfiConverterTypeTablesSheet_lift(try rustCallWithError(FfiConverterTypeBenchError_lift) {
@@ -2697,7 +2697,7 @@ private let initializationResult: InitializationResult = {
     if (uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 13989) {
         return InitializationResult.apiChecksumMismatch
     }
-    if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 42981) {
+    if (uniffi_layshaft_uniffi_checksum_method_bench_tables() != 12368) {
         return InitializationResult.apiChecksumMismatch
     }
     if (uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 22058) {

@@ -14805,6 +14805,45 @@ class _UniffiFfiConverterTypeFaultSheet(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalTypeSearchState.write(value.state, buf)
 
 @dataclass
+class FieldCard:
+    """
+    A field in words.
+"""
+    def __init__(self, *, field:str, words:str):
+        self.field = field
+        self.words = words
+        
+        
+
+    
+    def __str__(self):
+        return "FieldCard(field={}, words={})".format(self.field, self.words)
+    def __eq__(self, other):
+        if self.field != other.field:
+            return False
+        if self.words != other.words:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeFieldCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return FieldCard(
+            field=_UniffiFfiConverterString.read(buf),
+            words=_UniffiFfiConverterString.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.field)
+        _UniffiFfiConverterString.check_lower(value.words)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.field, buf)
+        _UniffiFfiConverterString.write(value.words, buf)
+
+@dataclass
 class Figure:
     """
     A result of a sum.
@@ -24837,6 +24876,77 @@ class _UniffiFfiConverterTypeReadyMade(_UniffiConverterRustBuffer):
         _UniffiFfiConverterSequenceString.write(value.lays, buf)
         _UniffiFfiConverterOptionalTypeSource.write(value.wait_source, buf)
 
+class _UniffiFfiConverterSequenceTypeFieldCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            _UniffiFfiConverterTypeFieldCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            _UniffiFfiConverterTypeFieldCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            _UniffiFfiConverterTypeFieldCard.read(buf) for i in range(count)
+        ]
+
+@dataclass
+class RecordCard:
+    """
+    A kind of record in words.
+"""
+    def __init__(self, *, record_kind:str, words:str, fields:typing.List[FieldCard] = _DEFAULT):
+        self.record_kind = record_kind
+        self.words = words
+        if fields is _DEFAULT:
+            self.fields = []
+        else:
+            self.fields = fields
+        
+        
+
+    
+    def __str__(self):
+        return "RecordCard(record_kind={}, words={}, fields={})".format(self.record_kind, self.words, self.fields)
+    def __eq__(self, other):
+        if self.record_kind != other.record_kind:
+            return False
+        if self.words != other.words:
+            return False
+        if self.fields != other.fields:
+            return False
+        return True
+
+class _UniffiFfiConverterTypeRecordCard(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        return RecordCard(
+            record_kind=_UniffiFfiConverterString.read(buf),
+            words=_UniffiFfiConverterString.read(buf),
+            fields=_UniffiFfiConverterSequenceTypeFieldCard.read(buf),
+        )
+
+    @staticmethod
+    def check_lower(value):
+        _UniffiFfiConverterString.check_lower(value.record_kind)
+        _UniffiFfiConverterString.check_lower(value.words)
+        _UniffiFfiConverterSequenceTypeFieldCard.check_lower(value.fields)
+
+    @staticmethod
+    def write(value, buf):
+        _UniffiFfiConverterString.write(value.record_kind, buf)
+        _UniffiFfiConverterString.write(value.words, buf)
+        _UniffiFfiConverterSequenceTypeFieldCard.write(value.fields, buf)
+
 
 
 
@@ -25782,28 +25892,28 @@ class Spec:
     """
     One side of the bike.
 """
-    def __init__(self, *, drive:Drive, front_wheel:Wheel, rear_wheel:Wheel, supply:Supply, consumers:typing.List[Slot] = _DEFAULT, front_brake:Brake, rear_brake:Brake, fluids:typing.List[Filling] = _DEFAULT, indication:Indication):
+    def __init__(self, *, drive:Drive, front_wheel:Wheel, rear_wheel:Wheel, supply:Supply, front_brake:Brake, rear_brake:Brake, indication:Indication, consumers:typing.List[Slot] = _DEFAULT, fluids:typing.List[Filling] = _DEFAULT):
         self.drive = drive
         self.front_wheel = front_wheel
         self.rear_wheel = rear_wheel
         self.supply = supply
+        self.front_brake = front_brake
+        self.rear_brake = rear_brake
+        self.indication = indication
         if consumers is _DEFAULT:
             self.consumers = []
         else:
             self.consumers = consumers
-        self.front_brake = front_brake
-        self.rear_brake = rear_brake
         if fluids is _DEFAULT:
             self.fluids = []
         else:
             self.fluids = fluids
-        self.indication = indication
         
         
 
     
     def __str__(self):
-        return "Spec(drive={}, front_wheel={}, rear_wheel={}, supply={}, consumers={}, front_brake={}, rear_brake={}, fluids={}, indication={})".format(self.drive, self.front_wheel, self.rear_wheel, self.supply, self.consumers, self.front_brake, self.rear_brake, self.fluids, self.indication)
+        return "Spec(drive={}, front_wheel={}, rear_wheel={}, supply={}, front_brake={}, rear_brake={}, indication={}, consumers={}, fluids={})".format(self.drive, self.front_wheel, self.rear_wheel, self.supply, self.front_brake, self.rear_brake, self.indication, self.consumers, self.fluids)
     def __eq__(self, other):
         if self.drive != other.drive:
             return False
@@ -25813,15 +25923,15 @@ class Spec:
             return False
         if self.supply != other.supply:
             return False
-        if self.consumers != other.consumers:
-            return False
         if self.front_brake != other.front_brake:
             return False
         if self.rear_brake != other.rear_brake:
             return False
-        if self.fluids != other.fluids:
-            return False
         if self.indication != other.indication:
+            return False
+        if self.consumers != other.consumers:
+            return False
+        if self.fluids != other.fluids:
             return False
         return True
 
@@ -25833,11 +25943,11 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
             front_wheel=_UniffiFfiConverterTypeWheel.read(buf),
             rear_wheel=_UniffiFfiConverterTypeWheel.read(buf),
             supply=_UniffiFfiConverterTypeSupply.read(buf),
-            consumers=_UniffiFfiConverterSequenceTypeSlot.read(buf),
             front_brake=_UniffiFfiConverterTypeBrake.read(buf),
             rear_brake=_UniffiFfiConverterTypeBrake.read(buf),
-            fluids=_UniffiFfiConverterSequenceTypeFilling.read(buf),
             indication=_UniffiFfiConverterTypeIndication.read(buf),
+            consumers=_UniffiFfiConverterSequenceTypeSlot.read(buf),
+            fluids=_UniffiFfiConverterSequenceTypeFilling.read(buf),
         )
 
     @staticmethod
@@ -25846,11 +25956,11 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeWheel.check_lower(value.front_wheel)
         _UniffiFfiConverterTypeWheel.check_lower(value.rear_wheel)
         _UniffiFfiConverterTypeSupply.check_lower(value.supply)
-        _UniffiFfiConverterSequenceTypeSlot.check_lower(value.consumers)
         _UniffiFfiConverterTypeBrake.check_lower(value.front_brake)
         _UniffiFfiConverterTypeBrake.check_lower(value.rear_brake)
-        _UniffiFfiConverterSequenceTypeFilling.check_lower(value.fluids)
         _UniffiFfiConverterTypeIndication.check_lower(value.indication)
+        _UniffiFfiConverterSequenceTypeSlot.check_lower(value.consumers)
+        _UniffiFfiConverterSequenceTypeFilling.check_lower(value.fluids)
 
     @staticmethod
     def write(value, buf):
@@ -25858,11 +25968,11 @@ class _UniffiFfiConverterTypeSpec(_UniffiConverterRustBuffer):
         _UniffiFfiConverterTypeWheel.write(value.front_wheel, buf)
         _UniffiFfiConverterTypeWheel.write(value.rear_wheel, buf)
         _UniffiFfiConverterTypeSupply.write(value.supply, buf)
-        _UniffiFfiConverterSequenceTypeSlot.write(value.consumers, buf)
         _UniffiFfiConverterTypeBrake.write(value.front_brake, buf)
         _UniffiFfiConverterTypeBrake.write(value.rear_brake, buf)
-        _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
         _UniffiFfiConverterTypeIndication.write(value.indication, buf)
+        _UniffiFfiConverterSequenceTypeSlot.write(value.consumers, buf)
+        _UniffiFfiConverterSequenceTypeFilling.write(value.fluids, buf)
 
 
 
@@ -35458,6 +35568,7 @@ __all__ = [
     "SettledOn",
     "SearchState",
     "FaultSheet",
+    "FieldCard",
     "Figure",
     "Figures",
     "FillAsk",
@@ -35559,6 +35670,7 @@ __all__ = [
     "Quantity",
     "Reading",
     "ReadyMade",
+    "RecordCard",
     "Refusal",
     "Wheel",
     "RippleAsk",

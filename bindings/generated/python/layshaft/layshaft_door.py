@@ -5682,7 +5682,7 @@ class Query:
     @dataclass
     class TABLES:
         """
-        Units and accepted ranges.
+        Units, accepted ranges, and what records are called.
 """
         
         def __init__(self, *values):
@@ -8889,12 +8889,37 @@ class _UniffiFfiConverterSequenceTypeBoundCard(_UniffiConverterRustBuffer):
             layshaft_core._UniffiFfiConverterTypeBoundCard.read(buf) for i in range(count)
         ]
 
+
+
+class _UniffiFfiConverterSequenceTypeRecordCard(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        for item in value:
+            layshaft_core._UniffiFfiConverterTypeRecordCard.check_lower(item)
+
+    @classmethod
+    def write(cls, value, buf):
+        items = len(value)
+        buf.write_i32(items)
+        for item in value:
+            layshaft_core._UniffiFfiConverterTypeRecordCard.write(item, buf)
+
+    @classmethod
+    def read(cls, buf):
+        count = buf.read_i32()
+        if count < 0:
+            raise InternalError("Unexpected negative sequence length")
+
+        return [
+            layshaft_core._UniffiFfiConverterTypeRecordCard.read(buf) for i in range(count)
+        ]
+
 @dataclass
 class TablesSheet:
     """
-    Units and accepted ranges.
+    Units, accepted ranges, and what records are called.
 """
-    def __init__(self, *, units:typing.List[layshaft_core.UnitCard] = _DEFAULT, bounds:typing.List[layshaft_core.BoundCard] = _DEFAULT):
+    def __init__(self, *, units:typing.List[layshaft_core.UnitCard] = _DEFAULT, bounds:typing.List[layshaft_core.BoundCard] = _DEFAULT, records:typing.List[layshaft_core.RecordCard] = _DEFAULT):
         if units is _DEFAULT:
             self.units = []
         else:
@@ -8903,16 +8928,22 @@ class TablesSheet:
             self.bounds = []
         else:
             self.bounds = bounds
+        if records is _DEFAULT:
+            self.records = []
+        else:
+            self.records = records
         
         
 
     
     def __str__(self):
-        return "TablesSheet(units={}, bounds={})".format(self.units, self.bounds)
+        return "TablesSheet(units={}, bounds={}, records={})".format(self.units, self.bounds, self.records)
     def __eq__(self, other):
         if self.units != other.units:
             return False
         if self.bounds != other.bounds:
+            return False
+        if self.records != other.records:
             return False
         return True
 
@@ -8922,17 +8953,20 @@ class _UniffiFfiConverterTypeTablesSheet(_UniffiConverterRustBuffer):
         return TablesSheet(
             units=_UniffiFfiConverterSequenceTypeUnitCard.read(buf),
             bounds=_UniffiFfiConverterSequenceTypeBoundCard.read(buf),
+            records=_UniffiFfiConverterSequenceTypeRecordCard.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterSequenceTypeUnitCard.check_lower(value.units)
         _UniffiFfiConverterSequenceTypeBoundCard.check_lower(value.bounds)
+        _UniffiFfiConverterSequenceTypeRecordCard.check_lower(value.records)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterSequenceTypeUnitCard.write(value.units, buf)
         _UniffiFfiConverterSequenceTypeBoundCard.write(value.bounds, buf)
+        _UniffiFfiConverterSequenceTypeRecordCard.write(value.records, buf)
 
 __all__ = [
     "InternalError",

@@ -686,7 +686,7 @@ def _uniffi_check_api_checksums(lib):
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() != 13989:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
-    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 42981:
+    if lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() != 12368:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     if lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() != 22058:
         raise InternalError("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
@@ -2390,7 +2390,7 @@ class BenchProtocol(typing.Protocol):
         raise NotImplementedError
     def tables(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.TablesSheet:
         """
-        Units and accepted ranges.
+        Units, accepted ranges, and what records are called.
 """
         raise NotImplementedError
     def take_reading(self, command: layshaft_door.TakeReading,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.Outcome:
@@ -4336,7 +4336,7 @@ class Bench(BenchProtocol):
         return _uniffi_lift_return(_uniffi_ffi_result)
     def tables(self, ask: layshaft_door.BareAsk,moment: typing.Union[object, typing.Optional[layshaft_core.Moment]] = _DEFAULT) -> layshaft_door.TablesSheet:
         """
-        Units and accepted ranges.
+        Units, accepted ranges, and what records are called.
 """
         
         layshaft_door._UniffiFfiConverterTypeBareAsk.check_lower(ask)

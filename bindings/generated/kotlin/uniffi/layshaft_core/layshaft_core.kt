@@ -6285,6 +6285,53 @@ public object FfiConverterTypeFaultSheet: FfiConverterRustBuffer<FaultSheet> {
 
 
 /**
+ * A field in words.
+ */
+data class FieldCard (
+    /**
+     * Its name as it is stored; with a dot where it stands inside another: `wait.hours`.
+     */
+    var `field`: kotlin.String
+    , 
+    /**
+     * What a reader sees.
+     */
+    var `words`: kotlin.String
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFieldCard: FfiConverterRustBuffer<FieldCard> {
+    override fun read(buf: ByteBuffer): FieldCard {
+        return FieldCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: FieldCard) = (
+            FfiConverterString.allocationSize(value.`field`) +
+            FfiConverterString.allocationSize(value.`words`)
+    )
+
+    override fun write(value: FieldCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`field`, buf)
+            FfiConverterString.write(value.`words`, buf)
+    }
+}
+
+
+
+/**
  * A result of a sum.
  */
 data class Figure (
@@ -13221,6 +13268,61 @@ public object FfiConverterTypeReadyMade: FfiConverterRustBuffer<ReadyMade> {
 
 
 /**
+ * A kind of record in words.
+ */
+data class RecordCard (
+    /**
+     * Its name as it is stored.
+     */
+    var `recordKind`: kotlin.String
+    , 
+    /**
+     * What a reader sees.
+     */
+    var `words`: kotlin.String
+    , 
+    /**
+     * Its fields.
+     */
+    var `fields`: List<FieldCard> = listOf() 
+    
+){
+    
+
+    
+
+    
+    companion object
+}
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeRecordCard: FfiConverterRustBuffer<RecordCard> {
+    override fun read(buf: ByteBuffer): RecordCard {
+        return RecordCard(
+            FfiConverterString.read(buf),
+            FfiConverterString.read(buf),
+            FfiConverterSequenceTypeFieldCard.read(buf),
+        )
+    }
+
+    override fun allocationSize(value: RecordCard) = (
+            FfiConverterString.allocationSize(value.`recordKind`) +
+            FfiConverterString.allocationSize(value.`words`) +
+            FfiConverterSequenceTypeFieldCard.allocationSize(value.`fields`)
+    )
+
+    override fun write(value: RecordCard, buf: ByteBuffer) {
+            FfiConverterString.write(value.`recordKind`, buf)
+            FfiConverterString.write(value.`words`, buf)
+            FfiConverterSequenceTypeFieldCard.write(value.`fields`, buf)
+    }
+}
+
+
+
+/**
  * A refusal as it crosses the door.
  */
 data class Refusal (
@@ -14056,11 +14158,6 @@ data class Spec (
     var `supply`: Supply
     , 
     /**
-     * Consumers by their mark.
-     */
-    var `consumers`: List<Slot> = listOf() 
-    , 
-    /**
      * Front brake.
      */
     var `frontBrake`: Brake
@@ -14071,14 +14168,19 @@ data class Spec (
     var `rearBrake`: Brake
     , 
     /**
-     * Fillings by their mark.
-     */
-    var `fluids`: List<Filling> = listOf() 
-    , 
-    /**
      * Flasher, pilots and load resistors.
      */
     var `indication`: Indication
+    , 
+    /**
+     * Consumers by their mark.
+     */
+    var `consumers`: List<Slot> = listOf() 
+    , 
+    /**
+     * Fillings by their mark.
+     */
+    var `fluids`: List<Filling> = listOf() 
     
 ){
     
@@ -14099,11 +14201,11 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterTypeWheel.read(buf),
             FfiConverterTypeWheel.read(buf),
             FfiConverterTypeSupply.read(buf),
-            FfiConverterSequenceTypeSlot.read(buf),
             FfiConverterTypeBrake.read(buf),
             FfiConverterTypeBrake.read(buf),
-            FfiConverterSequenceTypeFilling.read(buf),
             FfiConverterTypeIndication.read(buf),
+            FfiConverterSequenceTypeSlot.read(buf),
+            FfiConverterSequenceTypeFilling.read(buf),
         )
     }
 
@@ -14112,11 +14214,11 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterTypeWheel.allocationSize(value.`frontWheel`) +
             FfiConverterTypeWheel.allocationSize(value.`rearWheel`) +
             FfiConverterTypeSupply.allocationSize(value.`supply`) +
-            FfiConverterSequenceTypeSlot.allocationSize(value.`consumers`) +
             FfiConverterTypeBrake.allocationSize(value.`frontBrake`) +
             FfiConverterTypeBrake.allocationSize(value.`rearBrake`) +
-            FfiConverterSequenceTypeFilling.allocationSize(value.`fluids`) +
-            FfiConverterTypeIndication.allocationSize(value.`indication`)
+            FfiConverterTypeIndication.allocationSize(value.`indication`) +
+            FfiConverterSequenceTypeSlot.allocationSize(value.`consumers`) +
+            FfiConverterSequenceTypeFilling.allocationSize(value.`fluids`)
     )
 
     override fun write(value: Spec, buf: ByteBuffer) {
@@ -14124,11 +14226,11 @@ public object FfiConverterTypeSpec: FfiConverterRustBuffer<Spec> {
             FfiConverterTypeWheel.write(value.`frontWheel`, buf)
             FfiConverterTypeWheel.write(value.`rearWheel`, buf)
             FfiConverterTypeSupply.write(value.`supply`, buf)
-            FfiConverterSequenceTypeSlot.write(value.`consumers`, buf)
             FfiConverterTypeBrake.write(value.`frontBrake`, buf)
             FfiConverterTypeBrake.write(value.`rearBrake`, buf)
-            FfiConverterSequenceTypeFilling.write(value.`fluids`, buf)
             FfiConverterTypeIndication.write(value.`indication`, buf)
+            FfiConverterSequenceTypeSlot.write(value.`consumers`, buf)
+            FfiConverterSequenceTypeFilling.write(value.`fluids`, buf)
     }
 }
 
@@ -32937,6 +33039,34 @@ public object FfiConverterSequenceTypeFaultPlace: FfiConverterRustBuffer<List<Fa
         buf.putInt(value.size)
         value.iterator().forEach {
             FfiConverterTypeFaultPlace.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterSequenceTypeFieldCard: FfiConverterRustBuffer<List<FieldCard>> {
+    override fun read(buf: ByteBuffer): List<FieldCard> {
+        val len = buf.getInt()
+        return List<FieldCard>(len) {
+            FfiConverterTypeFieldCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<FieldCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeFieldCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<FieldCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeFieldCard.write(it, buf)
         }
     }
 }

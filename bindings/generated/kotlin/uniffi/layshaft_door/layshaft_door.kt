@@ -90,6 +90,7 @@ import uniffi.layshaft_core.FfiConverterTypeProcessAsk
 import uniffi.layshaft_core.FfiConverterTypeProduct
 import uniffi.layshaft_core.FfiConverterTypeReading
 import uniffi.layshaft_core.FfiConverterTypeReadyMade
+import uniffi.layshaft_core.FfiConverterTypeRecordCard
 import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
@@ -129,6 +130,7 @@ import uniffi.layshaft_core.ProcessAsk
 import uniffi.layshaft_core.Product
 import uniffi.layshaft_core.Reading
 import uniffi.layshaft_core.ReadyMade
+import uniffi.layshaft_core.RecordCard
 import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
@@ -186,6 +188,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferProcessAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferProduct
 import uniffi.layshaft_core.RustBuffer as RustBufferReading
 import uniffi.layshaft_core.RustBuffer as RustBufferReadyMade
+import uniffi.layshaft_core.RustBuffer as RustBufferRecordCard
 import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
@@ -5238,7 +5241,7 @@ public object FfiConverterTypeStartProcess: FfiConverterRustBuffer<StartProcess>
 
 
 /**
- * Units and accepted ranges.
+ * Units, accepted ranges, and what records are called.
  */
 data class TablesSheet (
     /**
@@ -5250,6 +5253,11 @@ data class TablesSheet (
      * Accepted ranges.
      */
     var `bounds`: List<BoundCard> = listOf() 
+    , 
+    /**
+     * Kinds of records and their fields in words.
+     */
+    var `records`: List<RecordCard> = listOf() 
     
 ){
     
@@ -5268,17 +5276,20 @@ public object FfiConverterTypeTablesSheet: FfiConverterRustBuffer<TablesSheet> {
         return TablesSheet(
             FfiConverterSequenceTypeUnitCard.read(buf),
             FfiConverterSequenceTypeBoundCard.read(buf),
+            FfiConverterSequenceTypeRecordCard.read(buf),
         )
     }
 
     override fun allocationSize(value: TablesSheet) = (
             FfiConverterSequenceTypeUnitCard.allocationSize(value.`units`) +
-            FfiConverterSequenceTypeBoundCard.allocationSize(value.`bounds`)
+            FfiConverterSequenceTypeBoundCard.allocationSize(value.`bounds`) +
+            FfiConverterSequenceTypeRecordCard.allocationSize(value.`records`)
     )
 
     override fun write(value: TablesSheet, buf: ByteBuffer) {
             FfiConverterSequenceTypeUnitCard.write(value.`units`, buf)
             FfiConverterSequenceTypeBoundCard.write(value.`bounds`, buf)
+            FfiConverterSequenceTypeRecordCard.write(value.`records`, buf)
     }
 }
 
@@ -7075,7 +7086,7 @@ sealed class Query {
     }
     
     /**
-     * Units and accepted ranges.
+     * Units, accepted ranges, and what records are called.
      */
     data class Tables(
         val v1: uniffi.layshaft_door.BareAsk) : Query()
@@ -8434,6 +8445,34 @@ public object FfiConverterSequenceTypeReadyMade: FfiConverterRustBuffer<List<Rea
 /**
  * @suppress
  */
+public object FfiConverterSequenceTypeRecordCard: FfiConverterRustBuffer<List<RecordCard>> {
+    override fun read(buf: ByteBuffer): List<RecordCard> {
+        val len = buf.getInt()
+        return List<RecordCard>(len) {
+            FfiConverterTypeRecordCard.read(buf)
+        }
+    }
+
+    override fun allocationSize(value: List<RecordCard>): ULong {
+        val sizeForLength = 4UL
+        val sizeForItems = value.map { FfiConverterTypeRecordCard.allocationSize(it) }.sum()
+        return sizeForLength + sizeForItems
+    }
+
+    override fun write(value: List<RecordCard>, buf: ByteBuffer) {
+        buf.putInt(value.size)
+        value.iterator().forEach {
+            FfiConverterTypeRecordCard.write(it, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
 public object FfiConverterSequenceTypeUnitCard: FfiConverterRustBuffer<List<UnitCard>> {
     override fun read(buf: ByteBuffer): List<UnitCard> {
         val len = buf.getInt()
@@ -8791,6 +8830,8 @@ public object FfiConverterSequenceTypeTighteningCard: FfiConverterRustBuffer<Lis
         }
     }
 }
+
+
 
 
 

@@ -1775,7 +1775,7 @@ private fun uniffiCheckApiChecksums(lib: IntegrityCheckingUniffiLib) {
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_start_process() and 0xFFFF) != 13989) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
-    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() and 0xFFFF) != 42981) {
+    if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_tables() and 0xFFFF) != 12368) {
         throw RuntimeException("UniFFI API checksum mismatch: try cleaning and rebuilding your project")
     }
     if ((lib.uniffi_layshaft_uniffi_checksum_method_bench_take_reading() and 0xFFFF) != 22058) {
@@ -2524,7 +2524,7 @@ public interface BenchInterface {
     fun `startProcess`(`command`: StartProcess, `moment`: Moment? = null): Outcome
     
     /**
-     * Units and accepted ranges.
+     * Units, accepted ranges, and what records are called.
      */
     fun `tables`(`ask`: BareAsk, `moment`: Moment? = null): TablesSheet
     
@@ -4197,7 +4197,7 @@ open class Bench: Disposable, AutoCloseable, BenchInterface
 
     
     /**
-     * Units and accepted ranges.
+     * Units, accepted ranges, and what records are called.
      */
     @Throws(BenchException::class)override fun `tables`(`ask`: BareAsk, `moment`: Moment?): TablesSheet {
             return FfiConverterTypeTablesSheet.lift(
