@@ -5,7 +5,6 @@
 
 use layshaft_wire::wire;
 
-use crate::error::Refused;
 use crate::units::Unit;
 
 /// An accepted range.
@@ -43,27 +42,6 @@ pub struct BoundCard {
 }
 
 impl Bound {
-    /// The value itself when it lies inside the range.
-    ///
-    /// ```
-    /// use layshaft_core::bounds::FRONT_TEETH;
-    /// assert_eq!(FRONT_TEETH.check(15.0), Ok(15.0));
-    /// assert!(FRONT_TEETH.check(0.0).is_err());
-    /// assert!(FRONT_TEETH.check(f64::NAN).is_err());
-    /// ```
-    pub fn check(&self, value: f64) -> Result<f64, Refused> {
-        let (field, label) = (self.field.to_owned(), self.label.to_owned());
-        let (min, max, unit) = (self.min, self.max, self.unit.symbol().to_owned());
-        let bound = self.id;
-        if !value.is_finite() {
-            return Err(Refused::NotANumber { bound, field, label, min, max, unit });
-        }
-        if value < min || value > max {
-            return Err(Refused::OutOfRange { bound, field, label, value, min, max, unit });
-        }
-        Ok(value)
-    }
-
     /// The same range for a field of another name.
     pub const fn of(self, field: &'static str) -> Self {
         Self { field, ..self }
@@ -82,23 +60,6 @@ impl Bound {
     /// The same range for a reading in another unit.
     pub const fn measured_in(self, unit: Unit) -> Self {
         Self { unit, ..self }
-    }
-
-    /// Like [`check`](Self::check) for a value that may be unknown.
-    pub fn check_known(&self, value: Option<f64>) -> Result<Option<f64>, Refused> {
-        value.map(|known| self.check(known)).transpose()
-    }
-
-    /// The value, checked; when it is unknown, a refusal that says which value to enter.
-    pub fn need(&self, value: Option<f64>) -> Result<f64, Refused> {
-        match value {
-            Some(known) => self.check(known),
-            None => Err(Refused::Missing {
-                field: self.field.to_owned(),
-                label: self.label.to_owned(),
-                help: "enter it on the bike".to_owned(),
-            }),
-        }
     }
 
     /// The range as the UI reads it.
@@ -336,50 +297,13 @@ bounds! {
     PROCESS_STEPS ProcessSteps "steps" "Steps" 1.0 20.0 None;
 }
 
-/// A title or name: 1 to 120 characters, not only spaces. Returns it trimmed.
-pub fn check_title(field: &str, label: &str, text: &str) -> Result<String, Refused> {
-    check_text(field, label, text, 120)
-}
-
-/// A text of 1 to `most` characters, not only spaces. Returns it trimmed.
-pub fn check_text(field: &str, label: &str, text: &str, most: usize) -> Result<String, Refused> {
-    let trimmed = text.trim();
-    let given = trimmed.chars().count();
-    if given == 0 || given > most {
-        return Err(Refused::BadText { field: field.to_owned(), label: label.to_owned(), given, most });
-    }
-    Ok(trimmed.to_owned())
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn every_range_is_in_order_and_takes_its_ends() {
-        for bound in ALL {
-            assert!(bound.min < bound.max, "{bound:?}");
-            assert!(bound.check(bound.min).is_ok() && bound.check(bound.max).is_ok());
-            assert!(bound.check(bound.min - 1e-6).is_err() && bound.check(bound.max + 1e-3).is_err());
-            assert!(bound.check(f64::NAN).is_err() && bound.check(f64::INFINITY).is_err());
-        }
-    }
-
-    #[test]
     fn every_range_has_an_id_of_its_own() {
         let ids: std::collections::BTreeSet<BoundId> = ALL.iter().map(|bound| bound.id).collect();
         assert_eq!(ids.len(), ALL.len());
-    }
-
-    #[test]
-    fn a_refusal_names_field_value_range_and_unit() {
-        let text = REAR_TEETH.check(200.0).unwrap_err().to_string();
-        assert_eq!(text, "Wheel sprocket: 200 teeth is outside 20 to 80 teeth");
-    }
-
-    #[test]
-    fn an_empty_title_is_refused_and_a_good_one_is_trimmed() {
-        assert!(check_title("title", "Title", "  ").is_err());
-        assert_eq!(check_title("title", "Title", " Fork seals "), Ok("Fork seals".to_owned()));
     }
 }

@@ -11,6 +11,7 @@
 #![cfg_attr(test, allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing))]
 
 pub mod bounds;
+pub mod check;
 pub mod error;
 pub mod quantity;
 pub mod time;

@@ -172,8 +172,8 @@ test('what a bundle could not bring is named with both values, and what was here
   const told = page.getByRole('status').filter({ hasText: 'Taken in.' });
   // The part and the job that fits it have the same title.
   await expect(told).toContainText('2 facts could not be taken in.');
-  const named = (kind: string) => new RegExp(`${kind}: title.*Stays here.*Fork seals and fork oil.*In the bundle.*Fork seals, no fork oil`, 's');
-  await expect(told.getByRole('listitem')).toHaveText([named('Job'), named('Part')]);
+  const named = (fact: string) => new RegExp(`${fact}.*Stays here.*Fork seals and fork oil.*In the bundle.*Fork seals, no fork oil`, 's');
+  await expect(told.getByRole('listitem')).toHaveText([named('Job: What is done'), named('Part: What it is')]);
   expect(await facts(page)).toBe(before);
   await goTo(page, '#/bike/parts');
   await expect(page.getByText('Fork seals and fork oil')).toBeVisible();

@@ -2,6 +2,7 @@
 
 use layshaft_core::error::Refusal;
 use layshaft_core::plan::plan_sheet;
+use layshaft_core::record::record_cards;
 use layshaft_core::time::Moment;
 use layshaft_core::{
     bounds, brakes, coating, electrical, events, fasteners, faults, fluids, gearing, handbook, harness, inspection,
@@ -12,11 +13,12 @@ use crate::Bench;
 use crate::query::*;
 
 impl Bench {
-    /// Units and accepted ranges.
+    /// Units, accepted ranges, and what records are called.
     pub fn tables(&self, _: &BareAsk, _: &Moment) -> Result<TablesSheet, Refusal> {
         Ok(TablesSheet {
             units: units::Unit::ALL.iter().map(|unit| unit.card()).collect(),
             bounds: bounds::ALL.iter().map(bounds::Bound::card).collect(),
+            records: record_cards(),
         })
     }
 

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use layshaft_core::changes::{Change, Device, Fields, Ledger, Record, read};
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::record::{Bike, Identity, assemble, key_of};
+use layshaft_core::record::{Bike, Identity, KINDS, assemble, key_of};
 use layshaft_storage::{Opened, Store};
 
 use crate::planned::{Planned, STOOD};
@@ -34,6 +34,7 @@ impl Bench {
     /// the store is new.
     pub fn with_store(opened: Opened, fresh: u64) -> Result<Self, Refusal> {
         let Opened { mut store, set_aside, .. } = opened;
+        store.show(KINDS)?;
         let device = store.set_device_if_new(Device(fresh))?;
         let changes = store.changes()?;
         let batches = changes.iter().map(|change| change.batch.clone()).collect();
@@ -129,7 +130,13 @@ impl Bench {
 
 /// What says that there is no record with a mark.
 pub(crate) fn no_such<R: Record>(mark: &str) -> Refusal {
-    Refusal::new(Code::Unknown, format!("there is no {} with the mark {mark}", R::KIND))
+    Refusal::new(Code::Unknown, format!("there is no {} with the mark {mark}", in_a_sentence(R::WORDS)))
+}
+
+/// Words that begin with a capital letter, as they stand within a sentence.
+pub(crate) fn in_a_sentence(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map(|first| first.to_lowercase().to_string() + letters.as_str()).unwrap_or_default()
 }
 
 /// A random number from the hash seeds of the standard library: unique enough to mark a device, and no dependency.

@@ -4,12 +4,12 @@ use std::collections::BTreeMap;
 
 use layshaft_core::changes::Key;
 use layshaft_core::error::{Code, Refusal};
-use layshaft_core::record::{Bike, PartState, Photo, Tightening};
+use layshaft_core::record::{Bike, KINDS, PartState, Photo, Tightening};
 use layshaft_core::time::Moment;
 use layshaft_storage::set_aside_files;
 
 use crate::Bench;
-use crate::bench::EXPORTED;
+use crate::bench::{EXPORTED, in_a_sentence};
 use crate::query::*;
 
 impl Bench {
@@ -103,7 +103,11 @@ impl Bench {
         let project = self.open_bike_mark()?.to_owned();
         let key = Key { project, kind: ask.record_kind.clone(), record: ask.record.clone() };
         let Some(fields) = self.ledger.fields(&key) else {
-            return Err(Refusal::new(Code::Unknown, format!("there is no {} with the mark {}", key.kind, key.record)));
+            let words = KINDS
+                .iter()
+                .find(|kind| kind.kind == key.kind)
+                .map_or(key.kind.clone(), |kind| in_a_sentence(kind.words));
+            return Err(Refusal::new(Code::Unknown, format!("there is no {words} with the mark {}", key.record)));
         };
         let mut facts: Vec<Fact> = fields
             .0

@@ -18,7 +18,7 @@ pub use layshaft_core::inspection::{InspectionAsk, InspectionSheet};
 pub use layshaft_core::plan::{PlanAsk, PlanRow, PlanSheet};
 pub use layshaft_core::quantity::{Figures, FormulaCard};
 pub use layshaft_core::ready_made::ReadyMade;
-pub use layshaft_core::record::{BenchTime, Coat, Process, Product};
+pub use layshaft_core::record::{BenchTime, Coat, Process, Product, RecordCard};
 use layshaft_core::record::{Climate, Identity, Job, Part, PartState, Photo, Place, Reading, Spec, Tightening};
 pub use layshaft_core::ripple::{RippleAsk, RippleSheet};
 pub use layshaft_core::today::{TodayAsk, TodaySheet};
@@ -122,13 +122,15 @@ pub struct SetAsideFile {
     pub bytes: Vec<u8>,
 }
 
-/// Units and accepted ranges.
+/// Units, accepted ranges, and what records are called.
 #[wire]
 pub struct TablesSheet {
     /// Units.
     pub units: Vec<UnitCard>,
     /// Accepted ranges.
     pub bounds: Vec<BoundCard>,
+    /// Kinds of records and their fields in words.
+    pub records: Vec<RecordCard>,
 }
 
 /// Every formula.

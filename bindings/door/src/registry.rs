@@ -12,7 +12,7 @@ macro_rules! queries {
             shelf Shelf(BareAsk) -> ShelfSheet;
             /// A damaged database that was set aside, to be taken out.
             set_aside SetAside(BareAsk) -> SetAsideSheet;
-            /// Units and accepted ranges.
+            /// Units, accepted ranges, and what records are called.
             tables Tables(BareAsk) -> TablesSheet;
             /// What to do next, what cures, when the bike will be ready.
             today Today(TodayAsk) -> TodaySheet;

@@ -7,39 +7,61 @@ use std::collections::BTreeSet;
 
 use layshaft_core::record::{Bike, Spec};
 
-/// What an answer may be worked out from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(crate) enum Source {
-    /// How many facts each bike has, which bike is open, when it was exported.
-    Shelf,
-    /// Every fact of the open bike, also one that does not hold.
-    Facts,
-    /// The values of the open bike that lost a concurrent edit.
-    Rivals,
-    /// Attachments.
-    Files,
-    Identity,
-    Place,
-    Drive,
-    Wheels,
-    Supply,
-    Consumers,
-    Brakes,
-    Fluids,
-    Indication,
-    Parts,
-    Tightenings,
-    Coats,
-    Processes,
-    Climate,
-    Readings,
-    Photos,
-    Jobs,
-    Answers,
-    Circuits,
-    Searches,
-    BenchTime,
+/// Makes of the list of kinds what an answer may be worked out from, and in what a bike differs from what it was.
+macro_rules! make_source {
+    (
+        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal, $one_words:literal;)* }
+        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal, $many_words:literal;)* }
+        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal, $log_words:literal;)* }
+        slots { $($slot_type:ident = $slot_kind:literal, $slot_words:literal in
+            $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
+        listed { $($listed_type:ident = $listed_kind:literal, $listed_words:literal in
+            $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
+    ) => {
+        /// What an answer may be worked out from.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+        pub(crate) enum Source {
+            /// How many facts each bike has, which bike is open, when it was exported.
+            Shelf,
+            /// Every fact of the open bike, also one that does not hold.
+            Facts,
+            /// The values of the open bike that lost a concurrent edit.
+            Rivals,
+            /// Attachments.
+            Files,
+            $($one_type,)*
+            $($many_type,)*
+            $($log_type,)*
+            $($slot_type,)*
+            $($listed_type,)*
+        }
+
+        /// In what a bike differs from what it was.
+        pub(crate) fn moved(before: &Bike, after: &Bike) -> Moved {
+            let mut moved: Moved = [
+                $((Source::$one_type, before.$one != after.$one),)*
+                $((Source::$many_type, before.$many != after.$many),)*
+                $((Source::$log_type, before.$log != after.$log),)*
+            ]
+            .into_iter()
+            .filter_map(|(source, differs)| differs.then_some(source))
+            .collect();
+            moved.extend(of_spec(&before.standard, &after.standard));
+            moved.extend(of_spec(&before.fitted, &after.fitted));
+            moved
+        }
+
+        fn of_spec(before: &Spec, after: &Spec) -> impl Iterator<Item = Source> {
+            [
+                $((Source::$slot_type, $(before.$slot != after.$slot)||*),)*
+                $((Source::$listed_type, before.$listed != after.$listed),)*
+            ]
+            .into_iter()
+            .filter_map(|(source, differs)| differs.then_some(source))
+        }
+    };
 }
+layshaft_core::records!(make_source);
 
 /// What moved with a command.
 pub(crate) type Moved = BTreeSet<Source>;
@@ -58,13 +80,13 @@ crate::queries!(make_asked);
 /// What makes a plan: jobs, what they wait for, the hours and the air in which they are done.
 const PLAN: &[Source] = {
     use Source::*;
-    &[Jobs, Parts, BenchTime, Coats, Processes, Climate, Place]
+    &[Job, Part, BenchTime, Coat, Process, Climate, Place]
 };
 
 /// What the inspection is judged by: its answers, and what the packs want worked out of the machine.
 const INSPECTION: &[Source] = {
     use Source::*;
-    &[Answers, Identity, Drive, Wheels, Supply, Consumers, Indication]
+    &[ItemAnswer, Identity, Drive, Wheel, Supply, Consumer, Indication]
 };
 
 /// What the answers to a query are worked out from, whatever is asked. A query that stands here with nothing never goes old.
@@ -76,27 +98,27 @@ fn reads(asked: Asked) -> &'static [&'static [Source]] {
         Asked::Fasteners | Asked::Mixing | Asked::Wire => &[],
         Asked::Today => &[PLAN, INSPECTION],
         Asked::Plan | Asked::Job => &[PLAN],
-        Asked::Alarms => &[&[Jobs, Parts, Coats, Processes, Climate, Place]],
-        Asked::Gearing | Asked::SprocketChoice => &[&[Drive, Wheels]],
-        Asked::ChainWear => &[&[Drive, Readings]],
-        Asked::Thrust | Asked::Tyres => &[&[Drive, Wheels, Identity]],
-        Asked::Load => &[&[Supply, Consumers, Indication, Drive]],
-        Asked::Charging => &[&[Supply, Readings]],
-        Asked::Lamps => &[&[Supply, Consumers, Indication]],
-        Asked::Brakes => &[&[Brakes, Wheels, Identity]],
-        Asked::Filling => &[&[Fluids]],
-        Asked::Harness => &[&[Circuits, Supply, Consumers, Indication]],
-        Asked::Fault => &[&[Searches, Identity, Circuits, Supply, Consumers, Indication]],
-        Asked::Cure => &[&[Coats, Climate, Place]],
-        Asked::Process => &[&[Processes, Coats, Climate, Place]],
+        Asked::Alarms => &[&[Job, Part, Coat, Process, Climate, Place]],
+        Asked::Gearing | Asked::SprocketChoice => &[&[Drive, Wheel]],
+        Asked::ChainWear => &[&[Drive, Reading]],
+        Asked::Thrust | Asked::Tyres => &[&[Drive, Wheel, Identity]],
+        Asked::Load => &[&[Supply, Consumer, Indication, Drive]],
+        Asked::Charging => &[&[Supply, Reading]],
+        Asked::Lamps => &[&[Supply, Consumer, Indication]],
+        Asked::Brakes => &[&[Brake, Wheel, Identity]],
+        Asked::Filling => &[&[Fluid]],
+        Asked::Harness => &[&[ElementChange, Supply, Consumer, Indication]],
+        Asked::Fault => &[&[FaultSearch, Identity, ElementChange, Supply, Consumer, Indication]],
+        Asked::Cure => &[&[Coat, Climate, Place]],
+        Asked::Process => &[&[Process, Coat, Climate, Place]],
         Asked::Inspection => &[INSPECTION],
-        Asked::Ripple => &[INSPECTION, &[Brakes, Readings]],
+        Asked::Ripple => &[INSPECTION, &[Brake, Reading]],
         Asked::Bike => &[
-            &[Rivals, Identity, Place, Drive, Wheels, Supply, Consumers, Brakes, Fluids, Indication],
-            &[Parts, Tightenings, Coats, Climate, Readings, Photos, BenchTime],
+            &[Rivals, Identity, Place, Drive, Wheel, Supply, Consumer, Brake, Fluid, Indication],
+            &[Part, Tightening, Coat, Climate, Reading, Photo, BenchTime],
         ],
         Asked::History => &[&[Facts]],
-        Asked::Photo => &[&[Photos, Files]],
+        Asked::Photo => &[&[Photo, Files]],
         Asked::Bundle => &[&[Facts, Files]],
     }
 }
@@ -125,67 +147,4 @@ fn named(goes_old: impl Fn(&[Source]) -> bool) -> Vec<String> {
 fn camel(name: &str) -> String {
     let mut letters = name.chars();
     letters.next().map(|first| first.to_ascii_lowercase().to_string() + letters.as_str()).unwrap_or_default()
-}
-
-/// In what a bike differs from what it was. Whoever adds something to the bike says here what it is.
-pub(crate) fn moved(before: &Bike, after: &Bike) -> Moved {
-    use Source::*;
-    let Bike {
-        id: _,
-        identity,
-        place,
-        standard,
-        fitted,
-        parts,
-        tightenings,
-        coats,
-        processes,
-        climate,
-        readings,
-        photos,
-        jobs,
-        answers,
-        circuits,
-        searches,
-        bench_time,
-    } = before;
-    let mut moved: Moved = [
-        (Identity, *identity != after.identity),
-        (Place, *place != after.place),
-        (Parts, *parts != after.parts),
-        (Tightenings, *tightenings != after.tightenings),
-        (Coats, *coats != after.coats),
-        (Processes, *processes != after.processes),
-        (Climate, *climate != after.climate),
-        (Readings, *readings != after.readings),
-        (Photos, *photos != after.photos),
-        (Jobs, *jobs != after.jobs),
-        (Answers, *answers != after.answers),
-        (Circuits, *circuits != after.circuits),
-        (Searches, *searches != after.searches),
-        (BenchTime, *bench_time != after.bench_time),
-    ]
-    .into_iter()
-    .filter_map(|(source, differs)| differs.then_some(source))
-    .collect();
-    moved.extend(of_spec(standard, &after.standard));
-    moved.extend(of_spec(fitted, &after.fitted));
-    moved
-}
-
-fn of_spec(before: &Spec, after: &Spec) -> impl Iterator<Item = Source> {
-    use Source::*;
-    let Spec { drive, front_wheel, rear_wheel, supply, consumers, front_brake, rear_brake, fluids, indication } =
-        before;
-    [
-        (Drive, *drive != after.drive),
-        (Wheels, *front_wheel != after.front_wheel || *rear_wheel != after.rear_wheel),
-        (Supply, *supply != after.supply),
-        (Consumers, *consumers != after.consumers),
-        (Brakes, *front_brake != after.front_brake || *rear_brake != after.rear_brake),
-        (Fluids, *fluids != after.fluids),
-        (Indication, *indication != after.indication),
-    ]
-    .into_iter()
-    .filter_map(|(source, differs)| differs.then_some(source))
 }

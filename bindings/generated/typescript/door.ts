@@ -3084,6 +3084,19 @@ search?: string | null,
 state?: SearchState | null, };
 
 /**
+ * A field in words.
+ */
+export type FieldCard = { 
+/**
+ * Its name as it is stored; with a dot where it stands inside another: `wait.hours`.
+ */
+field: string, 
+/**
+ * What a reader sees.
+ */
+words: string, };
+
+/**
  * A result of a formula.
  */
 export type Figure = { 
@@ -6794,6 +6807,23 @@ end: End,
 brake: Brake, };
 
 /**
+ * A kind of record in words.
+ */
+export type RecordCard = { 
+/**
+ * Its name as it is stored.
+ */
+recordKind: string, 
+/**
+ * What a reader sees.
+ */
+words: string, 
+/**
+ * Its fields.
+ */
+fields: Array<FieldCard>, };
+
+/**
  * Records a consumer.
  */
 export type RecordConsumer = { 
@@ -7475,10 +7505,6 @@ rearWheel: Wheel,
  */
 supply: Supply, 
 /**
- * Consumers by their mark.
- */
-consumers: Array<Slot>, 
-/**
  * Front brake.
  */
 frontBrake: Brake, 
@@ -7487,13 +7513,17 @@ frontBrake: Brake,
  */
 rearBrake: Brake, 
 /**
- * Fillings by their mark.
- */
-fluids: Array<Filling>, 
-/**
  * Flasher, pilots and load resistors.
  */
-indication: Indication, };
+indication: Indication, 
+/**
+ * Consumers by their mark.
+ */
+consumers: Array<Slot>, 
+/**
+ * Fillings by their mark.
+ */
+fluids: Array<Filling>, };
 
 /**
  * What drives the speedometer.
@@ -8281,7 +8311,7 @@ text: string, };
 export type SymptomKind = "weaker" | "stronger" | "fuseBlows" | "chatters" | "notFlashing";
 
 /**
- * Units and accepted ranges.
+ * Units, accepted ranges, and what records are called.
  */
 export type TablesSheet = { 
 /**
@@ -8291,7 +8321,11 @@ units: Array<UnitCard>,
 /**
  * Accepted ranges.
  */
-bounds: Array<BoundCard>, };
+bounds: Array<BoundCard>, 
+/**
+ * Kinds of records and their fields in words.
+ */
+records: Array<RecordCard>, };
 
 /**
  * Takes a reading. A moment of 0 means now.

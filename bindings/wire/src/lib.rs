@@ -8,6 +8,11 @@
 //! - An enum without data becomes a camelCase string; with data it becomes an object tagged by `kind`.
 //! - `#[wire(lenient)]` on a struct also lets every field be left out (its default stands in): for records that an
 //!   older or newer program may have written with fewer fields.
+//! - `#[wire(stored)]` marks a type of the core that is kept in a record, as the record itself or inside a field: it also
+//!   implements `Stored`, the list of its fields with their words. Each field says how a reader sees it named:
+//!   `#[words("Gearbox sprocket")]`; without that it does not compile.
+
+mod stored;
 
 use proc_macro::TokenStream;
 use proc_macro2::TokenStream as Tokens;
@@ -17,8 +22,15 @@ use syn::{Data, DataEnum, DeriveInput, Fields, Type, parse_macro_input, parse_qu
 /// Marks a type that crosses the door. See the crate's documentation.
 #[proc_macro_attribute]
 pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
-    let lenient = attribute.to_string().trim() == "lenient";
+    let said = attribute.to_string();
+    let said: Vec<&str> = said.split(',').map(str::trim).filter(|word| !word.is_empty()).collect();
+    if let Some(word) = said.iter().find(|word| !["lenient", "stored"].contains(*word)) {
+        let reason = format!("#[wire] knows `lenient` and `stored`, not `{word}`");
+        return quote!(compile_error!(#reason);).into();
+    }
+    let lenient = said.contains(&"lenient");
     let mut input = parse_macro_input!(item as DeriveInput);
+    let stored = if said.contains(&"stored") { stored::implementation(&mut input) } else { Tokens::new() };
     let serde = match &mut input.data {
         Data::Enum(data) => enum_rules(data),
         Data::Struct(data) => {
@@ -40,6 +52,7 @@ pub fn wire(attribute: TokenStream, item: TokenStream) -> TokenStream {
         #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(export_to = "door.ts" #optional))]
         #[cfg_attr(feature = "uniffi", derive(#uniffi))]
         #input
+        #stored
     }
     .into()
 }

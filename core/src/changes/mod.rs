@@ -7,8 +7,10 @@ mod change;
 mod fold;
 mod record;
 mod stamp;
+mod stored;
 
 pub use change::{Change, Key};
 pub use fold::{Entry, Fields, GONE, History, Ledger, Rival};
 pub use record::{Edit, Record, edits, read};
 pub use stamp::{Device, Stamp};
+pub use stored::{Field, RecordKind, Stored};

@@ -5,11 +5,15 @@ use serde::de::DeserializeOwned;
 use serde_json::{Map, Value};
 
 use super::fold::{Fields, GONE};
+use super::stored::Stored;
 
-/// A type that is stored field by field.
-pub trait Record: Serialize + DeserializeOwned + Default {
+/// A type that is stored field by field. Each field folds by itself, and all alike: of its values the one with the
+/// greatest stamp holds, and one that it had not seen is kept beside it as a rival.
+pub trait Record: Serialize + DeserializeOwned + Default + Stored {
     /// Kind of the record in the table of changes.
     const KIND: &'static str;
+    /// What a reader sees for the kind.
+    const WORDS: &'static str;
 }
 
 /// A field that shall get a value.

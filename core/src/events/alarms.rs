@@ -51,9 +51,9 @@ pub fn calendar(bike: &str, alarms: &[Due], stamp_ms: i64) -> String {
     for alarm in alarms {
         let (Some(at), Some(stamp)) = (utc(alarm.at_ms), stamp.as_ref()) else { continue };
         let summary = escaped(&format!("{}: {}", alarm.title, short(alarm.due)));
-        let kind = format!("{:?}", alarm.due).to_lowercase();
         line("BEGIN:VEVENT".to_owned());
-        line(escaped(&format!("UID:{}-{}-{kind}@{bike}.layshaft.invalid", alarm.record_kind, alarm.record)));
+        let (kind, record, code) = (&alarm.record_kind, &alarm.record, code(alarm.due));
+        line(escaped(&format!("UID:{kind}-{record}-{code}@{bike}.layshaft.invalid")));
         line(format!("DTSTAMP:{stamp}"));
         line(format!("DTSTART:{at}"));
         line(format!("SUMMARY:{summary}"));
@@ -68,6 +68,20 @@ pub fn calendar(bike: &str, alarms: &[Due], stamp_ms: i64) -> String {
     }
     line("END:VCALENDAR".to_owned());
     file
+}
+
+/// What comes about, as it stands in the identifier of an alarm. A calendar that took an alarm in knows it again by this, so
+/// none may ever change.
+fn code(due: DueKind) -> &'static str {
+    match due {
+        DueKind::TouchDry => "touchdry",
+        DueKind::RecoatOpen => "recoatopen",
+        DueKind::RecoatShut => "recoatshut",
+        DueKind::Handle => "handle",
+        DueKind::Cured => "cured",
+        DueKind::WaitOver => "waitover",
+        DueKind::PartExpected => "partexpected",
+    }
 }
 
 /// What comes about, in two or three words.
@@ -177,6 +191,23 @@ mod tests {
         assert_eq!(sheet.text.matches("BEGIN:VALARM").count(), 2);
         let empty = alarms_sheet(&Bike::default(), &tuesday_noon(), &schedule(&Bike::default(), &tuesday_noon()).rows);
         assert!(empty.alarms.is_empty() && empty.text.ends_with("END:VCALENDAR\r\n"));
+    }
+
+    #[test]
+    fn a_calendar_knows_an_alarm_again_by_the_identifier_that_it_always_had() {
+        let identifiers = [
+            (DueKind::TouchDry, "UID:coat-mark-1-touchdry@orrin.layshaft.invalid"),
+            (DueKind::RecoatOpen, "UID:coat-mark-1-recoatopen@orrin.layshaft.invalid"),
+            (DueKind::RecoatShut, "UID:coat-mark-1-recoatshut@orrin.layshaft.invalid"),
+            (DueKind::Handle, "UID:coat-mark-1-handle@orrin.layshaft.invalid"),
+            (DueKind::Cured, "UID:coat-mark-1-cured@orrin.layshaft.invalid"),
+            (DueKind::WaitOver, "UID:coat-mark-1-waitover@orrin.layshaft.invalid"),
+            (DueKind::PartExpected, "UID:coat-mark-1-partexpected@orrin.layshaft.invalid"),
+        ];
+        for (kind, identifier) in identifiers {
+            let file = calendar("orrin", &[due(1, kind, "x", "y")], 0);
+            assert!(file.lines().any(|line| line == identifier), "{file}");
+        }
     }
 
     #[test]

@@ -4,9 +4,10 @@
 
 use layshaft_wire::wire;
 
+use crate::changes::Record;
 use crate::coating::{CureAsk, CureSheet, cure_sheet};
 use crate::plan::PlanRow;
-use crate::record::{Bike, CureState, JobState, PartState};
+use crate::record::{Bike, Coat, CureState, Job, JobState, Part, PartState};
 use crate::time::Moment;
 
 /// What comes about.
@@ -76,7 +77,7 @@ fn of_coats(bike: &Bike, moment: &Moment) -> Vec<Due> {
                     due,
                     title: coat.title.clone(),
                     text: format!("{}: {text}.", coat.product.name),
-                    record_kind: "coat".to_owned(),
+                    record_kind: Coat::KIND.to_owned(),
                     record: mark.clone(),
                 },
             )
@@ -119,7 +120,7 @@ fn of_waits(bike: &Bike, rows: &[PlanRow]) -> Vec<Due> {
             due: DueKind::WaitOver,
             title: row.title.clone(),
             text: format!("Over: {name}. What follows may begin."),
-            record_kind: "job".to_owned(),
+            record_kind: Job::KIND.to_owned(),
             record: row.job.clone(),
         })
     })
@@ -136,7 +137,7 @@ fn of_parts(bike: &Bike, moment: &Moment) -> Vec<Due> {
                 due: DueKind::PartExpected,
                 title: part.title.clone(),
                 text: "Expected on this day: is it here?".to_owned(),
-                record_kind: "part".to_owned(),
+                record_kind: Part::KIND.to_owned(),
                 record: mark.clone(),
             })
         })
@@ -149,7 +150,7 @@ mod tests {
     use crate::plan::schedule;
     use crate::plan::tests::example::{bike, done, job, part, tuesday_noon, waiting};
     use crate::ready_made::typical_product;
-    use crate::record::{Coat, Place};
+    use crate::record::Place;
 
     const HOUR: i64 = 3_600_000;
 

@@ -2,6 +2,7 @@
 
 use super::{Item, Limit, wording};
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 use crate::record::{AnswerWord, ItemAnswer};
 use crate::units::Unit;
@@ -43,7 +44,7 @@ impl ItemAnswer {
         }
         self.note = match self.note.as_deref().map(str::trim) {
             None | Some("") => None,
-            Some(note) => Some(bounds::check_text("note", "Remark", note, 600)?),
+            Some(note) => Some(check::check_text("note", "Remark", note, 600)?),
         };
         Ok(self)
     }

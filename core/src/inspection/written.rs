@@ -10,6 +10,7 @@ use serde::Deserialize;
 
 use super::{Item, Limit, Measure, Pack};
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 use crate::units::Unit;
@@ -92,9 +93,9 @@ pub(super) fn read(text: &str) -> Result<Pack, Refused> {
     }
     Ok(Pack {
         id,
-        place: bounds::check_title("place", "Place of the pack", &written.place)?,
-        title: bounds::check_title("title", "Title of the pack", &written.title)?,
-        caution: bounds::check_text("caution", "Caution of the pack", &written.caution, MOST)?,
+        place: check::check_title("place", "Place of the pack", &written.place)?,
+        title: check::check_title("title", "Title of the pack", &written.title)?,
+        caution: check::check_text("caution", "Caution of the pack", &written.caution, MOST)?,
         items,
     })
 }
@@ -106,7 +107,7 @@ impl WrittenItem {
     fn checked(self) -> Result<Item, Refused> {
         let id = check_mark("item.id", "Mark of an item", &self.id)?;
         let text = |field: &str, text: &str, most| {
-            bounds::check_text(&format!("item.{field}"), &format!("Item “{id}”, {field}"), text, most)
+            check::check_text(&format!("item.{field}"), &format!("Item “{id}”, {field}"), text, most)
         };
         for year in [self.from_year, self.to_year].into_iter().flatten() {
             let year_of_use = bounds::MODEL_YEAR.named("item.fromYear", "Year of first use");
@@ -167,7 +168,7 @@ fn check_limit(id: &str, limit: Limit) -> Result<Limit, Refused> {
 
 /// A mark: lower-case letters, digits, dots and hyphens. Answers are kept under `pack/item`, so no slash.
 fn check_mark(field: &str, label: &str, mark: &str) -> Result<String, Refused> {
-    let mark = bounds::check_text(field, label, mark, 60)?;
+    let mark = check::check_text(field, label, mark, 60)?;
     if mark.chars().all(|sign| sign.is_ascii_lowercase() || sign.is_ascii_digit() || sign == '.' || sign == '-') {
         return Ok(mark);
     }

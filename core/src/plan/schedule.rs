@@ -49,18 +49,18 @@ pub fn schedule(bike: &Bike, moment: &Moment) -> Scheduled {
 pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, with_odds: bool) -> Scheduled {
     let clockwork = Clockwork::of(bike, moment);
     let mut needs = Needs::of(bike, moment, &clockwork);
-    let benches = TimeAxes::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
-    needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &benches, &clockwork));
+    let axes = TimeAxes::of(&bike.bench_time, moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
+    needs.findings.extend(mark_what_never_fits(&mut needs.tasks, bike, moment, &axes, &clockwork));
     let before = before.urgency(bike, &needs.tasks);
-    let mut best = best_in_order(&problem_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
-    let missed: Vec<bool> = needs.tasks.iter().zip(&best).map(|(task, laid)| misses(task, laid.as_ref())).collect();
+    let mut best = best_in_order(&problem_of(&needs.tasks, &axes, &clockwork), moment, before.as_deref());
+    let missed: Vec<bool> = needs.tasks.iter().zip(&best).map(|(task, placed)| misses(task, placed.as_ref())).collect();
     if give_up_windows(&mut needs.tasks, &missed, &needs.paintings, moment, &mut needs.findings) {
-        best = best_in_order(&problem_of(&needs.tasks, &benches, &clockwork), moment, before.as_deref());
+        best = best_in_order(&problem_of(&needs.tasks, &axes, &clockwork), moment, before.as_deref());
     }
-    let mut problem = problem_of(&needs.tasks, &benches, &clockwork);
+    let mut problem = problem_of(&needs.tasks, &axes, &clockwork);
     let standing = PreviousOrder::of(&needs.tasks, &best);
     let plan = filled(&problem, &needs, best);
-    let missed = needs.tasks.iter().zip(&plan).filter(|(task, laid)| misses(task, laid.as_ref()));
+    let missed = needs.tasks.iter().zip(&plan).filter(|(task, placed)| misses(task, placed.as_ref()));
     needs.findings.extend(missed.filter_map(|(task, _)| limit_missed(task, moment)));
     let ready_ms = ready_ms(&needs, &plan);
     let bound_ms = ready_ms.and_then(|ready_ms| bound_ms(&problem, &needs, ready_ms));
@@ -76,11 +76,11 @@ pub fn schedule_keeping(bike: &Bike, moment: &Moment, before: &PreviousOrder, wi
     Scheduled { rows, ready_ms, bound_ms, odds: chances.map(|all| all.odds), held_by, findings, standing }
 }
 
-fn problem_of<'a>(tasks: &'a [Task<'a>], benches: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {
-    Problem { tasks, benches, clockwork, until_ms: i64::MAX }
+fn problem_of<'a>(tasks: &'a [Task<'a>], axes: &'a TimeAxes, clockwork: &'a Clockwork) -> Problem<'a> {
+    Problem { tasks, axes, clockwork, until_ms: i64::MAX }
 }
 
-/// The best of the orders, each laid as it is.
+/// The best of the orders, each placed as it is.
 fn best_in_order(problem: &Problem, moment: &Moment, before: Option<&[f64]>) -> Timetable {
     let outlines = outlines(problem, moment);
     let mut orders = Orders::of(&outlines, before);
@@ -142,22 +142,22 @@ fn over_ms(plan: &Timetable, place: usize) -> Option<i64> {
 /// leaves open what has to be done then.
 fn ready_ms(needs: &Needs, plan: &Timetable) -> Option<i64> {
     let endless = needs.running.iter().any(|wait| wait.over_ms.is_none());
-    let missed = needs.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref()));
+    let missed = needs.tasks.iter().zip(plan).any(|(task, placed)| misses(task, placed.as_ref()));
     if !needs.stuck.is_empty() || endless || missed {
         return None;
     }
-    let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
+    let over: Option<Vec<i64>> = plan.iter().map(|placed| placed.as_ref()?.over_ms).collect();
     over?.into_iter().max().max(needs.running_until_ms()).max(needs.last_done_ms)
 }
 
 /// Jobs that nothing forbids and that still found no place, without those that only wait for such a job.
 fn never_reached(needs: &Needs, plan: &Timetable) -> Vec<Finding> {
-    let is_laid = |need: &usize| plan.get(*need).is_some_and(Option::is_some);
-    let unlaid = needs.tasks.iter().zip(plan).filter(|(task, laid)| {
+    let is_placed = |need: &usize| plan.get(*need).is_some_and(Option::is_some);
+    let unplaced = needs.tasks.iter().zip(plan).filter(|(task, placed)| {
         let unknown = |need: &usize| needs.tasks.get(*need).is_none_or(|before| before.wait == WaitRule::Unknown);
-        laid.is_none() && !task.never && task.after.iter().all(|need| is_laid(need) && !unknown(need))
+        placed.is_none() && !task.never && task.after.iter().all(|need| is_placed(need) && !unknown(need))
     });
-    unlaid
+    unplaced
         .map(|(task, _)| {
             let text = format!(
                 "“{}” finds no place within the next five years: there is too little bench time, or a wait before it has \

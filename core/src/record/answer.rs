@@ -2,10 +2,8 @@
 
 use layshaft_wire::wire;
 
-use crate::changes::Record;
-
 /// An answer in words.
-#[wire]
+#[wire(stored)]
 pub enum AnswerWord {
     /// As it should be.
     Good,
@@ -18,18 +16,18 @@ pub enum AnswerWord {
 }
 
 /// The answer to one item, in words or as a measured value.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct ItemAnswer {
     /// In words.
+    #[words("Answer")]
     pub word: Option<AnswerWord>,
     /// Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
+    #[words("Measured")]
     pub value: Option<f64>,
     /// When, milliseconds since 1970 (UTC).
+    #[words("Answered at")]
     pub answered_ms: i64,
     /// A remark.
+    #[words("Note")]
     pub note: Option<String>,
-}
-
-impl Record for ItemAnswer {
-    const KIND: &'static str = "answer";
 }

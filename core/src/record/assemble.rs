@@ -10,74 +10,47 @@ use super::paint::{Climate, Coat, Process};
 use super::photo::Photo;
 use super::place::Place;
 use super::reading::Reading;
-use super::spec::{Brake, Consumer, Drive, Filling, Fluid, Indication, Slot, Spec, Supply, Wheel};
+use super::spec::Spec;
 use super::work::{BenchTime, Job, Part, Tightening};
 use crate::changes::{Fields, Key, Ledger, Record, read};
 
-/// Everything known about one bike, by the marks of the records.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Bike {
-    /// The bike's own mark.
-    pub id: String,
-    /// Who it is.
-    pub identity: Identity,
-    /// Where it stands.
-    pub place: Place,
-    /// As made.
-    pub standard: Spec,
-    /// As it is being built.
-    pub fitted: Spec,
-    /// Parts.
-    pub parts: BTreeMap<String, Part>,
-    /// The maker's torques.
-    pub tightenings: BTreeMap<String, Tightening>,
-    /// Coats that cure or have cured.
-    pub coats: BTreeMap<String, Coat>,
-    /// Paint jobs in several coats.
-    pub processes: BTreeMap<String, Process>,
-    /// Temperature and humidity log, oldest first.
-    pub climate: Vec<Climate>,
-    /// Measured values.
-    pub readings: BTreeMap<String, Reading>,
-    /// Photos.
-    pub photos: BTreeMap<String, Photo>,
-    /// Jobs.
-    pub jobs: BTreeMap<String, Job>,
-    /// Answers to inspection items, by `pack/item`.
-    pub answers: BTreeMap<String, ItemAnswer>,
-    /// What the owner changed in circuits, by `circuit/element`.
-    pub circuits: BTreeMap<String, ElementChange>,
-    /// Searches for faults.
-    pub searches: BTreeMap<String, FaultSearch>,
-    /// The mechanic's hours.
-    pub bench_time: BenchTime,
-}
+/// Makes the bike from the list of kinds, and its reading from the ledger.
+macro_rules! make_bike {
+    (
+        one { $($(#[$one_doc:meta])* $one:ident: $one_type:ident = $one_kind:literal, $one_words:literal;)* }
+        many { $($(#[$many_doc:meta])* $many:ident: $many_type:ident = $many_kind:literal, $many_words:literal;)* }
+        log { $($(#[$log_doc:meta])* $log:ident: $log_type:ident by $by:ident = $log_kind:literal, $log_words:literal;)* }
+        slots { $($slots:tt)* } listed { $($listed:tt)* }
+    ) => {
+        /// Everything known about one bike, by the marks of the records.
+        #[derive(Clone, Debug, Default, PartialEq)]
+        pub struct Bike {
+            /// The bike's own mark.
+            pub id: String,
+            /// As made.
+            pub standard: Spec,
+            /// As it is being built.
+            pub fitted: Spec,
+            $($(#[$one_doc])* pub $one: $one_type,)*
+            $($(#[$many_doc])* pub $many: BTreeMap<String, $many_type>,)*
+            $($(#[$log_doc])* pub $log: Vec<$log_type>,)*
+        }
 
-/// Reads one bike from the ledger.
-pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
-    let all = |kind| ledger.present(project, kind);
-    let mut climate: Vec<Climate> = all(Climate::KIND).map(|(_, fields)| read(fields)).collect();
-    climate.sort_by_key(|reading| reading.from_ms);
-    Bike {
-        id: project.to_owned(),
-        identity: single(ledger, project),
-        place: single(ledger, project),
-        standard: spec(ledger, project, &["standard"]),
-        fitted: spec(ledger, project, &["standard", "fitted"]),
-        parts: map(ledger, project),
-        tightenings: map(ledger, project),
-        coats: map(ledger, project),
-        processes: map(ledger, project),
-        climate,
-        readings: map(ledger, project),
-        photos: map(ledger, project),
-        jobs: map(ledger, project),
-        answers: map(ledger, project),
-        circuits: map(ledger, project),
-        searches: map(ledger, project),
-        bench_time: single(ledger, project),
-    }
+        /// Reads one bike from the ledger.
+        pub fn assemble(ledger: &Ledger, project: &str) -> Bike {
+            let spec = |layers: &[&str]| Spec::read(|kind| slots(ledger, project, kind, layers));
+            Bike {
+                id: project.to_owned(),
+                standard: spec(&["standard"]),
+                fitted: spec(&["standard", "fitted"]),
+                $($one: single(ledger, project),)*
+                $($many: map(ledger, project),)*
+                $($log: log(ledger, project, |record: &$log_type| record.$by),)*
+            }
+        }
+    };
 }
+crate::records!(make_bike);
 
 /// The record of a kind that a bike has just one of; its mark is `bike`.
 fn single<R: Record>(ledger: &Ledger, project: &str) -> R {
@@ -92,21 +65,10 @@ fn map<R: Record>(ledger: &Ledger, project: &str) -> BTreeMap<String, R> {
     ledger.present(project, R::KIND).map(|(mark, fields)| (mark.to_owned(), read(fields))).collect()
 }
 
-/// A spec from layers, a later one over an earlier one, field by field.
-fn spec(ledger: &Ledger, project: &str, layers: &[&str]) -> Spec {
-    let slots = |kind: &'static str| slots(ledger, project, kind, layers);
-    let one = |kind, slot: &str| slots(kind).remove(slot).unwrap_or_default();
-    Spec {
-        drive: read::<Drive>(&one(Drive::KIND, "drive")),
-        front_wheel: read::<Wheel>(&one(Wheel::KIND, "front")),
-        rear_wheel: read::<Wheel>(&one(Wheel::KIND, "rear")),
-        supply: read::<Supply>(&one(Supply::KIND, "supply")),
-        consumers: slots(Consumer::KIND).into_iter().map(|(id, fields)| Slot { id, consumer: read(&fields) }).collect(),
-        front_brake: read::<Brake>(&one(Brake::KIND, "front")),
-        rear_brake: read::<Brake>(&one(Brake::KIND, "rear")),
-        fluids: slots(Fluid::KIND).into_iter().map(|(id, fields)| Filling { id, fluid: read(&fields) }).collect(),
-        indication: read::<Indication>(&one(Indication::KIND, "indication")),
-    }
+fn log<R: Record>(ledger: &Ledger, project: &str, at: impl Fn(&R) -> i64) -> Vec<R> {
+    let mut records: Vec<R> = ledger.present(project, R::KIND).map(|(_, fields)| read(fields)).collect();
+    records.sort_by_key(at);
+    records
 }
 
 /// One slot with the layers merged, where it is there.

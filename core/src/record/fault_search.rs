@@ -2,31 +2,33 @@
 
 use layshaft_wire::wire;
 
-use crate::changes::Record;
-
 /// What is wrong.
-#[wire]
+#[wire(stored)]
 pub enum Trouble {
     /// Something in a circuit of the bike.
     Wiring {
         /// Mark of the circuit.
+        #[words("Circuit")]
         circuit: String,
         /// Whether somebody has worked on the wiring lately.
+        #[words("Wiring was worked on")]
         reworked: Option<bool>,
     },
     /// Trouble that a table of experience describes.
     Table {
         /// Mark of the table.
+        #[words("Table")]
         table: String,
     },
 }
 
 /// How a search ended.
-#[wire]
+#[wire(stored)]
 pub enum FaultClosing {
     /// This put it right.
     Cured {
         /// What put it right.
+        #[words("What put it right")]
         cure: String,
     },
     /// Left as it is.
@@ -34,39 +36,44 @@ pub enum FaultClosing {
 }
 
 /// A search. What is left out is not known.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct FaultSearch {
     /// What is wrong.
+    #[words("What is wrong")]
     pub trouble: Option<Trouble>,
     /// When it began, milliseconds since 1970 (UTC).
+    #[words("Begun at")]
     pub started_ms: i64,
     /// The answers, oldest first.
+    #[words("Answers")]
     pub evidence: Vec<Evidence>,
     /// When it ended, milliseconds since 1970 (UTC).
+    #[words("Ended at")]
     pub closed_ms: Option<i64>,
     /// How it ended.
+    #[words("How it ended")]
     pub closing: Option<FaultClosing>,
 }
 
-impl Record for FaultSearch {
-    const KIND: &'static str = "faultSearch";
-}
-
 /// One answer. A session is the list of them; taking the last one back undoes it.
-#[wire]
+#[wire(stored)]
 pub enum Evidence {
     /// An outcome was seen.
     Seen {
         /// Mark of the check.
+        #[words("Check")]
         check: String,
         /// Mark of the outcome.
+        #[words("Seen")]
         outcome: String,
     },
     /// A voltage was read.
     Read {
         /// Mark of the check.
+        #[words("Check")]
         check: String,
         /// The reading, volts.
+        #[words("Read, V")]
         volts: f64,
     },
 }

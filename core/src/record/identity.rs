@@ -3,50 +3,60 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// Name, papers and the few figures that rules depend on.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Identity {
     /// What the owner calls it.
+    #[words("Name of the bike")]
     pub name: String,
     /// Make and model as on the papers.
+    #[words("Make and model")]
     pub model: Option<String>,
     /// Model year.
+    #[words("Model year")]
     pub model_year: Option<u32>,
     /// Year in which it was first used on a road; it switches inspection items on and off.
+    #[words("Year of first use")]
     pub first_used: Option<u32>,
     /// Frame number.
+    #[words("Frame number")]
     pub frame_number: Option<String>,
     /// Displacement, cubic centimetres.
+    #[words("Displacement, cm³")]
     pub displacement_cc: Option<f64>,
     /// Dry mass, kilograms.
+    #[words("Dry mass, kg")]
     pub dry_mass_kg: Option<f64>,
     /// Peak power at the crankshaft, kilowatts.
+    #[words("Peak power, kW")]
     pub peak_power_kw: Option<f64>,
     /// Engine speed of peak power, revolutions a minute.
+    #[words("Peak power at, rpm")]
     pub peak_power_rpm: Option<f64>,
     /// Peak torque at the crankshaft, newton metres.
+    #[words("Peak torque, N m")]
     pub peak_torque_nm: Option<f64>,
     /// Engine speed of peak torque, revolutions a minute.
+    #[words("Peak torque at, rpm")]
     pub peak_torque_rpm: Option<f64>,
     /// Inspection pack that the owner means to pass.
+    #[words("Inspection to pass")]
     pub pack: Option<String>,
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
+    #[words("Inspection hoped for")]
     pub hoped_for: Option<String>,
     /// Everything about this bike is invented.
+    #[words("Invented")]
     pub invented: bool,
-}
-
-impl Record for Identity {
-    const KIND: &'static str = "bike";
 }
 
 impl Identity {
     /// The identity with its texts trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = bounds::check_title("name", "Name of the bike", &self.name)?;
+        self.name = check::check_title("name", "Name of the bike", &self.name)?;
         bounds::MODEL_YEAR.check_known(self.model_year.map(f64::from))?;
         bounds::MODEL_YEAR.named("firstUsed", "Year of first use").check_known(self.first_used.map(f64::from))?;
         bounds::DISPLACEMENT.check_known(self.displacement_cc)?;

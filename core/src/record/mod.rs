@@ -2,8 +2,12 @@
 //!
 //! Every field may be unknown. A calculation that needs an unknown value refuses and names it; nothing is guessed.
 
+#[macro_use]
+mod list;
+
 mod answer;
 mod assemble;
+mod card;
 mod circuit;
 mod fault_search;
 mod identity;
@@ -43,7 +47,9 @@ pub use work::{
 };
 
 pub use assemble::{Bike, assemble, key_of, laid_over, slot};
+pub use card::{FieldCard, RecordCard, record_cards};
 pub use identity::Identity;
+pub use list::KINDS;
 pub use photo::{PHOTO_MEDIA, PHOTO_MOST_BYTES, Photo};
 pub use place::Place;
 pub use reading::Reading;

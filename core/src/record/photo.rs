@@ -2,29 +2,30 @@
 
 use layshaft_wire::wire;
 
-use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// A photo of something on the bike.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Photo {
     /// Kind of the record that it shows: `job`, `answer`, `part`, `bike`.
+    #[words("Shows a")]
     pub of_kind: String,
     /// Mark of that record.
+    #[words("Shows")]
     pub of: String,
     /// SHA-256 of the bytes, hexadecimal.
+    #[words("Content hash")]
     pub hash: String,
     /// Media type: `image/jpeg`.
+    #[words("File type")]
     pub media: String,
     /// What it shows.
+    #[words("Caption")]
     pub caption: Option<String>,
     /// When, milliseconds since 1970 (UTC).
+    #[words("Taken at")]
     pub taken_ms: i64,
-}
-
-impl Record for Photo {
-    const KIND: &'static str = "photo";
 }
 
 /// Media types that every phone and browser shows.
@@ -51,7 +52,7 @@ impl Photo {
             });
         }
         if let Some(caption) = &mut self.caption {
-            *caption = bounds::check_text("caption", "Caption", caption, 400)?;
+            *caption = check::check_text("caption", "Caption", caption, 400)?;
         }
         Ok(self)
     }

@@ -3,22 +3,20 @@
 use layshaft_wire::wire;
 
 use crate::bounds::{self};
-use crate::changes::Record;
 use crate::error::Refused;
 
 /// Where the bike stands: temperature and dryness that cures run on when no reading is at hand.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Place {
     /// Usual temperature of the garage by night, °C.
+    #[words("Garage by night, °C")]
     pub night_celsius: Option<f64>,
     /// Usual temperature of the garage by day, °C.
+    #[words("Garage by day, °C")]
     pub day_celsius: Option<f64>,
     /// Usual relative humidity, per cent.
+    #[words("Usual humidity, %")]
     pub humidity: Option<f64>,
-}
-
-impl Record for Place {
-    const KIND: &'static str = "place";
 }
 
 impl Place {

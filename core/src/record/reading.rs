@@ -3,35 +3,42 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
+use crate::changes::{Field, Stored};
+use crate::check;
 use crate::error::Refused;
 use crate::units::Unit;
 
 /// A measured value.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Reading {
     /// What was measured, as a dotted mark: `tyre.rear.tread`.
+    #[words("What was measured")]
     pub what: String,
     /// The value.
+    #[words("Value")]
     pub value: f64,
     /// Its unit.
+    #[words("Unit")]
     pub unit: Option<Unit>,
     /// When, milliseconds since 1970 (UTC).
+    #[words("Measured at")]
     pub taken_ms: i64,
     /// By whom.
+    #[words("By")]
     pub by: Option<String>,
     /// With what: “digital calliper”.
+    #[words("With")]
     pub how: Option<String>,
 }
 
-impl Record for Reading {
-    const KIND: &'static str = "reading";
+impl Stored for Unit {
+    const FIELDS: &'static [Field] = &[];
 }
 
 impl Reading {
     /// The reading, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.what = bounds::check_title("what", "What was measured", &self.what)?;
+        self.what = check::check_title("what", "What was measured", &self.what)?;
         bounds::READING.check(self.value)?;
         Ok(self)
     }

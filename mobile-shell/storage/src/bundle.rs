@@ -71,7 +71,8 @@ pub struct Clash {
 impl Store {
     /// One bike, or all of them with `None`, as the bytes of a SQLite file.
     ///
-    /// A bike takes along the attachments that its records name. A database of a newer program is copied whole, whatever
+    /// A bike takes along its changes of every kind, also of kinds that only a newer program knows, and the attachments that
+    /// its records name. A database of a newer program is copied whole, whatever
     /// is in it, since only that program knows what belongs to what.
     pub fn bundle(&self, project: Option<&str>) -> Result<Vec<u8>, StoreError> {
         if self.newer_schema().is_some() {
@@ -82,7 +83,7 @@ impl Store {
         // checked when they were written here; doing it again would take longer than all the rest.
         bundle.pragma_update(None, "journal_mode", "off")?;
         bundle.pragma_update(None, "ignore_check_constraints", true)?;
-        upgrade(&mut bundle)?;
+        upgrade(&mut bundle, self.kinds)?;
         let writing = bundle.transaction()?;
         // Both selections below see the same state of the store.
         let reading = self.connection.unchecked_transaction()?;

@@ -27,7 +27,7 @@ impl Store {
         let header = read_header(bytes)?;
         let mut connection = open(bytes).map_err(as_bundle)?;
         find_whole(&connection).map_err(as_bundle)?;
-        upgrade(&mut connection).map_err(as_bundle)?;
+        upgrade(&mut connection, &[]).map_err(as_bundle)?;
         let changes = rows::all(&connection, |reason| StoreError::DamagedBundle { reason }).map_err(as_bundle)?;
         Ok(Bundle {
             projects: projects(&changes),

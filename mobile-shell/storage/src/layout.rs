@@ -3,6 +3,7 @@
 //! SQLite keeps two numbers in each file's header for this (<https://www.sqlite.org/fileformat2.html>, seen):
 //! `application_id` says whose file it is, `user_version` says which layout it has.
 
+use layshaft_core::changes::RecordKind;
 use rusqlite::Connection;
 
 use crate::StoreError;
@@ -35,8 +36,9 @@ pub fn header(connection: &Connection) -> Result<Header, StoreError> {
     })
 }
 
-/// Brings a database up to the newest layout, each step in a transaction of its own, and rebuilds what is derived.
-pub fn upgrade(connection: &mut Connection) -> Result<(), StoreError> {
+/// Brings a database up to the newest layout, each step in a transaction of its own, and rebuilds the views, those of these
+/// kinds of records among them.
+pub fn upgrade(connection: &mut Connection, kinds: &[RecordKind]) -> Result<(), StoreError> {
     let from = header(connection)?.layout;
     for (step, layout) in STEPS.iter().zip(1_u32..).skip(from as usize) {
         let transaction = connection.transaction()?;
@@ -45,11 +47,13 @@ pub fn upgrade(connection: &mut Connection) -> Result<(), StoreError> {
         transaction.pragma_update(None, "user_version", layout)?;
         transaction.commit()?;
     }
-    refresh_views(connection)
+    refresh_views(connection, kinds)
 }
 
 #[cfg(test)]
 mod tests {
+    use layshaft_core::record::KINDS;
+
     use super::*;
     use crate::Store;
 
@@ -66,14 +70,16 @@ mod tests {
     #[test]
     fn every_kept_database_opens_with_its_facts_and_looks_like_a_new_one() {
         assert_eq!(KEPT.len() as u32, NEWEST, "each layout has a kept database");
-        let fresh = Store::in_memory().unwrap();
+        let mut fresh = Store::in_memory().unwrap();
+        fresh.show(KINDS).unwrap();
         for (layout, sql) in KEPT {
             let kept = Connection::open_in_memory().unwrap();
             kept.execute_batch(sql).unwrap();
             assert_eq!(header(&kept).unwrap(), Header { application: APPLICATION, layout: *layout });
             let facts: u32 = kept.query_row("SELECT count(*) FROM change", [], |row| row.get(0)).unwrap();
 
-            let store = Store::on(kept, |_| Ok(())).unwrap();
+            let mut store = Store::on(kept, |_| Ok(())).unwrap();
+            store.show(KINDS).unwrap();
             assert_eq!(header(&store.connection).unwrap().layout, NEWEST);
             assert_eq!(schema(&store.connection), schema(&fresh.connection));
             assert_eq!(store.changes().unwrap().len() as u32, facts);

@@ -17,7 +17,6 @@ mod bundle;
 mod bundle_check;
 
 mod layout;
-mod names;
 mod rows;
 mod views;
 

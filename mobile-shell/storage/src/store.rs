@@ -2,13 +2,14 @@
 
 use std::cell::Cell;
 
-use layshaft_core::changes::{Change, Device};
+use layshaft_core::changes::{Change, Device, RecordKind};
 use rusqlite::{Connection, OptionalExtension};
 use sha2::{Digest, Sha256};
 
 use crate::StoreError;
 use crate::layout::{self, APPLICATION, NEWEST};
 use crate::rows;
+use crate::views::refresh_views;
 
 /// One SQLite connection to the changes, attachments and settings of this device.
 #[derive(Debug)]
@@ -17,6 +18,7 @@ pub struct Store {
     newer: Option<u32>,
     device: Option<Device>,
     version_seen: Cell<i64>,
+    pub(crate) kinds: &'static [RecordKind],
 }
 
 /// A store that was opened, and what happened on the way.
@@ -62,9 +64,9 @@ impl Store {
             if !empty {
                 check(&connection)?;
             }
-            layout::upgrade(&mut connection)?;
+            layout::upgrade(&mut connection, &[])?;
         }
-        let mut store = Store { connection, newer, device: None, version_seen: Cell::new(0) };
+        let mut store = Store { connection, newer, device: None, version_seen: Cell::new(0), kinds: &[] };
         store.device = match newer {
             // A newer program may keep its mark elsewhere; reading the facts needs none.
             Some(_) => store.read_device().unwrap_or(None),
@@ -72,6 +74,16 @@ impl Store {
         };
         store.version_seen.set(store.version()?);
         Ok(store)
+    }
+
+    /// Says which kinds of records there are: each gets a view, here and in every bundle.
+    pub fn show(&mut self, kinds: &'static [RecordKind]) -> Result<(), StoreError> {
+        self.kinds = kinds;
+        match self.newer {
+            // A newer program's views are not ours to rewrite.
+            Some(_) => Ok(()),
+            None => refresh_views(&mut self.connection, kinds),
+        }
     }
 
     /// Layout of the database where it is newer than this program: then it can be read and exported, not written.

@@ -4,20 +4,16 @@
 //!
 //! - `current`: the value that each field has now, as JSON; records that were put away are left out.
 //! - `history`: every value that a field has had, with the UTC time at which it was set.
-//! - one for each kind of record (`bike`, `job`, `part`, `reading`, `drive`, ...): a row is a record, a column a field. The
-//!   columns are the fields of the record's type in the core, in their order, written `like_this`; the unit of a number
-//!   is part of its name (`hands_on_minutes`, `applied_ms` is milliseconds since 1970 UTC). Lists and the like are JSON.
-//!   Of the technical spec, `record` says side and place, as `fitted/front`.
+//! - one for each kind of record that the program told of: a row is a record, a column a field. The columns are the fields
+//!   in their order, written `like_this`; the unit of a number is part of its name (`hands_on_minutes`, `applied_ms` is
+//!   milliseconds since 1970 UTC). Lists and the like are JSON.
+//!
+//! What kinds there are comes as data ([`Store::show`](crate::Store::show)): nothing here knows what they are about.
 
-use layshaft_core::changes::Record;
-use layshaft_core::record::{
-    BenchTime, Brake, Climate, Coat, Consumer, Drive, ElementChange, FaultSearch, Fluid, Identity, Indication,
-    ItemAnswer, Job, Part, Photo, Place, Process, Reading, Supply, Tightening, Wheel,
-};
+use layshaft_core::changes::RecordKind;
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::StoreError;
-use crate::names::{column_name, field_names};
 
 /// The value that each field has now. Where `max` is the only aggregate, SQLite takes the other columns from the row that
 /// holds it (<https://www.sqlite.org/lang_select.html>, "bare columns", seen).
@@ -30,9 +26,10 @@ WHERE json_type((SELECT value FROM change AS gone
 GROUP BY project, kind, record, field";
 
 /// Rebuilds the views that are missing or not as this program writes them.
-pub fn refresh_views(connection: &mut Connection) -> Result<(), StoreError> {
+pub fn refresh_views(connection: &mut Connection, kinds: &[RecordKind]) -> Result<(), StoreError> {
     let transaction = connection.transaction()?;
-    for (name, sql) in all() {
+    let of_all = [("current".to_owned(), CURRENT.to_owned()), ("history".to_owned(), history())];
+    for (name, sql) in of_all.into_iter().chain(kinds.iter().map(of)) {
         let there: Option<String> = transaction
             .query_row("SELECT sql FROM sqlite_schema WHERE type = 'view' AND name = ?1", [&name], |row| row.get(0))
             .optional()?;
@@ -42,35 +39,6 @@ pub fn refresh_views(connection: &mut Connection) -> Result<(), StoreError> {
     }
     transaction.commit()?;
     Ok(())
-}
-
-/// Every view with its definition.
-fn all() -> Vec<(String, String)> {
-    vec![
-        ("current".to_owned(), CURRENT.to_owned()),
-        ("history".to_owned(), history()),
-        of::<Identity>(),
-        of::<Place>(),
-        of::<Drive>(),
-        of::<Wheel>(),
-        of::<Supply>(),
-        of::<Consumer>(),
-        of::<Brake>(),
-        of::<Fluid>(),
-        of::<Indication>(),
-        of::<ElementChange>(),
-        of::<FaultSearch>(),
-        of::<Part>(),
-        of::<Tightening>(),
-        of::<Photo>(),
-        of::<Coat>(),
-        of::<Process>(),
-        of::<Climate>(),
-        of::<Reading>(),
-        of::<Job>(),
-        of::<ItemAnswer>(),
-        of::<BenchTime>(),
-    ]
 }
 
 /// Every value with its time. SQLite reads no hexadecimal text, so each digit is looked up; 12 digits of milliseconds last
@@ -87,17 +55,27 @@ FROM change"
 }
 
 /// The view of one kind of record.
-fn of<R: Record>() -> (String, String) {
-    let name = column_name(R::KIND);
-    let columns: String = field_names::<R>()
-        .iter()
-        .map(|field| {
-            format!(",\n    max(value ->> '$') FILTER (WHERE field = '{field}') AS \"{}\"", column_name(field))
-        })
-        .collect();
-    let kind = R::KIND;
+fn of(kind: &RecordKind) -> (String, String) {
+    let name = column_name(kind.kind);
+    let column = |field: &str| {
+        format!(",\n    max(value ->> '$') FILTER (WHERE field = '{field}') AS \"{}\"", column_name(field))
+    };
+    let columns: String = kind.fields.iter().map(|field| column(field.name)).collect();
     let sql = format!(
-        "CREATE VIEW \"{name}\" AS\nSELECT project, record{columns}\nFROM current WHERE kind = '{kind}' GROUP BY project, record"
+        "CREATE VIEW \"{name}\" AS\nSELECT project, record{columns}\nFROM current WHERE kind = '{}' GROUP BY project, record",
+        kind.kind
     );
     (name, sql)
+}
+
+/// `handsOnMinutes` as `hands_on_minutes`.
+fn column_name(field: &str) -> String {
+    let mut name = String::with_capacity(field.len() + 4);
+    for letter in field.chars() {
+        if letter.is_ascii_uppercase() {
+            name.push('_');
+        }
+        name.push(letter.to_ascii_lowercase());
+    }
+    name
 }

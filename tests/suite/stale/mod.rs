@@ -7,6 +7,7 @@ mod story;
 use std::collections::{BTreeMap, BTreeSet};
 
 use layshaft_core::changes::Change;
+use layshaft_core::record::KINDS;
 use layshaft_door::command::{DescribePlace, FitSprockets, LoadDemo, Outcome};
 use layshaft_door::query::BareAsk;
 use layshaft_door::{ActCall, Bench, Command};
@@ -140,9 +141,12 @@ fn every_command_names_every_query_that_it_makes_answer_otherwise_and_none_for_n
     let unmoved: Vec<String> = all_queries().difference(&moved).cloned().collect();
     assert_eq!(unmoved, fixed, "these never go old");
 
+    let listed: BTreeSet<&str> = KINDS.iter().map(|of| of.kind).collect();
+    let told: BTreeSet<&str> = RECORDS.iter().map(|(kind, _)| *kind).collect();
+    assert_eq!(told, listed, "the story has one record of every kind that the core lists");
     let all: Vec<Change> = bench.facts().filter(|change| change.key.project == "demo").collect();
     let kinds: BTreeSet<&str> = all.iter().map(|change| change.key.kind.as_str()).collect();
-    assert_eq!(kinds, RECORDS.iter().map(|(kind, _)| *kind).collect(), "the bike has records of every kind");
+    assert_eq!(kinds, listed, "the bike has records of every kind");
     let bundle = bench.bundle(&BareAsk {}, &at(NOW)).unwrap().bundle;
     let receive: Command = layshaft_door::command::ReceiveBundle { bundle, as_second_bike: false }.into();
     let mut wrong = Vec::new();

@@ -3,6 +3,7 @@
 use super::findings::findings;
 use super::words;
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 use crate::fasteners::formulas::{
     FINE_FACTOR, Identified, PropertyClass, ScrewPlace, Seat, TappedInto, ThreadFamily, ThreadMatch, engagement_length,
@@ -86,7 +87,7 @@ fn checked(ask: &FastenerAsk) -> Result<(), Refused> {
     bounds::ENGAGEMENT.check_known(ask.engagement_mm)?;
     if let Some(maker) = &ask.maker {
         bounds::TORQUE.check(maker.torque_nm)?;
-        bounds::check_title("source", "Where the maker's torque stands", &maker.source)?;
+        check::check_title("source", "Where the maker's torque stands", &maker.source)?;
     }
     if let (Some(bearing), Some(hole)) = (ask.bearing_mm, ask.hole_mm)
         && bearing <= hole

@@ -4,6 +4,7 @@ use layshaft_wire::wire;
 
 use super::state::{SearchState, standing};
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 use crate::faults::case::TroubleCase;
 use crate::faults::circuit::wiring_case;
@@ -163,7 +164,7 @@ pub fn taken_back(mut search: FaultSearch) -> Result<FaultSearch, Refused> {
 pub fn closed(search: FaultSearch, closing: &FaultClosing, now_ms: i64) -> Result<FaultSearch, Refused> {
     still_open(&search)?;
     if let FaultClosing::Cured { cure } = closing {
-        bounds::check_text("cure", "What put it right", cure, 200)?;
+        check::check_text("cure", "What put it right", cure, 200)?;
     }
     Ok(FaultSearch { closed_ms: Some(now_ms), closing: Some(closing.clone()), ..search })
 }

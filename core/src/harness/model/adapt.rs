@@ -8,6 +8,7 @@ use layshaft_wire::wire;
 use super::colour::check_colour;
 use super::element::{Element, Harness};
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 use crate::record::{Component, ElementChange};
 
@@ -82,11 +83,11 @@ pub fn apply(harness: &mut Harness, id: &str, change: &ElementChange) -> Result<
     }
     let Some(element) = harness.elements.get_mut(at) else { return Ok(()) };
     if let Some(label) = &change.label {
-        element.label = bounds::check_title("label", "Name of the element", label)?;
+        element.label = check::check_title("label", "Name of the element", label)?;
     }
     for (end, to) in [(&mut element.from, &change.from), (&mut element.to, &change.to)] {
         if let Some(to) = to {
-            *end = bounds::check_text("point", "Point", to, 80)?;
+            *end = check::check_text("point", "Point", to, 80)?;
         }
     }
     if let Some(component) = &change.component {
@@ -104,7 +105,7 @@ fn added(id: &str, change: &ElementChange) -> Result<Element, Refused> {
         label: label.to_owned(),
         help: format!("{id} is not in this circuit; to add it, say where it begins, where it ends and what it is"),
     };
-    let id = bounds::check_text("element", "Mark of the element", id, 80)?;
+    let id = check::check_text("element", "Mark of the element", id, 80)?;
     Ok(Element {
         label: change.label.clone().unwrap_or_else(|| id.clone()),
         from: change.from.clone().ok_or_else(|| missing("from", "Where it begins"))?,
@@ -143,7 +144,7 @@ fn figures(element: &mut Element, change: &ElementChange) -> Result<(), Refused>
     }
     if let Some(new) = &change.plug {
         let Component::Joint { plug, .. } = &mut element.component else { return Err(no_place("plug", "joint")) };
-        *plug = Some(bounds::check_title("plug", "Plug", new)?);
+        *plug = Some(check::check_title("plug", "Plug", new)?);
     }
     if let Some(new) = change.rated_amperes {
         let Component::Fuse { rated_amperes, .. } = &mut element.component else {

@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::colour::check_colour;
 use super::element::{Condition, Element, Harness};
 use crate::bounds;
+use crate::check;
 use crate::electrical::check_wire;
 use crate::error::Refused;
 use crate::quantity::{Finding, Weight};
@@ -70,8 +71,8 @@ fn check_element(harness: &Harness, element: &Element) -> Result<(), Refused> {
     let watts = |value: f64| bounds::CIRCUIT_WATTS.check(value);
     let volts = |value: f64| bounds::CIRCUIT_VOLTS.check(value);
     let switch = |id: &str, positions: &[String]| known_positions(harness, id, positions);
-    bounds::check_text("from", "Point", &element.from, 80)?;
-    bounds::check_text("to", "Point", &element.to, 80)?;
+    check::check_text("from", "Point", &element.from, 80)?;
+    check::check_text("to", "Point", &element.to, 80)?;
     if element.from == element.to {
         return Err(conflict("to", format!("begins and ends at the same point, {}", element.from)));
     }

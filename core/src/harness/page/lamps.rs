@@ -53,6 +53,19 @@ pub enum LampSide {
     WithFlasher,
 }
 
+impl LampSide {
+    /// As it stands in a working.
+    fn words(self) -> &'static str {
+        match self {
+            LampSide::Standard => "as made",
+            LampSide::Fitted => "as fitted",
+            LampSide::Proposed => "as proposed",
+            LampSide::WithResistors => "with load resistors",
+            LampSide::WithFlasher => "with an electronic flasher",
+        }
+    }
+}
+
 /// One lamp in the comparison.
 #[wire]
 pub struct LampColumn {
@@ -344,7 +357,12 @@ fn working(
         let made = column.indicators.made_for_watts.unwrap_or_default();
         let equation = format!("{:.1} W of one side over {made:.1} W", column.indicators.side_watts);
         let share = if made > 0.0 { column.indicators.side_watts / made } else { 0.0 };
-        lines.push(WorkLine::new(&format!("Load share, {:?}", column.side), equation, 100.0 * share, Unit::Percent));
+        lines.push(WorkLine::new(
+            &format!("Load share, {}", column.side.words()),
+            equation,
+            100.0 * share,
+            Unit::Percent,
+        ));
     }
     if let Some(resistor) = resistor {
         let beside = LoadResistance { volts: volts.charging, old_watts, new_watts };

@@ -83,6 +83,15 @@ fn both_cures_are_compared() {
 }
 
 #[test]
+fn the_working_names_each_comparison_in_words() {
+    let lines = lamp_sheet(&bike(), &led()).unwrap().working.lines;
+    let labels: Vec<&str> =
+        lines.iter().map(|line| line.label.as_str()).filter(|label| label.contains("share")).collect();
+    let shares = ["as made", "as fitted", "as proposed", "with load resistors", "with an electronic flasher"];
+    assert_eq!(labels, shares.map(|side| format!("Load share, {side}")));
+}
+
+#[test]
 fn mixed_lamps_are_a_load_between() {
     // One filament of 10 W and one LED of 1 W on each side.
     let sheet = lamp_sheet(&bike(), &LampsAsk { replaced: Some(1), ..led() }).unwrap();

@@ -32,12 +32,12 @@ pub(crate) fn rows(
             let mut row = bare(bike, mark, job, needs, now_ms);
             let place = needs.tasks.iter().position(|task| task.mark == mark);
             let mut begins_ms = None;
-            let laid = place.and_then(|place| Some((place, plan.get(place)?.as_ref()?)));
-            if let Some((place, laid)) = laid {
-                row.work = work(problem, place, laid);
+            let placed = place.and_then(|place| Some((place, plan.get(place)?.as_ref()?)));
+            if let Some((place, placed)) = placed {
+                row.work = work(problem, place, placed);
                 row.begin_by_ms = begin_by_ms(problem, place, plan);
-                row.wait_until_ms = laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms);
-                begins_ms = Some(row.work.first().map_or(laid.end_ms, |span| span.from_ms));
+                row.wait_until_ms = placed.over_ms.filter(|over_ms| *over_ms > placed.end_ms);
+                begins_ms = Some(row.work.first().map_or(placed.end_ms, |span| span.from_ms));
             }
             if let Some(late) = place.and_then(|place| *late.get(place)?) {
                 row.slack_hours = Some(late.slack_hours);
@@ -55,9 +55,9 @@ pub(crate) fn rows(
 }
 
 /// The work of a task on the calendar.
-fn work(problem: &Problem, place: usize, laid: &Placement) -> Vec<WorkSpan> {
+fn work(problem: &Problem, place: usize, placed: &Placement) -> Vec<WorkSpan> {
     let task = problem.tasks.get(place).filter(|task| task.work_ms > 0);
-    task.map(|task| problem.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms)).unwrap_or_default()
+    task.map(|task| problem.axes.axis(task.kind).work_between(placed.begin_ms, placed.end_ms)).unwrap_or_default()
 }
 
 /// When a task must begin, so that no time limit after what it follows passes.
@@ -156,5 +156,5 @@ fn slack_of_running(
     let first_ms = followers.filter_map(|(_, late)| late.map(|late| late.begin_ms)).min();
     let latest_ms = first_ms.unwrap_or(ready_ms).min(ready_ms);
     row.slack_hours = Some((latest_ms - over_ms) as f64 / HOUR_MS as f64);
-    row.critical = problem.benches.whole().within_one_sitting(over_ms, latest_ms);
+    row.critical = problem.axes.whole().within_one_sitting(over_ms, latest_ms);
 }

@@ -31,12 +31,12 @@ pub(crate) fn latest(problem: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<
     let mut limits = vec![ready_ms; plan.len()];
     let mut taken = Taken::default();
     for place in by_end(plan).into_iter().rev() {
-        let (Some(task), Some(Some(laid))) = (problem.tasks.get(place), plan.get(place)) else { continue };
+        let (Some(task), Some(Some(placed))) = (problem.tasks.get(place), plan.get(place)) else { continue };
         let over_by_ms = limits.get(place).copied().unwrap_or(ready_ms);
         let begins_ms = |other: usize| latest.get(other).copied().flatten().map(|late: Latest| late.begin_ms);
-        let spot_ms = problem.spot_limit_ms(place, begins_ms).max(laid.end_ms);
-        let limit_ms = latest_end_ms(problem, place, laid.end_ms, over_by_ms).min(spot_ms);
-        let late = put_off(problem, plan, place, limit_ms, &taken).unwrap_or_else(|| laid.clone());
+        let spot_ms = problem.spot_limit_ms(place, begins_ms).max(placed.end_ms);
+        let limit_ms = latest_end_ms(problem, place, placed.end_ms, over_by_ms).min(spot_ms);
+        let late = put_off(problem, plan, place, limit_ms, &taken).unwrap_or_else(|| placed.clone());
         taken.replace(problem, place, Some(&late));
         for need in &task.after {
             if let Some(limit) = limits.get_mut(*need) {
@@ -49,15 +49,15 @@ pub(crate) fn latest(problem: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<
         }
     }
     for (place, own) in latest.iter_mut().enumerate() {
-        if let (Some(task), Some(Some(laid)), Some(own)) = (problem.tasks.get(place), plan.get(place), own) {
+        if let (Some(task), Some(Some(placed)), Some(own)) = (problem.tasks.get(place), plan.get(place), own) {
             // By itself it may end later still, where there is idle time with all others late.
             let alone = put_off(problem, plan, place, own.limit_ms, &taken);
             let end_ms = alone.map_or(own.end_ms, |alone| alone.end_ms.max(own.end_ms));
-            let bench = problem.benches.own(task.kind);
-            own.slack_hours = (end_ms - laid.end_ms) as f64 / HOUR_MS as f64;
+            let bench = problem.axes.axis(task.kind);
+            own.slack_hours = (end_ms - placed.end_ms) as f64 / HOUR_MS as f64;
             own.critical = match task.work_ms {
-                0 => bench.within_one_sitting(laid.end_ms, end_ms),
-                _ => bench.same_sitting(bench.place_of(laid.end_ms), bench.place_of(end_ms)),
+                0 => bench.within_one_sitting(placed.end_ms, end_ms),
+                _ => bench.same_sitting(bench.place_of(placed.end_ms), bench.place_of(end_ms)),
             };
         }
     }
@@ -67,25 +67,25 @@ pub(crate) fn latest(problem: &Problem, plan: &Timetable, ready_ms: i64) -> Vec<
 /// The task as late as it may be, but no earlier than it lies: ended at its limit, begun in time after what it follows,
 /// and in one gap of the time that others take. None where there is no such place.
 fn put_off(problem: &Problem, plan: &Timetable, place: usize, limit_ms: i64, taken: &Taken) -> Option<Placement> {
-    let (task, laid) = (problem.tasks.get(place)?, plan.get(place)?.as_ref()?);
+    let (task, placed) = (problem.tasks.get(place)?, plan.get(place)?.as_ref()?);
     let begins_by_ms = begins_by_ms(task, plan);
     let at = |(begin_ms, end_ms)| Placement { begin_ms, end_ms, over_ms: None };
     if task.work_ms == 0 {
-        let late_ms = limit_ms.min(begins_by_ms).max(laid.end_ms);
+        let late_ms = limit_ms.min(begins_by_ms).max(placed.end_ms);
         return Some(at((late_ms, late_ms)));
     }
     // Work that is split with a limit after it ends with a piece of some length: it stays where that was seen to.
     if task.limits && !task.in_one_go {
         return None;
     }
-    let bench = problem.benches.own(task.kind);
+    let bench = problem.axes.axis(task.kind);
     for (from_ms, to_ms) in taken.gaps(place).rev().filter(|(from_ms, _)| *from_ms < limit_ms) {
-        if to_ms < laid.end_ms {
+        if to_ms < placed.end_ms {
             break;
         }
         let within = (from_ms, to_ms.min(limit_ms));
         if let Some(late) = bench.last_within(within, task.work_ms, task.in_one_go, begins_by_ms) {
-            return (late.0 >= laid.begin_ms && late.1 >= laid.end_ms).then(|| at(late));
+            return (late.0 >= placed.begin_ms && late.1 >= placed.end_ms).then(|| at(late));
         }
     }
     None
@@ -93,15 +93,15 @@ fn put_off(problem: &Problem, plan: &Timetable, place: usize, limit_ms: i64, tak
 
 /// When a task must begin so that no time limit after what it follows is over, with that where it lies.
 fn begins_by_ms(task: &Task, plan: &Timetable) -> i64 {
-    let end_ms = |need: usize| plan.get(need).and_then(Option::as_ref).map(|laid| laid.end_ms);
+    let end_ms = |need: usize| plan.get(need).and_then(Option::as_ref).map(|placed| placed.end_ms);
     let limits = task.within.iter().filter_map(|(need, at_most_ms)| Some(end_ms(*need)? + at_most_ms));
     limits.chain(task.begin_by_ms).min().unwrap_or(i64::MAX)
 }
 
-/// The laid tasks in the order in which they end.
+/// The placed tasks in the order in which they end.
 fn by_end(plan: &Timetable) -> Vec<usize> {
     let mut places = by_begin(plan);
-    places.sort_by_key(|place| plan.get(*place).and_then(Option::as_ref).map(|laid| laid.end_ms));
+    places.sort_by_key(|place| plan.get(*place).and_then(Option::as_ref).map(|placed| placed.end_ms));
     places
 }
 
@@ -147,21 +147,21 @@ mod tests {
         fn with_all_tasks_late_or_with_one_put_off_the_plan_still_holds(bike in any_bike(1..14), moment in any_moment(), fill in any::<bool>()) {
             let clockwork = Clockwork::of(&bike, &moment);
             let needs = Needs::of(&bike, &moment, &clockwork);
-            let benches = TimeAxes::of(&bike.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
-            let problem = Problem { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
+            let axes = TimeAxes::of(&bike.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
+            let problem = Problem { tasks: &needs.tasks, axes: &axes, clockwork: &clockwork, until_ms: i64::MAX };
             let mut plan = problem.serial(&(0..needs.tasks.len()).collect::<Vec<_>>());
-            let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
+            let over: Option<Vec<i64>> = plan.iter().map(|placed| placed.as_ref()?.over_ms).collect();
             let Some(ready_ms) = over.and_then(|over| over.into_iter().max()) else { return Ok(()) };
             if fill {
                 problem.fill_gaps(&mut plan, None);
             }
             let latest = latest(&problem, &plan, ready_ms);
-            let spans = |place: usize, begin_ms, end_ms| benches.own(needs.tasks[place].kind).work_between(begin_ms, end_ms);
+            let spans = |place: usize, begin_ms, end_ms| axes.axis(needs.tasks[place].kind).work_between(begin_ms, end_ms);
             for (place, task) in needs.tasks.iter().enumerate() {
-                let (own, laid) = (latest[place].unwrap(), plan[place].clone().unwrap());
-                prop_assert!(own.begin_ms >= laid.begin_ms && own.slack_hours >= 0.0, "late is never early");
+                let (own, placed) = (latest[place].unwrap(), plan[place].clone().unwrap());
+                prop_assert!(own.begin_ms >= placed.begin_ms && own.slack_hours >= 0.0, "late is never early");
                 // Late itself, and with the slack that it has alone.
-                let alone_ms = laid.end_ms + (own.slack_hours * HOUR_MS as f64).round() as i64;
+                let alone_ms = placed.end_ms + (own.slack_hours * HOUR_MS as f64).round() as i64;
                 for end_ms in [own.end_ms, alone_ms] {
                     let over_ms = clockwork.over_ms(&task.wait, end_ms).unwrap();
                     prop_assert!(over_ms <= ready_ms, "over in time");
@@ -171,7 +171,7 @@ mod tests {
                     if task.work_ms == 0 {
                         continue;
                     }
-                    let bench = benches.own(task.kind);
+                    let bench = axes.axis(task.kind);
                     let begin_ms = bench.begin_ms(bench.place_of(end_ms) - task.work_ms).unwrap();
                     for (need, at_most_ms) in &task.within {
                         let ended_ms = plan[*need].as_ref().unwrap().end_ms;

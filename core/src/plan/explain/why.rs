@@ -1,7 +1,7 @@
 //! What holds the ready date, in words: the way back from the date, through all that each step had to wait for.
 
 use super::critical_chain::Ended;
-use crate::plan::hours::Kind;
+use crate::plan::hours::HoursAsked;
 use crate::plan::search::{Placement, Problem, Timetable, last_over};
 use crate::plan::tasks::{Needs, ReleaseCause, Running, Task, missing};
 use crate::record::{Bike, JobState, WorkSpot};
@@ -15,7 +15,7 @@ enum Stretch {
     /// A part is on its way.
     Parcel { title: String, until_ms: i64, long_ms: i64 },
     /// A job waits for hours of its kind, while there is other bench time.
-    Hours { title: String, kind: Kind, long_ms: i64 },
+    Hours { title: String, kind: HoursAsked, long_ms: i64 },
 }
 
 /// When waits, parcels and hours of a kind on the way take this share of it, the longest of them is named; else bench time
@@ -58,7 +58,7 @@ fn no_date(needs: &Needs, plan: &Timetable) -> String {
     if let Some(finding) = needs.findings.iter().find(|finding| BARS_THE_DATE.contains(&finding.code.as_str())) {
         return format!("No date yet. {}", finding.text);
     }
-    match plan.iter().filter(|laid| laid.is_none()).count() {
+    match plan.iter().filter(|placed| placed.is_none()).count() {
         0 => "No date yet.".to_owned(),
         1 => "No date yet: one job does not fit into the bench time of the next five years.".to_owned(),
         jobs => format!("No date yet: {jobs} jobs do not fit into the bench time of the next five years."),
@@ -115,19 +115,20 @@ fn way_back(needs: &Needs, problem: &Problem, plan: &Timetable, now_ms: i64) -> 
     }
     let ended = Ended::of(plan);
     let mut at = last;
-    while let Some((place, laid)) = at.and_then(|place| Some((place, plan.get(place)?.as_ref()?))) {
+    while let Some((place, placed)) = at.and_then(|place| Some((place, plan.get(place)?.as_ref()?))) {
         let Some(task) = problem.tasks.get(place) else { break };
-        if let (Some(over_ms), Some(wait)) = (laid.over_ms.filter(|over_ms| *over_ms > laid.end_ms), &task.job.wait) {
+        if let (Some(over_ms), Some(wait)) = (placed.over_ms.filter(|over_ms| *over_ms > placed.end_ms), &task.job.wait)
+        {
             way.push(Stretch::Wait {
                 name: wait.name.clone(),
                 title: task.job.title.clone(),
                 until_ms: over_ms,
-                long_ms: over_ms - laid.end_ms,
+                long_ms: over_ms - placed.end_ms,
             });
         }
         let release_ms = problem.release_ms(place, plan).unwrap_or(now_ms);
-        let bench = problem.benches.own(task.kind);
-        let idle = bench.place_of(release_ms) < bench.place_of(laid.begin_ms);
+        let bench = problem.axes.axis(task.kind);
+        let idle = bench.place_of(release_ms) < bench.place_of(placed.begin_ms);
         let left = problem.spot_left_by(place, plan).filter(|(left_ms, _)| *left_ms > release_ms);
         let left = left.filter(|(left_ms, _)| problem.begins_at(plan, place, *left_ms));
         if let Some((spot, (left_ms, other))) = left.and_then(|left| Some((problem.spot_shared(place, left.1)?, left)))
@@ -138,12 +139,12 @@ fn way_back(needs: &Needs, problem: &Problem, plan: &Timetable, now_ms: i64) -> 
         }
         let before = problem.done_just_before(plan, &ended, place).filter(|_| idle);
         let before_ms = before.and_then(|before| plan.get(before)?.as_ref()).map(|before| before.end_ms);
-        way.extend(of_hours(problem, task, laid, before_ms.unwrap_or(release_ms)));
+        way.extend(of_hours(problem, task, placed, before_ms.unwrap_or(release_ms)));
         if before.is_some() {
             at = before;
             continue;
         }
-        let over_of = |need: usize| plan.get(need).and_then(Option::as_ref).and_then(|laid| laid.over_ms);
+        let over_of = |need: usize| plan.get(need).and_then(Option::as_ref).and_then(|placed| placed.over_ms);
         at = task.after.iter().copied().find(|need| over_of(*need) == Some(release_ms));
         if at.is_none() {
             way.extend(of_holder(&task.set_by, needs, release_ms, now_ms));
@@ -153,18 +154,18 @@ fn way_back(needs: &Needs, problem: &Problem, plan: &Timetable, now_ms: i64) -> 
 }
 
 /// How much later the task ends than it would from an instant on, if all bench time did for it.
-fn of_hours(problem: &Problem, task: &Task, laid: &Placement, from_ms: i64) -> Option<Stretch> {
-    let whole = problem.benches.whole();
-    let long_ms = laid.end_ms - whole.end_ms(whole.place_of(from_ms) + task.work_ms)?;
+fn of_hours(problem: &Problem, task: &Task, placed: &Placement, from_ms: i64) -> Option<Stretch> {
+    let whole = problem.axes.whole();
+    let long_ms = placed.end_ms - whole.end_ms(whole.place_of(from_ms) + task.work_ms)?;
     let waits = !task.kind.asks_nothing() && task.work_ms > 0 && long_ms > 0;
     waits.then(|| Stretch::Hours { title: task.job.title.clone(), kind: task.kind, long_ms })
 }
 
 /// How long a spot stays taken after the work of the task that took it before.
 fn of_spot(problem: &Problem, plan: &Timetable, spot: WorkSpot, other: usize, left_ms: i64) -> Option<Stretch> {
-    let (task, laid) = (problem.tasks.get(other)?, plan.get(other)?.as_ref()?);
+    let (task, placed) = (problem.tasks.get(other)?, plan.get(other)?.as_ref()?);
     let (name, title) = (format!("{} is taken", spot.words()), task.job.title.clone());
-    Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - laid.end_ms })
+    Some(Stretch::Wait { name, title, until_ms: left_ms, long_ms: left_ms - placed.end_ms })
 }
 
 fn of_holder(holder: &ReleaseCause, needs: &Needs, until_ms: i64, now_ms: i64) -> Option<Stretch> {

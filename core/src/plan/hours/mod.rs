@@ -2,11 +2,11 @@
 
 mod air;
 mod bench_time;
-mod own_time;
+mod task_hours;
 mod time_axis;
 mod work_span;
 
 pub use air::air_words;
 pub(crate) use air::unknown_air;
-pub(crate) use own_time::{Kind, TimeAxes};
+pub(crate) use task_hours::{HoursAsked, TimeAxes};
 pub use work_span::WorkSpan;

@@ -1,6 +1,6 @@
-//! Bench time laid end to end: a place on it is the bench time that has passed since now, in milliseconds.
+//! Bench time joined end to end: a place on it is the bench time that has passed since now, in milliseconds.
 //!
-//! Work is laid onto this line, where it has no gaps; the calendar with its evenings and Saturdays comes back when a
+//! Work is placed on this line, where it has no gaps; the calendar with its evenings and Saturdays comes back when a
 //! place is turned into an instant. The method (a working-time axis that both directions read by binary search) is our
 //! own and needs no source.
 
@@ -95,14 +95,14 @@ impl TimeAxis {
         slot.passed_ms + instant_ms.min(slot.to_ms) - slot.from_ms
     }
 
-    /// The instant at which work begins that is laid from a place on.
+    /// The instant at which work begins that starts at a place on the axis.
     pub(crate) fn begin_ms(&self, place: i64) -> Option<i64> {
         let slot = self.slots.get(self.slots.partition_point(|slot| slot.passed_ms <= place).checked_sub(1)?)?;
         let begin = slot.from_ms + place - slot.passed_ms;
         (begin < slot.to_ms).then_some(begin)
     }
 
-    /// The instant at which work ends that is laid up to a place.
+    /// The instant at which work ends that fills the axis up to a place.
     pub(crate) fn end_ms(&self, place: i64) -> Option<i64> {
         let slot = self.slots.get(self.slots.partition_point(|slot| slot.passed_ms < place).checked_sub(1)?)?;
         let end = slot.from_ms + place - slot.passed_ms;
@@ -221,7 +221,7 @@ mod tests {
     }
 
     #[test]
-    fn beyond_what_is_laid_out_there_is_no_instant() {
+    fn beyond_what_is_set_out_there_is_no_instant() {
         let bench = bench();
         let total = bench.slots.iter().map(|slot| slot.to_ms - slot.from_ms).sum::<i64>();
         assert!(bench.end_ms(total).is_some() && bench.begin_ms(total).is_none());

@@ -154,17 +154,17 @@ impl<'a> Lived<'a> {
 
 /// When a run is ready; none where a task has no place in it, or misses its time limit.
 fn ready_ms(problem: &Problem, plan: &Timetable, needs: &Needs) -> Option<i64> {
-    if problem.tasks.iter().zip(plan).any(|(task, laid)| misses(task, laid.as_ref())) {
+    if problem.tasks.iter().zip(plan).any(|(task, placed)| misses(task, placed.as_ref())) {
         return None;
     }
-    let over: Option<Vec<i64>> = plan.iter().map(|laid| laid.as_ref()?.over_ms).collect();
+    let over: Option<Vec<i64>> = plan.iter().map(|placed| placed.as_ref()?.over_ms).collect();
     Some(over?.into_iter().max()?.max(needs.running_until_ms().unwrap_or(i64::MIN)))
 }
 
 /// The tasks that hold the date: those that end it, and back from each all that it begins right after.
 fn holding(problem: &Problem, plan: &Timetable, ready_ms: Option<i64>) -> Vec<usize> {
     let ended = Ended::of(plan);
-    let over_ms = |place: usize| plan.get(place).and_then(Option::as_ref).and_then(|laid| laid.over_ms);
+    let over_ms = |place: usize| plan.get(place).and_then(Option::as_ref).and_then(|placed| placed.over_ms);
     let mut open: Vec<usize> =
         (0..plan.len()).filter(|place| ready_ms.is_some() && over_ms(*place) == ready_ms).collect();
     let mut seen = vec![false; plan.len()];
@@ -353,9 +353,9 @@ mod tests {
         let moment = tuesday_noon();
         let clockwork = Clockwork::of(&with, &moment);
         let needs = Needs::of(&with, &moment, &clockwork);
-        let benches =
+        let axes =
             TimeAxes::of(&with.bench_time, &moment, clockwork.climate(), needs.tasks.iter().map(|task| task.kind));
-        let problem = Problem { tasks: &needs.tasks, benches: &benches, clockwork: &clockwork, until_ms: i64::MAX };
+        let problem = Problem { tasks: &needs.tasks, axes: &axes, clockwork: &clockwork, until_ms: i64::MAX };
         let plan = problem.serial(&(0..needs.tasks.len()).collect::<Vec<_>>());
         let safe = |seed| {
             let lived = Lived::through(&with, &moment, &needs, &problem, &plan, RUNS, seed).unwrap();

@@ -13,19 +13,19 @@ impl Problem<'_> {
         let (mut free_ms, mut freed) = (i64::MIN, Freed::always());
         while let Some(next) = self.next(&left, &plan, &mut released, free_ms, freed) {
             left.remove(next.at);
-            let laid = self.set(next.place, next.release_ms, free_ms, i64::MIN);
-            if laid.as_ref().is_some_and(|laid| laid.over_ms.unwrap_or(laid.end_ms) > self.until_ms) {
+            let placed = self.set(next.place, next.release_ms, free_ms, i64::MIN);
+            if placed.as_ref().is_some_and(|placed| placed.over_ms.unwrap_or(placed.end_ms) > self.until_ms) {
                 return vec![None; self.tasks.len()];
             }
-            if let Some((task, laid)) = self.tasks.get(next.place).zip(laid.as_ref()) {
-                free_ms = if task.work_ms > 0 { laid.end_ms.max(free_ms) } else { free_ms };
-                freed = freed.after(task.takes, laid.end_ms);
+            if let Some((task, placed)) = self.tasks.get(next.place).zip(placed.as_ref()) {
+                free_ms = if task.work_ms > 0 { placed.end_ms.max(free_ms) } else { free_ms };
+                freed = freed.after(task.takes, placed.end_ms);
             }
             if let Some(own) = plan.get_mut(next.place) {
-                *own = laid;
+                *own = placed;
             }
         }
-        // Time limits ask for more than taking what comes first: the same order is laid so that they are kept.
+        // Time limits ask for more than taking what comes first: the same order is placed so that they are kept.
         if self.tasks.iter().any(|task| task.limits) { self.serial(&by_begin(&plan)) } else { plan }
     }
 
@@ -39,7 +39,7 @@ impl Problem<'_> {
         free_ms: i64,
         freed: Freed,
     ) -> Option<Next> {
-        let whole = self.benches.whole();
+        let whole = self.axes.whole();
         let now = whole.place_of(free_ms);
         let mut first: Option<(i64, Next)> = None;
         for (at, &place) in left.iter().enumerate() {

@@ -1,4 +1,4 @@
-//! The best timetable of many orders: each is laid out, and one that cannot become the best is given up.
+//! The best timetable of many orders: each is scheduled, and one that cannot become the best is given up.
 
 use super::timetable::Score;
 use super::{Problem, Timetable};
@@ -28,7 +28,7 @@ impl Problem<'_> {
     ) -> Option<(Score, Timetable)> {
         let mut best: Option<(Score, Timetable)> = None;
         for order in orders {
-            // Where all is laid that can be, an order is given up as soon as it is later than the best so far.
+            // Where all is placed that can be, an order is given up as soon as it is later than the best so far.
             let whole = best.as_ref().filter(|(so_far, _)| so_far.is_whole(least));
             let until_ms = whole.and_then(|(so_far, _)| so_far.over_ms).unwrap_or(until_ms);
             let Some(plan) = self.serial_until(&order, until_ms) else { continue };

@@ -46,7 +46,7 @@ pub(crate) fn fits_alone(
     tasks: &[Task],
     block: &[usize],
     now_ms: i64,
-    benches: &TimeAxes,
+    axes: &TimeAxes,
     clockwork: &Clockwork,
 ) -> Option<bool> {
     if !tries_all(block.len()) {
@@ -68,6 +68,6 @@ pub(crate) fn fits_alone(
     // The clockwork keeps what it reckons by the place of a task, and here each has another.
     let clockwork = clockwork.anew();
     let until_ms = now_ms.saturating_add(TRIED_DAYS * DAY_MS);
-    let problem = Problem { tasks: &alone, benches, clockwork: &clockwork, until_ms };
+    let problem = Problem { tasks: &alone, axes, clockwork: &clockwork, until_ms };
     Some(orders(&outlines).iter().any(|order| problem.serial(order).iter().all(Option::is_some)))
 }

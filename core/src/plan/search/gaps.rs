@@ -26,18 +26,18 @@ impl Problem<'_> {
 
     /// The task earlier than it lies, in the first gap that holds it; none where there is no such gap.
     fn drawn_forward(&self, place: usize, plan: &Timetable, taken: &Taken) -> Option<Placement> {
-        let laid = plan.get(place)?.as_ref()?;
+        let placed = plan.get(place)?.as_ref()?;
         let release_ms = self.release_ms(place, plan)?;
         let floor_ms = self.floor_ms(place, plan);
         let works = self.tasks.get(place).is_some_and(|task| task.work_ms > 0);
         let gaps =
-            taken.gaps(place).filter(|(_, to_ms)| *to_ms > release_ms).take_while(|(from, _)| *from < laid.end_ms);
+            taken.gaps(place).filter(|(_, to_ms)| *to_ms > release_ms).take_while(|(from, _)| *from < placed.end_ms);
         for (from_ms, to_ms) in gaps {
             let mut drawn = self.set(place, release_ms, from_ms, floor_ms)?;
             while let Some(until_ms) = self.spot_taken_until(place, plan, (drawn.begin_ms, drawn.end_ms)) {
                 drawn = self.set(place, release_ms.max(until_ms), from_ms, floor_ms)?;
             }
-            if (drawn.begin_ms, drawn.end_ms) >= (laid.begin_ms, laid.end_ms) {
+            if (drawn.begin_ms, drawn.end_ms) >= (placed.begin_ms, placed.end_ms) {
                 return None;
             }
             if !works || drawn.end_ms <= to_ms {
@@ -51,9 +51,9 @@ impl Problem<'_> {
     pub(crate) fn floor_ms(&self, place: usize, plan: &Timetable) -> i64 {
         let limits = self.tasks.get(place).is_some_and(|task| task.limits);
         let followers = self.tasks.iter().zip(plan).filter(|_| limits);
-        let floors = followers.filter_map(|(follower, laid)| {
+        let floors = followers.filter_map(|(follower, placed)| {
             let at_most_ms = follower.within.iter().find(|(need, _)| *need == place)?.1;
-            Some(laid.as_ref()?.begin_ms - at_most_ms)
+            Some(placed.as_ref()?.begin_ms - at_most_ms)
         });
         floors.max().unwrap_or(i64::MIN)
     }
@@ -67,24 +67,24 @@ impl Taken {
     /// The time that a plan takes.
     pub(crate) fn by(problem: &Problem, plan: &Timetable) -> Taken {
         let mut taken = Taken(Vec::new());
-        for (place, laid) in plan.iter().enumerate() {
-            taken.push(problem, place, laid.as_ref());
+        for (place, placed) in plan.iter().enumerate() {
+            taken.push(problem, place, placed.as_ref());
         }
         taken.0.sort_unstable();
         taken
     }
 
     /// Puts a task elsewhere.
-    pub(crate) fn replace(&mut self, problem: &Problem, place: usize, laid: Option<&Placement>) {
+    pub(crate) fn replace(&mut self, problem: &Problem, place: usize, placed: Option<&Placement>) {
         self.0.retain(|(_, _, owner)| *owner != place);
-        self.push(problem, place, laid);
+        self.push(problem, place, placed);
         self.0.sort_unstable();
     }
 
-    fn push(&mut self, problem: &Problem, place: usize, laid: Option<&Placement>) {
+    fn push(&mut self, problem: &Problem, place: usize, placed: Option<&Placement>) {
         let task = problem.tasks.get(place).filter(|task| task.work_ms > 0);
-        if let (Some(task), Some(laid)) = (task, laid) {
-            let work = problem.benches.own(task.kind).work_between(laid.begin_ms, laid.end_ms);
+        if let (Some(task), Some(placed)) = (task, placed) {
+            let work = problem.axes.axis(task.kind).work_between(placed.begin_ms, placed.end_ms);
             self.0.extend(work.iter().map(|span| (span.from_ms, span.to_ms, place)));
         }
     }

@@ -8,22 +8,22 @@ use crate::quantity::{Finding, Weight};
 use crate::record::{ASSUMED_WORDS, BenchTime, Bike, JobState};
 use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
 
-/// Marks the tasks that can never be laid, and says why.
+/// Marks the tasks that can never be placed, and says why.
 pub(crate) fn mark_what_never_fits(
     tasks: &mut [Task],
     bike: &Bike,
     moment: &Moment,
-    benches: &TimeAxes,
+    axes: &TimeAxes,
     clockwork: &Clockwork,
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
     for task in tasks.iter_mut().filter(|task| task.work_ms > 0) {
-        let found = no_own_time(task, bike, benches).or_else(|| no_stretch(task, benches, moment));
+        let found = no_hours(task, bike, axes).or_else(|| no_stretch(task, axes, moment));
         task.never = found.is_some();
         findings.extend(found);
     }
     for place in 0..tasks.len() {
-        let found = limit_never_kept(tasks, place, moment.at_ms(), benches, clockwork);
+        let found = limit_never_kept(tasks, place, moment.at_ms(), axes, clockwork);
         if let Some(task) = tasks.get_mut(place).filter(|_| found.is_some()) {
             task.never = true;
         }
@@ -34,9 +34,9 @@ pub(crate) fn mark_what_never_fits(
 }
 
 /// No bench time is of the kind that the task asks for.
-fn no_own_time(task: &Task, bike: &Bike, benches: &TimeAxes) -> Option<Finding> {
+fn no_hours(task: &Task, bike: &Bike, axes: &TimeAxes) -> Option<Finding> {
     let (kind, bench_time) = (task.kind, &bike.bench_time);
-    if benches.own(kind).longest_ms() > 0 || benches.whole().longest_ms() == 0 {
+    if axes.axis(kind).longest_ms() > 0 || axes.whole().longest_ms() == 0 {
         return None;
     }
     let no_helper = kind.helper && bench_time.helper.as_ref().is_some_and(Vec::is_empty);
@@ -53,8 +53,8 @@ fn no_own_time(task: &Task, bike: &Bike, benches: &TimeAxes) -> Option<Finding> 
 }
 
 /// The task is done in one go, and no stretch of its bench time is long enough.
-fn no_stretch(task: &Task, benches: &TimeAxes, moment: &Moment) -> Option<Finding> {
-    let bench = benches.own(task.kind);
+fn no_stretch(task: &Task, axes: &TimeAxes, moment: &Moment) -> Option<Finding> {
+    let bench = axes.axis(task.kind);
     if !task.in_one_go || task.work_ms <= bench.longest_ms() || bench.longest_ms() == 0 {
         return None;
     }
@@ -75,7 +75,7 @@ fn limit_never_kept(
     tasks: &[Task],
     place: usize,
     now_ms: i64,
-    benches: &TimeAxes,
+    axes: &TimeAxes,
     clockwork: &Clockwork,
 ) -> Option<Finding> {
     let before = tasks.get(place).filter(|task| task.limits && !task.never)?;
@@ -83,7 +83,7 @@ fn limit_never_kept(
     let followers = tasks.iter().enumerate().filter(|(_, task)| !task.never);
     let limited = followers.filter_map(|(follower, task)| Some((follower, task, limit_of(task)?)));
     for (follower, task, at_most_ms) in limited {
-        if fits_alone(tasks, &[place, follower], now_ms, benches, clockwork) == Some(false) {
+        if fits_alone(tasks, &[place, follower], now_ms, axes, clockwork) == Some(false) {
             let text = format!(
                 "“{}” must begin within {} after “{}”, and no bench time allows that. {}",
                 task.job.title,
@@ -96,7 +96,7 @@ fn limit_never_kept(
     }
     let block = block_of(tasks, place);
     let members: Vec<&Task> = block.iter().filter_map(|place| tasks.get(*place)).collect();
-    if members.iter().any(|task| task.never) || fits_alone(tasks, &block, now_ms, benches, clockwork) != Some(false) {
+    if members.iter().any(|task| task.never) || fits_alone(tasks, &block, now_ms, axes, clockwork) != Some(false) {
         return None;
     }
     let titles: Vec<String> = members.iter().map(|task| format!("“{}”", task.job.title)).collect();

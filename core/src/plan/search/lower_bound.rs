@@ -10,7 +10,7 @@
 //! make it lower.
 
 use super::timetable::{Problem, Score, Timetable};
-use crate::plan::hours::Kind;
+use crate::plan::hours::HoursAsked;
 use crate::plan::tasks::{Task, WaitRule};
 
 impl Problem<'_> {
@@ -18,11 +18,11 @@ impl Problem<'_> {
     pub(crate) fn lower_bound(&self) -> Score {
         let mut alone: Timetable = Vec::with_capacity(self.tasks.len());
         for place in 0..self.tasks.len() {
-            let laid = self.release_ms(place, &alone);
-            alone.push(laid.and_then(|release_ms| self.set(place, release_ms, i64::MIN, i64::MIN)));
+            let placed = self.release_ms(place, &alone);
+            alone.push(placed.and_then(|release_ms| self.set(place, release_ms, i64::MIN, i64::MIN)));
         }
         let least = Score { missed: 0, ..self.score(&alone) };
-        if least.unlaid > 0 {
+        if least.unplaced > 0 {
             return least;
         }
         Score { over_ms: least.over_ms.max(self.by_energy(&alone)), ..least }
@@ -33,17 +33,17 @@ impl Problem<'_> {
         let tails = tails(self.tasks);
         let mut work: Vec<Counted> = (self.tasks.iter().zip(alone).zip(&tails))
             .filter(|((task, _), _)| task.work_ms > 0)
-            .filter_map(|((task, laid), tail_ms)| {
-                let begin_ms = laid.as_ref()?.begin_ms;
+            .filter_map(|((task, placed), tail_ms)| {
+                let begin_ms = placed.as_ref()?.begin_ms;
                 Some(Counted { tail_ms: *tail_ms, begin_ms, work_ms: task.work_ms, kind: task.kind })
             })
             .collect();
         work.sort_by_key(|counted| std::cmp::Reverse(counted.tail_ms));
-        let mut kinds: Vec<Kind> =
+        let mut kinds: Vec<HoursAsked> =
             work.iter().map(|counted| counted.kind).filter(|kind| !kind.asks_nothing()).collect();
         kinds.sort_unstable();
         kinds.dedup();
-        let mut bound = self.energy(&work, Kind::default());
+        let mut bound = self.energy(&work, HoursAsked::default());
         for kind in kinds {
             let of_kind: Vec<Counted> = work.iter().filter(|counted| counted.kind.asks(kind)).copied().collect();
             bound = bound.max(self.energy(&of_kind, kind));
@@ -51,8 +51,8 @@ impl Problem<'_> {
         bound
     }
 
-    fn energy(&self, work: &[Counted], kind: Kind) -> Option<i64> {
-        let bench = self.benches.own(kind);
+    fn energy(&self, work: &[Counted], kind: HoursAsked) -> Option<i64> {
+        let bench = self.axes.axis(kind);
         let mut releases: Vec<i64> = work.iter().map(|counted| counted.begin_ms).collect();
         releases.sort_unstable();
         releases.dedup();
@@ -74,7 +74,7 @@ struct Counted {
     tail_ms: i64,
     begin_ms: i64,
     work_ms: i64,
-    kind: Kind,
+    kind: HoursAsked,
 }
 
 /// What must pass after the work of each task, milliseconds: its wait, and all that follows. A cure counts for nothing,

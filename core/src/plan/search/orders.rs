@@ -23,7 +23,7 @@ const USUAL_PACE: f64 = 16.0;
 pub(crate) const SLOWEST_PACE: f64 = 32.0;
 /// Up to so many tasks every order is tried.
 const FEW: usize = 6;
-/// So many orders with shuffled priorities: many for a short list, fewer for a long one, which takes longer to lay.
+/// So many orders with shuffled priorities: many for a short list, fewer for a long one, which takes longer to schedule.
 const SHUFFLES: (u64, u64) = (160, 40);
 /// So many schedules a search may generate at each pace.
 const SEARCHED: u64 = 300;

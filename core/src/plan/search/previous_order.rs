@@ -16,8 +16,8 @@ pub struct PreviousOrder(Vec<(String, f64)>);
 impl PreviousOrder {
     /// The order of a plan.
     pub(crate) fn of(tasks: &[Task], plan: &Timetable) -> PreviousOrder {
-        let laid = by_begin(plan).into_iter().filter_map(|place| tasks.get(place));
-        PreviousOrder(laid.map(|task| (task.mark.to_owned(), task.job.rank)).collect())
+        let placed = by_begin(plan).into_iter().filter_map(|place| tasks.get(place));
+        PreviousOrder(placed.map(|task| (task.mark.to_owned(), task.job.rank)).collect())
     }
 
     /// How urgent each task is by the order before, new ones after all that stood in it; none where there was no order, or

@@ -21,11 +21,11 @@ impl Problem<'_> {
             return None;
         }
         let others = plan.iter().enumerate().filter(|(other, _)| *other != place);
-        let clashes = others.filter_map(|(other, laid)| {
-            let (laid, theirs) = (laid.as_ref()?, self.takes(other));
+        let clashes = others.filter_map(|(other, placed)| {
+            let (placed, theirs) = (placed.as_ref()?, self.takes(other));
             let (after_ms, own_after_ms) = (theirs.keeps_from(own)?, own.keeps_from(theirs)?);
-            let apart = laid.end_ms + after_ms <= begin_ms || end_ms + own_after_ms <= laid.begin_ms;
-            (!apart).then_some(laid.end_ms + after_ms)
+            let apart = placed.end_ms + after_ms <= begin_ms || end_ms + own_after_ms <= placed.begin_ms;
+            (!apart).then_some(placed.end_ms + after_ms)
         });
         clashes.max()
     }
@@ -38,8 +38,8 @@ impl Problem<'_> {
         }
         let begin_ms = plan.get(place)?.as_ref()?.begin_ms;
         let others = plan.iter().enumerate().filter(|(other, _)| *other != place);
-        let left = others.filter_map(|(other, laid)| {
-            let left_ms = laid.as_ref()?.end_ms + self.takes(other).keeps_from(own)?;
+        let left = others.filter_map(|(other, placed)| {
+            let left_ms = placed.as_ref()?.end_ms + self.takes(other).keeps_from(own)?;
             (left_ms <= begin_ms).then_some((left_ms, other))
         });
         left.max()

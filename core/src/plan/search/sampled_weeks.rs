@@ -1,4 +1,4 @@
-//! Orders from sampled weeks: the plan is laid on a few made-up weeks, gaps are filled there, and the order that came about is
+//! Orders from sampled weeks: the plan is placed on a few made-up weeks, gaps are filled there, and the order that came about is
 //! tried on the real calendar.
 //!
 //! Jobs for daylight or for two fill few days, and the evenings between go to others: the orders that put them so come
@@ -37,13 +37,13 @@ pub(crate) fn sampled_orders(problem: &Problem, moment: &Moment, orders: &[Vec<u
     let mut found: Vec<Vec<usize>> = Vec::new();
     let step = (orders.len() / REHEARSED).max(1);
     for week in WEEKS {
-        let benches = TimeAxes::of(
+        let axes = TimeAxes::of(
             &made_up(week),
             &morning,
             problem.clockwork.climate(),
             problem.tasks.iter().map(|task| task.kind),
         );
-        let stage = Problem { tasks: &tasks, benches: &benches, until_ms, ..*problem };
+        let stage = Problem { tasks: &tasks, axes: &axes, until_ms, ..*problem };
         for order in orders.iter().step_by(step).take(REHEARSED) {
             let mut plan = stage.serial(order);
             stage.fill_gaps(&mut plan, None);

@@ -1,4 +1,4 @@
-//! Serial schedule generation on the calendar: the tasks of an order are laid onto bench time one by one, each as early as
+//! Serial schedule generation on the calendar: the tasks of an order are placed on bench time one by one, each as early as
 //! may be. There is one mechanic, one job at a time; a job begun is finished before another is begun.
 //!
 //! Each task lies in the bench time of its kind, and takes its spots (see `resources`) after those before it in the order.
@@ -33,16 +33,16 @@ impl Problem<'_> {
             let takes = self.tasks.get(place).map(|task| task.takes).unwrap_or_default();
             let floor_ms = floors.get(place).copied().unwrap_or(i64::MIN);
             let release_ms = self.release_after_spots_ms(place, &plan, freed);
-            let laid = release_ms.and_then(|release_ms| self.set(place, release_ms, free_ms, floor_ms));
-            if laid.as_ref().is_some_and(|laid| laid.over_ms.unwrap_or(laid.end_ms) > until_ms) {
+            let placed = release_ms.and_then(|release_ms| self.set(place, release_ms, free_ms, floor_ms));
+            if placed.as_ref().is_some_and(|placed| placed.over_ms.unwrap_or(placed.end_ms) > until_ms) {
                 return None;
             }
             let works = self.tasks.get(place).is_some_and(|task| task.work_ms > 0);
-            let ends_ms = laid.as_ref().filter(|_| works).map_or(free_ms, |laid| laid.end_ms);
-            let freed = laid.as_ref().map_or(freed, |laid| freed.after(takes, laid.end_ms));
-            let back = self.raise(place, laid.as_ref(), &plan, &mut floors);
+            let ends_ms = placed.as_ref().filter(|_| works).map_or(free_ms, |placed| placed.end_ms);
+            let freed = placed.as_ref().map_or(freed, |placed| freed.after(takes, placed.end_ms));
+            let back = self.raise(place, placed.as_ref(), &plan, &mut floors);
             if let Some(own) = plan.get_mut(place) {
-                *own = laid;
+                *own = placed;
             }
             if let Some(next) = free.get_mut(step + 1) {
                 *next = (free_ms.max(ends_ms), freed);
@@ -55,11 +55,11 @@ impl Problem<'_> {
     }
 
     /// Puts off the tasks whose time limit would be over when this one begins; whether there are any.
-    fn raise(&self, place: usize, laid: Option<&Placement>, plan: &Timetable, floors: &mut [i64]) -> bool {
-        let (Some(task), Some(laid)) = (self.tasks.get(place), laid) else { return false };
+    fn raise(&self, place: usize, placed: Option<&Placement>, plan: &Timetable, floors: &mut [i64]) -> bool {
+        let (Some(task), Some(placed)) = (self.tasks.get(place), placed) else { return false };
         let mut raised = false;
         for &(need, at_most_ms) in &task.within {
-            let floor_ms = laid.begin_ms - at_most_ms;
+            let floor_ms = placed.begin_ms - at_most_ms;
             let before = plan.get(need).and_then(Option::as_ref);
             if let Some(own) = floors.get_mut(need).filter(|_| before.is_some_and(|before| before.end_ms < floor_ms)) {
                 *own = floor_ms;
@@ -70,11 +70,11 @@ impl Problem<'_> {
     }
 
     fn is_put_off(&self, place: usize, plan: &Timetable, floors: &[i64]) -> bool {
-        let end_ms = plan.get(place).and_then(Option::as_ref).map(|laid| laid.end_ms);
+        let end_ms = plan.get(place).and_then(Option::as_ref).map(|placed| placed.end_ms);
         floors.get(place).zip(end_ms).is_some_and(|(floor_ms, end_ms)| end_ms < *floor_ms)
     }
 
-    /// When a task may begin; none when one that it must follow is not laid, or its wait has no known end.
+    /// When a task may begin; none when one that it must follow is not placed, or its wait has no known end.
     pub(crate) fn release_ms(&self, place: usize, plan: &Timetable) -> Option<i64> {
         let task = self.tasks.get(place)?;
         task.after.iter().try_fold(task.not_before_ms, |latest, need| {
@@ -107,7 +107,7 @@ impl Problem<'_> {
 
     /// When the work of a task begins and ends.
     fn work(&self, task: &Task, from_ms: i64, floor_ms: i64) -> Option<(i64, i64)> {
-        let bench = self.benches.own(task.kind);
+        let bench = self.axes.axis(task.kind);
         if task.in_one_go {
             let begin_ms = bench.first_stretch(from_ms.max(floor_ms.saturating_sub(task.work_ms)), task.work_ms)?;
             return Some((begin_ms, begin_ms + task.work_ms));

@@ -11,7 +11,7 @@ mod running_waits;
 mod task;
 mod waits;
 
-pub(crate) use cycles::loops;
+pub(crate) use cycles::cycles;
 pub(crate) use limits::{at_most_ms, limit_missed};
 pub(crate) use needs::{MORNING_MINUTE, Needs, minutes_left, missing};
 pub(crate) use painting::give_up_windows;

@@ -3,7 +3,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::cycles::loops;
+use super::cycles::cycles;
 use super::limits::{at_most_ms, limit_passed, link_limits};
 use super::notes::{assumed_bench_time, assumed_helper, note_part_day, unknown_wait};
 use super::painting::{NextCoat, Painting, paintings};
@@ -12,7 +12,7 @@ use super::running::Running;
 use super::running_waits::running_waits;
 use super::waits::{Clockwork, WaitRule};
 use super::{ReleaseCause, Task};
-use crate::plan::hours::{Kind, unknown_air};
+use crate::plan::hours::{HoursAsked, unknown_air};
 use crate::quantity::{Finding, Weight};
 use crate::record::{Bike, Job, JobState, Part, PartState, WorkSpot};
 use crate::time::{Day, MINUTE_MS, Moment};
@@ -67,7 +67,7 @@ impl<'a> Needs<'a> {
                 set_by: ReleaseCause::Now,
                 freed_ms: None,
                 wait: WaitRule::of(job.wait.as_ref(), bike),
-                kind: Kind::of(job),
+                kind: HoursAsked::of(job),
                 takes: Takes::of(job),
                 in_one_go: !job.splittable.unwrap_or(at_most_ms(job).is_none()),
                 within: Vec::new(),
@@ -256,7 +256,7 @@ fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, 
         .filter_map(|mark| bike.jobs.get(*mark))
         .map(|job| job.after.iter().filter_map(|need| place.get(need.as_str()).copied()).collect())
         .collect();
-    for round in loops(&after) {
+    for round in cycles(&after) {
         stuck.extend(round.iter().filter_map(|place| open.get(*place).copied()));
         let links: Vec<String> = round
             .iter()

@@ -2,7 +2,7 @@
 
 use super::resources::Takes;
 use super::waits::WaitRule;
-use crate::plan::hours::Kind;
+use crate::plan::hours::HoursAsked;
 use crate::record::{Job, WorkSpot};
 use crate::time::MINUTE_MS;
 
@@ -31,7 +31,7 @@ pub(crate) struct Task<'a> {
     /// The wait after it.
     pub(crate) wait: WaitRule,
     /// What it asks of the hours in which it is done.
-    pub(crate) kind: Kind,
+    pub(crate) kind: HoursAsked,
     /// What it takes that there is only one of.
     pub(crate) takes: Takes,
     /// It is done in one stretch.
@@ -42,7 +42,7 @@ pub(crate) struct Task<'a> {
     pub(crate) limits: bool,
     /// It must begin by then: what it follows is done, and its time limit runs.
     pub(crate) begin_by_ms: Option<i64>,
-    /// It cannot be laid, now or later; a finding says why.
+    /// It cannot be scheduled, now or later; a finding says why.
     pub(crate) never: bool,
 }
 

@@ -37,24 +37,24 @@ struct Brute<'a> {
 
 impl Brute<'_> {
     /// Tries every job next, at every beginning that could help.
-    fn go(&mut self, laid: &mut Vec<Option<(i64, i64)>>, free: i64, spots: [i64; 3], over: i64) {
-        if laid.iter().all(Option::is_some) {
+    fn go(&mut self, placed: &mut Vec<Option<(i64, i64)>>, free: i64, spots: [i64; 3], over: i64) {
+        if placed.iter().all(Option::is_some) {
             self.best = over.min(self.best);
             return;
         }
         // What is begun goes on first, in the order of the list.
-        let goes_on = (0..laid.len()).find(|one| self.pieces[*one].begun && laid[*one].is_none());
-        for next in 0..laid.len() {
+        let goes_on = (0..placed.len()).find(|one| self.pieces[*one].begun && placed[*one].is_none());
+        for next in 0..placed.len() {
             let piece = &self.pieces[next];
-            let ready = piece.after.iter().all(|need| laid[*need].is_some());
-            if laid[next].is_some() || !ready || goes_on.is_some_and(|one| one != next) {
+            let ready = piece.after.iter().all(|need| placed[*need].is_some());
+            if placed[next].is_some() || !ready || goes_on.is_some_and(|one| one != next) {
                 continue;
             }
-            let over_of = |need: &usize| laid[*need].map_or(0, |(_, end)| end) + self.pieces[*need].wait;
+            let over_of = |need: &usize| placed[*need].map_or(0, |(_, end)| end) + self.pieces[*need].wait;
             let earliest = piece.after.iter().map(over_of).max().unwrap_or(0).max(piece.from).max(free);
             let taken = (0..3).filter(|spot| piece.spots[*spot].is_some()).map(|spot| spots[spot]);
             let earliest = taken.fold(earliest, i64::max);
-            let closes = piece.after.iter().filter_map(|need| Some(laid[*need]?.1 + self.pieces[*need].limit?));
+            let closes = piece.after.iter().filter_map(|need| Some(placed[*need]?.1 + self.pieces[*need].limit?));
             let by = closes.min().unwrap_or(i64::MAX).min(piece.by);
             let first = piece.hours.partition_point(|hour| *hour < earliest);
             for at in first..piece.hours.len() {
@@ -67,10 +67,10 @@ impl Brute<'_> {
                 if piece.in_one_go && end - begin != piece.work as i64 {
                     continue;
                 }
-                laid[next] = Some((begin, end));
+                placed[next] = Some((begin, end));
                 let left = std::array::from_fn(|spot| piece.spots[spot].map_or(spots[spot], |after| end + after));
-                self.go(laid, end, left, over.max(end + piece.wait));
-                laid[next] = None;
+                self.go(placed, end, left, over.max(end + piece.wait));
+                placed[next] = None;
                 if piece.limit.is_none() {
                     break;
                 }

@@ -26,9 +26,9 @@ pub(crate) fn broken(bike: &Bike, moment: &Moment, plan: &Scheduled) -> Vec<Stri
             continue;
         };
         worked.extend(row.work.iter().map(|span| (span.from_ms, span.to_ms, row.title.as_str())));
-        let laid_ms: i64 = row.work.iter().map(|span| span.to_ms - span.from_ms).sum();
-        if (laid_ms as f64 / MINUTE_MS as f64 - minutes_left(job)).abs() > 0.001 {
-            broken.push(format!("{}: {laid_ms} ms are laid of {} min", row.title, minutes_left(job)));
+        let placed_ms: i64 = row.work.iter().map(|span| span.to_ms - span.from_ms).sum();
+        if (placed_ms as f64 / MINUTE_MS as f64 - minutes_left(job)).abs() > 0.001 {
+            broken.push(format!("{}: {placed_ms} ms are placed of {} min", row.title, minutes_left(job)));
         }
         if first.from_ms < moment.now_ms {
             broken.push(format!("{} begins before now", row.title));
@@ -230,7 +230,7 @@ fn the_checker_sees_each_rule_that_is_broken() {
     assert!(moved("clear", &later(-1)).contains("before coat is over"));
     assert!(moved("clear", &later(10)).contains("out of its hours"));
     assert!(moved("tyre", &later(-72)).contains("out of its hours"));
-    assert!(moved("coat", &|work| work[0].to_ms -= HOUR_MS / 2).contains("are laid of"));
+    assert!(moved("coat", &|work| work[0].to_ms -= HOUR_MS / 2).contains("are placed of"));
     let split = |work: &mut Vec<WorkSpan>| {
         let half = work[0].from_ms + HOUR_MS / 2;
         let rest = WorkSpan { from_ms: half + HOUR_MS, to_ms: work[0].to_ms + HOUR_MS };

@@ -3,22 +3,20 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
 use crate::error::Refused;
 
 /// Temperature and humidity where things cure, from a moment on.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Climate {
     /// From when on, milliseconds since 1970 (UTC).
+    #[words("From")]
     pub from_ms: i64,
     /// Temperature, °C.
+    #[words("Temperature, °C")]
     pub celsius: f64,
     /// Relative humidity, per cent.
+    #[words("Humidity, %")]
     pub humidity: Option<f64>,
-}
-
-impl Record for Climate {
-    const KIND: &'static str = "climate";
 }
 
 impl Climate {

@@ -4,8 +4,7 @@ use layshaft_wire::wire;
 
 use super::product::Product;
 use super::stay::Stay;
-use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 use crate::time::Moment;
 
@@ -13,32 +12,36 @@ use crate::time::Moment;
 const CLOCKS_DIFFER_MS: i64 = 60_000;
 
 /// A coat on something.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Coat {
     /// On what: “Fuel tank, inside”.
+    #[words("On what")]
     pub title: String,
     /// The product as it was when the coat went on.
+    #[words("Product")]
     pub product: Product,
     /// When it went on, milliseconds since 1970 (UTC).
+    #[words("Put on at")]
     pub applied_ms: i64,
     /// Job that put it on, by its mark.
+    #[words("Job")]
     pub job: Option<String>,
     /// When the next coat went on or the clock was ended, milliseconds since 1970 (UTC).
+    #[words("Ended at")]
     pub ended_ms: Option<i64>,
     /// Where it stood and stands, if not in the garage all the time.
+    #[words("Where it stood")]
     pub stays: Vec<Stay>,
     /// The process that it belongs to, by its mark.
+    #[words("Paint job")]
     pub process: Option<String>,
     /// Which step of that process it is, from 0.
+    #[words("Coat number, from 0")]
     pub step: Option<u32>,
 }
 
 /// Moments at which a coat can have gone on: from 2000 to 2099, milliseconds since 1970 (UTC).
 const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
-
-impl Record for Coat {
-    const KIND: &'static str = "coat";
-}
 
 impl Coat {
     /// The coat with its texts trimmed, or the first field that cannot be accepted.
@@ -52,7 +55,7 @@ impl Coat {
     /// assert!(Coat { ended_ms: Some(0), ..coat }.checked().is_err());
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = bounds::check_title("title", "On what", &self.title)?;
+        self.title = check::check_title("title", "On what", &self.title)?;
         self.product = self.product.checked()?;
         if !WRITTEN_MS.contains(&self.applied_ms) {
             return Err(Refused::Unreadable {

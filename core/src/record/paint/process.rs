@@ -7,11 +7,11 @@ use super::product::Product;
 use super::put_on::PutOn;
 use super::surface::{PaintedPart, Surface, area_of};
 use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// What a step of a process lays.
-#[wire]
+#[wire(stored)]
 #[derive(Default)]
 pub enum Layer {
     /// Primer, rust paint, filler: what the colour stands on.
@@ -26,41 +26,49 @@ pub enum Layer {
 }
 
 /// One step of a process.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct ProcessStep {
     /// What it is called: “Second colour”.
+    #[words("What it is called")]
     pub name: String,
     /// What it lays.
+    #[words("Layer")]
     pub layer: Layer,
     /// With what; none for a decal.
+    #[words("Product")]
     pub product: Option<Product>,
     /// When a decal was laid, milliseconds since 1970 (UTC). A coat keeps its own moment.
+    #[words("Laid at")]
     pub done_ms: Option<i64>,
 }
 
 /// A paint job in several coats.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Process {
     /// On what: “Fuel tank, outside”.
+    #[words("On what")]
     pub title: String,
     /// What kind of part that is: it decides what has to wait.
+    #[words("Part")]
     pub part: PaintedPart,
     /// The job that it belongs to, by its mark.
+    #[words("Job")]
     pub job: Option<String>,
     /// Steps, in order.
+    #[words("Coats")]
     pub steps: Vec<ProcessStep>,
     /// When the topmost coat was last sanded because its window had closed, milliseconds since 1970 (UTC).
+    #[words("Sanded at")]
     pub sanded_ms: Option<i64>,
     /// When it was ended before its time, milliseconds since 1970 (UTC).
+    #[words("Ended at")]
     pub ended_ms: Option<i64>,
     /// What is painted, as measured.
+    #[words("What is painted")]
     pub surfaces: Vec<Surface>,
     /// How it is put on; it tells the usual loss.
+    #[words("Put on with")]
     pub put_on: Option<PutOn>,
-}
-
-impl Record for Process {
-    const KIND: &'static str = "process";
 }
 
 impl Process {
@@ -69,7 +77,7 @@ impl Process {
     /// Refused: no step or too many, a coat without a product, a product that [`Product::checked`] refuses, a decal as
     /// the first step or with no clear coat over it.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = bounds::check_title("title", "On what", &self.title)?;
+        self.title = check::check_title("title", "On what", &self.title)?;
         bounds::PROCESS_STEPS.check(self.steps.len() as f64)?;
         if !self.surfaces.is_empty() {
             area_of(&self.surfaces)?;
@@ -105,7 +113,7 @@ impl ProcessStep {
         let name = match (self.name.trim(), &product) {
             ("", Some(product)) => product.name.clone(),
             ("", None) => "Decal".to_owned(),
-            (name, _) => bounds::check_title("steps", "Step", name)?,
+            (name, _) => check::check_title("steps", "Step", name)?,
         };
         match (&product, self.layer) {
             (None, Layer::Base | Layer::Colour | Layer::Clear) => Err(Refused::Missing {

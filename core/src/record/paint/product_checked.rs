@@ -3,6 +3,7 @@
 use super::product::Product;
 use super::second_time;
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 
 impl Product {
@@ -19,7 +20,7 @@ impl Product {
     /// assert!(shut.checked().is_err());
     /// ```
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = bounds::check_title("name", "Product", &self.name)?;
+        self.name = check::check_title("name", "Product", &self.name)?;
         let hours = |field, label, value| bounds::CURE_HOURS.named(field, label).check_known(value);
         hours("touchDryHours", "Touch dry", self.touch_dry_hours)?;
         hours("recoatFromHours", "Recoat from", self.recoat_from_hours)?;
@@ -42,7 +43,7 @@ impl Product {
         second_time::check(&self)?;
         self.check_mixing()?;
         if let Some(text) = self.forbids.take().filter(|text| !text.trim().is_empty()) {
-            self.forbids = Some(bounds::check_text("forbids", "What must wait", &text, 200)?);
+            self.forbids = Some(check::check_text("forbids", "What must wait", &text, 200)?);
         }
         Ok(self)
     }

@@ -3,7 +3,7 @@
 use layshaft_wire::wire;
 
 /// How it is put on.
-#[wire]
+#[wire(stored)]
 pub enum PutOn {
     /// Brush.
     Brush,

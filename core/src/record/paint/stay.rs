@@ -9,7 +9,7 @@ use crate::error::Refused;
 pub(crate) const IN_THE_HOUSE: f64 = 20.0;
 
 /// Where something stands.
-#[wire]
+#[wire(stored)]
 #[derive(Default)]
 pub enum StayPlace {
     /// Where the bike stands: the log and the usual temperatures of that place hold.
@@ -24,13 +24,16 @@ pub enum StayPlace {
 }
 
 /// From when on a coat stands somewhere.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Stay {
     /// From when on, milliseconds since 1970 (UTC).
+    #[words("From")]
     pub from_ms: i64,
     /// Where.
+    #[words("Where")]
     pub place: StayPlace,
     /// Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+    #[words("Temperature, °C")]
     pub celsius: Option<f64>,
 }
 

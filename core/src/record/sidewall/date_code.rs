@@ -10,6 +10,7 @@ use std::fmt;
 use chrono::{Datelike, Duration, NaiveDate, Weekday};
 
 use crate::bounds;
+use crate::check;
 use crate::error::Refused;
 use crate::quantity::{Source, Standing};
 
@@ -61,7 +62,7 @@ impl DateCode {
     /// assert!(DateCode::read("5402").unwrap_err().to_string().contains("outside 1 to 53"));
     /// ```
     pub fn read(code: &str) -> Result<Self, Refused> {
-        let code = bounds::check_text(FIELD, LABEL, code, 40)?;
+        let code = check::check_text(FIELD, LABEL, code, 40)?;
         let dot = code.get(..3).is_some_and(|start| start.eq_ignore_ascii_case("dot"));
         let last = if dot { code.split_whitespace().last().unwrap_or_default() } else { code.as_str() };
         let bare = last.trim_end_matches(|end: char| end == ' ' || TRIANGLES.contains(&end));

@@ -10,6 +10,7 @@ use std::vec::IntoIter;
 use super::rating::{Service, SpeedSymbol};
 use super::size::{AlphaLetter, Construction, Section, Tube, TyreSize};
 use crate::bounds::{self, Bound};
+use crate::check;
 use crate::error::Refused;
 
 impl TyreSize {
@@ -27,7 +28,7 @@ impl TyreSize {
 
 /// Reads a whole code.
 fn read(code: &str) -> Result<TyreSize, Refused> {
-    let code = bounds::check_text("tyre", "Tyre size", code, 40)?;
+    let code = check::check_text("tyre", "Tyre size", code, 40)?;
     let mut reader = Reader { rest: code.chars().map(plain).collect::<Vec<_>>().into_iter().peekable(), code };
     let section = reader.section()?;
     let (size_speed, construction) = reader.between()?;

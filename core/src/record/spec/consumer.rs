@@ -4,11 +4,11 @@ use layshaft_wire::wire;
 
 use super::lamp_cap::LampCap;
 use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// When a consumer draws current.
-#[wire]
+#[wire(stored)]
 pub enum Use {
     /// Whenever the engine runs or the key is on (ignition, dashboard).
     Steady,
@@ -23,7 +23,7 @@ pub enum Use {
 }
 
 /// What turns the current into light or work.
-#[wire]
+#[wire(stored)]
 pub enum LightSource {
     /// Filament lamp: current follows volts to the power 0.55.
     Filament,
@@ -36,36 +36,41 @@ pub enum LightSource {
 }
 
 /// Something that draws current.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Consumer {
     /// What it is.
+    #[words("What it is")]
     pub name: String,
     /// Watts of one, at its test voltage.
+    #[words("Power of one")]
     pub watts: f64,
     /// How many of them draw together.
+    #[words("How many")]
     pub count: u32,
     /// When.
+    #[words("When it draws")]
     pub used: Option<Use>,
     /// Kind.
+    #[words("Kind")]
     pub source: Option<LightSource>,
     /// Voltage at which the watts hold, volts; 13.5 V for lamps of a 12 V system when not said.
+    #[words("Rated at")]
     pub test_volts: Option<f64>,
     /// Cap of the lamp.
+    #[words("Cap")]
     pub cap: Option<LampCap>,
     /// Light of one lamp at its test voltage, lumens.
+    #[words("Light of one")]
     pub lumens: Option<f64>,
     /// Whether it works only one way round, as many LED lamps do.
+    #[words("Works only one way round")]
     pub polarised: Option<bool>,
-}
-
-impl Record for Consumer {
-    const KIND: &'static str = "consumer";
 }
 
 impl Consumer {
     /// The consumer with its name trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = bounds::check_title("name", "Consumer", &self.name)?;
+        self.name = check::check_title("name", "Consumer", &self.name)?;
         bounds::WATTS.check(self.watts)?;
         bounds::COUNT.check(f64::from(self.count))?;
         bounds::TEST_VOLTS.check_known(self.test_volts)?;

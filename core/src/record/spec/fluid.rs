@@ -3,11 +3,11 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// On what occasion a filling takes its volume: they differ, because some of the old oil stays behind.
-#[wire]
+#[wire(stored)]
 pub enum FillKind {
     /// After letting the old filling run out.
     Drain,
@@ -18,26 +18,26 @@ pub enum FillKind {
 }
 
 /// A filling.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Fluid {
     /// What is filled: “Engine oil, with filter”.
+    #[words("What it is")]
     pub name: String,
     /// Volume, litres.
+    #[words("Volume")]
     pub litres: Option<f64>,
     /// Grade as the manual says.
+    #[words("Grade")]
     pub grade: Option<String>,
     /// On what occasion it takes that volume.
+    #[words("Volume holds")]
     pub fill: Option<FillKind>,
-}
-
-impl Record for Fluid {
-    const KIND: &'static str = "fluid";
 }
 
 impl Fluid {
     /// The filling with its name trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.name = bounds::check_title("name", "Filling", &self.name)?;
+        self.name = check::check_title("name", "Filling", &self.name)?;
         bounds::LITRES.check_known(self.litres)?;
         Ok(self)
     }

@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use crate::error::Refused;
 
 /// Grades of brake fluid.
-#[wire]
+#[wire(stored)]
 pub enum FluidGrade {
     /// DOT 3, glycol.
     Dot3,

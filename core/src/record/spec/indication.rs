@@ -3,11 +3,10 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
 use crate::error::Refused;
 
 /// What makes the lamps flash.
-#[wire]
+#[wire(stored)]
 pub enum FlasherKind {
     /// A bimetal strip that the lamp current heats; two terminals. Its rate follows from the load.
     Thermal,
@@ -18,7 +17,7 @@ pub enum FlasherKind {
 }
 
 /// How the rider is told.
-#[wire]
+#[wire(stored)]
 pub enum PilotFitting {
     /// One pilot between the two circuits: it finds its earth through the lamps of the other side.
     BetweenSides,
@@ -29,24 +28,26 @@ pub enum PilotFitting {
 }
 
 /// Flasher, pilots and load resistors of a bike. What is left out is not known.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Indication {
     /// What makes the lamps flash.
+    #[words("Flasher")]
     pub flasher: Option<FlasherKind>,
     /// Load of one side that the flasher is made for, watts; left out: that of the lamps as made.
+    #[words("Made for a load of one side of")]
     pub flasher_watts: Option<f64>,
     /// Flashes a minute that an electronic flasher is made for, as its maker says.
+    #[words("Flashes a minute, by its maker")]
     pub flashes_minute: Option<f64>,
     /// How the rider is told.
+    #[words("Pilot lamp")]
     pub pilot: Option<PilotFitting>,
     /// One load resistor, ohms; left out: none is fitted.
+    #[words("Load resistor")]
     pub resistor_ohms: Option<f64>,
     /// Load resistors on each side.
+    #[words("Load resistors on each side")]
     pub resistors_per_side: Option<u32>,
-}
-
-impl Record for Indication {
-    const KIND: &'static str = "indication";
 }
 
 impl Indication {

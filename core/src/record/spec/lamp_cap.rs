@@ -6,7 +6,7 @@ use layshaft_wire::wire;
 macro_rules! caps {
     ($($name:ident $written:literal $looks:literal;)*) => {
         /// Cap of a lamp.
-        #[wire]
+        #[wire(stored)]
         pub enum LampCap { $(#[doc = $looks] $name,)* }
 
         impl LampCap {

@@ -1,5 +1,7 @@
 //! The technical spec of one side of the bike: standard (as made) or fitted (as it is being built).
 
+use std::collections::BTreeMap;
+
 use layshaft_wire::wire;
 
 use super::brake::Brake;
@@ -9,6 +11,7 @@ use super::fluid::Fluid;
 use super::indication::Indication;
 use super::supply::Supply;
 use super::wheel::Wheel;
+use crate::changes::{Fields, read};
 
 /// Which spec.
 #[wire]
@@ -28,28 +31,34 @@ pub enum End {
     Rear,
 }
 
-/// One side of the bike.
-#[wire(lenient)]
-pub struct Spec {
-    /// Drive train.
-    pub drive: Drive,
-    /// Front wheel.
-    pub front_wheel: Wheel,
-    /// Rear wheel.
-    pub rear_wheel: Wheel,
-    /// Battery and alternator.
-    pub supply: Supply,
-    /// Consumers by their mark.
-    pub consumers: Vec<Slot>,
-    /// Front brake.
-    pub front_brake: Brake,
-    /// Rear brake.
-    pub rear_brake: Brake,
-    /// Fillings by their mark.
-    pub fluids: Vec<Filling>,
-    /// Flasher, pilots and load resistors.
-    pub indication: Indication,
+/// Makes the spec from the list of kinds, and its reading from slots whose layers are merged.
+macro_rules! make_spec {
+    (
+        one { $($one:tt)* } many { $($many:tt)* } log { $($log:tt)* }
+        slots { $($slot_type:ident = $slot_kind:literal, $slot_words:literal in
+            $($(#[$slot_doc:meta])* $slot:ident $slot_name:literal),*;)* }
+        listed { $($listed_type:ident = $listed_kind:literal, $listed_words:literal in
+            $(#[$listed_doc:meta])* $listed:ident: $card:ident { $inner:ident };)* }
+    ) => {
+        /// One side of the bike.
+        #[wire(lenient)]
+        pub struct Spec {
+            $($($(#[$slot_doc])* pub $slot: $slot_type,)*)*
+            $($(#[$listed_doc])* pub $listed: Vec<$card>,)*
+        }
+
+        impl Spec {
+            /// Reads a spec. `slots` gives the fields in each slot of a kind.
+            pub(crate) fn read(slots: impl Fn(&'static str) -> BTreeMap<String, Fields>) -> Spec {
+                Spec {
+                    $($($slot: read(&slots($slot_kind).remove($slot_name).unwrap_or_default()),)*)*
+                    $($listed: slots($listed_kind).into_iter().map(|(id, fields)| $card { id, $inner: read(&fields) }).collect(),)*
+                }
+            }
+        }
+    };
 }
+crate::records!(make_spec);
 
 /// A consumer with its mark, the same mark on both sides of the bike.
 #[wire]

@@ -3,68 +3,78 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
 use crate::error::Refused;
 use crate::time::check_day;
 
 /// A stretch of bench time on one day of the week.
-#[wire]
+#[wire(stored)]
 pub struct Span {
     /// Day of the week, Monday is 1.
+    #[words("Weekday, Monday is 1")]
     pub weekday: u32,
     /// From, minutes after midnight, local time.
+    #[words("From, minutes after midnight")]
     pub from_minute: u32,
     /// To, minutes after midnight, local time.
+    #[words("To, minutes after midnight")]
     pub to_minute: u32,
 }
 
 /// A day on which the pattern does not hold.
-#[wire]
+#[wire(stored)]
 pub struct DayOff {
     /// The day, `YYYY-MM-DD`.
+    #[words("Day")]
     pub day: String,
 }
 
 /// Bench time on one day beside the pattern.
-#[wire]
+#[wire(stored)]
 pub struct ExtraTime {
     /// The day, `YYYY-MM-DD`.
+    #[words("Day")]
     pub day: String,
     /// From, minutes after midnight, local time.
+    #[words("From, minutes after midnight")]
     pub from_minute: u32,
     /// To, minutes after midnight, local time.
+    #[words("To, minutes after midnight")]
     pub to_minute: u32,
 }
 
 /// Hours of every day.
-#[wire]
+#[wire(stored)]
 pub struct DayHours {
     /// From, minutes after midnight, local time.
+    #[words("From, minutes after midnight")]
     pub from_minute: u32,
     /// To, minutes after midnight, local time; before `from` where the hours run over midnight.
+    #[words("To, minutes after midnight")]
     pub to_minute: u32,
 }
 
 /// Bench time.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct BenchTime {
     /// The weekly pattern.
+    #[words("Hours of a usual week")]
     pub spans: Vec<Span>,
     /// Days without bench time.
+    #[words("Days off")]
     pub days_off: Vec<DayOff>,
     /// Bench time on single days, beside the pattern and also on a day off.
+    #[words("More time on single days")]
     pub extra: Option<Vec<ExtraTime>>,
     /// When a second pair of hands is there, by the week; left out: whenever a job asks for it, which the plan says that
     /// it assumes; empty: never.
+    #[words("A helper comes")]
     pub helper: Option<Vec<Span>>,
     /// When there is daylight; left out: 8:00 to 18:00.
+    #[words("Daylight")]
     pub daylight: Option<DayHours>,
     /// When no noise may be made; left out: never.
+    #[words("Quiet hours")]
     pub quiet: Option<DayHours>,
-}
-
-impl Record for BenchTime {
-    const KIND: &'static str = "benchTime";
 }
 
 /// The pattern that stands in until the mechanic says what it is: two evenings and a Saturday. An assumption of ours.

@@ -3,11 +3,11 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// Where in the rebuild a job belongs.
-#[wire]
+#[wire(stored)]
 #[derive(Default)]
 pub enum Stage {
     /// Looking, cataloguing, taking apart.
@@ -24,7 +24,7 @@ pub enum Stage {
 }
 
 /// How far a job is.
-#[wire]
+#[wire(stored)]
 #[derive(Default)]
 pub enum JobState {
     /// Not begun.
@@ -37,31 +37,38 @@ pub enum JobState {
 }
 
 /// One instruction of a job, one screen at the bench.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Step {
     /// What to do, in one or two sentences.
+    #[words("What to do")]
     pub text: String,
     /// A caution that stands at this step.
+    #[words("Caution")]
     pub caution: Option<String>,
     /// A clock that starts from this step, minutes.
+    #[words("Clock, min")]
     pub clock_minutes: Option<f64>,
 }
 
 /// Time that passes without hands after the work.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Wait {
     /// What passes: “liner cures”.
+    #[words("What passes")]
     pub name: String,
     /// Hours when no cure is named.
+    #[words("Hours")]
     pub hours: Option<f64>,
     /// The coating product whose full cure is waited for.
+    #[words("Product")]
     pub product: Option<String>,
     /// What follows must begin within so many hours after the work: a recoat window, a pot life.
+    #[words("What follows begins within, h")]
     pub at_most_hours: Option<f64>,
 }
 
 /// Where a job has to be done.
-#[wire]
+#[wire(stored)]
 #[derive(Default)]
 pub enum JobPlace {
     /// At the bench, at any hour.
@@ -74,7 +81,7 @@ pub enum JobPlace {
 }
 
 /// What there is only one of.
-#[wire]
+#[wire(stored)]
 #[derive(Default)]
 pub enum WorkSpot {
     /// The stand that holds the bike up.
@@ -87,69 +94,95 @@ pub enum WorkSpot {
 }
 
 /// A spot that a job takes from its beginning on.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct SpotTaken {
     /// Which.
+    #[words("Which")]
     pub spot: WorkSpot,
     /// How long it stays taken after the work, hours; left out: it is free when the work is done.
+    #[words("Stays taken after the work, h")]
     pub hours_after: Option<f64>,
 }
 
 /// What the air has to be like while a job is done; what is left out does not matter.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Air {
     /// Not colder than this, °C.
+    #[words("Not colder than, °C")]
     pub lowest_celsius: Option<f64>,
     /// Not warmer than this, °C.
+    #[words("Not warmer than, °C")]
     pub highest_celsius: Option<f64>,
     /// Not damper than this relative humidity, per cent.
+    #[words("Not damper than, %")]
     pub highest_humidity: Option<f64>,
 }
 
 /// A piece of work.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Job {
     /// What is done.
+    #[words("What is done")]
     pub title: String,
     /// Where it belongs.
+    #[words("Stage")]
     pub stage: Stage,
     /// Instructions in order.
+    #[words("Steps")]
     pub steps: Vec<Step>,
     /// Hands-on time, minutes.
+    #[words("Hands-on time, min")]
     pub hands_on_minutes: f64,
     /// How far it is.
+    #[words("State")]
     pub state: JobState,
     /// Steps already done.
+    #[words("Steps done")]
     pub steps_done: u32,
     /// Jobs, by their marks, that must be done (with their wait over) before.
+    #[words("Must be done before it")]
     pub after: Vec<String>,
     /// Parts, by their marks, that must be here before.
+    #[words("Parts it needs")]
     pub parts: Vec<String>,
     /// Wait after the work.
+    #[words("Wait after it")]
     pub wait: Option<Wait>,
     /// When it was done, milliseconds since 1970 (UTC).
+    #[words("Done at")]
     pub done_ms: Option<i64>,
     /// Place in the list, smaller first; ties go by mark.
+    #[words("Place in the list")]
     pub rank: f64,
     /// Hands-on time if all goes well, minutes; left out: as the hands-on time.
+    #[words("If all goes well, min")]
     pub least_minutes: Option<f64>,
     /// Hands-on time if much goes wrong, minutes; left out: as the hands-on time.
+    #[words("If much goes wrong, min")]
     pub most_minutes: Option<f64>,
     /// Whether it can be left and taken up again; left out: yes, unless what follows has a time limit.
+    #[words("Can be left and taken up again")]
     pub splittable: Option<bool>,
     /// Where it has to be done; left out: at the bench.
+    #[words("Where")]
     pub place: Option<JobPlace>,
     /// Whether it takes a second pair of hands; left out: no.
+    #[words("Takes two pairs of hands")]
     pub helper: Option<bool>,
     /// The ready-made job, by its mark, that it was made from: it names tools and supplies.
+    #[words("Ready-made job")]
     pub ready_made: Option<String>,
     /// Whether it makes noise that the neighbours hear; left out: no.
+    #[words("Noisy")]
     pub noisy: Option<bool>,
     /// What it takes that there is only one of; left out: the spray place where it is done there, else nothing.
+    #[words("Takes up")]
     pub spots: Option<Vec<SpotTaken>>,
     /// What the air has to be like; left out: it does not matter.
+    #[words("Air it needs")]
     pub air: Option<Air>,
     /// Tools to lay out before it begins; left out: those of the ready-made job that it was made from.
+    #[words("Tools")]
     pub tools: Option<Vec<String>>,
 }
 
@@ -168,20 +201,16 @@ impl Air {
     }
 }
 
-impl Record for Job {
-    const KIND: &'static str = "job";
-}
-
 impl Job {
     /// The job with its texts trimmed, or the first field that cannot be accepted.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.title = bounds::check_title("title", "Job", &self.title)?;
+        self.title = check::check_title("title", "Job", &self.title)?;
         bounds::HANDS_ON.check(self.hands_on_minutes)?;
         for step in &mut self.steps {
-            step.text = bounds::check_text("steps", "Step", &step.text, 600)?;
+            step.text = check::check_text("steps", "Step", &step.text, 600)?;
         }
         if let Some(wait) = &mut self.wait {
-            wait.name = bounds::check_title("wait", "Wait", &wait.name)?;
+            wait.name = check::check_title("wait", "Wait", &wait.name)?;
             bounds::WAIT_HOURS.check_known(wait.hours)?;
             bounds::AT_MOST_HOURS.check_known(wait.at_most_hours)?;
         }
@@ -191,7 +220,7 @@ impl Job {
             bounds::SPOT_HOURS.check_known(taken.hours_after)?;
         }
         for tool in self.tools.iter_mut().flatten() {
-            *tool = bounds::check_title("tools", "Tool", tool)?;
+            *tool = check::check_title("tools", "Tool", tool)?;
         }
         if let Some(air) = &self.air {
             air.check()?;

@@ -3,35 +3,36 @@
 use layshaft_wire::wire;
 
 use crate::bounds;
-use crate::changes::Record;
+use crate::check;
 use crate::error::Refused;
 
 /// The maker's torque for one joint of this bike. It wins over every worked-out figure.
-#[wire(lenient)]
+#[wire(lenient, stored)]
 pub struct Tightening {
     /// The joint: “rear axle nut”.
+    #[words("Joint")]
     pub joint: String,
     /// Torque, N m.
+    #[words("Torque in the maker’s manual, N m")]
     pub torque_nm: f64,
     /// Where it stands: manual and page.
+    #[words("Where it stands")]
     pub source: String,
     /// The thread, where it is known: `M10x1.25`.
+    #[words("Thread")]
     pub thread: Option<String>,
     /// What the maker adds: oil, thread lock, in which order, in how many steps.
+    #[words("What the maker adds")]
     pub note: Option<String>,
-}
-
-impl Record for Tightening {
-    const KIND: &'static str = "tightening";
 }
 
 impl Tightening {
     /// The record with its texts trimmed, or the first field that cannot be accepted: a figure without its source is not
     /// the maker's.
     pub fn checked(mut self) -> Result<Self, Refused> {
-        self.joint = bounds::check_title("joint", "Joint", &self.joint)?;
+        self.joint = check::check_title("joint", "Joint", &self.joint)?;
         bounds::TORQUE.check(self.torque_nm)?;
-        self.source = bounds::check_title("source", "Where the maker's torque stands", &self.source)?;
+        self.source = check::check_title("source", "Where the maker's torque stands", &self.source)?;
         Ok(self)
     }
 }

@@ -4,6 +4,7 @@ use std::fs;
 use std::path::PathBuf;
 
 use layshaft_core::changes::{Change, Device, Key, Stamp};
+use layshaft_core::record::KINDS;
 use layshaft_storage::{Attachment, Store, StoreError};
 use serde_json::Value;
 
@@ -38,6 +39,7 @@ pub fn two_bikes() -> Vec<Change> {
 /// A store in memory with these changes.
 pub fn store(changes: &[Change]) -> Store {
     let mut store = Store::in_memory().unwrap();
+    store.show(KINDS).unwrap();
     assert_eq!(store.append(changes).unwrap() as usize, changes.len());
     store
 }

@@ -1,7 +1,7 @@
 //! Projects: activities with durations, lags and shared resources, ordered so that all is over as early as may be.
 //!
 //! The problem is the resource-constrained project scheduling problem. The time here has no calendar: the planner of a
-//! bike lays the orders found here onto the bench time (see `search::orders`), and the published instances of the problem
+//! bike schedules the orders found here on the bench time (see `search::orders`), and the published instances of the problem
 //! measure how good the orders are.
 
 mod bound;

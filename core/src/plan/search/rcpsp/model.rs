@@ -167,7 +167,7 @@ fn in_order(activities: &[Activity]) -> Result<Vec<u16>, ProjectError> {
     }
     let links: Vec<Vec<usize>> =
         (0..activities.len()).map(|place| after(place).iter().map(|need| need.activity).collect()).collect();
-    Err(ProjectError::Circle(crate::plan::tasks::loops(&links).into_iter().next().unwrap_or_default()))
+    Err(ProjectError::Circle(crate::plan::tasks::cycles(&links).into_iter().next().unwrap_or_default()))
 }
 
 #[cfg(test)]

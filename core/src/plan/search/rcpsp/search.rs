@@ -172,11 +172,11 @@ impl Search {
 
     /// The plan of a list, drawn to the right and to the left again.
     fn justified(&mut self, mut list: Vec<u16>) -> Member {
-        self.profile.lay(&self.net, &list, &mut self.ends);
+        self.profile.schedule(&self.net, &list, &mut self.ends);
         self.sorting.by_ends(&self.ends, false, &mut list);
-        self.profile.lay(&self.mirrored, &list, &mut self.ends);
+        self.profile.schedule(&self.mirrored, &list, &mut self.ends);
         self.sorting.by_ends(&self.ends, true, &mut list);
-        let length = self.profile.lay(&self.net, &list, &mut self.ends);
+        let length = self.profile.schedule(&self.net, &list, &mut self.ends);
         self.schedules += 3;
         if length < self.length {
             self.length = length;

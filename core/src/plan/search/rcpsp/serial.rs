@@ -1,9 +1,9 @@
-//! Serial schedule generation: activities taken in an order, each laid as early as what it follows and the free
+//! Serial schedule generation: activities taken in an order, each placed as early as what it follows and the free
 //! resources allow (Kolisch, “Serial and parallel resource-constrained project scheduling methods revisited”, European
 //! Journal of Operational Research 90, 1996, standing: from memory).
 //!
 //! The free units of all resources at a time stand in one word, one byte each with a guard bit on top: one subtraction
-//! and one mask tell whether an activity fits. The same code lays the project back to front, for justification.
+//! and one mask tell whether an activity fits. The same code schedules the project back to front, for justification.
 
 use super::model::{GUARD, Project};
 
@@ -77,7 +77,7 @@ pub(crate) struct Profile {
 
 impl Profile {
     /// Lays the activities in an order; `ends` receives when each is over. Returns when all are.
-    pub(crate) fn lay(&mut self, net: &Net, order: &[u16], ends: &mut [u32]) -> u32 {
+    pub(crate) fn schedule(&mut self, net: &Net, order: &[u16], ends: &mut [u32]) -> u32 {
         if let Some(used) = self.free.get_mut(..self.used) {
             used.fill(net.whole);
         }

@@ -1,15 +1,32 @@
-// Units and accepted ranges, read once from the core: the UI has no table of its own.
+// Units, accepted ranges and the names of records and fields, read once from the core: the UI has no table of its own.
 import { desk } from './desk.svelte.ts';
 import type { BoundCard, Unit, UnitCard } from '../../door/wire.ts';
 
 class Tables {
   #units = $state.raw(new Map<Unit, UnitCard>());
   #bounds = $state.raw<BoundCard[]>([]);
+  #records = $state.raw(new Map<string, string>());
 
   async load() {
     const tables = await desk.ask<'tables'>({ kind: 'tables' });
     this.#units = new Map(tables.units.map((card) => [card.unit, card]));
     this.#bounds = tables.bounds;
+    this.#records = new Map(
+      tables.records.flatMap((card) => [
+        [card.recordKind, card.words] as const,
+        ...card.fields.map((field) => [`${card.recordKind}.${field.field}`, field.words] as const),
+      ]),
+    );
+  }
+
+  /** What a kind of record is called. One that only a newer program knows keeps its own name. */
+  record(kind: string): string {
+    return this.#records.get(kind) ?? kind;
+  }
+
+  /** What a field of a record is called; `wait.hours` stands inside another. */
+  field(kind: string, field: string): string {
+    return this.#records.get(`${kind}.${field}`) ?? field;
   }
 
   unit(unit: Unit): UnitCard {

@@ -1,4 +1,5 @@
 // The sections of a spec: which fields each has, how a field is entered and shown, and the command that records it.
+import { tables } from '../../../app/asking/tables.svelte.ts';
 import type { Command, Side, Spec, Unit } from '../../../door/wire.ts';
 import { amount } from '../../../show/number.ts';
 import { words } from '../../../words/index.ts';
@@ -168,8 +169,8 @@ export const SECTIONS: SpecSection[] = [
   },
 ];
 
-export function label(field: Field): string {
-  return words.spec.fields[field.key] ?? field.key;
+export function label(section: SpecSection, field: Field): string {
+  return tables.field(section.kind, field.key);
 }
 
 /** A value as it is shown; empty when it is not known. */

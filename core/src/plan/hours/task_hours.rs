@@ -1,5 +1,6 @@
-//! Own time: the bench time in which a kind of job can be done. Some jobs want daylight, some a second pair of hands, some
-//! may not be heard in quiet hours, some want warm and dry air; each kind has a calendar of its own, cut from the bench time.
+//! The hours of a task: the bench time in which a job of its kind can be done. Some jobs want daylight, some a second pair of
+//! hands, some may not be heard in quiet hours, some want warm and dry air; each kind has a calendar of its own, cut from the
+//! bench time.
 
 use super::air::AirLimits;
 use super::time_axis::TimeAxis;
@@ -8,14 +9,14 @@ use crate::coating::ClimateLog;
 use crate::record::{BenchTime, DayHours, Job, JobPlace};
 use crate::time::{Day, Moment, Zone};
 
-/// How far ahead bench time is laid out, days: five years. Work that does not fit in there is not planned.
+/// How far ahead bench time is worked out, days: five years. Work that does not fit in there is not planned.
 const FARTHEST_DAYS: i64 = 1_826;
 /// Daylight where the bike does not say when there is any: 8:00 to 18:00. An assumption of ours.
 const ASSUMED_DAYLIGHT: DayHours = DayHours { from_minute: 8 * 60, to_minute: 18 * 60 };
 
 /// What a job asks of the hours in which it is done.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub(crate) struct Kind {
+pub(crate) struct HoursAsked {
     /// It wants daylight.
     pub(crate) daylight: bool,
     /// It wants a second pair of hands.
@@ -26,10 +27,10 @@ pub(crate) struct Kind {
     pub(crate) air: AirLimits,
 }
 
-impl Kind {
+impl HoursAsked {
     /// What a job asks.
-    pub(crate) fn of(job: &Job) -> Kind {
-        Kind {
+    pub(crate) fn of(job: &Job) -> HoursAsked {
+        HoursAsked {
             daylight: matches!(job.place, Some(JobPlace::Daylight | JobPlace::SprayPlace)),
             helper: job.helper == Some(true),
             noisy: job.noisy == Some(true),
@@ -39,17 +40,17 @@ impl Kind {
 
     /// Whether all bench time will do.
     pub(crate) fn asks_nothing(self) -> bool {
-        self == Kind::default()
+        self == HoursAsked::default()
     }
 
     /// Whether it asks for all that another kind asks for, so that its hours lie within the other's.
-    pub(crate) fn asks(self, other: Kind) -> bool {
+    pub(crate) fn asks(self, other: HoursAsked) -> bool {
         self.with(other) == self
     }
 
     /// What both ask for together.
-    pub(crate) fn with(self, other: Kind) -> Kind {
-        Kind {
+    pub(crate) fn with(self, other: HoursAsked) -> HoursAsked {
+        HoursAsked {
             daylight: self.daylight || other.daylight,
             helper: self.helper || other.helper,
             noisy: self.noisy || other.noisy,
@@ -73,29 +74,29 @@ impl Kind {
 #[derive(Debug)]
 pub(crate) struct TimeAxes {
     whole: TimeAxis,
-    kinds: Vec<(Kind, TimeAxis)>,
+    kinds: Vec<(HoursAsked, TimeAxis)>,
 }
 
 impl TimeAxes {
-    /// Lays out the bench time from a moment on, for each of the kinds.
+    /// Works out the bench time from a moment on, for each of the kinds.
     pub(crate) fn of(
         bench_time: &BenchTime,
         moment: &Moment,
         climate: &ClimateLog,
-        kinds: impl IntoIterator<Item = Kind>,
+        kinds: impl IntoIterator<Item = HoursAsked>,
     ) -> TimeAxes {
         let now_ms = moment.at_ms();
         let farthest_ms = moment.zone.instant_of(moment.zone.day_at(now_ms).plus(FARTHEST_DAYS), 0);
         let limits = (now_ms, farthest_ms);
         let whole = bench_time.between(&moment.zone, now_ms, farthest_ms);
-        let mut benches: Vec<(Kind, TimeAxis)> = Vec::new();
+        let mut axes: Vec<(HoursAsked, TimeAxis)> = Vec::new();
         for kind in kinds.into_iter().filter(|kind| !kind.asks_nothing()) {
-            if benches.iter().all(|(own, _)| *own != kind) {
+            if axes.iter().all(|(own, _)| *own != kind) {
                 let hours = cut(&whole, bench_time, &moment.zone, limits, kind);
-                benches.push((kind, TimeAxis::of(&kind.air.within(&hours, climate))));
+                axes.push((kind, TimeAxis::of(&kind.air.within(&hours, climate))));
             }
         }
-        TimeAxes { whole: TimeAxis::of(&whole), kinds: benches }
+        TimeAxes { whole: TimeAxis::of(&whole), kinds: axes }
     }
 
     /// All the bench time.
@@ -104,7 +105,7 @@ impl TimeAxes {
     }
 
     /// The bench time of a kind of job.
-    pub(crate) fn own(&self, kind: Kind) -> &TimeAxis {
+    pub(crate) fn axis(&self, kind: HoursAsked) -> &TimeAxis {
         if kind.asks_nothing() {
             return &self.whole;
         }
@@ -113,7 +114,7 @@ impl TimeAxes {
 }
 
 /// The part of the bench time that a kind of job can use, whatever the air is like.
-fn cut(whole: &[WorkSpan], bench_time: &BenchTime, zone: &Zone, limits: (i64, i64), kind: Kind) -> Vec<WorkSpan> {
+fn cut(whole: &[WorkSpan], bench_time: &BenchTime, zone: &Zone, limits: (i64, i64), kind: HoursAsked) -> Vec<WorkSpan> {
     let mut own = whole.to_vec();
     if kind.daylight {
         own = both(&own, &daily(bench_time.daylight.as_ref().unwrap_or(&ASSUMED_DAYLIGHT), zone, limits));
@@ -197,40 +198,40 @@ mod tests {
         }
     }
 
-    fn first(bench_time: &BenchTime, kind: Kind) -> Option<(i64, i64)> {
+    fn first(bench_time: &BenchTime, kind: HoursAsked) -> Option<(i64, i64)> {
         let climate = ClimateLog::of(&Default::default(), &tuesday_noon());
-        let benches = TimeAxes::of(bench_time, &tuesday_noon(), &climate, [kind]);
-        let own = benches.own(kind);
+        let axes = TimeAxes::of(bench_time, &tuesday_noon(), &climate, [kind]);
+        let own = axes.axis(kind);
         let begin_ms = own.begin_ms(0)?;
         Some((begin_ms, own.work_between(begin_ms, begin_ms + DAY_MS).first()?.to_ms))
     }
 
     #[test]
     fn each_kind_of_job_has_the_hours_that_it_asks_for() {
-        let (hours, kind) = (bench_time(), Kind::default());
+        let (hours, kind) = (bench_time(), HoursAsked::default());
         let tuesday = |from: u32, to: u32| Some((at("2026-03-24", from * 60), at("2026-03-24", to * 60)));
         let saturday = |from: u32, to: u32| Some((at("2026-03-28", from * 60), at("2026-03-28", to * 60)));
         assert_eq!(first(&hours, kind), tuesday(16, 23));
-        assert_eq!(first(&hours, Kind { daylight: true, ..kind }), tuesday(16, 19));
-        assert_eq!(first(&hours, Kind { noisy: true, ..kind }), tuesday(16, 21));
-        assert_eq!(first(&hours, Kind { helper: true, ..kind }), saturday(18, 20));
-        assert_eq!(first(&hours, Kind { daylight: true, helper: true, noisy: true, ..kind }), saturday(18, 19));
+        assert_eq!(first(&hours, HoursAsked { daylight: true, ..kind }), tuesday(16, 19));
+        assert_eq!(first(&hours, HoursAsked { noisy: true, ..kind }), tuesday(16, 21));
+        assert_eq!(first(&hours, HoursAsked { helper: true, ..kind }), saturday(18, 20));
+        assert_eq!(first(&hours, HoursAsked { daylight: true, helper: true, noisy: true, ..kind }), saturday(18, 19));
     }
 
     #[test]
     fn what_is_left_out_is_a_helper_on_call_a_usual_day_and_no_quiet_hours() {
         let hours = BenchTime { helper: None, daylight: None, quiet: None, ..bench_time() };
-        let kind = Kind::default();
-        assert_eq!(first(&hours, Kind { helper: true, ..kind }), first(&hours, kind));
+        let kind = HoursAsked::default();
+        assert_eq!(first(&hours, HoursAsked { helper: true, ..kind }), first(&hours, kind));
         let never = BenchTime { helper: Some(Vec::new()), ..bench_time() };
-        assert_eq!(first(&never, Kind { helper: true, ..kind }), None);
-        let daylight = first(&hours, Kind { daylight: true, ..kind }).unwrap();
+        assert_eq!(first(&never, HoursAsked { helper: true, ..kind }), None);
+        let daylight = first(&hours, HoursAsked { daylight: true, ..kind }).unwrap();
         assert_eq!((daylight.1 - daylight.0) / HOUR_MS, 2);
-        assert_eq!(first(&hours, Kind { noisy: true, ..kind }), first(&hours, kind));
+        assert_eq!(first(&hours, HoursAsked { noisy: true, ..kind }), first(&hours, kind));
         // Hours that never begin: a day without light, and no quiet hours.
         let none = Some(DayHours { from_minute: 600, to_minute: 600 });
         let hours = BenchTime { daylight: none.clone(), quiet: none, ..bench_time() };
-        assert_eq!(first(&hours, Kind { daylight: true, ..kind }), None);
-        assert_eq!(first(&hours, Kind { noisy: true, ..kind }), first(&hours, kind));
+        assert_eq!(first(&hours, HoursAsked { daylight: true, ..kind }), None);
+        assert_eq!(first(&hours, HoursAsked { noisy: true, ..kind }), first(&hours, kind));
     }
 }

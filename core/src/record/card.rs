@@ -1,0 +1,36 @@
+//! The kinds of records in words, for whoever shows a fact.
+
+use layshaft_wire::wire;
+
+use super::list::KINDS;
+
+/// A field in words.
+#[wire]
+pub struct FieldCard {
+    /// Its name as it is stored; with a dot where it stands inside another: `wait.hours`.
+    pub field: String,
+    /// What a reader sees.
+    pub words: String,
+}
+
+/// A kind of record in words.
+#[wire]
+pub struct RecordCard {
+    /// Its name as it is stored.
+    pub record_kind: String,
+    /// What a reader sees.
+    pub words: String,
+    /// Its fields.
+    pub fields: Vec<FieldCard>,
+}
+
+/// Every kind in words.
+pub fn record_cards() -> Vec<RecordCard> {
+    let card = |(field, words): (String, &str)| FieldCard { field, words: words.to_owned() };
+    let of = |kind: &crate::changes::RecordKind| RecordCard {
+        record_kind: kind.kind.to_owned(),
+        words: kind.words.to_owned(),
+        fields: kind.words_of_fields().into_iter().map(card).collect(),
+    };
+    KINDS.iter().map(of).collect()
+}
