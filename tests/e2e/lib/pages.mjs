@@ -34,6 +34,8 @@ export const PAGES = [
   ['job-new-step', '#/plan/new', (page) => press(page, 'Add a step')],
   ['bench', (page) => firstLink(page, '#/today', 'a[href^="#/bench/"]')],
   ['numbers', '#/numbers'],
+  ['handbook', '#/numbers/handbook'],
+  ['handbook-open', '#/numbers/handbook', openFormula],
   ['gearing', GEARING],
   ['gearing-ripple', GEARING, (page) => press(page, 'Try on the bike')],
   ['gearing-working', GEARING, (page) => press(page, 'Working')],
@@ -226,6 +228,11 @@ export async function tryLed(page) {
 }
 
 /** Supposes two things together. */
+async function openFormula(page) {
+  await page.getByLabel('Search').fill('torque preload');
+  await page.getByText('Preload and torque of a screw').click();
+}
+
 async function supposeTwo(page) {
   await page.getByRole('checkbox', { name: /^Never on Tuesday/ }).click();
   await page.getByRole('checkbox', { name: /colder/ }).click();

@@ -84,6 +84,7 @@ const PAGES: Entry[] = [
   ['numbers/faults/:id', from(numbers, 'FaultSearch')],
   ['numbers/circuits', from(numbers, 'Circuits')],
   ['numbers/wire', from(numbers, 'Wire')],
+  ['numbers/handbook', from(numbers, 'Handbook')],
   ['numbers/cure', from(numbers, 'Cure')],
   ['numbers/cure/:coat', from(numbers, 'CureClock')],
   ['numbers/coats', from(numbers, 'CoatsPlan')],

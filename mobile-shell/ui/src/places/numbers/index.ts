@@ -20,3 +20,4 @@ export { default as FaultSearch } from './faults/FaultSearch.svelte';
 export { default as Circuits } from './electrics/Circuits.svelte';
 export { default as Tyres } from './tyres/Tyres.svelte';
 export { default as Wire } from './electrics/Wire.svelte';
+export { default as Handbook } from './handbook/Handbook.svelte';

@@ -1,5 +1,5 @@
 // Numbers: gearing, load, cure, and what a change does to the bike.
-import type { RidingState } from '../../door/wire.ts';
+import type { Area, RidingState } from '../../door/wire.ts';
 import { plural } from '../shared/plural.ts';
 
 export const numbers = {
@@ -42,11 +42,40 @@ export const numbers = {
     circuitsMore: 'the wiring as a drawing, and what a fault does',
     wire: 'Wire and fuse',
     wireMore: 'section, drop, the fuse that fits',
+    handbook: 'Handbook',
+    handbookMore: 'every formula with its symbols, ranges and source',
     running: (count: number) => plural(count, 'clock runs', 'clocks run'),
     tryIt: 'Try on the bike',
     same: 'As fitted',
     missing: 'Something is not known yet:',
     enterIt: 'Enter it on the bike',
+  },
+
+  handbook: {
+    title: 'Handbook',
+    purpose: 'Every formula that the pages compute with: what goes in, what comes out, where it holds and where it comes from.',
+    search: 'Search',
+    hint: 'torque, cure, tyre …',
+    found: (count: number, all: number) => (count === all ? plural(all, 'formula', 'formulas') : `${count} of ${all} formulas`),
+    none: 'No formula holds all of these words. Try fewer, or a part of a word.',
+    takes: 'What goes in',
+    gives: 'What comes out',
+    symbol: 'Symbol',
+    meaning: 'Meaning',
+    range: 'Accepted',
+    unit: 'Unit',
+    plainNumber: 'number',
+    from: (least: string, most: string) => `${least} to ${most}`,
+    areas: {
+      drive: 'Drive',
+      brakes: 'Brakes',
+      tyres: 'Tyres',
+      electrics: 'Electrics',
+      paint: 'Paint and cure',
+      fluids: 'Fillings and mixtures',
+      fasteners: 'Threads and screws',
+      plan: 'Deliveries and dates',
+    } satisfies Record<Area, string>,
   },
 
   gearing: {

@@ -1,0 +1,42 @@
+// What is looked for in the handbook, and how ranges are written there.
+import { tables } from '../../../app/asking/tables.svelte.ts';
+import { amount, figure } from '../../../show/number.ts';
+import type { Area, FormulaCard, InputCard, Unit } from '../../../door/wire.ts';
+import { words } from '../../../words/index.ts';
+
+/** Letters without accents, in lower case: what is typed at the bench need not be exact. */
+const plain = (text: string) => text.toLowerCase().normalize('NFD').replace(/\p{M}/gu, '');
+
+/** All that may be looked for in a formula. */
+const everything = (formula: FormulaCard) =>
+  plain(
+    [
+      formula.title,
+      formula.equation,
+      formula.range,
+      formula.source.text,
+      words.handbook.areas[formula.area],
+      ...[...formula.inputs, ...formula.outputs].flatMap((each) => [each.label, each.symbol]),
+    ].join(' '),
+  );
+
+/** The formulas that hold every word that is sought, area by area in the order of the handbook. */
+export function byArea(formulas: FormulaCard[], sought: string): { area: Area; formulas: FormulaCard[] }[] {
+  const wanted = plain(sought).split(/\s+/).filter(Boolean);
+  const groups = new Map<Area, FormulaCard[]>();
+  for (const formula of formulas) {
+    const text = everything(formula);
+    if (!wanted.every((word) => text.includes(word))) continue;
+    groups.set(formula.area, [...(groups.get(formula.area) ?? []), formula]);
+  }
+  return [...groups].map(([area, inIt]) => ({ area, formulas: inIt }));
+}
+
+/** An accepted range or the words to choose from; nothing for a text of its own form. */
+export function rangeWords({ range, oneOf }: InputCard): string {
+  if (!range) return oneOf.join(', ');
+  const decimals = [range.min, range.max].every(Number.isInteger) ? 0 : undefined;
+  return words.handbook.from(figure(range.min, range.unit, decimals).number, amount(range.max, range.unit, decimals));
+}
+
+export const unitSymbol = (unit: Unit) => tables.unit(unit).symbol || words.handbook.plainNumber;
