@@ -34,5 +34,5 @@ function inWords(value: unknown): string {
       .map(([key, each]) => `${fieldName(key)}: ${inWords(each)}`)
       .join('; ');
   }
-  return String(value);
+  return typeof value === 'string' ? value : JSON.stringify(value);
 }

@@ -2,8 +2,8 @@
 import { numbersIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
 import type { BikeSheet, ThrustAsk, ThrustSheet } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.thrust;

@@ -3,7 +3,7 @@ import { amount } from '../../../show/number.ts';
 import { route } from '../../../app/route.svelte.ts';
 import { textIn } from '../shared/address.svelte.ts';
 import type { Element, HarnessAsk, HarnessSheet, SwitchPosition } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.circuits;

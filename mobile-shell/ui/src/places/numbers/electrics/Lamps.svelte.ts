@@ -3,8 +3,8 @@ import { numberIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
 import type { Consumer, FlashColumn, Indication, LampColumn, LampSheet, LampsAsk, LoadResistor } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.lamps;

@@ -2,7 +2,7 @@
 import { day, moment } from '../../../../show/date.ts';
 import { amount } from '../../../../show/number.ts';
 import type { OnHold, PaintNeed, ProcessSheet, StepSheet } from '../../../../door/wire.ts';
-import type { Row } from '../../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../../parts/answers/row.ts';
 import { words } from '../../../../words/index.ts';
 
 const say = words.coats;
