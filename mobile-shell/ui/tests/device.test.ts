@@ -32,7 +32,12 @@ test('settings that cannot be read are the first ones; those of an older version
 });
 
 test('when somebody last looked is a time, or it was never', async () => {
-  for (const [kept, expected] of [['1768035600000', 1768035600000], ['soon', null], ['-5', null], ['', null]] as const) {
+  for (const [kept, expected] of [
+    ['1768035600000', 1768035600000],
+    ['soon', null],
+    ['-5', null],
+    ['', null],
+  ] as const) {
     localStorage.setItem('layshaft.seen', kept);
     vi.resetModules();
     expect((await import('../src/app/time/seen.ts')).seenAtStart, kept).toBe(expected);

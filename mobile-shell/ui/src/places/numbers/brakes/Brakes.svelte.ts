@@ -41,7 +41,20 @@ export const FLUID: Entry[] = [
   { field: 'waterPercent', label: say.fluidWater, unit: 'percent', decimals: 1, optional: true },
 ];
 
-const IN_BRAKE = ['masterMm', 'pistons', 'pistonMm', 'rotorMm', 'leverRatio', 'padFriction', 'effectiveRadiusMm', 'padClearanceMm', 'hoseMm', 'hoseSwellMlM', 'camArmMm', 'camDegrees'] as const;
+const IN_BRAKE = [
+  'masterMm',
+  'pistons',
+  'pistonMm',
+  'rotorMm',
+  'leverRatio',
+  'padFriction',
+  'effectiveRadiusMm',
+  'padClearanceMm',
+  'hoseMm',
+  'hoseSwellMlM',
+  'camArmMm',
+  'camDegrees',
+] as const;
 const IN_ASK = ['leverNewtons', 'roadSpeedKmh', 'reactionSeconds', 'loadKg', 'roadFriction', 'metres', 'rodTravelMm', 'fluidYears', 'waterPercent'] as const;
 
 export const end = (): End => wordIn('end', words.end) ?? 'front';
@@ -52,7 +65,13 @@ export const look = (at: End) => begin({ end: at });
 /** Only what is tried; the rest is as fitted. */
 export function triedBrake(): Brake {
   const fitted: Brake = numbersIn(IN_BRAKE);
-  return { ...fitted, brake: wordIn('brake', words.brakeKind), opposed: flagIn('opposed'), twinLeading: flagIn('twinLeading'), fluid: wordIn('fluid', words.fluidGrade) };
+  return {
+    ...fitted,
+    brake: wordIn('brake', words.brakeKind),
+    opposed: flagIn('opposed'),
+    twinLeading: flagIn('twinLeading'),
+    fluid: wordIn('fluid', words.fluidGrade),
+  };
 }
 
 export function tried(): BrakeAsk {

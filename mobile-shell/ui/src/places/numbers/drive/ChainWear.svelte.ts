@@ -29,7 +29,11 @@ export const FIELDS = ['chainSize', 'pitches', 'measuredMm', 'slackMm', ...OF_BI
 export const MOST_READINGS = 60;
 
 export function readings(): number[] {
-  return (textIn('slackMm') ?? '').split(',').filter((text) => text.trim() !== '').map(Number).filter(Number.isFinite);
+  return (textIn('slackMm') ?? '')
+    .split(',')
+    .filter((text) => text.trim() !== '')
+    .map(Number)
+    .filter(Number.isFinite);
 }
 
 /** Writes a reading down, changes it, or takes it away. */

@@ -81,7 +81,10 @@ export function lines(sheet: GearingSheet): Row[] {
     rows.push({
       label: words.gearing.showsAt(amount(80, 'kilometreHour')),
       value: amount(sheet.speedometer.shownAt80Kmh, 'kilometreHour'),
-      below: words.gearing.allowed(figure(sheet.speedometer.allowedFromAt80Kmh, 'kilometreHour').number, amount(sheet.speedometer.allowedToAt80Kmh, 'kilometreHour')),
+      below: words.gearing.allowed(
+        figure(sheet.speedometer.allowedFromAt80Kmh, 'kilometreHour').number,
+        amount(sheet.speedometer.allowedToAt80Kmh, 'kilometreHour'),
+      ),
     });
   }
   rows.push({

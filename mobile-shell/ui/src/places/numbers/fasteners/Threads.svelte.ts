@@ -80,7 +80,8 @@ export function strengthLines(sheet: FastenerSheet): Row[] {
   const band = sheet.torque;
   if (band) {
     rows.unshift({ label: say.preload, value: say.range(kilo(band.most.preloadNewtons), kilo(band.least.preloadNewtons)) });
-    if (band.makerPreloadLeast && band.makerPreloadMost) rows.unshift({ label: say.makerPreload, value: say.range(kilo(band.makerPreloadLeast), kilo(band.makerPreloadMost)) });
+    if (band.makerPreloadLeast && band.makerPreloadMost)
+      rows.unshift({ label: say.makerPreload, value: say.range(kilo(band.makerPreloadLeast), kilo(band.makerPreloadMost)) });
   }
   return rows;
 }

@@ -31,8 +31,7 @@ export const cellsOf = (sheet: ProcessSheet): { label: string; value: string }[]
 ];
 
 /** What must wait, each until its end. */
-export const holdRows = (holds: OnHold[]): Row[] =>
-  holds.map((hold) => ({ label: hold.text, value: hold.untilMs ? moment(hold.untilMs) : say.noEnd }));
+export const holdRows = (holds: OnHold[]): Row[] => holds.map((hold) => ({ label: hold.text, value: hold.untilMs ? moment(hold.untilMs) : say.noEnd }));
 
 export function paintRows(needs: PaintNeed[]): Row[] {
   const ml = (value: number) => amount(value, 'millilitre', 0);
