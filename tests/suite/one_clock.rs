@@ -5,12 +5,13 @@ use std::path::{Path, PathBuf};
 use crate::root;
 
 /// Where tests are, with what they share and what takes the pictures.
-const FOLDERS: [&str; 10] = [
+const FOLDERS: [&str; 11] = [
     "core",
     "bindings/door",
     "bindings/wasm",
     "bindings/wire",
     "mobile-shell/storage",
+    "mobile-shell/ui/tests",
     "tests/suite",
     "tests/outside",
     "tests/bindings",

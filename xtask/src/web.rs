@@ -25,6 +25,15 @@ pub fn build() -> Outcome {
     shipped::refuse_local_paths(&dist())
 }
 
+/// Builds everything, then looks at the pages and tests their logic. The build comes first: it makes the types of the door.
+pub fn check() -> Outcome {
+    build()?;
+    for script in ["lint", "test"] {
+        run(&mut needs::npm_script(UI, script))?;
+    }
+    Ok(())
+}
+
 /// The door as WebAssembly with its JavaScript, in `.build/web`.
 pub fn door() -> Outcome {
     needs::c_compiler()?;

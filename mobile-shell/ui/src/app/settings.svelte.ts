@@ -19,7 +19,7 @@ const FIRST: Kept = { theme: 'system', units: {}, readAloud: false, cups: [], ex
 
 function load(): Kept {
   try {
-    return { ...FIRST, ...JSON.parse(localStorage.getItem(KEY) ?? '{}') };
+    return { ...FIRST, ...(JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Kept>) };
   } catch {
     // Unreadable or shut off: the first settings hold.
     return { ...FIRST };

@@ -4,8 +4,8 @@ import type { Answer, Backend, Call, DoorState, FromWorker, Listeners } from './
 
 interface Waiting {
   call: Call;
-  answered(json: string): void;
-  refused(json: string): void;
+  answered: (json: string) => void;
+  refused: (json: string) => void;
 }
 
 export function browser(listeners: Listeners): Backend {
@@ -33,6 +33,7 @@ class Browser implements Backend {
   }
 
   send(kind: 'act' | 'ask', json: string): Promise<string> {
+    // eslint-disable-next-line @typescript-eslint/prefer-promise-reject-errors -- a refusal travels as its JSON
     if (this.#broken !== null) return Promise.reject(this.#broken);
     const call: Call = { id: String((this.#calls += 1)), kind, json };
     return new Promise((answered, refused) => {

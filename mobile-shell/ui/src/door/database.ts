@@ -17,9 +17,9 @@ const WAITS = [50, 100, 200, 400, 800, 1600];
 /** Opens the database; throws a refusal where that cannot be. */
 export async function open(): Promise<void> {
   if (typeof FileSystemFileHandle === 'undefined' || !('createSyncAccessHandle' in FileSystemFileHandle.prototype)) {
+    // eslint-disable-next-line @typescript-eslint/only-throw-error -- it goes to another thread, where no class is kept
     throw refusal(
-      'This browser does not let a page keep files of its own, so nothing could be stored. A private window may be the reason; ' +
-        'else use a newer browser.',
+      'This browser does not let a page keep files of its own, so nothing could be stored. A private window may be the reason; ' + 'else use a newer browser.',
     );
   }
   await init({ module_or_path: wasm });

@@ -1,6 +1,6 @@
 // The door in a window of its own: the native program holds a SQLite file in the app's data folder.
 import { invoke } from '@tauri-apps/api/core';
-import type { AskCall } from '../../../../bindings/generated/typescript/door.ts';
+import type { AskCall, Refusal } from '../../../../bindings/generated/typescript/door.ts';
 import type { Backend, Listeners } from './backend.ts';
 import { moment } from './moment.ts';
 
@@ -15,10 +15,10 @@ export function native(listeners: Listeners): Backend {
   return { send, close: () => {} };
 }
 
-function readRefusal(thrown: unknown) {
+function readRefusal(thrown: unknown): Refusal {
   try {
-    return JSON.parse(String(thrown));
+    return JSON.parse(String(thrown)) as Refusal;
   } catch {
-    return { code: 'storage' as const, message: String(thrown), field: null };
+    return { code: 'storage', message: String(thrown), field: null };
   }
 }

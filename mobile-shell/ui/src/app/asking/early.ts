@@ -51,7 +51,7 @@ function askEarly(ask: Door['ask']) {
   const queries: Query[] = [{ kind: 'tables' }, { kind: 'shelf' }];
   if (/^(#\/?(today)?)?$/.test(location.hash)) queries.push({ kind: 'today', ...todayAsk(FIRST_MINUTES, seenAtStart) });
   for (const query of queries) {
-    const answer = ask(query as Extract<Query, { kind: Query['kind'] }>);
+    const answer = ask(query);
     answer.catch(() => {});
     answers.set(JSON.stringify(query), answer);
   }

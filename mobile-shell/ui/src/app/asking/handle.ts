@@ -16,7 +16,7 @@ declare global {
 
 export function offerHandle() {
   window.layshaft = {
-    ask: (query) => desk.ask(query as Parameters<typeof desk.ask>[0]),
+    ask: (query) => desk.ask(query),
     act: (command) => desk.act(command),
   };
 }

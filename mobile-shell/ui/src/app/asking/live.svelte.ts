@@ -12,7 +12,7 @@ export interface Live<T, Q = unknown> {
   /** Why the present query has no answer. */
   readonly refusal: Refusal | null;
   /** The refusal's sentence when it belongs to this field. */
-  at(field: string): string;
+  at: (field: string) => string;
 }
 
 /** Queries whose answers move with the clock. */
@@ -33,7 +33,7 @@ export function live<K extends Kind>(kind: K, query: () => Omit<AskOf<K>, 'kind'
     desk.ask({ kind, ...wanted } as unknown as AskOf<K>).then(
       (given) => {
         if (!wantedStill) return;
-        answer = given as QueryMap[K];
+        answer = given;
         answered = wanted;
         refusal = null;
       },

@@ -17,11 +17,12 @@ export function keepAwake(onchange: (awake: boolean) => void): () => void {
     }
   }
 
-  document.addEventListener('visibilitychange', take);
-  void take();
+  const again = () => void take();
+  document.addEventListener('visibilitychange', again);
+  again();
   return () => {
     wanted = false;
-    document.removeEventListener('visibilitychange', take);
+    document.removeEventListener('visibilitychange', again);
     void lock?.release();
   };
 }

@@ -14,8 +14,6 @@ export async function shrink(file: Blob): Promise<{ media: string; bytes: Uint8A
   canvas.height = Math.max(1, Math.round(picture.height * factor));
   canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height);
   picture.close();
-  const small = await new Promise<Blob>((made, failed) =>
-    canvas.toBlob((blob) => (blob ? made(blob) : failed(new Error('no picture'))), MEDIA, QUALITY),
-  );
+  const small = await new Promise<Blob>((made, failed) => canvas.toBlob((blob) => (blob ? made(blob) : failed(new Error('no picture'))), MEDIA, QUALITY));
   return { media: MEDIA, bytes: new Uint8Array(await small.arrayBuffer()) };
 }

@@ -28,17 +28,15 @@ export function bars(sheet: PlanSheet, parcels: Parcel[]): Bar[] {
     const endMs = Math.max(row.work.at(-1)?.toMs ?? startMs, row.waitUntilMs ?? 0);
     return [{ key: row.job, title: row.title, job: row.job, startMs, endMs, row, critical: row.critical }];
   });
-  const flags = parcels.map(
-    (parcel, at): Bar => ({
-      key: `parcel-${at}`,
-      title: parcel.title,
-      job: null,
-      startMs: parcel.atMs,
-      endMs: parcel.atMs,
-      row: null,
-      critical: false,
-    }),
-  );
+  const flags = parcels.map((parcel, at): Bar => ({
+    key: `parcel-${at}`,
+    title: parcel.title,
+    job: null,
+    startMs: parcel.atMs,
+    endMs: parcel.atMs,
+    row: null,
+    critical: false,
+  }));
   return [...jobs, ...flags]
     .filter((bar) => bar.startMs < sheet.toMs && bar.endMs >= sheet.fromMs)
     .sort((a, b) => a.startMs - b.startMs || Number(b.critical) - Number(a.critical));

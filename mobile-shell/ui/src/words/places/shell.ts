@@ -13,8 +13,7 @@ export const shell = {
     broken: 'Nothing was deleted. If the device is short of room, make some and try again. A bundle that you saved can be taken in on any device.',
     again: 'Try again',
     setAsideTitle: 'A damaged file was set aside.',
-    setAside: (name: string) =>
-      `The data could not be read, so it was put aside as “${name}” and not deleted. Start afresh, or take in your last bundle.`,
+    setAside: (name: string) => `The data could not be read, so it was put aside as “${name}” and not deleted. Start afresh, or take in your last bundle.`,
     asideBefore: (name: string) =>
       `At one point the data could not be read, so it was put aside as “${name}” and not deleted. It stays until the app is taken off this device.`,
     asideSave: 'Save the damaged file',

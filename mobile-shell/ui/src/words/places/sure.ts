@@ -31,7 +31,9 @@ export const sure = {
     orderBy: (day: string) => `by ${day}`,
     orderNow: 'now',
     proven: 'As long as everything goes as planned, no other order of the jobs is ready earlier: that is proven.',
-    bound: (ready: string, bound: string) => `The plan is ready on ${ready}. It is proven that no order of the jobs is ready before ${bound}; whether one is ready in between is not.`,
-    curveNote: 'The odds come from the least, usual and most that you gave for jobs and deliveries. What was not given is taken as certain. Between two days on which runs are ready, the date moves evenly.',
+    bound: (ready: string, bound: string) =>
+      `The plan is ready on ${ready}. It is proven that no order of the jobs is ready before ${bound}; whether one is ready in between is not.`,
+    curveNote:
+      'The odds come from the least, usual and most that you gave for jobs and deliveries. What was not given is taken as certain. Between two days on which runs are ready, the date moves evenly.',
   },
 };

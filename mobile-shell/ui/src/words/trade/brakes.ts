@@ -63,7 +63,8 @@ export const brakes = {
       `Stopping from ${speed}. ${least ? `This brake alone: ${least} at best, ${most} at worst.` : 'This brake alone is not known.'} ${lines}.`,
     standardWord: 'as made',
     proposedWord: 'tried',
-    pathAlt: (before: string | null, after: string) => `From the lever to the disc, areas to scale. ${before ? `As made: ${before}. Tried: ${after}.` : `${after}.`}`,
+    pathAlt: (before: string | null, after: string) =>
+      `From the lever to the disc, areas to scale. ${before ? `As made: ${before}. Tried: ${after}.` : `${after}.`}`,
     pair: (master: string, pistons: number, piston: string) => `${master} master cylinder on ${pistons} × ${piston}`,
     fluid: 'Brake fluid',
     fluidNow: 'In the bike',

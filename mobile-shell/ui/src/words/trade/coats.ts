@@ -119,7 +119,8 @@ export const coats = {
   alarms: {
     save: 'Save alarms for the calendar',
     saving: 'Writing the file …',
-    saved: (count: number, name: string) => `${plural(count, 'alarm', 'alarms')} in ${name}. Open it with your calendar; save it anew when a coat goes on or the weather turns.`,
+    saved: (count: number, name: string) =>
+      `${plural(count, 'alarm', 'alarms')} in ${name}. Open it with your calendar; save it anew when a coat goes on or the weather turns.`,
     none: 'Nothing is to come that could ring.',
     left: 'Not saved.',
   },

@@ -109,7 +109,8 @@ export const drive = {
     spread: 'Difference',
     slackVerdict: 'Against the manual',
     slackJudgement: { fine: 'in its range', open: 'not known', outside: 'outside' },
-    slackPicture: (list: string, range: string | null) => `Slack, place by place: ${list}. ${range ? `The manual asks for ${range}.` : 'The manual’s range is not known.'}`,
+    slackPicture: (list: string, range: string | null) =>
+      `Slack, place by place: ${list}. ${range ? `The manual asks for ${range}.` : 'The manual’s range is not known.'}`,
     range: (from: string, to: string) => `${from} to ${to}`,
     axle: 'Where the axle goes as it wears',
     wear: 'Worn by',
@@ -177,7 +178,8 @@ export const drive = {
     toGear: (from: number, to: number) => `${from} → ${to}`,
     speedAxis: (symbol: string) => `road speed, ${symbol}`,
     resistanceLabel: 'resistance',
-    picture: (top: string | null, gears: string) => `Thrust in each gear and resistance, against road speed. Most thrust, gear by gear: ${gears}. ${top ? `They meet at ${top}.` : 'They meet nowhere.'}`,
+    picture: (top: string | null, gears: string) =>
+      `Thrust in each gear and resistance, against road speed. Most thrust, gear by gear: ${gears}. ${top ? `They meet at ${top}.` : 'They meet nowhere.'}`,
   },
 
   corrector: {

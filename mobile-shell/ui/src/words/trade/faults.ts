@@ -46,7 +46,8 @@ export const faults = {
     drops: 'Lost on the way',
     dropRow: (feed: string, earth: string) => `${feed} to it, ${earth} back`,
     unsettled: 'It did not settle: no values are shown.',
-    alt: (name: string, parts: number) => `Drawing of the circuit ${name}: ${parts} parts, battery at the top left, earth at the bottom. The parts are listed below.`,
+    alt: (name: string, parts: number) =>
+      `Drawing of the circuit ${name}: ${parts} parts, battery at the top left, earth at the bottom. The parts are listed below.`,
     underVoltage: 'under voltage',
     parts: 'Parts and wires',
     list: (count: number) => `List all ${count}`,
@@ -68,6 +69,7 @@ export const faults = {
     back: 'As it was drawn',
     across: 'across it',
     through: 'through it',
-    caution: 'Earth lead off the battery before you touch wiring. Never bridge a fuse. Ignition and coil leads carry thousands of volts. The maker’s wiring diagram decides.',
+    caution:
+      'Earth lead off the battery before you touch wiring. Never bridge a fuse. Ignition and coil leads carry thousands of volts. The maker’s wiring diagram decides.',
   },
 };

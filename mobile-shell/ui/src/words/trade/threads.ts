@@ -23,7 +23,8 @@ export const threads = {
     mistaken: 'Could be taken for',
     flanks: (degrees: string) => `${degrees} flanks`,
     measured: 'measured',
-    combAlt: (diameter: string, pitch: string, list: string) => `A screw of ${diameter} with a pitch of ${pitch}, and the crests of each thread beside it: ${list}.`,
+    combAlt: (diameter: string, pitch: string, list: string) =>
+      `A screw of ${diameter} with a pitch of ${pitch}, and the crests of each thread beside it: ${list}.`,
     torque: 'Torque',
     propertyClass: 'Class on the head',
     lubricated: 'Thread and head',

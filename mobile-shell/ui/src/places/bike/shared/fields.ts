@@ -178,10 +178,13 @@ export function shown(field: Field, value: unknown): string {
   if (value === null || value === undefined || value === '') return '';
   const entry = field.entry;
   if (entry.kind === 'number') return amount(Number(value), entry.unit, Number.isInteger(value) ? 0 : entry.decimals);
-  if (entry.kind === 'pick') return entry.options[String(value)] ?? String(value);
+  const plain = typeof value === 'string' ? value : JSON.stringify(value);
+  if (entry.kind === 'pick') return entry.options[plain] ?? plain;
   if (entry.kind === 'flag') return value ? words.parts.yes : words.parts.no;
   if (entry.kind === 'gears') return (value as number[]).map((ratio) => ratio.toFixed(3)).join(', ');
-  if (entry.kind === 'output') return (value as { rpm: number; watts: number }[]).map((point) => `${amount(point.watts, 'watt')} @ ${amount(point.rpm, 'rpm')}`).join(', ');
-  if (entry.kind === 'power') return (value as { rpm: number; kw: number }[]).map((point) => `${amount(point.kw, 'kilowatt', 1)} @ ${amount(point.rpm, 'rpm')}`).join(', ');
-  return String(value);
+  if (entry.kind === 'output')
+    return (value as { rpm: number; watts: number }[]).map((point) => `${amount(point.watts, 'watt')} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+  if (entry.kind === 'power')
+    return (value as { rpm: number; kw: number }[]).map((point) => `${amount(point.kw, 'kilowatt', 1)} @ ${amount(point.rpm, 'rpm')}`).join(', ');
+  return plain;
 }

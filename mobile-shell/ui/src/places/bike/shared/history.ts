@@ -27,5 +27,5 @@ function inWords(value: unknown, kind: string, name: string): string {
       .map(([key, each]) => `${tables.field(kind, `${name}.${key}`)}: ${inWords(each, kind, `${name}.${key}`)}`)
       .join('; ');
   }
-  return String(value);
+  return typeof value === 'string' ? value : JSON.stringify(value);
 }

@@ -2,8 +2,8 @@
 import { begin, flagIn, numbersIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits, signed } from '../../../show/number.ts';
 import type { Brake, BrakeAsk, BrakeLine, BrakeSheet, DrumState, End, StoppingSheet } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.brakes;
@@ -41,7 +41,20 @@ export const FLUID: Entry[] = [
   { field: 'waterPercent', label: say.fluidWater, unit: 'percent', decimals: 1, optional: true },
 ];
 
-const IN_BRAKE = ['masterMm', 'pistons', 'pistonMm', 'rotorMm', 'leverRatio', 'padFriction', 'effectiveRadiusMm', 'padClearanceMm', 'hoseMm', 'hoseSwellMlM', 'camArmMm', 'camDegrees'] as const;
+const IN_BRAKE = [
+  'masterMm',
+  'pistons',
+  'pistonMm',
+  'rotorMm',
+  'leverRatio',
+  'padFriction',
+  'effectiveRadiusMm',
+  'padClearanceMm',
+  'hoseMm',
+  'hoseSwellMlM',
+  'camArmMm',
+  'camDegrees',
+] as const;
 const IN_ASK = ['leverNewtons', 'roadSpeedKmh', 'reactionSeconds', 'loadKg', 'roadFriction', 'metres', 'rodTravelMm', 'fluidYears', 'waterPercent'] as const;
 
 export const end = (): End => wordIn('end', words.end) ?? 'front';
@@ -52,7 +65,13 @@ export const look = (at: End) => begin({ end: at });
 /** Only what is tried; the rest is as fitted. */
 export function triedBrake(): Brake {
   const fitted: Brake = numbersIn(IN_BRAKE);
-  return { ...fitted, brake: wordIn('brake', words.brakeKind), opposed: flagIn('opposed'), twinLeading: flagIn('twinLeading'), fluid: wordIn('fluid', words.fluidGrade) };
+  return {
+    ...fitted,
+    brake: wordIn('brake', words.brakeKind),
+    opposed: flagIn('opposed'),
+    twinLeading: flagIn('twinLeading'),
+    fluid: wordIn('fluid', words.fluidGrade),
+  };
 }
 
 export function tried(): BrakeAsk {

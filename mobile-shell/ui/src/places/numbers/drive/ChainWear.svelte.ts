@@ -2,8 +2,8 @@
 import { attempt, numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount } from '../../../show/number.ts';
 import type { ChainWearAsk, ChainWearSheet, Drive, TightSpot, WearMark } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.chainWear;
@@ -29,7 +29,11 @@ export const FIELDS = ['chainSize', 'pitches', 'measuredMm', 'slackMm', ...OF_BI
 export const MOST_READINGS = 60;
 
 export function readings(): number[] {
-  return (textIn('slackMm') ?? '').split(',').filter((text) => text.trim() !== '').map(Number).filter(Number.isFinite);
+  return (textIn('slackMm') ?? '')
+    .split(',')
+    .filter((text) => text.trim() !== '')
+    .map(Number)
+    .filter(Number.isFinite);
 }
 
 /** Writes a reading down, changes it, or takes it away. */

@@ -3,7 +3,7 @@ import { route } from '../../../app/route.svelte.ts';
 import { amount, digits, figure, signed } from '../../../show/number.ts';
 import type { ChainFit, GearingSheet, GearTrain, SpeedometerShift } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
 
 export interface GearingTry {
@@ -81,7 +81,10 @@ export function lines(sheet: GearingSheet): Row[] {
     rows.push({
       label: words.gearing.showsAt(amount(80, 'kilometreHour')),
       value: amount(sheet.speedometer.shownAt80Kmh, 'kilometreHour'),
-      below: words.gearing.allowed(figure(sheet.speedometer.allowedFromAt80Kmh, 'kilometreHour').number, amount(sheet.speedometer.allowedToAt80Kmh, 'kilometreHour')),
+      below: words.gearing.allowed(
+        figure(sheet.speedometer.allowedFromAt80Kmh, 'kilometreHour').number,
+        amount(sheet.speedometer.allowedToAt80Kmh, 'kilometreHour'),
+      ),
     });
   }
   rows.push({

@@ -2,8 +2,8 @@
 import { attempt, numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits, signed } from '../../../show/number.ts';
 import type { Judgement, SprocketChoiceAsk, SprocketChoiceSheet, SprocketGoal, SprocketPair } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.sprockets;
@@ -36,16 +36,21 @@ function wanted(): SprocketGoal | null {
 export const unsaid = (): boolean => goal() !== 'none' && wanted() === null;
 
 export function sizes(field: 'frontSizes' | 'rearSizes'): number[] {
-  return (textIn(field) ?? '').split(',').map(Number).filter((teeth) => teeth > 0);
+  return (textIn(field) ?? '')
+    .split(',')
+    .map(Number)
+    .filter((teeth) => teeth > 0);
 }
-export const pickSizes = (field: 'frontSizes' | 'rearSizes', picked: number[]) => attempt({ [field]: picked.length > 0 ? [...picked].sort((a, b) => a - b).join(',') : null });
+export const pickSizes = (field: 'frontSizes' | 'rearSizes', picked: number[]) =>
+  attempt({ [field]: picked.length > 0 ? [...picked].sort((a, b) => a - b).join(',') : null });
 
 export function asked(): SprocketChoiceAsk {
   const speed = numberIn('roadSpeedKmh');
   return { goal: wanted(), frontSizes: sizes('frontSizes'), rearSizes: sizes('rearSizes'), roadSpeedKmh: speed, most: null };
 }
 
-export const teeth = (from: number, to: number) => Array.from({ length: Math.max(0, to - from + 1) }, (_, at) => ({ value: String(from + at), word: String(from + at) }));
+export const teeth = (from: number, to: number) =>
+  Array.from({ length: Math.max(0, to - from + 1) }, (_, at) => ({ value: String(from + at), word: String(from + at) }));
 
 /** Distance from the goal, or from what is fitted where nothing is wanted. */
 const away = (pair: SprocketPair) => pair.offGoalPercent ?? pair.speedChangePercent;
@@ -68,7 +73,9 @@ export function listed(sheet: SprocketChoiceSheet): SprocketPair[] {
 export const MARK: Record<Judgement, string> = { fine: '●', open: '○', outside: '▲' };
 export const name = (pair: { frontTeeth: number; rearTeeth: number }) => `${pair.frontTeeth} / ${pair.rearTeeth}`;
 export const off = (pair: SprocketPair): string =>
-  pair.offGoalPercent === null || pair.offGoalPercent === undefined ? say.against(signed(pair.speedChangePercent, 'percent', 1)) : say.off(signed(pair.offGoalPercent, 'percent', 1));
+  pair.offGoalPercent === null || pair.offGoalPercent === undefined
+    ? say.against(signed(pair.speedChangePercent, 'percent', 1))
+    : say.off(signed(pair.offGoalPercent, 'percent', 1));
 
 /** Where the speedometer stands with a pair: a mark and words. */
 export function speedometer(pair: SprocketPair): { mark: string; word: string; long: string } | null {
@@ -102,11 +109,16 @@ export function lines(pair: SprocketPair, roadSpeedKmh: number): Row[] {
   add(say.speedChange, percent(pair.speedChangePercent));
   add(say.rpmChange, percent(pair.rpmChangePercent));
   add(say.kmhAtGoal(amount(numberIn('engineRpm'), 'rpm')), known(pair.kmhAtGoalRpm, speed));
-  add(say.rpmAt(speed(roadSpeedKmh)), known(pair.rpmAtRoadSpeed, (rpm) => amount(rpm, 'rpm')));
+  add(
+    say.rpmAt(speed(roadSpeedKmh)),
+    known(pair.rpmAtRoadSpeed, (rpm) => amount(rpm, 'rpm')),
+  );
   add(say.kmhAtLimit, known(pair.kmhAtLimit, speed));
   if (pair.chain) {
     const stays = pair.chainStays;
-    add(words.gearing.chain(pair.chain.size), words.gearing.links(pair.chain.links), { below: stays === null || stays === undefined ? undefined : stays ? say.stays : say.other });
+    add(words.gearing.chain(pair.chain.size), words.gearing.links(pair.chain.links), {
+      below: stays === null || stays === undefined ? undefined : stays ? say.stays : say.other,
+    });
     if (pair.chain.insideAdjuster === false) add(say.axle, say.axleOutside, { mark: true });
     else {
       add(say.axle, known(pair.chain.travelUsedMm, mm));
@@ -115,6 +127,7 @@ export function lines(pair: SprocketPair, roadSpeedKmh: number): Row[] {
   }
   if (pair.hunting) add(say.hunting, say.huntingFront(pair.hunting.frontTurns), { below: say.huntingRear(pair.hunting.rearTurns) });
   const reads = speedometer(pair);
-  if (pair.speedometer && reads) add(say.speedometer(speed(80)), amount(pair.speedometer.shownAt80Kmh, 'kilometreHour', 1), { below: reads.long, mark: pair.speedometer.inBand === false });
+  if (pair.speedometer && reads)
+    add(say.speedometer(speed(80)), amount(pair.speedometer.shownAt80Kmh, 'kilometreHour', 1), { below: reads.long, mark: pair.speedometer.inBand === false });
   return rows;
 }

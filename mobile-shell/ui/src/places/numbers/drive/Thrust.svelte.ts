@@ -2,8 +2,8 @@
 import { numbersIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
 import type { BikeSheet, ThrustAsk, ThrustSheet } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.thrust;
@@ -42,7 +42,16 @@ export const typed = (): boolean => Object.values(numbersIn(ALL)).some((value) =
 export function values(bike: BikeSheet | undefined, sheet: ThrustSheet | undefined): Record<string, number | null | undefined> {
   const { dragAreaM2, driveEfficiency } = bike?.fitted.drive ?? {};
   const { peakPowerKw, peakPowerRpm, peakTorqueNm, peakTorqueRpm } = bike?.identity ?? {};
-  const known = { dragAreaM2, driveEfficiency, peakPowerKw, peakPowerRpm, peakTorqueNm, peakTorqueRpm, headWindKmh: sheet?.headWindKmh, gradePercent: sheet?.gradePercent };
+  const known = {
+    dragAreaM2,
+    driveEfficiency,
+    peakPowerKw,
+    peakPowerRpm,
+    peakTorqueNm,
+    peakTorqueRpm,
+    headWindKmh: sheet?.headWindKmh,
+    gradePercent: sheet?.gradePercent,
+  };
   const now = numbersIn(ALL);
   return { ...known, ...Object.fromEntries(Object.entries(now).filter((entry) => entry[1] !== null)) };
 }
@@ -53,12 +62,17 @@ export function lines(sheet: ThrustSheet): Row[] {
   const match = sheet.gearing;
   if (match) {
     rows.push({ label: say.verdictRow, value: say.verdict[match.verdict], mark: match.verdict !== 'suits' });
-    if (match.topGearRpm !== null && match.topGearRpm !== undefined) rows.push({ label: say.topGear, value: amount(match.topGearRpm, 'rpm'), below: amount(match.topGearKmh, 'kilometreHour', 0) });
+    if (match.topGearRpm !== null && match.topGearRpm !== undefined)
+      rows.push({ label: say.topGear, value: amount(match.topGearRpm, 'rpm'), below: amount(match.topGearKmh, 'kilometreHour', 0) });
   }
   rows.push({ label: say.peak, value: amount(sheet.peakKw, 'kilowatt', 1), after: amount(sheet.peakRpm, 'rpm'), below: say.source[sheet.powerSource] });
   if (match?.bestKmh !== null && match?.bestKmh !== undefined) {
     const ratio = match.bestFinalRatio;
-    rows.push({ label: say.best, value: amount(match.bestKmh, 'kilometreHour', 0), below: ratio === null || ratio === undefined ? undefined : say.bestRatio(digits(ratio, 2)) });
+    rows.push({
+      label: say.best,
+      value: amount(match.bestKmh, 'kilometreHour', 0),
+      below: ratio === null || ratio === undefined ? undefined : say.bestRatio(digits(ratio, 2)),
+    });
   }
   if (sheet.top) {
     const held = sheet.top.resistance;

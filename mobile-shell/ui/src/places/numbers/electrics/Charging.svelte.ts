@@ -2,8 +2,8 @@
 import { numberIn, numbersIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
 import type { ChargingAsk, ChargingSheet, TestLine } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.charging;
@@ -20,7 +20,14 @@ export const MORE: Entry[] = [
 ];
 /** One field for each cell: two volts apiece. */
 export const cells = (systemVolts: number): Entry[] =>
-  Array.from({ length: Math.round(systemVolts / 2) }, (_, at) => ({ field: `gravity${at + 1}`, label: say.gravity(at + 1), unit: 'none' as const, decimals: 3, optional: true, bound: ['gravity'] as [string] }));
+  Array.from({ length: Math.round(systemVolts / 2) }, (_, at) => ({
+    field: `gravity${at + 1}`,
+    label: say.gravity(at + 1),
+    unit: 'none' as const,
+    decimals: 3,
+    optional: true,
+    bound: ['gravity'] as [string],
+  }));
 
 const CELLS = [1, 2, 3, 4, 5, 6].map((cell) => `gravity${cell}`);
 const NUMBERS = ['restedVolts', 'idleVolts', 'fastVolts', 'drainMilliamperes', 'acidCelsius', 'chargerAmperes'] as const;
@@ -33,7 +40,8 @@ export const tried = (): ChargingAsk => ({ ...numbersIn(NUMBERS), gravities: CEL
 export const unitOf = (line: TestLine) => (line.test === 'drain' ? ('milliampere' as const) : ('volt' as const));
 
 export function limits(line: TestLine): string {
-  const write = (value: number | null | undefined) => (value === null || value === undefined ? null : amount(value, unitOf(line), line.test === 'drain' ? 1 : 2));
+  const write = (value: number | null | undefined) =>
+    value === null || value === undefined ? null : amount(value, unitOf(line), line.test === 'drain' ? 1 : 2);
   return say.limits(write(line.from), write(line.to));
 }
 

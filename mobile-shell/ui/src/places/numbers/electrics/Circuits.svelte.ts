@@ -3,7 +3,7 @@ import { amount } from '../../../show/number.ts';
 import { route } from '../../../app/route.svelte.ts';
 import { textIn } from '../shared/address.svelte.ts';
 import type { Element, HarnessAsk, HarnessSheet, SwitchPosition } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.circuits;
@@ -31,7 +31,8 @@ export function tried(sheet: HarnessSheet | undefined): HarnessAsk {
 }
 
 /** The position in which a switch stands: as asked, else as the core set it. */
-export const stands = (sheet: HarnessSheet, id: string): string | null => sheet.setting.positions.find((each) => each.switch === id)?.position ?? sheet.harness.switches.find((each) => each.id === id)?.positions[0] ?? null;
+export const stands = (sheet: HarnessSheet, id: string): string | null =>
+  sheet.setting.positions.find((each) => each.switch === id)?.position ?? sheet.harness.switches.find((each) => each.id === id)?.positions[0] ?? null;
 
 /** Volts and amperes of an element. */
 export function flowRows(sheet: HarnessSheet, element: Element): Row[] {
@@ -40,15 +41,25 @@ export function flowRows(sheet: HarnessSheet, element: Element): Row[] {
   const rows: Row[] = [];
   if (flow) {
     rows.push({ label: say.across, value: amount(flow.volts, 'volt', 2) });
-    rows.push({ label: say.through, value: amount(flow.amperes, 'ampere', 2), below: over ? say.overloaded(amount(over.amperes, 'ampere', 1), amount(over.mayCarryAmperes, 'ampere', 1)) : undefined, mark: over !== undefined });
+    rows.push({
+      label: say.through,
+      value: amount(flow.amperes, 'ampere', 2),
+      below: over ? say.overloaded(amount(over.amperes, 'ampere', 1), amount(over.mayCarryAmperes, 'ampere', 1)) : undefined,
+      mark: over !== undefined,
+    });
   }
   return rows;
 }
 
-export const lampRows = (sheet: HarnessSheet): Row[] => (sheet.point?.lamps ?? []).map((lamp) => ({ label: lamp.label, value: words.lampLook[lamp.look], after: amount(lamp.share * 100, 'percent', 0) }));
+export const lampRows = (sheet: HarnessSheet): Row[] =>
+  (sheet.point?.lamps ?? []).map((lamp) => ({ label: lamp.label, value: words.lampLook[lamp.look], after: amount(lamp.share * 100, 'percent', 0) }));
 
 export const dropRows = (sheet: HarnessSheet): Row[] =>
-  sheet.drops.map((drop) => ({ label: drop.label, value: say.dropRow(amount(drop.feedVolts, 'volt', 2), amount(drop.earthVolts, 'volt', 2)), mark: !drop.accepted }));
+  sheet.drops.map((drop) => ({
+    label: drop.label,
+    value: say.dropRow(amount(drop.feedVolts, 'volt', 2), amount(drop.earthVolts, 'volt', 2)),
+    mark: !drop.accepted,
+  }));
 
 /** The short value of an element in the list. */
 export function inShort(sheet: HarnessSheet, element: Element): string {

@@ -3,8 +3,8 @@ import { numberIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits } from '../../../show/number.ts';
 import type { Consumer, FlashColumn, Indication, LampColumn, LampSheet, LampsAsk, LoadResistor } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.lamps;
@@ -77,15 +77,27 @@ export function flashAnswer(column: FlashColumn): { value: string; unit: string;
 export function lampAnswer(column: LampColumn): { value: string; unit: string; meaning: string } {
   const { lumens, watts, volts } = column.charging;
   const at = say.atVolts(amount(volts, 'volt', 1));
-  return lumens ? { value: digits(lumens, 0), unit: 'lm', meaning: `${say.light}, ${at}` } : { value: digits(watts, 1), unit: 'W', meaning: `${say.draws}, ${at}` };
+  return lumens
+    ? { value: digits(lumens, 0), unit: 'lm', meaning: `${say.light}, ${at}` }
+    : { value: digits(watts, 1), unit: 'W', meaning: `${say.draws}, ${at}` };
 }
 
 export function flashRows(column: FlashColumn): Row[] {
   const { sideWatts, sideAmperes, oneOut, outageTells, behaviour, madeForWatts } = column.indicators;
   const rows: Row[] = [
-    { label: say.sideLoad, value: amount(sideWatts, 'watt', 1), below: madeForWatts ? say.madeFor(amount(madeForWatts, 'watt', 0)) : undefined, after: amount(sideAmperes, 'ampere', 2) },
+    {
+      label: say.sideLoad,
+      value: amount(sideWatts, 'watt', 1),
+      below: madeForWatts ? say.madeFor(amount(madeForWatts, 'watt', 0)) : undefined,
+      after: amount(sideAmperes, 'ampere', 2),
+    },
   ];
-  if (oneOut) rows.push({ label: say.oneOut, value: oneOut.to > 0 ? say.band(digits(oneOut.from, 0), digits(oneOut.to, 0)) : say.flashing.stops, below: outageTells ? say.tells : say.hides });
+  if (oneOut)
+    rows.push({
+      label: say.oneOut,
+      value: oneOut.to > 0 ? say.band(digits(oneOut.from, 0), digits(oneOut.to, 0)) : say.flashing.stops,
+      below: outageTells ? say.tells : say.hides,
+    });
   if (behaviour) {
     rows.push({ label: say.pilot, value: words.lampLook[behaviour.pilot] });
     rows.push({ label: say.otherSide, value: words.lampLook[behaviour.otherSide], mark: behaviour.otherSide !== 'off' });
@@ -98,7 +110,9 @@ export function lampRows(sheet: LampSheet): Row[] {
     label: say.side[side],
     value: amount(charging.watts, 'watt', 1),
     after: amount(charging.amperes, 'ampere', 2),
-    below: [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', say.engineOff(amount(standing.watts, 'watt', 1))].filter(Boolean).join(' · '),
+    below: [consumer.name, charging.lumens ? `${digits(charging.lumens, 0)} lm` : '', say.engineOff(amount(standing.watts, 'watt', 1))]
+      .filter(Boolean)
+      .join(' · '),
   }));
 }
 

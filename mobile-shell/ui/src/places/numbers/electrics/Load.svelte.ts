@@ -2,7 +2,7 @@
 import { amount, digits, figure } from '../../../show/number.ts';
 import type { Balance, Consumer, LoadSheet, RidingState, Slot } from '../../../door/wire.ts';
 import type { Try } from '../../../app/asking/together.svelte.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
 import { words } from '../../../words/index.ts';
 
 export class LoadTry {

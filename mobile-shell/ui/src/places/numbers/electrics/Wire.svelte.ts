@@ -2,8 +2,8 @@
 import { numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, asSold, figure } from '../../../show/number.ts';
 import type { Spec, WireAsk, WireChoice, WireSheet } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.wire;
@@ -55,7 +55,12 @@ function start() {
 }
 
 export function values(sheet: WireSheet | undefined): Record<string, number | null | undefined> {
-  return { amperes: numberIn('amperes') ?? sheet?.amperes, ...start(), sectionMm2: numberIn('sectionMm2'), allowedVolts: numberIn('allowedVolts') ?? sheet?.allowedVolts };
+  return {
+    amperes: numberIn('amperes') ?? sheet?.amperes,
+    ...start(),
+    sectionMm2: numberIn('sectionMm2'),
+    allowedVolts: numberIn('allowedVolts') ?? sheet?.allowedVolts,
+  };
 }
 
 export const section = (wire: WireChoice): string => amount(wire.sectionMm2, 'squareMillimetre', asSold(wire.sectionMm2));
@@ -75,7 +80,12 @@ export const rating = (wire: WireChoice): string =>
 
 export function lines(sheet: WireSheet, wire: WireChoice): Row[] {
   return [
-    { label: say.drop, value: amount(wire.dropVolts, 'volt', 2), below: say.ofAllowed(amount(sheet.allowedVolts, 'volt', 2)), mark: wire.dropVolts > sheet.allowedVolts },
+    {
+      label: say.drop,
+      value: amount(wire.dropVolts, 'volt', 2),
+      below: say.ofAllowed(amount(sheet.allowedVolts, 'volt', 2)),
+      mark: wire.dropVolts > sheet.allowedVolts,
+    },
     { label: say.carries, value: amount(wire.mayCarryAmperes, 'ampere', asSold(wire.mayCarryAmperes)), mark: wire.mayCarryAmperes < sheet.amperes },
     { label: say.fuse, value: rating(wire), after: wire.fuseColour ?? undefined, mark: !wire.fuseAmperes },
   ];

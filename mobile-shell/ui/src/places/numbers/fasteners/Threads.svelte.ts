@@ -2,8 +2,8 @@
 import { numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, figure, signed } from '../../../show/number.ts';
 import type { EngagementAdvice, FastenerAsk, FastenerSheet, ThreadMatch, TorqueBand } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.threads;
@@ -80,7 +80,8 @@ export function strengthLines(sheet: FastenerSheet): Row[] {
   const band = sheet.torque;
   if (band) {
     rows.unshift({ label: say.preload, value: say.range(kilo(band.most.preloadNewtons), kilo(band.least.preloadNewtons)) });
-    if (band.makerPreloadLeast && band.makerPreloadMost) rows.unshift({ label: say.makerPreload, value: say.range(kilo(band.makerPreloadLeast), kilo(band.makerPreloadMost)) });
+    if (band.makerPreloadLeast && band.makerPreloadMost)
+      rows.unshift({ label: say.makerPreload, value: say.range(kilo(band.makerPreloadLeast), kilo(band.makerPreloadMost)) });
   }
   return rows;
 }

@@ -2,8 +2,8 @@
 import { numberIn, numbersIn, textIn, wordIn } from '../shared/address.svelte.ts';
 import { amount, digits, signed } from '../../../show/number.ts';
 import type { End, TyreAsk, TyreReading, TyreSheet, Wheel } from '../../../door/wire.ts';
-import type { Row } from '../../../parts/answers/Rows.svelte';
-import type { Entry } from '../shared/Fields.svelte';
+import type { Row } from '../../../parts/answers/row.ts';
+import type { Entry } from '../shared/entry.ts';
 import { words } from '../../../words/index.ts';
 
 const say = words.tyres;
@@ -50,9 +50,19 @@ export function changeRows(sheet: TyreSheet): Row[] {
   const change = sheet.change;
   if (!change) return [];
   const rows: Row[] = [
-    { label: say.turn, before: mm(change.circumferenceBeforeMm), value: mm(change.circumferenceAfterMm), after: signed(change.circumferencePercent, 'percent', 1) },
-    { label: say.ride, value: signed(change.rideHeightMm, 'millimetre', 0), below: say.range(signed(change.rideHeightLeastMm, 'millimetre', 0), signed(change.rideHeightMostMm, 'millimetre', 0)) },
+    {
+      label: say.turn,
+      before: mm(change.circumferenceBeforeMm),
+      value: mm(change.circumferenceAfterMm),
+      after: signed(change.circumferencePercent, 'percent', 1),
+    },
+    {
+      label: say.ride,
+      value: signed(change.rideHeightMm, 'millimetre', 0),
+      below: say.range(signed(change.rideHeightLeastMm, 'millimetre', 0), signed(change.rideHeightMostMm, 'millimetre', 0)),
+    },
   ];
-  if (change.speedometerPercent !== null && change.speedometerPercent !== undefined) rows.push({ label: say.speedometer, value: signed(change.speedometerPercent, 'percent', 1) });
+  if (change.speedometerPercent !== null && change.speedometerPercent !== undefined)
+    rows.push({ label: say.speedometer, value: signed(change.speedometerPercent, 'percent', 1) });
   return rows;
 }

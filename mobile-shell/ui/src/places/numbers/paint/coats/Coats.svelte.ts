@@ -2,7 +2,7 @@
 import { day, moment } from '../../../../show/date.ts';
 import { amount } from '../../../../show/number.ts';
 import type { OnHold, PaintNeed, ProcessSheet, StepSheet } from '../../../../door/wire.ts';
-import type { Row } from '../../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../../parts/answers/row.ts';
 import { words } from '../../../../words/index.ts';
 
 const say = words.coats;
@@ -31,8 +31,7 @@ export const cellsOf = (sheet: ProcessSheet): { label: string; value: string }[]
 ];
 
 /** What must wait, each until its end. */
-export const holdRows = (holds: OnHold[]): Row[] =>
-  holds.map((hold) => ({ label: hold.text, value: hold.untilMs ? moment(hold.untilMs) : say.noEnd }));
+export const holdRows = (holds: OnHold[]): Row[] => holds.map((hold) => ({ label: hold.text, value: hold.untilMs ? moment(hold.untilMs) : say.noEnd }));
 
 export function paintRows(needs: PaintNeed[]): Row[] {
   const ml = (value: number) => amount(value, 'millilitre', 0);

@@ -3,7 +3,7 @@ import { Drafted } from '../../../../app/forms/drafted.svelte.ts';
 import { moment } from '../../../../show/date.ts';
 import { passing } from '../../../../show/number.ts';
 import type { CureSheet, Product } from '../../../../door/wire.ts';
-import type { Row } from '../../../../parts/answers/Rows.svelte';
+import type { Row } from '../../../../parts/answers/row.ts';
 import { words } from '../../../../words/index.ts';
 
 export class CureTry {

@@ -3,8 +3,8 @@ import { flagIn, numberIn, textIn, wordIn } from '../../shared/address.svelte.ts
 import { fromText } from '../shared/surfaces.ts';
 import { amount, figure } from '../../../../show/number.ts';
 import type { Mix, MixPart, MixSheet, Surface } from '../../../../door/wire.ts';
-import type { Row } from '../../../../parts/answers/Rows.svelte';
-import type { Entry } from '../../shared/Fields.svelte';
+import type { Row } from '../../../../parts/answers/row.ts';
+import type { Entry } from '../../shared/entry.ts';
 import { words } from '../../../../words/index.ts';
 
 const say = words.mixing;

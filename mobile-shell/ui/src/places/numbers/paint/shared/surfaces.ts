@@ -18,7 +18,11 @@ export function measures(surface: Surface): string {
   const say = words.surfaces;
   const mm = (value: number) => amount(value, 'millimetre', Number.isInteger(value) ? 0 : 1);
   const [one, other] =
-    surface.kind === 'shell' ? [surface.lengthMm, surface.girthMm] : surface.kind === 'rim' ? [surface.diameterMm, surface.girthMm] : [surface.diameterMm, surface.lengthMm];
+    surface.kind === 'shell'
+      ? [surface.lengthMm, surface.girthMm]
+      : surface.kind === 'rim'
+        ? [surface.diameterMm, surface.girthMm]
+        : [surface.diameterMm, surface.lengthMm];
   const both = surface.kind === 'shell' && surface.bothSides ? `, ${say.bothMore}` : '';
   return say.by(mm(one), mm(other)) + both + say.alike(surface.count);
 }

@@ -1,0 +1,17 @@
+// The logic of the pages, tested without a browser: on the clock and in the zone of all tests, with a stand-in for the door.
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+import { ZONE } from '../../tests/moment.mjs';
+
+export default defineConfig({
+  plugins: [svelte()],
+  // Svelte as it runs in the browser.
+  resolve: { conditions: ['browser'] },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    environment: 'happy-dom',
+    setupFiles: ['tests/setup.ts'],
+    env: { TZ: ZONE },
+    unstubGlobals: true,
+  },
+});
