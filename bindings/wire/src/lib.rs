@@ -8,6 +8,8 @@
 //! - An enum without data becomes a camelCase string; with data it becomes an object tagged by `kind`.
 //! - `#[wire(lenient)]` on a struct also lets every field be left out (its default stands in): for records that an
 //!   older or newer program may have written with fewer fields.
+//! - `#[wire(default)]` on a field lets a script leave that one out: for what has one safe meaning when it is not said,
+//!   such as `false`. Never for a value of the trade: what nobody said is unknown.
 
 use proc_macro::TokenStream;
 use proc_macro2::TokenStream as Tokens;
@@ -52,12 +54,21 @@ fn enum_rules(data: &mut DataEnum) -> Tokens {
     quote!(#[serde(tag = "kind", rename_all = "camelCase", rename_all_fields = "camelCase")])
 }
 
-/// Lets optional fields and lists be left out in JSON, Python, Kotlin and Swift.
+/// Lets optional fields, lists and those marked with `#[wire(default)]` be left out in JSON, Python, Kotlin and Swift.
 fn let_be_left_out(field: &mut syn::Field) {
-    let Type::Path(path) = &field.ty else { return };
-    let outer = path.path.segments.last().map(|segment| segment.ident.to_string());
-    if matches!(outer.as_deref(), Some("Option" | "Vec")) {
+    let marks = field.attrs.len();
+    field.attrs.retain(|mark| !says_default(mark));
+    let marked = field.attrs.len() < marks;
+    let outer = match &field.ty {
+        Type::Path(path) => path.path.segments.last().map(|segment| segment.ident.to_string()),
+        _ => None,
+    };
+    if marked || matches!(outer.as_deref(), Some("Option" | "Vec")) {
         field.attrs.push(parse_quote!(#[serde(default)]));
         field.attrs.push(parse_quote!(#[cfg_attr(feature = "uniffi", uniffi(default))]));
     }
+}
+
+fn says_default(mark: &syn::Attribute) -> bool {
+    mark.path().is_ident("wire") && mark.parse_args::<syn::Ident>().is_ok_and(|word| word == "default")
 }

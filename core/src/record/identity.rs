@@ -36,6 +36,7 @@ pub struct Identity {
     /// Day on which the owner hopes to have it inspected, `YYYY-MM-DD`.
     pub hoped_for: Option<String>,
     /// Everything about this bike is invented.
+    #[wire(default)]
     pub invented: bool,
 }
 
