@@ -82,7 +82,7 @@ fun checkRefusals(folder: File) {
     val bench = demoBench()
     val bundle = bench.bundle(BareAsk(), SATURDAY).bundle
     val newer = bundle.copyOf().also { it[LAYOUT_AT + 2] = 99 }
-    fun receive(at: Bench, content: ByteArray) = at.receiveBundle(ReceiveBundle(content, false), SATURDAY)
+    fun receive(at: Bench, content: ByteArray) = at.receiveBundle(ReceiveBundle(content), SATURDAY)
     fun evaluate(formula: Formula) = bench.evaluate(EvaluateAsk(formula))
     fun startBike(at: Bench, name: String) = at.startBike(StartBike(Identity(name = name, invented = true)), SATURDAY)
     fun startCure(product: Product) = bench.startCure(StartCure(title = "Tank", product = product), SATURDAY)
@@ -90,7 +90,7 @@ fun checkRefusals(folder: File) {
     val backward = bare.copy(recoatFromHours = 10.0, recoatToHours = 2.0, fullCureHours = 48.0, atCelsius = 20.0)
 
     val cases = listOf<Triple<Code, String?, () -> Any?>>(
-        Triple(Code.OUT_OF_RANGE, "frontTeeth") { bench.fitSprockets(FitSprockets(0u, 38u, null), SATURDAY) },
+        Triple(Code.OUT_OF_RANGE, "frontTeeth") { bench.fitSprockets(FitSprockets(0u, 38u), SATURDAY) },
         Triple(Code.NOT_A_NUMBER, "celsius") { evaluate(Formula.DewPoint(DewPoint(Double.NaN, 50.0))) },
         Triple(Code.BAD_TEXT, "name") { startBike(bench, "  ") },
         Triple(Code.MISSING, "fullCureHours") { startCure(bare) },
@@ -120,7 +120,7 @@ fun checkCarrying(folder: File) {
     val path = File(folder, "bench.sqlite").path
     val first = Bench.open(path)
     first.loadDemo(LoadDemo(), SATURDAY)
-    first.fitSprockets(FitSprockets(16u, 38u, null), SATURDAY)
+    first.fitSprockets(FitSprockets(16u, 38u), SATURDAY)
     val wanted = first.gearing(GearingAsk(), SATURDAY)
     val bundle = first.bundle(BareAsk(), SATURDAY).bundle
     first.close()

@@ -118,7 +118,7 @@ def check_refusals(folder):
     newer[LAYOUT_AT : LAYOUT_AT + 4] = (9999).to_bytes(4, "big")
 
     def receive(content):
-        return bench.receive_bundle(ReceiveBundle(bundle=bytes(content), as_second_bike=False), SATURDAY)
+        return bench.receive_bundle(ReceiveBundle(bundle=bytes(content)), SATURDAY)
 
     def start_cure(**product):
         name = Product(name="Tin", product=ProductKind.PAINT, typical=False, **product)
@@ -130,7 +130,7 @@ def check_refusals(folder):
     def other_bike():
         fresh = Bench.in_memory()
         start_bike(fresh, "Another")
-        return fresh.receive_bundle(ReceiveBundle(bundle=bundle, as_second_bike=False), SATURDAY)
+        return fresh.receive_bundle(ReceiveBundle(bundle=bundle), SATURDAY)
 
     window = {"recoat_from_hours": 10.0, "recoat_to_hours": 2.0, "full_cure_hours": 48.0, "at_celsius": 20.0}
     cases = [

@@ -1,9 +1,9 @@
 //! Bad input: each gets a refusal that names the field and the range, and nothing is stored.
 
 use layshaft_core::error::Code;
-use layshaft_core::record::{Consumer, Drive, Identity, Job, Product, Side, Tightening};
+use layshaft_core::record::{Consumer, Drive, Identity, Product, Side, Tightening};
 use layshaft_door::command::{
-    AddJob, BringJobBack, FitSprockets, LoadDemo, PutJobAway, ReceiveBundle, RecordConsumer, RecordDrive,
+    AddJob, BringJobBack, FitSprockets, LoadDemo, NewJob, PutJobAway, ReceiveBundle, RecordConsumer, RecordDrive,
     RecordTightening, RemoveConsumer, StartBike, StartCure,
 };
 use layshaft_door::query::{BareAsk, MarkAsk};
@@ -48,7 +48,7 @@ fn negative_watts_and_what_is_no_number_are_refused() {
 
 #[test]
 fn an_empty_title_is_refused() {
-    let job = Job { title: "   ".into(), hands_on_minutes: 30.0, ..Job::default() };
+    let job = NewJob { title: "   ".into(), hands_on_minutes: 30.0, ..NewJob::default() };
     refused(AddJob { job }, Code::BadText, Some("title"), "1 to 120 characters");
     refused(StartBike { identity: Identity::default() }, Code::BadText, Some("name"), "1 to 120 characters");
 }

@@ -261,7 +261,8 @@ pub struct ReceiveBundle {
     #[serde(with = "crate::json::bytes")]
     #[cfg_attr(feature = "ts", ts(type = "string"))]
     pub bundle: Vec<u8>,
-    /// Accepts a bundle that holds another bike, as a second one.
+    /// Accepts a bundle that holds another bike, as a second one; left out: no.
+    #[wire(default)]
     pub as_second_bike: bool,
 }
 

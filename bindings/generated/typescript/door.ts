@@ -67,7 +67,7 @@ export type AddJob = {
 /**
  * The job.
  */
-job: Job, };
+job: NewJob, };
 
 /**
  * Adds a ready-made job.
@@ -3770,7 +3770,7 @@ export type HarnessAsk = {
  */
 circuit?: string | null, 
 /**
- * Switch positions that are not the resting ones.
+ * Switch positions that are not the resting ones; left out: every switch rests.
  */
 setting: Setting, 
 /**
@@ -5181,6 +5181,79 @@ id: string,
  * Where, and how warm it is there.
  */
 stay: Stay, };
+
+/**
+ * A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
+ */
+export type NewJob = { 
+/**
+ * What is done.
+ */
+title: string, 
+/**
+ * Hands-on time, minutes.
+ */
+handsOnMinutes: number, 
+/**
+ * Where it belongs; left out: repair.
+ */
+stage?: Stage | null, 
+/**
+ * Instructions in order.
+ */
+steps: Array<Step>, 
+/**
+ * Marks of the jobs to finish before it.
+ */
+after: Array<string>, 
+/**
+ * Marks of the parts that it needs.
+ */
+parts: Array<string>, 
+/**
+ * What passes after the work, without hands.
+ */
+wait?: Wait | null, 
+/**
+ * If all goes well, minutes.
+ */
+leastMinutes?: number | null, 
+/**
+ * If much goes wrong, minutes.
+ */
+mostMinutes?: number | null, 
+/**
+ * It can be left and taken up again; left out: yes, unless what follows has a time limit.
+ */
+splittable?: boolean | null, 
+/**
+ * Where it has to be done; left out: at the bench.
+ */
+place?: JobPlace | null, 
+/**
+ * It takes a second pair of hands; left out: no.
+ */
+helper?: boolean | null, 
+/**
+ * Mark of the ready-made job that names its tools and supplies.
+ */
+readyMade?: string | null, 
+/**
+ * The neighbours hear it; left out: no.
+ */
+noisy?: boolean | null, 
+/**
+ * What there is only one of and it takes; left out: the spray place where it is done there, else nothing.
+ */
+spots?: Array<SpotTaken> | null, 
+/**
+ * What the air has to be like; left out: it does not matter.
+ */
+air?: Air | null, 
+/**
+ * Tools to lay out; left out: those of the ready-made job.
+ */
+tools?: Array<string> | null, };
 
 /**
  * The check to do next.
@@ -6739,7 +6812,7 @@ export type ReceiveBundle = {
  */
 bundle: string, 
 /**
- * Accepts a bundle that holds another bike, as a second one.
+ * Accepts a bundle that holds another bike, as a second one; left out: no.
  */
 asSecondBike: boolean, };
 

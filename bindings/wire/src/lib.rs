@@ -11,6 +11,8 @@
 //! - `#[wire(stored)]` marks a type of the core that is kept in a record, as the record itself or inside a field: it also
 //!   implements `Stored`, the list of its fields with their words. Each field says how a reader sees it named:
 //!   `#[words("Gearbox sprocket")]`; without that it does not compile.
+//! - `#[wire(default)]` on a field lets a script leave that one out: for what has one safe meaning when it is not said,
+//!   such as `false`. Never for a value of the trade: what nobody said is unknown.
 
 mod stored;
 
@@ -65,12 +67,21 @@ fn enum_rules(data: &mut DataEnum) -> Tokens {
     quote!(#[serde(tag = "kind", rename_all = "camelCase", rename_all_fields = "camelCase")])
 }
 
-/// Lets optional fields and lists be left out in JSON, Python, Kotlin and Swift.
+/// Lets optional fields, lists and those marked with `#[wire(default)]` be left out in JSON, Python, Kotlin and Swift.
 fn let_be_left_out(field: &mut syn::Field) {
-    let Type::Path(path) = &field.ty else { return };
-    let outer = path.path.segments.last().map(|segment| segment.ident.to_string());
-    if matches!(outer.as_deref(), Some("Option" | "Vec")) {
+    let marks = field.attrs.len();
+    field.attrs.retain(|mark| !says_default(mark));
+    let marked = field.attrs.len() < marks;
+    let outer = match &field.ty {
+        Type::Path(path) => path.path.segments.last().map(|segment| segment.ident.to_string()),
+        _ => None,
+    };
+    if marked || matches!(outer.as_deref(), Some("Option" | "Vec")) {
         field.attrs.push(parse_quote!(#[serde(default)]));
         field.attrs.push(parse_quote!(#[cfg_attr(feature = "uniffi", uniffi(default))]));
     }
+}
+
+fn says_default(mark: &syn::Attribute) -> bool {
+    mark.path().is_ident("wire") && mark.parse_args::<syn::Ident>().is_ok_and(|word| word == "default")
 }

@@ -50,6 +50,7 @@ pub struct Identity {
     pub hoped_for: Option<String>,
     /// Everything about this bike is invented.
     #[words("Invented")]
+    #[wire(default)]
     pub invented: bool,
 }
 

@@ -1,13 +1,81 @@
 //! What was done about jobs.
 
-use layshaft_core::record::Job;
+use layshaft_core::record::{Air, Job, JobPlace, JobState, SpotTaken, Stage, Step, Wait};
 use layshaft_wire::wire;
 
 /// Adds a job.
 #[wire]
 pub struct AddJob {
     /// The job.
-    pub job: Job,
+    pub job: NewJob,
+}
+
+/// A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
+#[wire(lenient)]
+pub struct NewJob {
+    /// What is done.
+    pub title: String,
+    /// Hands-on time, minutes.
+    pub hands_on_minutes: f64,
+    /// Where it belongs; left out: repair.
+    pub stage: Option<Stage>,
+    /// Instructions in order.
+    pub steps: Vec<Step>,
+    /// Marks of the jobs to finish before it.
+    pub after: Vec<String>,
+    /// Marks of the parts that it needs.
+    pub parts: Vec<String>,
+    /// What passes after the work, without hands.
+    pub wait: Option<Wait>,
+    /// If all goes well, minutes.
+    pub least_minutes: Option<f64>,
+    /// If much goes wrong, minutes.
+    pub most_minutes: Option<f64>,
+    /// It can be left and taken up again; left out: yes, unless what follows has a time limit.
+    pub splittable: Option<bool>,
+    /// Where it has to be done; left out: at the bench.
+    pub place: Option<JobPlace>,
+    /// It takes a second pair of hands; left out: no.
+    pub helper: Option<bool>,
+    /// Mark of the ready-made job that names its tools and supplies.
+    pub ready_made: Option<String>,
+    /// The neighbours hear it; left out: no.
+    pub noisy: Option<bool>,
+    /// What there is only one of and it takes; left out: the spray place where it is done there, else nothing.
+    pub spots: Option<Vec<SpotTaken>>,
+    /// What the air has to be like; left out: it does not matter.
+    pub air: Option<Air>,
+    /// Tools to lay out; left out: those of the ready-made job.
+    pub tools: Option<Vec<String>>,
+}
+
+impl From<NewJob> for Job {
+    /// Every field is named, so that one that `Job` gains cannot be forgotten here.
+    fn from(new: NewJob) -> Self {
+        Job {
+            title: new.title,
+            stage: new.stage.unwrap_or_default(),
+            steps: new.steps,
+            hands_on_minutes: new.hands_on_minutes,
+            state: JobState::Open,
+            steps_done: 0,
+            after: new.after,
+            parts: new.parts,
+            wait: new.wait,
+            done_ms: None,
+            rank: 0.0,
+            least_minutes: new.least_minutes,
+            most_minutes: new.most_minutes,
+            splittable: new.splittable,
+            place: new.place,
+            helper: new.helper,
+            ready_made: new.ready_made,
+            noisy: new.noisy,
+            spots: new.spots,
+            air: new.air,
+            tools: new.tools,
+        }
+    }
 }
 
 /// Adds a ready-made job.
@@ -77,4 +145,17 @@ pub struct FinishJob {
 pub struct ReopenJob {
     /// Its mark.
     pub id: String,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_title_and_minutes_are_a_job_and_how_far_it_is_does_not_come_from_outside() {
+        let said = r#"{"title":"Clean the tank","handsOnMinutes":90,"state":"done","stepsDone":3,"rank":-1}"#;
+        let new: NewJob = serde_json::from_str(said).unwrap();
+        let plain = Job { title: "Clean the tank".to_owned(), hands_on_minutes: 90.0, ..Job::default() };
+        assert_eq!(Job::from(new), plain);
+    }
 }

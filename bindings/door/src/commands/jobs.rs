@@ -53,7 +53,7 @@ fn last_rank(bench: &Bench) -> f64 {
 
 impl Act for AddJob {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let job = Job { rank: last_rank(bench), ..placed(bench, call.id, &self.job)? };
+        let job = Job { rank: last_rank(bench), ..placed(bench, call.id, &self.job.clone().into())? };
         Ok(Writing::making(call.id, edits(call.id, &job, None)))
     }
 }

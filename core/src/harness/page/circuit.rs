@@ -17,7 +17,8 @@ use crate::record::{Bike, Component};
 pub struct HarnessAsk {
     /// Mark of the circuit; left out: the whole machine.
     pub circuit: Option<String>,
-    /// Switch positions that are not the resting ones.
+    /// Switch positions that are not the resting ones; left out: every switch rests.
+    #[wire(default)]
     pub setting: Setting,
     /// A fault to try.
     pub fault: Option<Fault>,
