@@ -69,12 +69,15 @@ fn a_parcel_that_is_late_is_said_and_moves_what_needs_it() {
     let expected =
         |id: &str| parts.iter().find(|each| each.id == id).and_then(|each| each.part.expected.clone()).unwrap();
     assert_eq!(expected("led-indicators"), "2026-04-02");
-    assert!(!before.findings.iter().any(|finding| finding.code == "plan.part-late"));
+    assert!(!before.findings.iter().any(|finding| finding.code.as_str() == "plan.part-late"));
     // Ten days on, and the sprockets that were expected on the 26th are not here.
     let late = SATURDAY + 10 * DAY;
     let after = plan(&bench, late);
-    let finding =
-        after.findings.iter().find(|each| each.code == "plan.part-late" && each.text.contains("Sprockets")).unwrap();
+    let finding = after
+        .findings
+        .iter()
+        .find(|each| each.code.as_str() == "plan.part-late" && each.text.contains("Sprockets"))
+        .unwrap();
     assert!(finding.text.contains("Thu 26 Mar") && finding.text.contains("tomorrow"), "{}", finding.text);
     assert!(begins(&after, "sprockets") >= late, "{}", begins(&after, "sprockets"));
     // A week later still, supposed: the job moves at least behind the new day, and nothing is stored.

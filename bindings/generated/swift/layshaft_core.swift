@@ -8302,9 +8302,9 @@ public func FfiConverterTypeFilling_lower(_ value: Filling) -> RustBuffer {
  */
 public struct Finding: Equatable, Hashable {
     /**
-     * Stable code, dotted: `chain.too-short`.
+     * What it is about.
      */
-    public var code: String
+    public var code: FindingCode
     /**
      * How heavy it weighs.
      */
@@ -8318,8 +8318,8 @@ public struct Finding: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Stable code, dotted: `chain.too-short`.
-         */code: String, 
+         * What it is about.
+         */code: FindingCode, 
         /**
          * How heavy it weighs.
          */weight: Weight, 
@@ -8347,14 +8347,14 @@ public struct FfiConverterTypeFinding: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> Finding {
         return
             try Finding(
-                code: FfiConverterString.read(from: &buf), 
+                code: FfiConverterTypeFindingCode.read(from: &buf), 
                 weight: FfiConverterTypeWeight.read(from: &buf), 
                 text: FfiConverterString.read(from: &buf)
         )
     }
 
     public static func write(_ value: Finding, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.code, into: &buf)
+        FfiConverterTypeFindingCode.write(value.code, into: &buf)
         FfiConverterTypeWeight.write(value.weight, into: &buf)
         FfiConverterString.write(value.text, into: &buf)
     }
@@ -23557,9 +23557,9 @@ public func FfiConverterTypeTyreChange_lower(_ value: TyreChange) -> RustBuffer 
  */
 public struct TyreCheck: Equatable, Hashable {
     /**
-     * Stable mark: `load`, `speed`, `rim`, `tube`.
+     * What it is checked for.
      */
-    public var mark: String
+    public var limit: TyreLimit
     /**
      * In words.
      */
@@ -23601,8 +23601,8 @@ public struct TyreCheck: Equatable, Hashable {
     // declare one manually.
     public init(
         /**
-         * Stable mark: `load`, `speed`, `rim`, `tube`.
-         */mark: String, 
+         * What it is checked for.
+         */limit: TyreLimit, 
         /**
          * In words.
          */label: String, 
@@ -23630,7 +23630,7 @@ public struct TyreCheck: Equatable, Hashable {
         /**
          * Where the limit comes from.
          */source: Source) {
-        self.mark = mark
+        self.limit = limit
         self.label = label
         self.allowedFrom = allowedFrom
         self.allowedTo = allowedTo
@@ -23658,7 +23658,7 @@ public struct FfiConverterTypeTyreCheck: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreCheck {
         return
             try TyreCheck(
-                mark: FfiConverterString.read(from: &buf), 
+                limit: FfiConverterTypeTyreLimit.read(from: &buf), 
                 label: FfiConverterString.read(from: &buf), 
                 allowedFrom: FfiConverterOptionDouble.read(from: &buf), 
                 allowedTo: FfiConverterOptionDouble.read(from: &buf), 
@@ -23672,7 +23672,7 @@ public struct FfiConverterTypeTyreCheck: FfiConverterRustBuffer {
     }
 
     public static func write(_ value: TyreCheck, into buf: inout [UInt8]) {
-        FfiConverterString.write(value.mark, into: &buf)
+        FfiConverterTypeTyreLimit.write(value.limit, into: &buf)
         FfiConverterString.write(value.label, into: &buf)
         FfiConverterOptionDouble.write(value.allowedFrom, into: &buf)
         FfiConverterOptionDouble.write(value.allowedTo, into: &buf)
@@ -28560,6 +28560,1861 @@ public func FfiConverterTypeFillKind_lift(_ buf: RustBuffer) throws -> FillKind 
 #endif
 public func FfiConverterTypeFillKind_lower(_ value: FillKind) -> RustBuffer {
     return FfiConverterTypeFillKind.lower(value)
+}
+
+
+
+/**
+ * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
+ */
+
+public enum FindingCode: Equatable, Hashable {
+    
+    /**
+     * balance.above-idle
+     */
+    case balanceAboveIdle
+    /**
+     * balance.never
+     */
+    case balanceNever
+    /**
+     * battery.cell
+     */
+    case batteryCell
+    /**
+     * battery.drain
+     */
+    case batteryDrain
+    /**
+     * battery.gas
+     */
+    case batteryGas
+    /**
+     * battery.leave-half
+     */
+    case batteryLeaveHalf
+    /**
+     * battery.tables-differ
+     */
+    case batteryTablesDiffer
+    /**
+     * battery.unknown
+     */
+    case batteryUnknown
+    /**
+     * brake-fluid.due
+     */
+    case brakeFluidDue
+    /**
+     * brake-fluid.mixed
+     */
+    case brakeFluidMixed
+    /**
+     * brake-fluid.never-mix
+     */
+    case brakeFluidNeverMix
+    /**
+     * brake.below-line
+     */
+    case brakeBelowLine
+    /**
+     * brake.beyond-grip
+     */
+    case brakeBeyondGrip
+    /**
+     * brake.cam-over
+     */
+    case brakeCamOver
+    /**
+     * brake.cannot-be
+     */
+    case brakeCannotBe
+    /**
+     * brake.clearance-usual
+     */
+    case brakeClearanceUsual
+    /**
+     * brake.friction-open
+     */
+    case brakeFrictionOpen
+    /**
+     * brake.long-lever
+     */
+    case brakeLongLever
+    /**
+     * brake.may-miss-line
+     */
+    case brakeMayMissLine
+    /**
+     * brake.missing-cam
+     */
+    case brakeMissingCam
+    /**
+     * brake.missing-disc
+     */
+    case brakeMissingDisc
+    /**
+     * brake.missing-lever-ratio
+     */
+    case brakeMissingLeverRatio
+    /**
+     * brake.ratio-uncommon
+     */
+    case brakeRatioUncommon
+    /**
+     * brake.standard-unknown
+     */
+    case brakeStandardUnknown
+    /**
+     * brake.taken-unchanged
+     */
+    case brakeTakenUnchanged
+    /**
+     * chain.adjuster-ends-swapped
+     */
+    case chainAdjusterEndsSwapped
+    /**
+     * chain.another-chain
+     */
+    case chainAnotherChain
+    /**
+     * chain.cannot-close
+     */
+    case chainCannotClose
+    /**
+     * chain.cannot-run
+     */
+    case chainCannotRun
+    /**
+     * chain.distance-disagrees
+     */
+    case chainDistanceDisagrees
+    /**
+     * chain.front-size
+     */
+    case chainFrontSize
+    /**
+     * chain.little-room-for-wear
+     */
+    case chainLittleRoomForWear
+    /**
+     * chain.odd-count
+     */
+    case chainOddCount
+    /**
+     * chain.outside-adjuster
+     */
+    case chainOutsideAdjuster
+    /**
+     * chain.rear-size
+     */
+    case chainRearSize
+    /**
+     * chain.shorter-than-new
+     */
+    case chainShorterThanNew
+    /**
+     * chain.slack-open
+     */
+    case chainSlackOpen
+    /**
+     * chain.tight-spot
+     */
+    case chainTightSpot
+    /**
+     * chain.too-slack
+     */
+    case chainTooSlack
+    /**
+     * chain.too-tight
+     */
+    case chainTooTight
+    /**
+     * chain.wear-between
+     */
+    case chainWearBetween
+    /**
+     * chain.wear-unknown
+     */
+    case chainWearUnknown
+    /**
+     * chain.worn-beyond-adjuster
+     */
+    case chainWornBeyondAdjuster
+    /**
+     * chain.worn-out
+     */
+    case chainWornOut
+    /**
+     * charger.too-strong
+     */
+    case chargerTooStrong
+    /**
+     * charging.outside
+     */
+    case chargingOutside
+    /**
+     * charging.pattern
+     */
+    case chargingPattern
+    /**
+     * charging.too-high
+     */
+    case chargingTooHigh
+    /**
+     * charging.unknown
+     */
+    case chargingUnknown
+    /**
+     * choice.goal-missed
+     */
+    case choiceGoalMissed
+    /**
+     * choice.limits-assumed
+     */
+    case choiceLimitsAssumed
+    /**
+     * choice.none-fits
+     */
+    case choiceNoneFits
+    /**
+     * choice.none-left
+     */
+    case choiceNoneLeft
+    /**
+     * choice.speedometer-on-wheel
+     */
+    case choiceSpeedometerOnWheel
+    /**
+     * choice.speedometer-open
+     */
+    case choiceSpeedometerOpen
+    /**
+     * choice.speedometer-outside
+     */
+    case choiceSpeedometerOutside
+    /**
+     * climate.assumed
+     */
+    case climateAssumed
+    /**
+     * cold.limit-unknown
+     */
+    case coldLimitUnknown
+    /**
+     * cold.part-of-day
+     */
+    case coldPartOfDay
+    /**
+     * cold.stands-still
+     */
+    case coldStandsStill
+    /**
+     * cure.full-unknown
+     */
+    case cureFullUnknown
+    /**
+     * cure.hold
+     */
+    case cureHold
+    /**
+     * dew.too-close
+     */
+    case dewTooClose
+    /**
+     * faults.caution
+     */
+    case faultsCaution
+    /**
+     * faults.recheck
+     */
+    case faultsRecheck
+    /**
+     * fill.by-occasion
+     */
+    case fillByOccasion
+    /**
+     * fill.missing-grade
+     */
+    case fillMissingGrade
+    /**
+     * fill.rounded
+     */
+    case fillRounded
+    /**
+     * flasher.counted
+     */
+    case flasherCounted
+    /**
+     * flasher.too-little-load
+     */
+    case flasherTooLittleLoad
+    /**
+     * fuse.blows
+     */
+    case fuseBlows
+    /**
+     * fuse.close-to-battery
+     */
+    case fuseCloseToBattery
+    /**
+     * gearing.beyond-limit
+     */
+    case gearingBeyondLimit
+    /**
+     * gearing.front-clearance
+     */
+    case gearingFrontClearance
+    /**
+     * gearing.front-limit
+     */
+    case gearingFrontLimit
+    /**
+     * gearing.missing-adjuster
+     */
+    case gearingMissingAdjuster
+    /**
+     * gearing.missing-centre-distance
+     */
+    case gearingMissingCentreDistance
+    /**
+     * gearing.missing-chain-size
+     */
+    case gearingMissingChainSize
+    /**
+     * gearing.missing-rev-limit
+     */
+    case gearingMissingRevLimit
+    /**
+     * gearing.missing-speedometer
+     */
+    case gearingMissingSpeedometer
+    /**
+     * gearing.rear-limit
+     */
+    case gearingRearLimit
+    /**
+     * gearing.standard-unknown
+     */
+    case gearingStandardUnknown
+    /**
+     * harness.drop
+     */
+    case harnessDrop
+    /**
+     * harness.floating
+     */
+    case harnessFloating
+    /**
+     * harness.no-earth
+     */
+    case harnessNoEarth
+    /**
+     * harness.not-settled
+     */
+    case harnessNotSettled
+    /**
+     * harness.sources-in-conflict
+     */
+    case harnessSourcesInConflict
+    /**
+     * heat.no-faster
+     */
+    case heatNoFaster
+    /**
+     * humidity.too-high
+     */
+    case humidityTooHigh
+    /**
+     * humidity.unknown
+     */
+    case humidityUnknown
+    /**
+     * indicator.both-sides
+     */
+    case indicatorBothSides
+    /**
+     * indicator.stops
+     */
+    case indicatorStops
+    /**
+     * indicator.too-fast
+     */
+    case indicatorTooFast
+    /**
+     * lamp.cap
+     */
+    case lampCap
+    /**
+     * lamp.led-approval
+     */
+    case lampLedApproval
+    /**
+     * lamp.more-watts
+     */
+    case lampMoreWatts
+    /**
+     * lamp.polarity
+     */
+    case lampPolarity
+    /**
+     * load.use-unknown
+     */
+    case loadUseUnknown
+    /**
+     * mix.by-volume
+     */
+    case mixByVolume
+    /**
+     * mix.loss-unknown
+     */
+    case mixLossUnknown
+    /**
+     * mix.pot-life
+     */
+    case mixPotLife
+    /**
+     * mix.premix-parts
+     */
+    case mixPremixParts
+    /**
+     * mix.thinner-meaning
+     */
+    case mixThinnerMeaning
+    /**
+     * output.nominal-curve
+     */
+    case outputNominalCurve
+    /**
+     * output.unknown
+     */
+    case outputUnknown
+    /**
+     * plan.air-unknown
+     */
+    case planAirUnknown
+    /**
+     * plan.assumed-bench-time
+     */
+    case planAssumedBenchTime
+    /**
+     * plan.assumed-helper
+     */
+    case planAssumedHelper
+    /**
+     * plan.circle
+     */
+    case planCircle
+    /**
+     * plan.done-without-day
+     */
+    case planDoneWithoutDay
+    /**
+     * plan.limit-missed
+     */
+    case planLimitMissed
+    /**
+     * plan.limit-never-kept
+     */
+    case planLimitNeverKept
+    /**
+     * plan.limit-passed
+     */
+    case planLimitPassed
+    /**
+     * plan.limit-waits
+     */
+    case planLimitWaits
+    /**
+     * plan.never-reached
+     */
+    case planNeverReached
+    /**
+     * plan.no-own-time
+     */
+    case planNoOwnTime
+    /**
+     * plan.no-stretch
+     */
+    case planNoStretch
+    /**
+     * plan.part-late
+     */
+    case planPartLate
+    /**
+     * plan.part-not-ordered
+     */
+    case planPartNotOrdered
+    /**
+     * plan.part-without-day
+     */
+    case planPartWithoutDay
+    /**
+     * plan.sand-first
+     */
+    case planSandFirst
+    /**
+     * plan.wait-unknown
+     */
+    case planWaitUnknown
+    /**
+     * plan.wait-without-end
+     */
+    case planWaitWithoutEnd
+    /**
+     * process.decal-on-colour
+     */
+    case processDecalOnColour
+    /**
+     * process.sand-first
+     */
+    case processSandFirst
+    /**
+     * process.window-unknown
+     */
+    case processWindowUnknown
+    /**
+     * product.caution
+     */
+    case productCaution
+    /**
+     * product.typical
+     */
+    case productTypical
+    /**
+     * relay.chatters
+     */
+    case relayChatters
+    /**
+     * screw.no-substitute
+     */
+    case screwNoSubstitute
+    /**
+     * speedometer.may-read-high
+     */
+    case speedometerMayReadHigh
+    /**
+     * speedometer.may-read-low
+     */
+    case speedometerMayReadLow
+    /**
+     * speedometer.reads-high
+     */
+    case speedometerReadsHigh
+    /**
+     * speedometer.reads-low
+     */
+    case speedometerReadsLow
+    /**
+     * speedometer.standard-unknown
+     */
+    case speedometerStandardUnknown
+    /**
+     * stay.heat-lamp
+     */
+    case stayHeatLamp
+    /**
+     * stay.house-assumed
+     */
+    case stayHouseAssumed
+    /**
+     * thread.missing-class
+     */
+    case threadMissingClass
+    /**
+     * thread.missing-seat
+     */
+    case threadMissingSeat
+    /**
+     * thread.none
+     */
+    case threadNone
+    /**
+     * thread.several
+     */
+    case threadSeveral
+    /**
+     * thread.too-short
+     */
+    case threadTooShort
+    /**
+     * thrust.beyond-tyre
+     */
+    case thrustBeyondTyre
+    /**
+     * thrust.lower-gear-faster
+     */
+    case thrustLowerGearFaster
+    /**
+     * thrust.none-held
+     */
+    case thrustNoneHeld
+    /**
+     * thrust.rolling-held
+     */
+    case thrustRollingHeld
+    /**
+     * thrust.too-short
+     */
+    case thrustTooShort
+    /**
+     * thrust.too-tall
+     */
+    case thrustTooTall
+    /**
+     * thrust.top-changes
+     */
+    case thrustTopChanges
+    /**
+     * torque.maker-above-band
+     */
+    case torqueMakerAboveBand
+    /**
+     * torque.not-the-makers
+     */
+    case torqueNotTheMakers
+    /**
+     * tyre.age
+     */
+    case tyreAge
+    /**
+     * tyre.date-unlikely
+     */
+    case tyreDateUnlikely
+    /**
+     * tyre.front.load
+     */
+    case tyreFrontLoad
+    /**
+     * tyre.front.other-size
+     */
+    case tyreFrontOtherSize
+    /**
+     * tyre.front.rating-lower
+     */
+    case tyreFrontRatingLower
+    /**
+     * tyre.front.rim
+     */
+    case tyreFrontRim
+    /**
+     * tyre.front.speed
+     */
+    case tyreFrontSpeed
+    /**
+     * tyre.front.tube
+     */
+    case tyreFrontTube
+    /**
+     * tyre.height-open
+     */
+    case tyreHeightOpen
+    /**
+     * tyre.load-open
+     */
+    case tyreLoadOpen
+    /**
+     * tyre.mixed
+     */
+    case tyreMixed
+    /**
+     * tyre.nearest-equivalent
+     */
+    case tyreNearestEquivalent
+    /**
+     * tyre.rear.load
+     */
+    case tyreRearLoad
+    /**
+     * tyre.rear.other-size
+     */
+    case tyreRearOtherSize
+    /**
+     * tyre.rear.rating-lower
+     */
+    case tyreRearRatingLower
+    /**
+     * tyre.rear.rim
+     */
+    case tyreRearRim
+    /**
+     * tyre.rear.speed
+     */
+    case tyreRearSpeed
+    /**
+     * tyre.rear.tube
+     */
+    case tyreRearTube
+    /**
+     * tyre.rim-open
+     */
+    case tyreRimOpen
+    /**
+     * tyre.speed-open
+     */
+    case tyreSpeedOpen
+    /**
+     * tyre.tube-in-tubeless
+     */
+    case tyreTubeInTubeless
+    /**
+     * tyre.tube-open
+     */
+    case tyreTubeOpen
+    /**
+     * tyre.tubeless-on-spokes
+     */
+    case tyreTubelessOnSpokes
+    /**
+     * tyre.unknown
+     */
+    case tyreUnknown
+    /**
+     * window.closed
+     */
+    case windowClosed
+    /**
+     * window.open
+     */
+    case windowOpen
+    /**
+     * wire.none
+     */
+    case wireNone
+    /**
+     * wire.overloaded
+     */
+    case wireOverloaded
+    /**
+     * wire.too-thin
+     */
+    case wireTooThin
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension FindingCode: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeFindingCode: FfiConverterRustBuffer {
+    typealias SwiftType = FindingCode
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> FindingCode {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .balanceAboveIdle
+        
+        case 2: return .balanceNever
+        
+        case 3: return .batteryCell
+        
+        case 4: return .batteryDrain
+        
+        case 5: return .batteryGas
+        
+        case 6: return .batteryLeaveHalf
+        
+        case 7: return .batteryTablesDiffer
+        
+        case 8: return .batteryUnknown
+        
+        case 9: return .brakeFluidDue
+        
+        case 10: return .brakeFluidMixed
+        
+        case 11: return .brakeFluidNeverMix
+        
+        case 12: return .brakeBelowLine
+        
+        case 13: return .brakeBeyondGrip
+        
+        case 14: return .brakeCamOver
+        
+        case 15: return .brakeCannotBe
+        
+        case 16: return .brakeClearanceUsual
+        
+        case 17: return .brakeFrictionOpen
+        
+        case 18: return .brakeLongLever
+        
+        case 19: return .brakeMayMissLine
+        
+        case 20: return .brakeMissingCam
+        
+        case 21: return .brakeMissingDisc
+        
+        case 22: return .brakeMissingLeverRatio
+        
+        case 23: return .brakeRatioUncommon
+        
+        case 24: return .brakeStandardUnknown
+        
+        case 25: return .brakeTakenUnchanged
+        
+        case 26: return .chainAdjusterEndsSwapped
+        
+        case 27: return .chainAnotherChain
+        
+        case 28: return .chainCannotClose
+        
+        case 29: return .chainCannotRun
+        
+        case 30: return .chainDistanceDisagrees
+        
+        case 31: return .chainFrontSize
+        
+        case 32: return .chainLittleRoomForWear
+        
+        case 33: return .chainOddCount
+        
+        case 34: return .chainOutsideAdjuster
+        
+        case 35: return .chainRearSize
+        
+        case 36: return .chainShorterThanNew
+        
+        case 37: return .chainSlackOpen
+        
+        case 38: return .chainTightSpot
+        
+        case 39: return .chainTooSlack
+        
+        case 40: return .chainTooTight
+        
+        case 41: return .chainWearBetween
+        
+        case 42: return .chainWearUnknown
+        
+        case 43: return .chainWornBeyondAdjuster
+        
+        case 44: return .chainWornOut
+        
+        case 45: return .chargerTooStrong
+        
+        case 46: return .chargingOutside
+        
+        case 47: return .chargingPattern
+        
+        case 48: return .chargingTooHigh
+        
+        case 49: return .chargingUnknown
+        
+        case 50: return .choiceGoalMissed
+        
+        case 51: return .choiceLimitsAssumed
+        
+        case 52: return .choiceNoneFits
+        
+        case 53: return .choiceNoneLeft
+        
+        case 54: return .choiceSpeedometerOnWheel
+        
+        case 55: return .choiceSpeedometerOpen
+        
+        case 56: return .choiceSpeedometerOutside
+        
+        case 57: return .climateAssumed
+        
+        case 58: return .coldLimitUnknown
+        
+        case 59: return .coldPartOfDay
+        
+        case 60: return .coldStandsStill
+        
+        case 61: return .cureFullUnknown
+        
+        case 62: return .cureHold
+        
+        case 63: return .dewTooClose
+        
+        case 64: return .faultsCaution
+        
+        case 65: return .faultsRecheck
+        
+        case 66: return .fillByOccasion
+        
+        case 67: return .fillMissingGrade
+        
+        case 68: return .fillRounded
+        
+        case 69: return .flasherCounted
+        
+        case 70: return .flasherTooLittleLoad
+        
+        case 71: return .fuseBlows
+        
+        case 72: return .fuseCloseToBattery
+        
+        case 73: return .gearingBeyondLimit
+        
+        case 74: return .gearingFrontClearance
+        
+        case 75: return .gearingFrontLimit
+        
+        case 76: return .gearingMissingAdjuster
+        
+        case 77: return .gearingMissingCentreDistance
+        
+        case 78: return .gearingMissingChainSize
+        
+        case 79: return .gearingMissingRevLimit
+        
+        case 80: return .gearingMissingSpeedometer
+        
+        case 81: return .gearingRearLimit
+        
+        case 82: return .gearingStandardUnknown
+        
+        case 83: return .harnessDrop
+        
+        case 84: return .harnessFloating
+        
+        case 85: return .harnessNoEarth
+        
+        case 86: return .harnessNotSettled
+        
+        case 87: return .harnessSourcesInConflict
+        
+        case 88: return .heatNoFaster
+        
+        case 89: return .humidityTooHigh
+        
+        case 90: return .humidityUnknown
+        
+        case 91: return .indicatorBothSides
+        
+        case 92: return .indicatorStops
+        
+        case 93: return .indicatorTooFast
+        
+        case 94: return .lampCap
+        
+        case 95: return .lampLedApproval
+        
+        case 96: return .lampMoreWatts
+        
+        case 97: return .lampPolarity
+        
+        case 98: return .loadUseUnknown
+        
+        case 99: return .mixByVolume
+        
+        case 100: return .mixLossUnknown
+        
+        case 101: return .mixPotLife
+        
+        case 102: return .mixPremixParts
+        
+        case 103: return .mixThinnerMeaning
+        
+        case 104: return .outputNominalCurve
+        
+        case 105: return .outputUnknown
+        
+        case 106: return .planAirUnknown
+        
+        case 107: return .planAssumedBenchTime
+        
+        case 108: return .planAssumedHelper
+        
+        case 109: return .planCircle
+        
+        case 110: return .planDoneWithoutDay
+        
+        case 111: return .planLimitMissed
+        
+        case 112: return .planLimitNeverKept
+        
+        case 113: return .planLimitPassed
+        
+        case 114: return .planLimitWaits
+        
+        case 115: return .planNeverReached
+        
+        case 116: return .planNoOwnTime
+        
+        case 117: return .planNoStretch
+        
+        case 118: return .planPartLate
+        
+        case 119: return .planPartNotOrdered
+        
+        case 120: return .planPartWithoutDay
+        
+        case 121: return .planSandFirst
+        
+        case 122: return .planWaitUnknown
+        
+        case 123: return .planWaitWithoutEnd
+        
+        case 124: return .processDecalOnColour
+        
+        case 125: return .processSandFirst
+        
+        case 126: return .processWindowUnknown
+        
+        case 127: return .productCaution
+        
+        case 128: return .productTypical
+        
+        case 129: return .relayChatters
+        
+        case 130: return .screwNoSubstitute
+        
+        case 131: return .speedometerMayReadHigh
+        
+        case 132: return .speedometerMayReadLow
+        
+        case 133: return .speedometerReadsHigh
+        
+        case 134: return .speedometerReadsLow
+        
+        case 135: return .speedometerStandardUnknown
+        
+        case 136: return .stayHeatLamp
+        
+        case 137: return .stayHouseAssumed
+        
+        case 138: return .threadMissingClass
+        
+        case 139: return .threadMissingSeat
+        
+        case 140: return .threadNone
+        
+        case 141: return .threadSeveral
+        
+        case 142: return .threadTooShort
+        
+        case 143: return .thrustBeyondTyre
+        
+        case 144: return .thrustLowerGearFaster
+        
+        case 145: return .thrustNoneHeld
+        
+        case 146: return .thrustRollingHeld
+        
+        case 147: return .thrustTooShort
+        
+        case 148: return .thrustTooTall
+        
+        case 149: return .thrustTopChanges
+        
+        case 150: return .torqueMakerAboveBand
+        
+        case 151: return .torqueNotTheMakers
+        
+        case 152: return .tyreAge
+        
+        case 153: return .tyreDateUnlikely
+        
+        case 154: return .tyreFrontLoad
+        
+        case 155: return .tyreFrontOtherSize
+        
+        case 156: return .tyreFrontRatingLower
+        
+        case 157: return .tyreFrontRim
+        
+        case 158: return .tyreFrontSpeed
+        
+        case 159: return .tyreFrontTube
+        
+        case 160: return .tyreHeightOpen
+        
+        case 161: return .tyreLoadOpen
+        
+        case 162: return .tyreMixed
+        
+        case 163: return .tyreNearestEquivalent
+        
+        case 164: return .tyreRearLoad
+        
+        case 165: return .tyreRearOtherSize
+        
+        case 166: return .tyreRearRatingLower
+        
+        case 167: return .tyreRearRim
+        
+        case 168: return .tyreRearSpeed
+        
+        case 169: return .tyreRearTube
+        
+        case 170: return .tyreRimOpen
+        
+        case 171: return .tyreSpeedOpen
+        
+        case 172: return .tyreTubeInTubeless
+        
+        case 173: return .tyreTubeOpen
+        
+        case 174: return .tyreTubelessOnSpokes
+        
+        case 175: return .tyreUnknown
+        
+        case 176: return .windowClosed
+        
+        case 177: return .windowOpen
+        
+        case 178: return .wireNone
+        
+        case 179: return .wireOverloaded
+        
+        case 180: return .wireTooThin
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: FindingCode, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .balanceAboveIdle:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .balanceNever:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .batteryCell:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .batteryDrain:
+            writeInt(&buf, Int32(4))
+        
+        
+        case .batteryGas:
+            writeInt(&buf, Int32(5))
+        
+        
+        case .batteryLeaveHalf:
+            writeInt(&buf, Int32(6))
+        
+        
+        case .batteryTablesDiffer:
+            writeInt(&buf, Int32(7))
+        
+        
+        case .batteryUnknown:
+            writeInt(&buf, Int32(8))
+        
+        
+        case .brakeFluidDue:
+            writeInt(&buf, Int32(9))
+        
+        
+        case .brakeFluidMixed:
+            writeInt(&buf, Int32(10))
+        
+        
+        case .brakeFluidNeverMix:
+            writeInt(&buf, Int32(11))
+        
+        
+        case .brakeBelowLine:
+            writeInt(&buf, Int32(12))
+        
+        
+        case .brakeBeyondGrip:
+            writeInt(&buf, Int32(13))
+        
+        
+        case .brakeCamOver:
+            writeInt(&buf, Int32(14))
+        
+        
+        case .brakeCannotBe:
+            writeInt(&buf, Int32(15))
+        
+        
+        case .brakeClearanceUsual:
+            writeInt(&buf, Int32(16))
+        
+        
+        case .brakeFrictionOpen:
+            writeInt(&buf, Int32(17))
+        
+        
+        case .brakeLongLever:
+            writeInt(&buf, Int32(18))
+        
+        
+        case .brakeMayMissLine:
+            writeInt(&buf, Int32(19))
+        
+        
+        case .brakeMissingCam:
+            writeInt(&buf, Int32(20))
+        
+        
+        case .brakeMissingDisc:
+            writeInt(&buf, Int32(21))
+        
+        
+        case .brakeMissingLeverRatio:
+            writeInt(&buf, Int32(22))
+        
+        
+        case .brakeRatioUncommon:
+            writeInt(&buf, Int32(23))
+        
+        
+        case .brakeStandardUnknown:
+            writeInt(&buf, Int32(24))
+        
+        
+        case .brakeTakenUnchanged:
+            writeInt(&buf, Int32(25))
+        
+        
+        case .chainAdjusterEndsSwapped:
+            writeInt(&buf, Int32(26))
+        
+        
+        case .chainAnotherChain:
+            writeInt(&buf, Int32(27))
+        
+        
+        case .chainCannotClose:
+            writeInt(&buf, Int32(28))
+        
+        
+        case .chainCannotRun:
+            writeInt(&buf, Int32(29))
+        
+        
+        case .chainDistanceDisagrees:
+            writeInt(&buf, Int32(30))
+        
+        
+        case .chainFrontSize:
+            writeInt(&buf, Int32(31))
+        
+        
+        case .chainLittleRoomForWear:
+            writeInt(&buf, Int32(32))
+        
+        
+        case .chainOddCount:
+            writeInt(&buf, Int32(33))
+        
+        
+        case .chainOutsideAdjuster:
+            writeInt(&buf, Int32(34))
+        
+        
+        case .chainRearSize:
+            writeInt(&buf, Int32(35))
+        
+        
+        case .chainShorterThanNew:
+            writeInt(&buf, Int32(36))
+        
+        
+        case .chainSlackOpen:
+            writeInt(&buf, Int32(37))
+        
+        
+        case .chainTightSpot:
+            writeInt(&buf, Int32(38))
+        
+        
+        case .chainTooSlack:
+            writeInt(&buf, Int32(39))
+        
+        
+        case .chainTooTight:
+            writeInt(&buf, Int32(40))
+        
+        
+        case .chainWearBetween:
+            writeInt(&buf, Int32(41))
+        
+        
+        case .chainWearUnknown:
+            writeInt(&buf, Int32(42))
+        
+        
+        case .chainWornBeyondAdjuster:
+            writeInt(&buf, Int32(43))
+        
+        
+        case .chainWornOut:
+            writeInt(&buf, Int32(44))
+        
+        
+        case .chargerTooStrong:
+            writeInt(&buf, Int32(45))
+        
+        
+        case .chargingOutside:
+            writeInt(&buf, Int32(46))
+        
+        
+        case .chargingPattern:
+            writeInt(&buf, Int32(47))
+        
+        
+        case .chargingTooHigh:
+            writeInt(&buf, Int32(48))
+        
+        
+        case .chargingUnknown:
+            writeInt(&buf, Int32(49))
+        
+        
+        case .choiceGoalMissed:
+            writeInt(&buf, Int32(50))
+        
+        
+        case .choiceLimitsAssumed:
+            writeInt(&buf, Int32(51))
+        
+        
+        case .choiceNoneFits:
+            writeInt(&buf, Int32(52))
+        
+        
+        case .choiceNoneLeft:
+            writeInt(&buf, Int32(53))
+        
+        
+        case .choiceSpeedometerOnWheel:
+            writeInt(&buf, Int32(54))
+        
+        
+        case .choiceSpeedometerOpen:
+            writeInt(&buf, Int32(55))
+        
+        
+        case .choiceSpeedometerOutside:
+            writeInt(&buf, Int32(56))
+        
+        
+        case .climateAssumed:
+            writeInt(&buf, Int32(57))
+        
+        
+        case .coldLimitUnknown:
+            writeInt(&buf, Int32(58))
+        
+        
+        case .coldPartOfDay:
+            writeInt(&buf, Int32(59))
+        
+        
+        case .coldStandsStill:
+            writeInt(&buf, Int32(60))
+        
+        
+        case .cureFullUnknown:
+            writeInt(&buf, Int32(61))
+        
+        
+        case .cureHold:
+            writeInt(&buf, Int32(62))
+        
+        
+        case .dewTooClose:
+            writeInt(&buf, Int32(63))
+        
+        
+        case .faultsCaution:
+            writeInt(&buf, Int32(64))
+        
+        
+        case .faultsRecheck:
+            writeInt(&buf, Int32(65))
+        
+        
+        case .fillByOccasion:
+            writeInt(&buf, Int32(66))
+        
+        
+        case .fillMissingGrade:
+            writeInt(&buf, Int32(67))
+        
+        
+        case .fillRounded:
+            writeInt(&buf, Int32(68))
+        
+        
+        case .flasherCounted:
+            writeInt(&buf, Int32(69))
+        
+        
+        case .flasherTooLittleLoad:
+            writeInt(&buf, Int32(70))
+        
+        
+        case .fuseBlows:
+            writeInt(&buf, Int32(71))
+        
+        
+        case .fuseCloseToBattery:
+            writeInt(&buf, Int32(72))
+        
+        
+        case .gearingBeyondLimit:
+            writeInt(&buf, Int32(73))
+        
+        
+        case .gearingFrontClearance:
+            writeInt(&buf, Int32(74))
+        
+        
+        case .gearingFrontLimit:
+            writeInt(&buf, Int32(75))
+        
+        
+        case .gearingMissingAdjuster:
+            writeInt(&buf, Int32(76))
+        
+        
+        case .gearingMissingCentreDistance:
+            writeInt(&buf, Int32(77))
+        
+        
+        case .gearingMissingChainSize:
+            writeInt(&buf, Int32(78))
+        
+        
+        case .gearingMissingRevLimit:
+            writeInt(&buf, Int32(79))
+        
+        
+        case .gearingMissingSpeedometer:
+            writeInt(&buf, Int32(80))
+        
+        
+        case .gearingRearLimit:
+            writeInt(&buf, Int32(81))
+        
+        
+        case .gearingStandardUnknown:
+            writeInt(&buf, Int32(82))
+        
+        
+        case .harnessDrop:
+            writeInt(&buf, Int32(83))
+        
+        
+        case .harnessFloating:
+            writeInt(&buf, Int32(84))
+        
+        
+        case .harnessNoEarth:
+            writeInt(&buf, Int32(85))
+        
+        
+        case .harnessNotSettled:
+            writeInt(&buf, Int32(86))
+        
+        
+        case .harnessSourcesInConflict:
+            writeInt(&buf, Int32(87))
+        
+        
+        case .heatNoFaster:
+            writeInt(&buf, Int32(88))
+        
+        
+        case .humidityTooHigh:
+            writeInt(&buf, Int32(89))
+        
+        
+        case .humidityUnknown:
+            writeInt(&buf, Int32(90))
+        
+        
+        case .indicatorBothSides:
+            writeInt(&buf, Int32(91))
+        
+        
+        case .indicatorStops:
+            writeInt(&buf, Int32(92))
+        
+        
+        case .indicatorTooFast:
+            writeInt(&buf, Int32(93))
+        
+        
+        case .lampCap:
+            writeInt(&buf, Int32(94))
+        
+        
+        case .lampLedApproval:
+            writeInt(&buf, Int32(95))
+        
+        
+        case .lampMoreWatts:
+            writeInt(&buf, Int32(96))
+        
+        
+        case .lampPolarity:
+            writeInt(&buf, Int32(97))
+        
+        
+        case .loadUseUnknown:
+            writeInt(&buf, Int32(98))
+        
+        
+        case .mixByVolume:
+            writeInt(&buf, Int32(99))
+        
+        
+        case .mixLossUnknown:
+            writeInt(&buf, Int32(100))
+        
+        
+        case .mixPotLife:
+            writeInt(&buf, Int32(101))
+        
+        
+        case .mixPremixParts:
+            writeInt(&buf, Int32(102))
+        
+        
+        case .mixThinnerMeaning:
+            writeInt(&buf, Int32(103))
+        
+        
+        case .outputNominalCurve:
+            writeInt(&buf, Int32(104))
+        
+        
+        case .outputUnknown:
+            writeInt(&buf, Int32(105))
+        
+        
+        case .planAirUnknown:
+            writeInt(&buf, Int32(106))
+        
+        
+        case .planAssumedBenchTime:
+            writeInt(&buf, Int32(107))
+        
+        
+        case .planAssumedHelper:
+            writeInt(&buf, Int32(108))
+        
+        
+        case .planCircle:
+            writeInt(&buf, Int32(109))
+        
+        
+        case .planDoneWithoutDay:
+            writeInt(&buf, Int32(110))
+        
+        
+        case .planLimitMissed:
+            writeInt(&buf, Int32(111))
+        
+        
+        case .planLimitNeverKept:
+            writeInt(&buf, Int32(112))
+        
+        
+        case .planLimitPassed:
+            writeInt(&buf, Int32(113))
+        
+        
+        case .planLimitWaits:
+            writeInt(&buf, Int32(114))
+        
+        
+        case .planNeverReached:
+            writeInt(&buf, Int32(115))
+        
+        
+        case .planNoOwnTime:
+            writeInt(&buf, Int32(116))
+        
+        
+        case .planNoStretch:
+            writeInt(&buf, Int32(117))
+        
+        
+        case .planPartLate:
+            writeInt(&buf, Int32(118))
+        
+        
+        case .planPartNotOrdered:
+            writeInt(&buf, Int32(119))
+        
+        
+        case .planPartWithoutDay:
+            writeInt(&buf, Int32(120))
+        
+        
+        case .planSandFirst:
+            writeInt(&buf, Int32(121))
+        
+        
+        case .planWaitUnknown:
+            writeInt(&buf, Int32(122))
+        
+        
+        case .planWaitWithoutEnd:
+            writeInt(&buf, Int32(123))
+        
+        
+        case .processDecalOnColour:
+            writeInt(&buf, Int32(124))
+        
+        
+        case .processSandFirst:
+            writeInt(&buf, Int32(125))
+        
+        
+        case .processWindowUnknown:
+            writeInt(&buf, Int32(126))
+        
+        
+        case .productCaution:
+            writeInt(&buf, Int32(127))
+        
+        
+        case .productTypical:
+            writeInt(&buf, Int32(128))
+        
+        
+        case .relayChatters:
+            writeInt(&buf, Int32(129))
+        
+        
+        case .screwNoSubstitute:
+            writeInt(&buf, Int32(130))
+        
+        
+        case .speedometerMayReadHigh:
+            writeInt(&buf, Int32(131))
+        
+        
+        case .speedometerMayReadLow:
+            writeInt(&buf, Int32(132))
+        
+        
+        case .speedometerReadsHigh:
+            writeInt(&buf, Int32(133))
+        
+        
+        case .speedometerReadsLow:
+            writeInt(&buf, Int32(134))
+        
+        
+        case .speedometerStandardUnknown:
+            writeInt(&buf, Int32(135))
+        
+        
+        case .stayHeatLamp:
+            writeInt(&buf, Int32(136))
+        
+        
+        case .stayHouseAssumed:
+            writeInt(&buf, Int32(137))
+        
+        
+        case .threadMissingClass:
+            writeInt(&buf, Int32(138))
+        
+        
+        case .threadMissingSeat:
+            writeInt(&buf, Int32(139))
+        
+        
+        case .threadNone:
+            writeInt(&buf, Int32(140))
+        
+        
+        case .threadSeveral:
+            writeInt(&buf, Int32(141))
+        
+        
+        case .threadTooShort:
+            writeInt(&buf, Int32(142))
+        
+        
+        case .thrustBeyondTyre:
+            writeInt(&buf, Int32(143))
+        
+        
+        case .thrustLowerGearFaster:
+            writeInt(&buf, Int32(144))
+        
+        
+        case .thrustNoneHeld:
+            writeInt(&buf, Int32(145))
+        
+        
+        case .thrustRollingHeld:
+            writeInt(&buf, Int32(146))
+        
+        
+        case .thrustTooShort:
+            writeInt(&buf, Int32(147))
+        
+        
+        case .thrustTooTall:
+            writeInt(&buf, Int32(148))
+        
+        
+        case .thrustTopChanges:
+            writeInt(&buf, Int32(149))
+        
+        
+        case .torqueMakerAboveBand:
+            writeInt(&buf, Int32(150))
+        
+        
+        case .torqueNotTheMakers:
+            writeInt(&buf, Int32(151))
+        
+        
+        case .tyreAge:
+            writeInt(&buf, Int32(152))
+        
+        
+        case .tyreDateUnlikely:
+            writeInt(&buf, Int32(153))
+        
+        
+        case .tyreFrontLoad:
+            writeInt(&buf, Int32(154))
+        
+        
+        case .tyreFrontOtherSize:
+            writeInt(&buf, Int32(155))
+        
+        
+        case .tyreFrontRatingLower:
+            writeInt(&buf, Int32(156))
+        
+        
+        case .tyreFrontRim:
+            writeInt(&buf, Int32(157))
+        
+        
+        case .tyreFrontSpeed:
+            writeInt(&buf, Int32(158))
+        
+        
+        case .tyreFrontTube:
+            writeInt(&buf, Int32(159))
+        
+        
+        case .tyreHeightOpen:
+            writeInt(&buf, Int32(160))
+        
+        
+        case .tyreLoadOpen:
+            writeInt(&buf, Int32(161))
+        
+        
+        case .tyreMixed:
+            writeInt(&buf, Int32(162))
+        
+        
+        case .tyreNearestEquivalent:
+            writeInt(&buf, Int32(163))
+        
+        
+        case .tyreRearLoad:
+            writeInt(&buf, Int32(164))
+        
+        
+        case .tyreRearOtherSize:
+            writeInt(&buf, Int32(165))
+        
+        
+        case .tyreRearRatingLower:
+            writeInt(&buf, Int32(166))
+        
+        
+        case .tyreRearRim:
+            writeInt(&buf, Int32(167))
+        
+        
+        case .tyreRearSpeed:
+            writeInt(&buf, Int32(168))
+        
+        
+        case .tyreRearTube:
+            writeInt(&buf, Int32(169))
+        
+        
+        case .tyreRimOpen:
+            writeInt(&buf, Int32(170))
+        
+        
+        case .tyreSpeedOpen:
+            writeInt(&buf, Int32(171))
+        
+        
+        case .tyreTubeInTubeless:
+            writeInt(&buf, Int32(172))
+        
+        
+        case .tyreTubeOpen:
+            writeInt(&buf, Int32(173))
+        
+        
+        case .tyreTubelessOnSpokes:
+            writeInt(&buf, Int32(174))
+        
+        
+        case .tyreUnknown:
+            writeInt(&buf, Int32(175))
+        
+        
+        case .windowClosed:
+            writeInt(&buf, Int32(176))
+        
+        
+        case .windowOpen:
+            writeInt(&buf, Int32(177))
+        
+        
+        case .wireNone:
+            writeInt(&buf, Int32(178))
+        
+        
+        case .wireOverloaded:
+            writeInt(&buf, Int32(179))
+        
+        
+        case .wireTooThin:
+            writeInt(&buf, Int32(180))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFindingCode_lift(_ buf: RustBuffer) throws -> FindingCode {
+    return try FfiConverterTypeFindingCode.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeFindingCode_lower(_ value: FindingCode) -> RustBuffer {
+    return FfiConverterTypeFindingCode.lower(value)
 }
 
 
@@ -35385,6 +37240,101 @@ public func FfiConverterTypeTube_lift(_ buf: RustBuffer) throws -> Tube {
 #endif
 public func FfiConverterTypeTube_lower(_ value: Tube) -> RustBuffer {
     return FfiConverterTypeTube.lower(value)
+}
+
+
+
+/**
+ * What a tyre is checked for.
+ */
+
+public enum TyreLimit: Equatable, Hashable {
+    
+    /**
+     * The load on the wheel.
+     */
+    case load
+    /**
+     * The speed of the machine.
+     */
+    case speed
+    /**
+     * The width of the rim.
+     */
+    case rim
+    /**
+     * The tube.
+     */
+    case tube
+
+
+
+
+
+}
+
+#if compiler(>=6)
+extension TyreLimit: Sendable {}
+#endif
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public struct FfiConverterTypeTyreLimit: FfiConverterRustBuffer {
+    typealias SwiftType = TyreLimit
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> TyreLimit {
+        let variant: Int32 = try readInt(&buf)
+        switch variant {
+        
+        case 1: return .load
+        
+        case 2: return .speed
+        
+        case 3: return .rim
+        
+        case 4: return .tube
+        
+        default: throw UniffiInternalError.unexpectedEnumCase
+        }
+    }
+
+    public static func write(_ value: TyreLimit, into buf: inout [UInt8]) {
+        switch value {
+        
+        
+        case .load:
+            writeInt(&buf, Int32(1))
+        
+        
+        case .speed:
+            writeInt(&buf, Int32(2))
+        
+        
+        case .rim:
+            writeInt(&buf, Int32(3))
+        
+        
+        case .tube:
+            writeInt(&buf, Int32(4))
+        
+        }
+    }
+}
+
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreLimit_lift(_ buf: RustBuffer) throws -> TyreLimit {
+    return try FfiConverterTypeTyreLimit.lift(buf)
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+public func FfiConverterTypeTyreLimit_lower(_ value: TyreLimit) -> RustBuffer {
+    return FfiConverterTypeTyreLimit.lower(value)
 }
 
 

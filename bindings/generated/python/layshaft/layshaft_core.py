@@ -4113,6 +4113,2013 @@ class _UniffiFfiConverterOptionalTypeBleeding(_UniffiConverterRustBuffer):
 
 
 
+class FindingCode(enum.Enum):
+    """
+    What a finding is about. Outside it is written with a dot: `chain.too-slack`.
+"""
+    
+    BALANCE_ABOVE_IDLE = 0
+    """
+    balance.above-idle
+"""
+    
+    BALANCE_NEVER = 1
+    """
+    balance.never
+"""
+    
+    BATTERY_CELL = 2
+    """
+    battery.cell
+"""
+    
+    BATTERY_DRAIN = 3
+    """
+    battery.drain
+"""
+    
+    BATTERY_GAS = 4
+    """
+    battery.gas
+"""
+    
+    BATTERY_LEAVE_HALF = 5
+    """
+    battery.leave-half
+"""
+    
+    BATTERY_TABLES_DIFFER = 6
+    """
+    battery.tables-differ
+"""
+    
+    BATTERY_UNKNOWN = 7
+    """
+    battery.unknown
+"""
+    
+    BRAKE_FLUID_DUE = 8
+    """
+    brake-fluid.due
+"""
+    
+    BRAKE_FLUID_MIXED = 9
+    """
+    brake-fluid.mixed
+"""
+    
+    BRAKE_FLUID_NEVER_MIX = 10
+    """
+    brake-fluid.never-mix
+"""
+    
+    BRAKE_BELOW_LINE = 11
+    """
+    brake.below-line
+"""
+    
+    BRAKE_BEYOND_GRIP = 12
+    """
+    brake.beyond-grip
+"""
+    
+    BRAKE_CAM_OVER = 13
+    """
+    brake.cam-over
+"""
+    
+    BRAKE_CANNOT_BE = 14
+    """
+    brake.cannot-be
+"""
+    
+    BRAKE_CLEARANCE_USUAL = 15
+    """
+    brake.clearance-usual
+"""
+    
+    BRAKE_FRICTION_OPEN = 16
+    """
+    brake.friction-open
+"""
+    
+    BRAKE_LONG_LEVER = 17
+    """
+    brake.long-lever
+"""
+    
+    BRAKE_MAY_MISS_LINE = 18
+    """
+    brake.may-miss-line
+"""
+    
+    BRAKE_MISSING_CAM = 19
+    """
+    brake.missing-cam
+"""
+    
+    BRAKE_MISSING_DISC = 20
+    """
+    brake.missing-disc
+"""
+    
+    BRAKE_MISSING_LEVER_RATIO = 21
+    """
+    brake.missing-lever-ratio
+"""
+    
+    BRAKE_RATIO_UNCOMMON = 22
+    """
+    brake.ratio-uncommon
+"""
+    
+    BRAKE_STANDARD_UNKNOWN = 23
+    """
+    brake.standard-unknown
+"""
+    
+    BRAKE_TAKEN_UNCHANGED = 24
+    """
+    brake.taken-unchanged
+"""
+    
+    CHAIN_ADJUSTER_ENDS_SWAPPED = 25
+    """
+    chain.adjuster-ends-swapped
+"""
+    
+    CHAIN_ANOTHER_CHAIN = 26
+    """
+    chain.another-chain
+"""
+    
+    CHAIN_CANNOT_CLOSE = 27
+    """
+    chain.cannot-close
+"""
+    
+    CHAIN_CANNOT_RUN = 28
+    """
+    chain.cannot-run
+"""
+    
+    CHAIN_DISTANCE_DISAGREES = 29
+    """
+    chain.distance-disagrees
+"""
+    
+    CHAIN_FRONT_SIZE = 30
+    """
+    chain.front-size
+"""
+    
+    CHAIN_LITTLE_ROOM_FOR_WEAR = 31
+    """
+    chain.little-room-for-wear
+"""
+    
+    CHAIN_ODD_COUNT = 32
+    """
+    chain.odd-count
+"""
+    
+    CHAIN_OUTSIDE_ADJUSTER = 33
+    """
+    chain.outside-adjuster
+"""
+    
+    CHAIN_REAR_SIZE = 34
+    """
+    chain.rear-size
+"""
+    
+    CHAIN_SHORTER_THAN_NEW = 35
+    """
+    chain.shorter-than-new
+"""
+    
+    CHAIN_SLACK_OPEN = 36
+    """
+    chain.slack-open
+"""
+    
+    CHAIN_TIGHT_SPOT = 37
+    """
+    chain.tight-spot
+"""
+    
+    CHAIN_TOO_SLACK = 38
+    """
+    chain.too-slack
+"""
+    
+    CHAIN_TOO_TIGHT = 39
+    """
+    chain.too-tight
+"""
+    
+    CHAIN_WEAR_BETWEEN = 40
+    """
+    chain.wear-between
+"""
+    
+    CHAIN_WEAR_UNKNOWN = 41
+    """
+    chain.wear-unknown
+"""
+    
+    CHAIN_WORN_BEYOND_ADJUSTER = 42
+    """
+    chain.worn-beyond-adjuster
+"""
+    
+    CHAIN_WORN_OUT = 43
+    """
+    chain.worn-out
+"""
+    
+    CHARGER_TOO_STRONG = 44
+    """
+    charger.too-strong
+"""
+    
+    CHARGING_OUTSIDE = 45
+    """
+    charging.outside
+"""
+    
+    CHARGING_PATTERN = 46
+    """
+    charging.pattern
+"""
+    
+    CHARGING_TOO_HIGH = 47
+    """
+    charging.too-high
+"""
+    
+    CHARGING_UNKNOWN = 48
+    """
+    charging.unknown
+"""
+    
+    CHOICE_GOAL_MISSED = 49
+    """
+    choice.goal-missed
+"""
+    
+    CHOICE_LIMITS_ASSUMED = 50
+    """
+    choice.limits-assumed
+"""
+    
+    CHOICE_NONE_FITS = 51
+    """
+    choice.none-fits
+"""
+    
+    CHOICE_NONE_LEFT = 52
+    """
+    choice.none-left
+"""
+    
+    CHOICE_SPEEDOMETER_ON_WHEEL = 53
+    """
+    choice.speedometer-on-wheel
+"""
+    
+    CHOICE_SPEEDOMETER_OPEN = 54
+    """
+    choice.speedometer-open
+"""
+    
+    CHOICE_SPEEDOMETER_OUTSIDE = 55
+    """
+    choice.speedometer-outside
+"""
+    
+    CLIMATE_ASSUMED = 56
+    """
+    climate.assumed
+"""
+    
+    COLD_LIMIT_UNKNOWN = 57
+    """
+    cold.limit-unknown
+"""
+    
+    COLD_PART_OF_DAY = 58
+    """
+    cold.part-of-day
+"""
+    
+    COLD_STANDS_STILL = 59
+    """
+    cold.stands-still
+"""
+    
+    CURE_FULL_UNKNOWN = 60
+    """
+    cure.full-unknown
+"""
+    
+    CURE_HOLD = 61
+    """
+    cure.hold
+"""
+    
+    DEW_TOO_CLOSE = 62
+    """
+    dew.too-close
+"""
+    
+    FAULTS_CAUTION = 63
+    """
+    faults.caution
+"""
+    
+    FAULTS_RECHECK = 64
+    """
+    faults.recheck
+"""
+    
+    FILL_BY_OCCASION = 65
+    """
+    fill.by-occasion
+"""
+    
+    FILL_MISSING_GRADE = 66
+    """
+    fill.missing-grade
+"""
+    
+    FILL_ROUNDED = 67
+    """
+    fill.rounded
+"""
+    
+    FLASHER_COUNTED = 68
+    """
+    flasher.counted
+"""
+    
+    FLASHER_TOO_LITTLE_LOAD = 69
+    """
+    flasher.too-little-load
+"""
+    
+    FUSE_BLOWS = 70
+    """
+    fuse.blows
+"""
+    
+    FUSE_CLOSE_TO_BATTERY = 71
+    """
+    fuse.close-to-battery
+"""
+    
+    GEARING_BEYOND_LIMIT = 72
+    """
+    gearing.beyond-limit
+"""
+    
+    GEARING_FRONT_CLEARANCE = 73
+    """
+    gearing.front-clearance
+"""
+    
+    GEARING_FRONT_LIMIT = 74
+    """
+    gearing.front-limit
+"""
+    
+    GEARING_MISSING_ADJUSTER = 75
+    """
+    gearing.missing-adjuster
+"""
+    
+    GEARING_MISSING_CENTRE_DISTANCE = 76
+    """
+    gearing.missing-centre-distance
+"""
+    
+    GEARING_MISSING_CHAIN_SIZE = 77
+    """
+    gearing.missing-chain-size
+"""
+    
+    GEARING_MISSING_REV_LIMIT = 78
+    """
+    gearing.missing-rev-limit
+"""
+    
+    GEARING_MISSING_SPEEDOMETER = 79
+    """
+    gearing.missing-speedometer
+"""
+    
+    GEARING_REAR_LIMIT = 80
+    """
+    gearing.rear-limit
+"""
+    
+    GEARING_STANDARD_UNKNOWN = 81
+    """
+    gearing.standard-unknown
+"""
+    
+    HARNESS_DROP = 82
+    """
+    harness.drop
+"""
+    
+    HARNESS_FLOATING = 83
+    """
+    harness.floating
+"""
+    
+    HARNESS_NO_EARTH = 84
+    """
+    harness.no-earth
+"""
+    
+    HARNESS_NOT_SETTLED = 85
+    """
+    harness.not-settled
+"""
+    
+    HARNESS_SOURCES_IN_CONFLICT = 86
+    """
+    harness.sources-in-conflict
+"""
+    
+    HEAT_NO_FASTER = 87
+    """
+    heat.no-faster
+"""
+    
+    HUMIDITY_TOO_HIGH = 88
+    """
+    humidity.too-high
+"""
+    
+    HUMIDITY_UNKNOWN = 89
+    """
+    humidity.unknown
+"""
+    
+    INDICATOR_BOTH_SIDES = 90
+    """
+    indicator.both-sides
+"""
+    
+    INDICATOR_STOPS = 91
+    """
+    indicator.stops
+"""
+    
+    INDICATOR_TOO_FAST = 92
+    """
+    indicator.too-fast
+"""
+    
+    LAMP_CAP = 93
+    """
+    lamp.cap
+"""
+    
+    LAMP_LED_APPROVAL = 94
+    """
+    lamp.led-approval
+"""
+    
+    LAMP_MORE_WATTS = 95
+    """
+    lamp.more-watts
+"""
+    
+    LAMP_POLARITY = 96
+    """
+    lamp.polarity
+"""
+    
+    LOAD_USE_UNKNOWN = 97
+    """
+    load.use-unknown
+"""
+    
+    MIX_BY_VOLUME = 98
+    """
+    mix.by-volume
+"""
+    
+    MIX_LOSS_UNKNOWN = 99
+    """
+    mix.loss-unknown
+"""
+    
+    MIX_POT_LIFE = 100
+    """
+    mix.pot-life
+"""
+    
+    MIX_PREMIX_PARTS = 101
+    """
+    mix.premix-parts
+"""
+    
+    MIX_THINNER_MEANING = 102
+    """
+    mix.thinner-meaning
+"""
+    
+    OUTPUT_NOMINAL_CURVE = 103
+    """
+    output.nominal-curve
+"""
+    
+    OUTPUT_UNKNOWN = 104
+    """
+    output.unknown
+"""
+    
+    PLAN_AIR_UNKNOWN = 105
+    """
+    plan.air-unknown
+"""
+    
+    PLAN_ASSUMED_BENCH_TIME = 106
+    """
+    plan.assumed-bench-time
+"""
+    
+    PLAN_ASSUMED_HELPER = 107
+    """
+    plan.assumed-helper
+"""
+    
+    PLAN_CIRCLE = 108
+    """
+    plan.circle
+"""
+    
+    PLAN_DONE_WITHOUT_DAY = 109
+    """
+    plan.done-without-day
+"""
+    
+    PLAN_LIMIT_MISSED = 110
+    """
+    plan.limit-missed
+"""
+    
+    PLAN_LIMIT_NEVER_KEPT = 111
+    """
+    plan.limit-never-kept
+"""
+    
+    PLAN_LIMIT_PASSED = 112
+    """
+    plan.limit-passed
+"""
+    
+    PLAN_LIMIT_WAITS = 113
+    """
+    plan.limit-waits
+"""
+    
+    PLAN_NEVER_REACHED = 114
+    """
+    plan.never-reached
+"""
+    
+    PLAN_NO_OWN_TIME = 115
+    """
+    plan.no-own-time
+"""
+    
+    PLAN_NO_STRETCH = 116
+    """
+    plan.no-stretch
+"""
+    
+    PLAN_PART_LATE = 117
+    """
+    plan.part-late
+"""
+    
+    PLAN_PART_NOT_ORDERED = 118
+    """
+    plan.part-not-ordered
+"""
+    
+    PLAN_PART_WITHOUT_DAY = 119
+    """
+    plan.part-without-day
+"""
+    
+    PLAN_SAND_FIRST = 120
+    """
+    plan.sand-first
+"""
+    
+    PLAN_WAIT_UNKNOWN = 121
+    """
+    plan.wait-unknown
+"""
+    
+    PLAN_WAIT_WITHOUT_END = 122
+    """
+    plan.wait-without-end
+"""
+    
+    PROCESS_DECAL_ON_COLOUR = 123
+    """
+    process.decal-on-colour
+"""
+    
+    PROCESS_SAND_FIRST = 124
+    """
+    process.sand-first
+"""
+    
+    PROCESS_WINDOW_UNKNOWN = 125
+    """
+    process.window-unknown
+"""
+    
+    PRODUCT_CAUTION = 126
+    """
+    product.caution
+"""
+    
+    PRODUCT_TYPICAL = 127
+    """
+    product.typical
+"""
+    
+    RELAY_CHATTERS = 128
+    """
+    relay.chatters
+"""
+    
+    SCREW_NO_SUBSTITUTE = 129
+    """
+    screw.no-substitute
+"""
+    
+    SPEEDOMETER_MAY_READ_HIGH = 130
+    """
+    speedometer.may-read-high
+"""
+    
+    SPEEDOMETER_MAY_READ_LOW = 131
+    """
+    speedometer.may-read-low
+"""
+    
+    SPEEDOMETER_READS_HIGH = 132
+    """
+    speedometer.reads-high
+"""
+    
+    SPEEDOMETER_READS_LOW = 133
+    """
+    speedometer.reads-low
+"""
+    
+    SPEEDOMETER_STANDARD_UNKNOWN = 134
+    """
+    speedometer.standard-unknown
+"""
+    
+    STAY_HEAT_LAMP = 135
+    """
+    stay.heat-lamp
+"""
+    
+    STAY_HOUSE_ASSUMED = 136
+    """
+    stay.house-assumed
+"""
+    
+    THREAD_MISSING_CLASS = 137
+    """
+    thread.missing-class
+"""
+    
+    THREAD_MISSING_SEAT = 138
+    """
+    thread.missing-seat
+"""
+    
+    THREAD_NONE = 139
+    """
+    thread.none
+"""
+    
+    THREAD_SEVERAL = 140
+    """
+    thread.several
+"""
+    
+    THREAD_TOO_SHORT = 141
+    """
+    thread.too-short
+"""
+    
+    THRUST_BEYOND_TYRE = 142
+    """
+    thrust.beyond-tyre
+"""
+    
+    THRUST_LOWER_GEAR_FASTER = 143
+    """
+    thrust.lower-gear-faster
+"""
+    
+    THRUST_NONE_HELD = 144
+    """
+    thrust.none-held
+"""
+    
+    THRUST_ROLLING_HELD = 145
+    """
+    thrust.rolling-held
+"""
+    
+    THRUST_TOO_SHORT = 146
+    """
+    thrust.too-short
+"""
+    
+    THRUST_TOO_TALL = 147
+    """
+    thrust.too-tall
+"""
+    
+    THRUST_TOP_CHANGES = 148
+    """
+    thrust.top-changes
+"""
+    
+    TORQUE_MAKER_ABOVE_BAND = 149
+    """
+    torque.maker-above-band
+"""
+    
+    TORQUE_NOT_THE_MAKERS = 150
+    """
+    torque.not-the-makers
+"""
+    
+    TYRE_AGE = 151
+    """
+    tyre.age
+"""
+    
+    TYRE_DATE_UNLIKELY = 152
+    """
+    tyre.date-unlikely
+"""
+    
+    TYRE_FRONT_LOAD = 153
+    """
+    tyre.front.load
+"""
+    
+    TYRE_FRONT_OTHER_SIZE = 154
+    """
+    tyre.front.other-size
+"""
+    
+    TYRE_FRONT_RATING_LOWER = 155
+    """
+    tyre.front.rating-lower
+"""
+    
+    TYRE_FRONT_RIM = 156
+    """
+    tyre.front.rim
+"""
+    
+    TYRE_FRONT_SPEED = 157
+    """
+    tyre.front.speed
+"""
+    
+    TYRE_FRONT_TUBE = 158
+    """
+    tyre.front.tube
+"""
+    
+    TYRE_HEIGHT_OPEN = 159
+    """
+    tyre.height-open
+"""
+    
+    TYRE_LOAD_OPEN = 160
+    """
+    tyre.load-open
+"""
+    
+    TYRE_MIXED = 161
+    """
+    tyre.mixed
+"""
+    
+    TYRE_NEAREST_EQUIVALENT = 162
+    """
+    tyre.nearest-equivalent
+"""
+    
+    TYRE_REAR_LOAD = 163
+    """
+    tyre.rear.load
+"""
+    
+    TYRE_REAR_OTHER_SIZE = 164
+    """
+    tyre.rear.other-size
+"""
+    
+    TYRE_REAR_RATING_LOWER = 165
+    """
+    tyre.rear.rating-lower
+"""
+    
+    TYRE_REAR_RIM = 166
+    """
+    tyre.rear.rim
+"""
+    
+    TYRE_REAR_SPEED = 167
+    """
+    tyre.rear.speed
+"""
+    
+    TYRE_REAR_TUBE = 168
+    """
+    tyre.rear.tube
+"""
+    
+    TYRE_RIM_OPEN = 169
+    """
+    tyre.rim-open
+"""
+    
+    TYRE_SPEED_OPEN = 170
+    """
+    tyre.speed-open
+"""
+    
+    TYRE_TUBE_IN_TUBELESS = 171
+    """
+    tyre.tube-in-tubeless
+"""
+    
+    TYRE_TUBE_OPEN = 172
+    """
+    tyre.tube-open
+"""
+    
+    TYRE_TUBELESS_ON_SPOKES = 173
+    """
+    tyre.tubeless-on-spokes
+"""
+    
+    TYRE_UNKNOWN = 174
+    """
+    tyre.unknown
+"""
+    
+    WINDOW_CLOSED = 175
+    """
+    window.closed
+"""
+    
+    WINDOW_OPEN = 176
+    """
+    window.open
+"""
+    
+    WIRE_NONE = 177
+    """
+    wire.none
+"""
+    
+    WIRE_OVERLOADED = 178
+    """
+    wire.overloaded
+"""
+    
+    WIRE_TOO_THIN = 179
+    """
+    wire.too-thin
+"""
+    
+
+
+class _UniffiFfiConverterTypeFindingCode(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return FindingCode.BALANCE_ABOVE_IDLE
+        if variant == 2:
+            return FindingCode.BALANCE_NEVER
+        if variant == 3:
+            return FindingCode.BATTERY_CELL
+        if variant == 4:
+            return FindingCode.BATTERY_DRAIN
+        if variant == 5:
+            return FindingCode.BATTERY_GAS
+        if variant == 6:
+            return FindingCode.BATTERY_LEAVE_HALF
+        if variant == 7:
+            return FindingCode.BATTERY_TABLES_DIFFER
+        if variant == 8:
+            return FindingCode.BATTERY_UNKNOWN
+        if variant == 9:
+            return FindingCode.BRAKE_FLUID_DUE
+        if variant == 10:
+            return FindingCode.BRAKE_FLUID_MIXED
+        if variant == 11:
+            return FindingCode.BRAKE_FLUID_NEVER_MIX
+        if variant == 12:
+            return FindingCode.BRAKE_BELOW_LINE
+        if variant == 13:
+            return FindingCode.BRAKE_BEYOND_GRIP
+        if variant == 14:
+            return FindingCode.BRAKE_CAM_OVER
+        if variant == 15:
+            return FindingCode.BRAKE_CANNOT_BE
+        if variant == 16:
+            return FindingCode.BRAKE_CLEARANCE_USUAL
+        if variant == 17:
+            return FindingCode.BRAKE_FRICTION_OPEN
+        if variant == 18:
+            return FindingCode.BRAKE_LONG_LEVER
+        if variant == 19:
+            return FindingCode.BRAKE_MAY_MISS_LINE
+        if variant == 20:
+            return FindingCode.BRAKE_MISSING_CAM
+        if variant == 21:
+            return FindingCode.BRAKE_MISSING_DISC
+        if variant == 22:
+            return FindingCode.BRAKE_MISSING_LEVER_RATIO
+        if variant == 23:
+            return FindingCode.BRAKE_RATIO_UNCOMMON
+        if variant == 24:
+            return FindingCode.BRAKE_STANDARD_UNKNOWN
+        if variant == 25:
+            return FindingCode.BRAKE_TAKEN_UNCHANGED
+        if variant == 26:
+            return FindingCode.CHAIN_ADJUSTER_ENDS_SWAPPED
+        if variant == 27:
+            return FindingCode.CHAIN_ANOTHER_CHAIN
+        if variant == 28:
+            return FindingCode.CHAIN_CANNOT_CLOSE
+        if variant == 29:
+            return FindingCode.CHAIN_CANNOT_RUN
+        if variant == 30:
+            return FindingCode.CHAIN_DISTANCE_DISAGREES
+        if variant == 31:
+            return FindingCode.CHAIN_FRONT_SIZE
+        if variant == 32:
+            return FindingCode.CHAIN_LITTLE_ROOM_FOR_WEAR
+        if variant == 33:
+            return FindingCode.CHAIN_ODD_COUNT
+        if variant == 34:
+            return FindingCode.CHAIN_OUTSIDE_ADJUSTER
+        if variant == 35:
+            return FindingCode.CHAIN_REAR_SIZE
+        if variant == 36:
+            return FindingCode.CHAIN_SHORTER_THAN_NEW
+        if variant == 37:
+            return FindingCode.CHAIN_SLACK_OPEN
+        if variant == 38:
+            return FindingCode.CHAIN_TIGHT_SPOT
+        if variant == 39:
+            return FindingCode.CHAIN_TOO_SLACK
+        if variant == 40:
+            return FindingCode.CHAIN_TOO_TIGHT
+        if variant == 41:
+            return FindingCode.CHAIN_WEAR_BETWEEN
+        if variant == 42:
+            return FindingCode.CHAIN_WEAR_UNKNOWN
+        if variant == 43:
+            return FindingCode.CHAIN_WORN_BEYOND_ADJUSTER
+        if variant == 44:
+            return FindingCode.CHAIN_WORN_OUT
+        if variant == 45:
+            return FindingCode.CHARGER_TOO_STRONG
+        if variant == 46:
+            return FindingCode.CHARGING_OUTSIDE
+        if variant == 47:
+            return FindingCode.CHARGING_PATTERN
+        if variant == 48:
+            return FindingCode.CHARGING_TOO_HIGH
+        if variant == 49:
+            return FindingCode.CHARGING_UNKNOWN
+        if variant == 50:
+            return FindingCode.CHOICE_GOAL_MISSED
+        if variant == 51:
+            return FindingCode.CHOICE_LIMITS_ASSUMED
+        if variant == 52:
+            return FindingCode.CHOICE_NONE_FITS
+        if variant == 53:
+            return FindingCode.CHOICE_NONE_LEFT
+        if variant == 54:
+            return FindingCode.CHOICE_SPEEDOMETER_ON_WHEEL
+        if variant == 55:
+            return FindingCode.CHOICE_SPEEDOMETER_OPEN
+        if variant == 56:
+            return FindingCode.CHOICE_SPEEDOMETER_OUTSIDE
+        if variant == 57:
+            return FindingCode.CLIMATE_ASSUMED
+        if variant == 58:
+            return FindingCode.COLD_LIMIT_UNKNOWN
+        if variant == 59:
+            return FindingCode.COLD_PART_OF_DAY
+        if variant == 60:
+            return FindingCode.COLD_STANDS_STILL
+        if variant == 61:
+            return FindingCode.CURE_FULL_UNKNOWN
+        if variant == 62:
+            return FindingCode.CURE_HOLD
+        if variant == 63:
+            return FindingCode.DEW_TOO_CLOSE
+        if variant == 64:
+            return FindingCode.FAULTS_CAUTION
+        if variant == 65:
+            return FindingCode.FAULTS_RECHECK
+        if variant == 66:
+            return FindingCode.FILL_BY_OCCASION
+        if variant == 67:
+            return FindingCode.FILL_MISSING_GRADE
+        if variant == 68:
+            return FindingCode.FILL_ROUNDED
+        if variant == 69:
+            return FindingCode.FLASHER_COUNTED
+        if variant == 70:
+            return FindingCode.FLASHER_TOO_LITTLE_LOAD
+        if variant == 71:
+            return FindingCode.FUSE_BLOWS
+        if variant == 72:
+            return FindingCode.FUSE_CLOSE_TO_BATTERY
+        if variant == 73:
+            return FindingCode.GEARING_BEYOND_LIMIT
+        if variant == 74:
+            return FindingCode.GEARING_FRONT_CLEARANCE
+        if variant == 75:
+            return FindingCode.GEARING_FRONT_LIMIT
+        if variant == 76:
+            return FindingCode.GEARING_MISSING_ADJUSTER
+        if variant == 77:
+            return FindingCode.GEARING_MISSING_CENTRE_DISTANCE
+        if variant == 78:
+            return FindingCode.GEARING_MISSING_CHAIN_SIZE
+        if variant == 79:
+            return FindingCode.GEARING_MISSING_REV_LIMIT
+        if variant == 80:
+            return FindingCode.GEARING_MISSING_SPEEDOMETER
+        if variant == 81:
+            return FindingCode.GEARING_REAR_LIMIT
+        if variant == 82:
+            return FindingCode.GEARING_STANDARD_UNKNOWN
+        if variant == 83:
+            return FindingCode.HARNESS_DROP
+        if variant == 84:
+            return FindingCode.HARNESS_FLOATING
+        if variant == 85:
+            return FindingCode.HARNESS_NO_EARTH
+        if variant == 86:
+            return FindingCode.HARNESS_NOT_SETTLED
+        if variant == 87:
+            return FindingCode.HARNESS_SOURCES_IN_CONFLICT
+        if variant == 88:
+            return FindingCode.HEAT_NO_FASTER
+        if variant == 89:
+            return FindingCode.HUMIDITY_TOO_HIGH
+        if variant == 90:
+            return FindingCode.HUMIDITY_UNKNOWN
+        if variant == 91:
+            return FindingCode.INDICATOR_BOTH_SIDES
+        if variant == 92:
+            return FindingCode.INDICATOR_STOPS
+        if variant == 93:
+            return FindingCode.INDICATOR_TOO_FAST
+        if variant == 94:
+            return FindingCode.LAMP_CAP
+        if variant == 95:
+            return FindingCode.LAMP_LED_APPROVAL
+        if variant == 96:
+            return FindingCode.LAMP_MORE_WATTS
+        if variant == 97:
+            return FindingCode.LAMP_POLARITY
+        if variant == 98:
+            return FindingCode.LOAD_USE_UNKNOWN
+        if variant == 99:
+            return FindingCode.MIX_BY_VOLUME
+        if variant == 100:
+            return FindingCode.MIX_LOSS_UNKNOWN
+        if variant == 101:
+            return FindingCode.MIX_POT_LIFE
+        if variant == 102:
+            return FindingCode.MIX_PREMIX_PARTS
+        if variant == 103:
+            return FindingCode.MIX_THINNER_MEANING
+        if variant == 104:
+            return FindingCode.OUTPUT_NOMINAL_CURVE
+        if variant == 105:
+            return FindingCode.OUTPUT_UNKNOWN
+        if variant == 106:
+            return FindingCode.PLAN_AIR_UNKNOWN
+        if variant == 107:
+            return FindingCode.PLAN_ASSUMED_BENCH_TIME
+        if variant == 108:
+            return FindingCode.PLAN_ASSUMED_HELPER
+        if variant == 109:
+            return FindingCode.PLAN_CIRCLE
+        if variant == 110:
+            return FindingCode.PLAN_DONE_WITHOUT_DAY
+        if variant == 111:
+            return FindingCode.PLAN_LIMIT_MISSED
+        if variant == 112:
+            return FindingCode.PLAN_LIMIT_NEVER_KEPT
+        if variant == 113:
+            return FindingCode.PLAN_LIMIT_PASSED
+        if variant == 114:
+            return FindingCode.PLAN_LIMIT_WAITS
+        if variant == 115:
+            return FindingCode.PLAN_NEVER_REACHED
+        if variant == 116:
+            return FindingCode.PLAN_NO_OWN_TIME
+        if variant == 117:
+            return FindingCode.PLAN_NO_STRETCH
+        if variant == 118:
+            return FindingCode.PLAN_PART_LATE
+        if variant == 119:
+            return FindingCode.PLAN_PART_NOT_ORDERED
+        if variant == 120:
+            return FindingCode.PLAN_PART_WITHOUT_DAY
+        if variant == 121:
+            return FindingCode.PLAN_SAND_FIRST
+        if variant == 122:
+            return FindingCode.PLAN_WAIT_UNKNOWN
+        if variant == 123:
+            return FindingCode.PLAN_WAIT_WITHOUT_END
+        if variant == 124:
+            return FindingCode.PROCESS_DECAL_ON_COLOUR
+        if variant == 125:
+            return FindingCode.PROCESS_SAND_FIRST
+        if variant == 126:
+            return FindingCode.PROCESS_WINDOW_UNKNOWN
+        if variant == 127:
+            return FindingCode.PRODUCT_CAUTION
+        if variant == 128:
+            return FindingCode.PRODUCT_TYPICAL
+        if variant == 129:
+            return FindingCode.RELAY_CHATTERS
+        if variant == 130:
+            return FindingCode.SCREW_NO_SUBSTITUTE
+        if variant == 131:
+            return FindingCode.SPEEDOMETER_MAY_READ_HIGH
+        if variant == 132:
+            return FindingCode.SPEEDOMETER_MAY_READ_LOW
+        if variant == 133:
+            return FindingCode.SPEEDOMETER_READS_HIGH
+        if variant == 134:
+            return FindingCode.SPEEDOMETER_READS_LOW
+        if variant == 135:
+            return FindingCode.SPEEDOMETER_STANDARD_UNKNOWN
+        if variant == 136:
+            return FindingCode.STAY_HEAT_LAMP
+        if variant == 137:
+            return FindingCode.STAY_HOUSE_ASSUMED
+        if variant == 138:
+            return FindingCode.THREAD_MISSING_CLASS
+        if variant == 139:
+            return FindingCode.THREAD_MISSING_SEAT
+        if variant == 140:
+            return FindingCode.THREAD_NONE
+        if variant == 141:
+            return FindingCode.THREAD_SEVERAL
+        if variant == 142:
+            return FindingCode.THREAD_TOO_SHORT
+        if variant == 143:
+            return FindingCode.THRUST_BEYOND_TYRE
+        if variant == 144:
+            return FindingCode.THRUST_LOWER_GEAR_FASTER
+        if variant == 145:
+            return FindingCode.THRUST_NONE_HELD
+        if variant == 146:
+            return FindingCode.THRUST_ROLLING_HELD
+        if variant == 147:
+            return FindingCode.THRUST_TOO_SHORT
+        if variant == 148:
+            return FindingCode.THRUST_TOO_TALL
+        if variant == 149:
+            return FindingCode.THRUST_TOP_CHANGES
+        if variant == 150:
+            return FindingCode.TORQUE_MAKER_ABOVE_BAND
+        if variant == 151:
+            return FindingCode.TORQUE_NOT_THE_MAKERS
+        if variant == 152:
+            return FindingCode.TYRE_AGE
+        if variant == 153:
+            return FindingCode.TYRE_DATE_UNLIKELY
+        if variant == 154:
+            return FindingCode.TYRE_FRONT_LOAD
+        if variant == 155:
+            return FindingCode.TYRE_FRONT_OTHER_SIZE
+        if variant == 156:
+            return FindingCode.TYRE_FRONT_RATING_LOWER
+        if variant == 157:
+            return FindingCode.TYRE_FRONT_RIM
+        if variant == 158:
+            return FindingCode.TYRE_FRONT_SPEED
+        if variant == 159:
+            return FindingCode.TYRE_FRONT_TUBE
+        if variant == 160:
+            return FindingCode.TYRE_HEIGHT_OPEN
+        if variant == 161:
+            return FindingCode.TYRE_LOAD_OPEN
+        if variant == 162:
+            return FindingCode.TYRE_MIXED
+        if variant == 163:
+            return FindingCode.TYRE_NEAREST_EQUIVALENT
+        if variant == 164:
+            return FindingCode.TYRE_REAR_LOAD
+        if variant == 165:
+            return FindingCode.TYRE_REAR_OTHER_SIZE
+        if variant == 166:
+            return FindingCode.TYRE_REAR_RATING_LOWER
+        if variant == 167:
+            return FindingCode.TYRE_REAR_RIM
+        if variant == 168:
+            return FindingCode.TYRE_REAR_SPEED
+        if variant == 169:
+            return FindingCode.TYRE_REAR_TUBE
+        if variant == 170:
+            return FindingCode.TYRE_RIM_OPEN
+        if variant == 171:
+            return FindingCode.TYRE_SPEED_OPEN
+        if variant == 172:
+            return FindingCode.TYRE_TUBE_IN_TUBELESS
+        if variant == 173:
+            return FindingCode.TYRE_TUBE_OPEN
+        if variant == 174:
+            return FindingCode.TYRE_TUBELESS_ON_SPOKES
+        if variant == 175:
+            return FindingCode.TYRE_UNKNOWN
+        if variant == 176:
+            return FindingCode.WINDOW_CLOSED
+        if variant == 177:
+            return FindingCode.WINDOW_OPEN
+        if variant == 178:
+            return FindingCode.WIRE_NONE
+        if variant == 179:
+            return FindingCode.WIRE_OVERLOADED
+        if variant == 180:
+            return FindingCode.WIRE_TOO_THIN
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == FindingCode.BALANCE_ABOVE_IDLE:
+            return
+        if value == FindingCode.BALANCE_NEVER:
+            return
+        if value == FindingCode.BATTERY_CELL:
+            return
+        if value == FindingCode.BATTERY_DRAIN:
+            return
+        if value == FindingCode.BATTERY_GAS:
+            return
+        if value == FindingCode.BATTERY_LEAVE_HALF:
+            return
+        if value == FindingCode.BATTERY_TABLES_DIFFER:
+            return
+        if value == FindingCode.BATTERY_UNKNOWN:
+            return
+        if value == FindingCode.BRAKE_FLUID_DUE:
+            return
+        if value == FindingCode.BRAKE_FLUID_MIXED:
+            return
+        if value == FindingCode.BRAKE_FLUID_NEVER_MIX:
+            return
+        if value == FindingCode.BRAKE_BELOW_LINE:
+            return
+        if value == FindingCode.BRAKE_BEYOND_GRIP:
+            return
+        if value == FindingCode.BRAKE_CAM_OVER:
+            return
+        if value == FindingCode.BRAKE_CANNOT_BE:
+            return
+        if value == FindingCode.BRAKE_CLEARANCE_USUAL:
+            return
+        if value == FindingCode.BRAKE_FRICTION_OPEN:
+            return
+        if value == FindingCode.BRAKE_LONG_LEVER:
+            return
+        if value == FindingCode.BRAKE_MAY_MISS_LINE:
+            return
+        if value == FindingCode.BRAKE_MISSING_CAM:
+            return
+        if value == FindingCode.BRAKE_MISSING_DISC:
+            return
+        if value == FindingCode.BRAKE_MISSING_LEVER_RATIO:
+            return
+        if value == FindingCode.BRAKE_RATIO_UNCOMMON:
+            return
+        if value == FindingCode.BRAKE_STANDARD_UNKNOWN:
+            return
+        if value == FindingCode.BRAKE_TAKEN_UNCHANGED:
+            return
+        if value == FindingCode.CHAIN_ADJUSTER_ENDS_SWAPPED:
+            return
+        if value == FindingCode.CHAIN_ANOTHER_CHAIN:
+            return
+        if value == FindingCode.CHAIN_CANNOT_CLOSE:
+            return
+        if value == FindingCode.CHAIN_CANNOT_RUN:
+            return
+        if value == FindingCode.CHAIN_DISTANCE_DISAGREES:
+            return
+        if value == FindingCode.CHAIN_FRONT_SIZE:
+            return
+        if value == FindingCode.CHAIN_LITTLE_ROOM_FOR_WEAR:
+            return
+        if value == FindingCode.CHAIN_ODD_COUNT:
+            return
+        if value == FindingCode.CHAIN_OUTSIDE_ADJUSTER:
+            return
+        if value == FindingCode.CHAIN_REAR_SIZE:
+            return
+        if value == FindingCode.CHAIN_SHORTER_THAN_NEW:
+            return
+        if value == FindingCode.CHAIN_SLACK_OPEN:
+            return
+        if value == FindingCode.CHAIN_TIGHT_SPOT:
+            return
+        if value == FindingCode.CHAIN_TOO_SLACK:
+            return
+        if value == FindingCode.CHAIN_TOO_TIGHT:
+            return
+        if value == FindingCode.CHAIN_WEAR_BETWEEN:
+            return
+        if value == FindingCode.CHAIN_WEAR_UNKNOWN:
+            return
+        if value == FindingCode.CHAIN_WORN_BEYOND_ADJUSTER:
+            return
+        if value == FindingCode.CHAIN_WORN_OUT:
+            return
+        if value == FindingCode.CHARGER_TOO_STRONG:
+            return
+        if value == FindingCode.CHARGING_OUTSIDE:
+            return
+        if value == FindingCode.CHARGING_PATTERN:
+            return
+        if value == FindingCode.CHARGING_TOO_HIGH:
+            return
+        if value == FindingCode.CHARGING_UNKNOWN:
+            return
+        if value == FindingCode.CHOICE_GOAL_MISSED:
+            return
+        if value == FindingCode.CHOICE_LIMITS_ASSUMED:
+            return
+        if value == FindingCode.CHOICE_NONE_FITS:
+            return
+        if value == FindingCode.CHOICE_NONE_LEFT:
+            return
+        if value == FindingCode.CHOICE_SPEEDOMETER_ON_WHEEL:
+            return
+        if value == FindingCode.CHOICE_SPEEDOMETER_OPEN:
+            return
+        if value == FindingCode.CHOICE_SPEEDOMETER_OUTSIDE:
+            return
+        if value == FindingCode.CLIMATE_ASSUMED:
+            return
+        if value == FindingCode.COLD_LIMIT_UNKNOWN:
+            return
+        if value == FindingCode.COLD_PART_OF_DAY:
+            return
+        if value == FindingCode.COLD_STANDS_STILL:
+            return
+        if value == FindingCode.CURE_FULL_UNKNOWN:
+            return
+        if value == FindingCode.CURE_HOLD:
+            return
+        if value == FindingCode.DEW_TOO_CLOSE:
+            return
+        if value == FindingCode.FAULTS_CAUTION:
+            return
+        if value == FindingCode.FAULTS_RECHECK:
+            return
+        if value == FindingCode.FILL_BY_OCCASION:
+            return
+        if value == FindingCode.FILL_MISSING_GRADE:
+            return
+        if value == FindingCode.FILL_ROUNDED:
+            return
+        if value == FindingCode.FLASHER_COUNTED:
+            return
+        if value == FindingCode.FLASHER_TOO_LITTLE_LOAD:
+            return
+        if value == FindingCode.FUSE_BLOWS:
+            return
+        if value == FindingCode.FUSE_CLOSE_TO_BATTERY:
+            return
+        if value == FindingCode.GEARING_BEYOND_LIMIT:
+            return
+        if value == FindingCode.GEARING_FRONT_CLEARANCE:
+            return
+        if value == FindingCode.GEARING_FRONT_LIMIT:
+            return
+        if value == FindingCode.GEARING_MISSING_ADJUSTER:
+            return
+        if value == FindingCode.GEARING_MISSING_CENTRE_DISTANCE:
+            return
+        if value == FindingCode.GEARING_MISSING_CHAIN_SIZE:
+            return
+        if value == FindingCode.GEARING_MISSING_REV_LIMIT:
+            return
+        if value == FindingCode.GEARING_MISSING_SPEEDOMETER:
+            return
+        if value == FindingCode.GEARING_REAR_LIMIT:
+            return
+        if value == FindingCode.GEARING_STANDARD_UNKNOWN:
+            return
+        if value == FindingCode.HARNESS_DROP:
+            return
+        if value == FindingCode.HARNESS_FLOATING:
+            return
+        if value == FindingCode.HARNESS_NO_EARTH:
+            return
+        if value == FindingCode.HARNESS_NOT_SETTLED:
+            return
+        if value == FindingCode.HARNESS_SOURCES_IN_CONFLICT:
+            return
+        if value == FindingCode.HEAT_NO_FASTER:
+            return
+        if value == FindingCode.HUMIDITY_TOO_HIGH:
+            return
+        if value == FindingCode.HUMIDITY_UNKNOWN:
+            return
+        if value == FindingCode.INDICATOR_BOTH_SIDES:
+            return
+        if value == FindingCode.INDICATOR_STOPS:
+            return
+        if value == FindingCode.INDICATOR_TOO_FAST:
+            return
+        if value == FindingCode.LAMP_CAP:
+            return
+        if value == FindingCode.LAMP_LED_APPROVAL:
+            return
+        if value == FindingCode.LAMP_MORE_WATTS:
+            return
+        if value == FindingCode.LAMP_POLARITY:
+            return
+        if value == FindingCode.LOAD_USE_UNKNOWN:
+            return
+        if value == FindingCode.MIX_BY_VOLUME:
+            return
+        if value == FindingCode.MIX_LOSS_UNKNOWN:
+            return
+        if value == FindingCode.MIX_POT_LIFE:
+            return
+        if value == FindingCode.MIX_PREMIX_PARTS:
+            return
+        if value == FindingCode.MIX_THINNER_MEANING:
+            return
+        if value == FindingCode.OUTPUT_NOMINAL_CURVE:
+            return
+        if value == FindingCode.OUTPUT_UNKNOWN:
+            return
+        if value == FindingCode.PLAN_AIR_UNKNOWN:
+            return
+        if value == FindingCode.PLAN_ASSUMED_BENCH_TIME:
+            return
+        if value == FindingCode.PLAN_ASSUMED_HELPER:
+            return
+        if value == FindingCode.PLAN_CIRCLE:
+            return
+        if value == FindingCode.PLAN_DONE_WITHOUT_DAY:
+            return
+        if value == FindingCode.PLAN_LIMIT_MISSED:
+            return
+        if value == FindingCode.PLAN_LIMIT_NEVER_KEPT:
+            return
+        if value == FindingCode.PLAN_LIMIT_PASSED:
+            return
+        if value == FindingCode.PLAN_LIMIT_WAITS:
+            return
+        if value == FindingCode.PLAN_NEVER_REACHED:
+            return
+        if value == FindingCode.PLAN_NO_OWN_TIME:
+            return
+        if value == FindingCode.PLAN_NO_STRETCH:
+            return
+        if value == FindingCode.PLAN_PART_LATE:
+            return
+        if value == FindingCode.PLAN_PART_NOT_ORDERED:
+            return
+        if value == FindingCode.PLAN_PART_WITHOUT_DAY:
+            return
+        if value == FindingCode.PLAN_SAND_FIRST:
+            return
+        if value == FindingCode.PLAN_WAIT_UNKNOWN:
+            return
+        if value == FindingCode.PLAN_WAIT_WITHOUT_END:
+            return
+        if value == FindingCode.PROCESS_DECAL_ON_COLOUR:
+            return
+        if value == FindingCode.PROCESS_SAND_FIRST:
+            return
+        if value == FindingCode.PROCESS_WINDOW_UNKNOWN:
+            return
+        if value == FindingCode.PRODUCT_CAUTION:
+            return
+        if value == FindingCode.PRODUCT_TYPICAL:
+            return
+        if value == FindingCode.RELAY_CHATTERS:
+            return
+        if value == FindingCode.SCREW_NO_SUBSTITUTE:
+            return
+        if value == FindingCode.SPEEDOMETER_MAY_READ_HIGH:
+            return
+        if value == FindingCode.SPEEDOMETER_MAY_READ_LOW:
+            return
+        if value == FindingCode.SPEEDOMETER_READS_HIGH:
+            return
+        if value == FindingCode.SPEEDOMETER_READS_LOW:
+            return
+        if value == FindingCode.SPEEDOMETER_STANDARD_UNKNOWN:
+            return
+        if value == FindingCode.STAY_HEAT_LAMP:
+            return
+        if value == FindingCode.STAY_HOUSE_ASSUMED:
+            return
+        if value == FindingCode.THREAD_MISSING_CLASS:
+            return
+        if value == FindingCode.THREAD_MISSING_SEAT:
+            return
+        if value == FindingCode.THREAD_NONE:
+            return
+        if value == FindingCode.THREAD_SEVERAL:
+            return
+        if value == FindingCode.THREAD_TOO_SHORT:
+            return
+        if value == FindingCode.THRUST_BEYOND_TYRE:
+            return
+        if value == FindingCode.THRUST_LOWER_GEAR_FASTER:
+            return
+        if value == FindingCode.THRUST_NONE_HELD:
+            return
+        if value == FindingCode.THRUST_ROLLING_HELD:
+            return
+        if value == FindingCode.THRUST_TOO_SHORT:
+            return
+        if value == FindingCode.THRUST_TOO_TALL:
+            return
+        if value == FindingCode.THRUST_TOP_CHANGES:
+            return
+        if value == FindingCode.TORQUE_MAKER_ABOVE_BAND:
+            return
+        if value == FindingCode.TORQUE_NOT_THE_MAKERS:
+            return
+        if value == FindingCode.TYRE_AGE:
+            return
+        if value == FindingCode.TYRE_DATE_UNLIKELY:
+            return
+        if value == FindingCode.TYRE_FRONT_LOAD:
+            return
+        if value == FindingCode.TYRE_FRONT_OTHER_SIZE:
+            return
+        if value == FindingCode.TYRE_FRONT_RATING_LOWER:
+            return
+        if value == FindingCode.TYRE_FRONT_RIM:
+            return
+        if value == FindingCode.TYRE_FRONT_SPEED:
+            return
+        if value == FindingCode.TYRE_FRONT_TUBE:
+            return
+        if value == FindingCode.TYRE_HEIGHT_OPEN:
+            return
+        if value == FindingCode.TYRE_LOAD_OPEN:
+            return
+        if value == FindingCode.TYRE_MIXED:
+            return
+        if value == FindingCode.TYRE_NEAREST_EQUIVALENT:
+            return
+        if value == FindingCode.TYRE_REAR_LOAD:
+            return
+        if value == FindingCode.TYRE_REAR_OTHER_SIZE:
+            return
+        if value == FindingCode.TYRE_REAR_RATING_LOWER:
+            return
+        if value == FindingCode.TYRE_REAR_RIM:
+            return
+        if value == FindingCode.TYRE_REAR_SPEED:
+            return
+        if value == FindingCode.TYRE_REAR_TUBE:
+            return
+        if value == FindingCode.TYRE_RIM_OPEN:
+            return
+        if value == FindingCode.TYRE_SPEED_OPEN:
+            return
+        if value == FindingCode.TYRE_TUBE_IN_TUBELESS:
+            return
+        if value == FindingCode.TYRE_TUBE_OPEN:
+            return
+        if value == FindingCode.TYRE_TUBELESS_ON_SPOKES:
+            return
+        if value == FindingCode.TYRE_UNKNOWN:
+            return
+        if value == FindingCode.WINDOW_CLOSED:
+            return
+        if value == FindingCode.WINDOW_OPEN:
+            return
+        if value == FindingCode.WIRE_NONE:
+            return
+        if value == FindingCode.WIRE_OVERLOADED:
+            return
+        if value == FindingCode.WIRE_TOO_THIN:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == FindingCode.BALANCE_ABOVE_IDLE:
+            buf.write_i32(1)
+        if value == FindingCode.BALANCE_NEVER:
+            buf.write_i32(2)
+        if value == FindingCode.BATTERY_CELL:
+            buf.write_i32(3)
+        if value == FindingCode.BATTERY_DRAIN:
+            buf.write_i32(4)
+        if value == FindingCode.BATTERY_GAS:
+            buf.write_i32(5)
+        if value == FindingCode.BATTERY_LEAVE_HALF:
+            buf.write_i32(6)
+        if value == FindingCode.BATTERY_TABLES_DIFFER:
+            buf.write_i32(7)
+        if value == FindingCode.BATTERY_UNKNOWN:
+            buf.write_i32(8)
+        if value == FindingCode.BRAKE_FLUID_DUE:
+            buf.write_i32(9)
+        if value == FindingCode.BRAKE_FLUID_MIXED:
+            buf.write_i32(10)
+        if value == FindingCode.BRAKE_FLUID_NEVER_MIX:
+            buf.write_i32(11)
+        if value == FindingCode.BRAKE_BELOW_LINE:
+            buf.write_i32(12)
+        if value == FindingCode.BRAKE_BEYOND_GRIP:
+            buf.write_i32(13)
+        if value == FindingCode.BRAKE_CAM_OVER:
+            buf.write_i32(14)
+        if value == FindingCode.BRAKE_CANNOT_BE:
+            buf.write_i32(15)
+        if value == FindingCode.BRAKE_CLEARANCE_USUAL:
+            buf.write_i32(16)
+        if value == FindingCode.BRAKE_FRICTION_OPEN:
+            buf.write_i32(17)
+        if value == FindingCode.BRAKE_LONG_LEVER:
+            buf.write_i32(18)
+        if value == FindingCode.BRAKE_MAY_MISS_LINE:
+            buf.write_i32(19)
+        if value == FindingCode.BRAKE_MISSING_CAM:
+            buf.write_i32(20)
+        if value == FindingCode.BRAKE_MISSING_DISC:
+            buf.write_i32(21)
+        if value == FindingCode.BRAKE_MISSING_LEVER_RATIO:
+            buf.write_i32(22)
+        if value == FindingCode.BRAKE_RATIO_UNCOMMON:
+            buf.write_i32(23)
+        if value == FindingCode.BRAKE_STANDARD_UNKNOWN:
+            buf.write_i32(24)
+        if value == FindingCode.BRAKE_TAKEN_UNCHANGED:
+            buf.write_i32(25)
+        if value == FindingCode.CHAIN_ADJUSTER_ENDS_SWAPPED:
+            buf.write_i32(26)
+        if value == FindingCode.CHAIN_ANOTHER_CHAIN:
+            buf.write_i32(27)
+        if value == FindingCode.CHAIN_CANNOT_CLOSE:
+            buf.write_i32(28)
+        if value == FindingCode.CHAIN_CANNOT_RUN:
+            buf.write_i32(29)
+        if value == FindingCode.CHAIN_DISTANCE_DISAGREES:
+            buf.write_i32(30)
+        if value == FindingCode.CHAIN_FRONT_SIZE:
+            buf.write_i32(31)
+        if value == FindingCode.CHAIN_LITTLE_ROOM_FOR_WEAR:
+            buf.write_i32(32)
+        if value == FindingCode.CHAIN_ODD_COUNT:
+            buf.write_i32(33)
+        if value == FindingCode.CHAIN_OUTSIDE_ADJUSTER:
+            buf.write_i32(34)
+        if value == FindingCode.CHAIN_REAR_SIZE:
+            buf.write_i32(35)
+        if value == FindingCode.CHAIN_SHORTER_THAN_NEW:
+            buf.write_i32(36)
+        if value == FindingCode.CHAIN_SLACK_OPEN:
+            buf.write_i32(37)
+        if value == FindingCode.CHAIN_TIGHT_SPOT:
+            buf.write_i32(38)
+        if value == FindingCode.CHAIN_TOO_SLACK:
+            buf.write_i32(39)
+        if value == FindingCode.CHAIN_TOO_TIGHT:
+            buf.write_i32(40)
+        if value == FindingCode.CHAIN_WEAR_BETWEEN:
+            buf.write_i32(41)
+        if value == FindingCode.CHAIN_WEAR_UNKNOWN:
+            buf.write_i32(42)
+        if value == FindingCode.CHAIN_WORN_BEYOND_ADJUSTER:
+            buf.write_i32(43)
+        if value == FindingCode.CHAIN_WORN_OUT:
+            buf.write_i32(44)
+        if value == FindingCode.CHARGER_TOO_STRONG:
+            buf.write_i32(45)
+        if value == FindingCode.CHARGING_OUTSIDE:
+            buf.write_i32(46)
+        if value == FindingCode.CHARGING_PATTERN:
+            buf.write_i32(47)
+        if value == FindingCode.CHARGING_TOO_HIGH:
+            buf.write_i32(48)
+        if value == FindingCode.CHARGING_UNKNOWN:
+            buf.write_i32(49)
+        if value == FindingCode.CHOICE_GOAL_MISSED:
+            buf.write_i32(50)
+        if value == FindingCode.CHOICE_LIMITS_ASSUMED:
+            buf.write_i32(51)
+        if value == FindingCode.CHOICE_NONE_FITS:
+            buf.write_i32(52)
+        if value == FindingCode.CHOICE_NONE_LEFT:
+            buf.write_i32(53)
+        if value == FindingCode.CHOICE_SPEEDOMETER_ON_WHEEL:
+            buf.write_i32(54)
+        if value == FindingCode.CHOICE_SPEEDOMETER_OPEN:
+            buf.write_i32(55)
+        if value == FindingCode.CHOICE_SPEEDOMETER_OUTSIDE:
+            buf.write_i32(56)
+        if value == FindingCode.CLIMATE_ASSUMED:
+            buf.write_i32(57)
+        if value == FindingCode.COLD_LIMIT_UNKNOWN:
+            buf.write_i32(58)
+        if value == FindingCode.COLD_PART_OF_DAY:
+            buf.write_i32(59)
+        if value == FindingCode.COLD_STANDS_STILL:
+            buf.write_i32(60)
+        if value == FindingCode.CURE_FULL_UNKNOWN:
+            buf.write_i32(61)
+        if value == FindingCode.CURE_HOLD:
+            buf.write_i32(62)
+        if value == FindingCode.DEW_TOO_CLOSE:
+            buf.write_i32(63)
+        if value == FindingCode.FAULTS_CAUTION:
+            buf.write_i32(64)
+        if value == FindingCode.FAULTS_RECHECK:
+            buf.write_i32(65)
+        if value == FindingCode.FILL_BY_OCCASION:
+            buf.write_i32(66)
+        if value == FindingCode.FILL_MISSING_GRADE:
+            buf.write_i32(67)
+        if value == FindingCode.FILL_ROUNDED:
+            buf.write_i32(68)
+        if value == FindingCode.FLASHER_COUNTED:
+            buf.write_i32(69)
+        if value == FindingCode.FLASHER_TOO_LITTLE_LOAD:
+            buf.write_i32(70)
+        if value == FindingCode.FUSE_BLOWS:
+            buf.write_i32(71)
+        if value == FindingCode.FUSE_CLOSE_TO_BATTERY:
+            buf.write_i32(72)
+        if value == FindingCode.GEARING_BEYOND_LIMIT:
+            buf.write_i32(73)
+        if value == FindingCode.GEARING_FRONT_CLEARANCE:
+            buf.write_i32(74)
+        if value == FindingCode.GEARING_FRONT_LIMIT:
+            buf.write_i32(75)
+        if value == FindingCode.GEARING_MISSING_ADJUSTER:
+            buf.write_i32(76)
+        if value == FindingCode.GEARING_MISSING_CENTRE_DISTANCE:
+            buf.write_i32(77)
+        if value == FindingCode.GEARING_MISSING_CHAIN_SIZE:
+            buf.write_i32(78)
+        if value == FindingCode.GEARING_MISSING_REV_LIMIT:
+            buf.write_i32(79)
+        if value == FindingCode.GEARING_MISSING_SPEEDOMETER:
+            buf.write_i32(80)
+        if value == FindingCode.GEARING_REAR_LIMIT:
+            buf.write_i32(81)
+        if value == FindingCode.GEARING_STANDARD_UNKNOWN:
+            buf.write_i32(82)
+        if value == FindingCode.HARNESS_DROP:
+            buf.write_i32(83)
+        if value == FindingCode.HARNESS_FLOATING:
+            buf.write_i32(84)
+        if value == FindingCode.HARNESS_NO_EARTH:
+            buf.write_i32(85)
+        if value == FindingCode.HARNESS_NOT_SETTLED:
+            buf.write_i32(86)
+        if value == FindingCode.HARNESS_SOURCES_IN_CONFLICT:
+            buf.write_i32(87)
+        if value == FindingCode.HEAT_NO_FASTER:
+            buf.write_i32(88)
+        if value == FindingCode.HUMIDITY_TOO_HIGH:
+            buf.write_i32(89)
+        if value == FindingCode.HUMIDITY_UNKNOWN:
+            buf.write_i32(90)
+        if value == FindingCode.INDICATOR_BOTH_SIDES:
+            buf.write_i32(91)
+        if value == FindingCode.INDICATOR_STOPS:
+            buf.write_i32(92)
+        if value == FindingCode.INDICATOR_TOO_FAST:
+            buf.write_i32(93)
+        if value == FindingCode.LAMP_CAP:
+            buf.write_i32(94)
+        if value == FindingCode.LAMP_LED_APPROVAL:
+            buf.write_i32(95)
+        if value == FindingCode.LAMP_MORE_WATTS:
+            buf.write_i32(96)
+        if value == FindingCode.LAMP_POLARITY:
+            buf.write_i32(97)
+        if value == FindingCode.LOAD_USE_UNKNOWN:
+            buf.write_i32(98)
+        if value == FindingCode.MIX_BY_VOLUME:
+            buf.write_i32(99)
+        if value == FindingCode.MIX_LOSS_UNKNOWN:
+            buf.write_i32(100)
+        if value == FindingCode.MIX_POT_LIFE:
+            buf.write_i32(101)
+        if value == FindingCode.MIX_PREMIX_PARTS:
+            buf.write_i32(102)
+        if value == FindingCode.MIX_THINNER_MEANING:
+            buf.write_i32(103)
+        if value == FindingCode.OUTPUT_NOMINAL_CURVE:
+            buf.write_i32(104)
+        if value == FindingCode.OUTPUT_UNKNOWN:
+            buf.write_i32(105)
+        if value == FindingCode.PLAN_AIR_UNKNOWN:
+            buf.write_i32(106)
+        if value == FindingCode.PLAN_ASSUMED_BENCH_TIME:
+            buf.write_i32(107)
+        if value == FindingCode.PLAN_ASSUMED_HELPER:
+            buf.write_i32(108)
+        if value == FindingCode.PLAN_CIRCLE:
+            buf.write_i32(109)
+        if value == FindingCode.PLAN_DONE_WITHOUT_DAY:
+            buf.write_i32(110)
+        if value == FindingCode.PLAN_LIMIT_MISSED:
+            buf.write_i32(111)
+        if value == FindingCode.PLAN_LIMIT_NEVER_KEPT:
+            buf.write_i32(112)
+        if value == FindingCode.PLAN_LIMIT_PASSED:
+            buf.write_i32(113)
+        if value == FindingCode.PLAN_LIMIT_WAITS:
+            buf.write_i32(114)
+        if value == FindingCode.PLAN_NEVER_REACHED:
+            buf.write_i32(115)
+        if value == FindingCode.PLAN_NO_OWN_TIME:
+            buf.write_i32(116)
+        if value == FindingCode.PLAN_NO_STRETCH:
+            buf.write_i32(117)
+        if value == FindingCode.PLAN_PART_LATE:
+            buf.write_i32(118)
+        if value == FindingCode.PLAN_PART_NOT_ORDERED:
+            buf.write_i32(119)
+        if value == FindingCode.PLAN_PART_WITHOUT_DAY:
+            buf.write_i32(120)
+        if value == FindingCode.PLAN_SAND_FIRST:
+            buf.write_i32(121)
+        if value == FindingCode.PLAN_WAIT_UNKNOWN:
+            buf.write_i32(122)
+        if value == FindingCode.PLAN_WAIT_WITHOUT_END:
+            buf.write_i32(123)
+        if value == FindingCode.PROCESS_DECAL_ON_COLOUR:
+            buf.write_i32(124)
+        if value == FindingCode.PROCESS_SAND_FIRST:
+            buf.write_i32(125)
+        if value == FindingCode.PROCESS_WINDOW_UNKNOWN:
+            buf.write_i32(126)
+        if value == FindingCode.PRODUCT_CAUTION:
+            buf.write_i32(127)
+        if value == FindingCode.PRODUCT_TYPICAL:
+            buf.write_i32(128)
+        if value == FindingCode.RELAY_CHATTERS:
+            buf.write_i32(129)
+        if value == FindingCode.SCREW_NO_SUBSTITUTE:
+            buf.write_i32(130)
+        if value == FindingCode.SPEEDOMETER_MAY_READ_HIGH:
+            buf.write_i32(131)
+        if value == FindingCode.SPEEDOMETER_MAY_READ_LOW:
+            buf.write_i32(132)
+        if value == FindingCode.SPEEDOMETER_READS_HIGH:
+            buf.write_i32(133)
+        if value == FindingCode.SPEEDOMETER_READS_LOW:
+            buf.write_i32(134)
+        if value == FindingCode.SPEEDOMETER_STANDARD_UNKNOWN:
+            buf.write_i32(135)
+        if value == FindingCode.STAY_HEAT_LAMP:
+            buf.write_i32(136)
+        if value == FindingCode.STAY_HOUSE_ASSUMED:
+            buf.write_i32(137)
+        if value == FindingCode.THREAD_MISSING_CLASS:
+            buf.write_i32(138)
+        if value == FindingCode.THREAD_MISSING_SEAT:
+            buf.write_i32(139)
+        if value == FindingCode.THREAD_NONE:
+            buf.write_i32(140)
+        if value == FindingCode.THREAD_SEVERAL:
+            buf.write_i32(141)
+        if value == FindingCode.THREAD_TOO_SHORT:
+            buf.write_i32(142)
+        if value == FindingCode.THRUST_BEYOND_TYRE:
+            buf.write_i32(143)
+        if value == FindingCode.THRUST_LOWER_GEAR_FASTER:
+            buf.write_i32(144)
+        if value == FindingCode.THRUST_NONE_HELD:
+            buf.write_i32(145)
+        if value == FindingCode.THRUST_ROLLING_HELD:
+            buf.write_i32(146)
+        if value == FindingCode.THRUST_TOO_SHORT:
+            buf.write_i32(147)
+        if value == FindingCode.THRUST_TOO_TALL:
+            buf.write_i32(148)
+        if value == FindingCode.THRUST_TOP_CHANGES:
+            buf.write_i32(149)
+        if value == FindingCode.TORQUE_MAKER_ABOVE_BAND:
+            buf.write_i32(150)
+        if value == FindingCode.TORQUE_NOT_THE_MAKERS:
+            buf.write_i32(151)
+        if value == FindingCode.TYRE_AGE:
+            buf.write_i32(152)
+        if value == FindingCode.TYRE_DATE_UNLIKELY:
+            buf.write_i32(153)
+        if value == FindingCode.TYRE_FRONT_LOAD:
+            buf.write_i32(154)
+        if value == FindingCode.TYRE_FRONT_OTHER_SIZE:
+            buf.write_i32(155)
+        if value == FindingCode.TYRE_FRONT_RATING_LOWER:
+            buf.write_i32(156)
+        if value == FindingCode.TYRE_FRONT_RIM:
+            buf.write_i32(157)
+        if value == FindingCode.TYRE_FRONT_SPEED:
+            buf.write_i32(158)
+        if value == FindingCode.TYRE_FRONT_TUBE:
+            buf.write_i32(159)
+        if value == FindingCode.TYRE_HEIGHT_OPEN:
+            buf.write_i32(160)
+        if value == FindingCode.TYRE_LOAD_OPEN:
+            buf.write_i32(161)
+        if value == FindingCode.TYRE_MIXED:
+            buf.write_i32(162)
+        if value == FindingCode.TYRE_NEAREST_EQUIVALENT:
+            buf.write_i32(163)
+        if value == FindingCode.TYRE_REAR_LOAD:
+            buf.write_i32(164)
+        if value == FindingCode.TYRE_REAR_OTHER_SIZE:
+            buf.write_i32(165)
+        if value == FindingCode.TYRE_REAR_RATING_LOWER:
+            buf.write_i32(166)
+        if value == FindingCode.TYRE_REAR_RIM:
+            buf.write_i32(167)
+        if value == FindingCode.TYRE_REAR_SPEED:
+            buf.write_i32(168)
+        if value == FindingCode.TYRE_REAR_TUBE:
+            buf.write_i32(169)
+        if value == FindingCode.TYRE_RIM_OPEN:
+            buf.write_i32(170)
+        if value == FindingCode.TYRE_SPEED_OPEN:
+            buf.write_i32(171)
+        if value == FindingCode.TYRE_TUBE_IN_TUBELESS:
+            buf.write_i32(172)
+        if value == FindingCode.TYRE_TUBE_OPEN:
+            buf.write_i32(173)
+        if value == FindingCode.TYRE_TUBELESS_ON_SPOKES:
+            buf.write_i32(174)
+        if value == FindingCode.TYRE_UNKNOWN:
+            buf.write_i32(175)
+        if value == FindingCode.WINDOW_CLOSED:
+            buf.write_i32(176)
+        if value == FindingCode.WINDOW_OPEN:
+            buf.write_i32(177)
+        if value == FindingCode.WIRE_NONE:
+            buf.write_i32(178)
+        if value == FindingCode.WIRE_OVERLOADED:
+            buf.write_i32(179)
+        if value == FindingCode.WIRE_TOO_THIN:
+            buf.write_i32(180)
+
+
+
+
+
+
+
+
 class Weight(enum.Enum):
     """
     How heavy a finding weighs.
@@ -4173,7 +6180,7 @@ class Finding:
     """
     Something worth saying about the bike. A bad bike is a finding, never an error.
 """
-    def __init__(self, *, code:str, weight:Weight, text:str):
+    def __init__(self, *, code:FindingCode, weight:Weight, text:str):
         self.code = code
         self.weight = weight
         self.text = text
@@ -4196,20 +6203,20 @@ class _UniffiFfiConverterTypeFinding(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
         return Finding(
-            code=_UniffiFfiConverterString.read(buf),
+            code=_UniffiFfiConverterTypeFindingCode.read(buf),
             weight=_UniffiFfiConverterTypeWeight.read(buf),
             text=_UniffiFfiConverterString.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.code)
+        _UniffiFfiConverterTypeFindingCode.check_lower(value.code)
         _UniffiFfiConverterTypeWeight.check_lower(value.weight)
         _UniffiFfiConverterString.check_lower(value.text)
 
     @staticmethod
     def write(value, buf):
-        _UniffiFfiConverterString.write(value.code, buf)
+        _UniffiFfiConverterTypeFindingCode.write(value.code, buf)
         _UniffiFfiConverterTypeWeight.write(value.weight, buf)
         _UniffiFfiConverterString.write(value.text, buf)
 
@@ -28180,13 +30187,84 @@ class _UniffiFfiConverterTypeTyreChange(_UniffiConverterRustBuffer):
         _UniffiFfiConverterFloat64.write(value.turns_per_km_after, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.speedometer_percent, buf)
 
+
+
+
+
+
+class TyreLimit(enum.Enum):
+    """
+    What a tyre is checked for.
+"""
+    
+    LOAD = 0
+    """
+    The load on the wheel.
+"""
+    
+    SPEED = 1
+    """
+    The speed of the machine.
+"""
+    
+    RIM = 2
+    """
+    The width of the rim.
+"""
+    
+    TUBE = 3
+    """
+    The tube.
+"""
+    
+
+
+class _UniffiFfiConverterTypeTyreLimit(_UniffiConverterRustBuffer):
+    @staticmethod
+    def read(buf):
+        variant = buf.read_i32()
+        if variant == 1:
+            return TyreLimit.LOAD
+        if variant == 2:
+            return TyreLimit.SPEED
+        if variant == 3:
+            return TyreLimit.RIM
+        if variant == 4:
+            return TyreLimit.TUBE
+        raise InternalError("Raw enum value doesn't match any cases")
+
+    @staticmethod
+    def check_lower(value):
+        if value == TyreLimit.LOAD:
+            return
+        if value == TyreLimit.SPEED:
+            return
+        if value == TyreLimit.RIM:
+            return
+        if value == TyreLimit.TUBE:
+            return
+        raise ValueError(value)
+
+    @staticmethod
+    def write(value, buf):
+        if value == TyreLimit.LOAD:
+            buf.write_i32(1)
+        if value == TyreLimit.SPEED:
+            buf.write_i32(2)
+        if value == TyreLimit.RIM:
+            buf.write_i32(3)
+        if value == TyreLimit.TUBE:
+            buf.write_i32(4)
+
+
+
 @dataclass
 class TyreCheck:
     """
     One thing that a tyre is judged by.
 """
-    def __init__(self, *, mark:str, label:str, allowed_from:typing.Optional[float] = None, allowed_to:typing.Optional[float] = None, actual:typing.Optional[float] = None, margin:typing.Optional[float] = None, unit:UnitOfMeasure, judgement:Judgement, why:str, source:Source):
-        self.mark = mark
+    def __init__(self, *, limit:TyreLimit, label:str, allowed_from:typing.Optional[float] = None, allowed_to:typing.Optional[float] = None, actual:typing.Optional[float] = None, margin:typing.Optional[float] = None, unit:UnitOfMeasure, judgement:Judgement, why:str, source:Source):
+        self.limit = limit
         self.label = label
         self.allowed_from = allowed_from
         self.allowed_to = allowed_to
@@ -28201,9 +30279,9 @@ class TyreCheck:
 
     
     def __str__(self):
-        return "TyreCheck(mark={}, label={}, allowed_from={}, allowed_to={}, actual={}, margin={}, unit={}, judgement={}, why={}, source={})".format(self.mark, self.label, self.allowed_from, self.allowed_to, self.actual, self.margin, self.unit, self.judgement, self.why, self.source)
+        return "TyreCheck(limit={}, label={}, allowed_from={}, allowed_to={}, actual={}, margin={}, unit={}, judgement={}, why={}, source={})".format(self.limit, self.label, self.allowed_from, self.allowed_to, self.actual, self.margin, self.unit, self.judgement, self.why, self.source)
     def __eq__(self, other):
-        if self.mark != other.mark:
+        if self.limit != other.limit:
             return False
         if self.label != other.label:
             return False
@@ -28229,7 +30307,7 @@ class _UniffiFfiConverterTypeTyreCheck(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
         return TyreCheck(
-            mark=_UniffiFfiConverterString.read(buf),
+            limit=_UniffiFfiConverterTypeTyreLimit.read(buf),
             label=_UniffiFfiConverterString.read(buf),
             allowed_from=_UniffiFfiConverterOptionalFloat64.read(buf),
             allowed_to=_UniffiFfiConverterOptionalFloat64.read(buf),
@@ -28243,7 +30321,7 @@ class _UniffiFfiConverterTypeTyreCheck(_UniffiConverterRustBuffer):
 
     @staticmethod
     def check_lower(value):
-        _UniffiFfiConverterString.check_lower(value.mark)
+        _UniffiFfiConverterTypeTyreLimit.check_lower(value.limit)
         _UniffiFfiConverterString.check_lower(value.label)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.allowed_from)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.allowed_to)
@@ -28256,7 +30334,7 @@ class _UniffiFfiConverterTypeTyreCheck(_UniffiConverterRustBuffer):
 
     @staticmethod
     def write(value, buf):
-        _UniffiFfiConverterString.write(value.mark, buf)
+        _UniffiFfiConverterTypeTyreLimit.write(value.limit, buf)
         _UniffiFfiConverterString.write(value.label, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.allowed_from, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.allowed_to, buf)
@@ -35407,6 +37485,7 @@ __all__ = [
     "Judgement",
     "Standing",
     "Meeting",
+    "FindingCode",
     "Weight",
     "WearRule",
     "ChainSize",
@@ -35467,6 +37546,7 @@ __all__ = [
     "SprocketGoal",
     "PowerSource",
     "RollingLaw",
+    "TyreLimit",
     "Construction",
     "Tube",
     "CurrentList",

@@ -9,7 +9,7 @@ use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, elongation, judge_wear, links_of, noted_elongation,
     on_tight_spot, teeth, tight_spot, wear_limits, worn_length, worn_position, worn_positions,
 };
-use crate::quantity::{Finding, Judgement, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Judgement, Weight, WorkLine, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::units::Unit;
 
@@ -193,23 +193,25 @@ fn positions(
 fn on_wear(percent: Option<f64>, judgement: Judgement, why: &str) -> Vec<Finding> {
     let Some(percent) = percent else {
         return vec![Finding::new(
-            "chain.wear-unknown",
+            FindingCode::ChainWearUnknown,
             Weight::Note,
             "Nobody has measured this chain yet. Pull it taut and measure pin to pin over 20 pitches, at several places.",
         )];
     };
-    let said = |code: &str, weight, text: String| vec![Finding::new(code, weight, text)];
+    let said = |code: FindingCode, weight, text: String| vec![Finding::new(code, weight, text)];
     match judgement {
         Judgement::Outside => said(
-            "chain.worn-out",
+            FindingCode::ChainWornOut,
             Weight::Stopper,
             format!("The chain is {percent:.1} % longer than new; {why}. Renew it together with both sprockets."),
         ),
-        Judgement::Open => {
-            said("chain.wear-between", Weight::Care, format!("The chain is {percent:.1} % longer than new; {why}"))
-        }
+        Judgement::Open => said(
+            FindingCode::ChainWearBetween,
+            Weight::Care,
+            format!("The chain is {percent:.1} % longer than new; {why}"),
+        ),
         Judgement::Fine if percent < -0.2 => said(
-            "chain.shorter-than-new",
+            FindingCode::ChainShorterThanNew,
             Weight::Care,
             format!("It measures {:.1} % less than a new chain. Count the pitches and pull it taut.", -percent),
         ),
@@ -220,7 +222,7 @@ fn on_wear(percent: Option<f64>, judgement: Judgement, why: &str) -> Vec<Finding
 fn on_end(position: &WornPosition) -> Option<Finding> {
     (position.inside_adjuster == Some(false)).then(|| {
         Finding::new(
-            "chain.worn-beyond-adjuster",
+            FindingCode::ChainWornBeyondAdjuster,
             Weight::Care,
             format!(
                 "With this wear the axle belongs at {:.1} mm, outside the adjuster. Count the links; never take a link out of a worn \

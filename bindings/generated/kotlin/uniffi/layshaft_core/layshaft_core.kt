@@ -6706,9 +6706,9 @@ public object FfiConverterTypeFilling: FfiConverterRustBuffer<Filling> {
  */
 data class Finding (
     /**
-     * Stable code, dotted: `chain.too-short`.
+     * What it is about.
      */
-    var `code`: kotlin.String
+    var `code`: FindingCode
     , 
     /**
      * How heavy it weighs.
@@ -6735,20 +6735,20 @@ data class Finding (
 public object FfiConverterTypeFinding: FfiConverterRustBuffer<Finding> {
     override fun read(buf: ByteBuffer): Finding {
         return Finding(
-            FfiConverterString.read(buf),
+            FfiConverterTypeFindingCode.read(buf),
             FfiConverterTypeWeight.read(buf),
             FfiConverterString.read(buf),
         )
     }
 
     override fun allocationSize(value: Finding) = (
-            FfiConverterString.allocationSize(value.`code`) +
+            FfiConverterTypeFindingCode.allocationSize(value.`code`) +
             FfiConverterTypeWeight.allocationSize(value.`weight`) +
             FfiConverterString.allocationSize(value.`text`)
     )
 
     override fun write(value: Finding, buf: ByteBuffer) {
-            FfiConverterString.write(value.`code`, buf)
+            FfiConverterTypeFindingCode.write(value.`code`, buf)
             FfiConverterTypeWeight.write(value.`weight`, buf)
             FfiConverterString.write(value.`text`, buf)
     }
@@ -17732,9 +17732,9 @@ public object FfiConverterTypeTyreChange: FfiConverterRustBuffer<TyreChange> {
  */
 data class TyreCheck (
     /**
-     * Stable mark: `load`, `speed`, `rim`, `tube`.
+     * What it is checked for.
      */
-    var `mark`: kotlin.String
+    var `limit`: TyreLimit
     , 
     /**
      * In words.
@@ -17796,7 +17796,7 @@ data class TyreCheck (
 public object FfiConverterTypeTyreCheck: FfiConverterRustBuffer<TyreCheck> {
     override fun read(buf: ByteBuffer): TyreCheck {
         return TyreCheck(
-            FfiConverterString.read(buf),
+            FfiConverterTypeTyreLimit.read(buf),
             FfiConverterString.read(buf),
             FfiConverterOptionalDouble.read(buf),
             FfiConverterOptionalDouble.read(buf),
@@ -17810,7 +17810,7 @@ public object FfiConverterTypeTyreCheck: FfiConverterRustBuffer<TyreCheck> {
     }
 
     override fun allocationSize(value: TyreCheck) = (
-            FfiConverterString.allocationSize(value.`mark`) +
+            FfiConverterTypeTyreLimit.allocationSize(value.`limit`) +
             FfiConverterString.allocationSize(value.`label`) +
             FfiConverterOptionalDouble.allocationSize(value.`allowedFrom`) +
             FfiConverterOptionalDouble.allocationSize(value.`allowedTo`) +
@@ -17823,7 +17823,7 @@ public object FfiConverterTypeTyreCheck: FfiConverterRustBuffer<TyreCheck> {
     )
 
     override fun write(value: TyreCheck, buf: ByteBuffer) {
-            FfiConverterString.write(value.`mark`, buf)
+            FfiConverterTypeTyreLimit.write(value.`limit`, buf)
             FfiConverterString.write(value.`label`, buf)
             FfiConverterOptionalDouble.write(value.`allowedFrom`, buf)
             FfiConverterOptionalDouble.write(value.`allowedTo`, buf)
@@ -21751,6 +21751,761 @@ public object FfiConverterTypeFillKind: FfiConverterRustBuffer<FillKind> {
     override fun allocationSize(value: FillKind) = 4UL
 
     override fun write(value: FillKind, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
+ */
+
+enum class FindingCode {
+    
+    /**
+     * balance.above-idle
+     */
+    BALANCE_ABOVE_IDLE,
+    /**
+     * balance.never
+     */
+    BALANCE_NEVER,
+    /**
+     * battery.cell
+     */
+    BATTERY_CELL,
+    /**
+     * battery.drain
+     */
+    BATTERY_DRAIN,
+    /**
+     * battery.gas
+     */
+    BATTERY_GAS,
+    /**
+     * battery.leave-half
+     */
+    BATTERY_LEAVE_HALF,
+    /**
+     * battery.tables-differ
+     */
+    BATTERY_TABLES_DIFFER,
+    /**
+     * battery.unknown
+     */
+    BATTERY_UNKNOWN,
+    /**
+     * brake-fluid.due
+     */
+    BRAKE_FLUID_DUE,
+    /**
+     * brake-fluid.mixed
+     */
+    BRAKE_FLUID_MIXED,
+    /**
+     * brake-fluid.never-mix
+     */
+    BRAKE_FLUID_NEVER_MIX,
+    /**
+     * brake.below-line
+     */
+    BRAKE_BELOW_LINE,
+    /**
+     * brake.beyond-grip
+     */
+    BRAKE_BEYOND_GRIP,
+    /**
+     * brake.cam-over
+     */
+    BRAKE_CAM_OVER,
+    /**
+     * brake.cannot-be
+     */
+    BRAKE_CANNOT_BE,
+    /**
+     * brake.clearance-usual
+     */
+    BRAKE_CLEARANCE_USUAL,
+    /**
+     * brake.friction-open
+     */
+    BRAKE_FRICTION_OPEN,
+    /**
+     * brake.long-lever
+     */
+    BRAKE_LONG_LEVER,
+    /**
+     * brake.may-miss-line
+     */
+    BRAKE_MAY_MISS_LINE,
+    /**
+     * brake.missing-cam
+     */
+    BRAKE_MISSING_CAM,
+    /**
+     * brake.missing-disc
+     */
+    BRAKE_MISSING_DISC,
+    /**
+     * brake.missing-lever-ratio
+     */
+    BRAKE_MISSING_LEVER_RATIO,
+    /**
+     * brake.ratio-uncommon
+     */
+    BRAKE_RATIO_UNCOMMON,
+    /**
+     * brake.standard-unknown
+     */
+    BRAKE_STANDARD_UNKNOWN,
+    /**
+     * brake.taken-unchanged
+     */
+    BRAKE_TAKEN_UNCHANGED,
+    /**
+     * chain.adjuster-ends-swapped
+     */
+    CHAIN_ADJUSTER_ENDS_SWAPPED,
+    /**
+     * chain.another-chain
+     */
+    CHAIN_ANOTHER_CHAIN,
+    /**
+     * chain.cannot-close
+     */
+    CHAIN_CANNOT_CLOSE,
+    /**
+     * chain.cannot-run
+     */
+    CHAIN_CANNOT_RUN,
+    /**
+     * chain.distance-disagrees
+     */
+    CHAIN_DISTANCE_DISAGREES,
+    /**
+     * chain.front-size
+     */
+    CHAIN_FRONT_SIZE,
+    /**
+     * chain.little-room-for-wear
+     */
+    CHAIN_LITTLE_ROOM_FOR_WEAR,
+    /**
+     * chain.odd-count
+     */
+    CHAIN_ODD_COUNT,
+    /**
+     * chain.outside-adjuster
+     */
+    CHAIN_OUTSIDE_ADJUSTER,
+    /**
+     * chain.rear-size
+     */
+    CHAIN_REAR_SIZE,
+    /**
+     * chain.shorter-than-new
+     */
+    CHAIN_SHORTER_THAN_NEW,
+    /**
+     * chain.slack-open
+     */
+    CHAIN_SLACK_OPEN,
+    /**
+     * chain.tight-spot
+     */
+    CHAIN_TIGHT_SPOT,
+    /**
+     * chain.too-slack
+     */
+    CHAIN_TOO_SLACK,
+    /**
+     * chain.too-tight
+     */
+    CHAIN_TOO_TIGHT,
+    /**
+     * chain.wear-between
+     */
+    CHAIN_WEAR_BETWEEN,
+    /**
+     * chain.wear-unknown
+     */
+    CHAIN_WEAR_UNKNOWN,
+    /**
+     * chain.worn-beyond-adjuster
+     */
+    CHAIN_WORN_BEYOND_ADJUSTER,
+    /**
+     * chain.worn-out
+     */
+    CHAIN_WORN_OUT,
+    /**
+     * charger.too-strong
+     */
+    CHARGER_TOO_STRONG,
+    /**
+     * charging.outside
+     */
+    CHARGING_OUTSIDE,
+    /**
+     * charging.pattern
+     */
+    CHARGING_PATTERN,
+    /**
+     * charging.too-high
+     */
+    CHARGING_TOO_HIGH,
+    /**
+     * charging.unknown
+     */
+    CHARGING_UNKNOWN,
+    /**
+     * choice.goal-missed
+     */
+    CHOICE_GOAL_MISSED,
+    /**
+     * choice.limits-assumed
+     */
+    CHOICE_LIMITS_ASSUMED,
+    /**
+     * choice.none-fits
+     */
+    CHOICE_NONE_FITS,
+    /**
+     * choice.none-left
+     */
+    CHOICE_NONE_LEFT,
+    /**
+     * choice.speedometer-on-wheel
+     */
+    CHOICE_SPEEDOMETER_ON_WHEEL,
+    /**
+     * choice.speedometer-open
+     */
+    CHOICE_SPEEDOMETER_OPEN,
+    /**
+     * choice.speedometer-outside
+     */
+    CHOICE_SPEEDOMETER_OUTSIDE,
+    /**
+     * climate.assumed
+     */
+    CLIMATE_ASSUMED,
+    /**
+     * cold.limit-unknown
+     */
+    COLD_LIMIT_UNKNOWN,
+    /**
+     * cold.part-of-day
+     */
+    COLD_PART_OF_DAY,
+    /**
+     * cold.stands-still
+     */
+    COLD_STANDS_STILL,
+    /**
+     * cure.full-unknown
+     */
+    CURE_FULL_UNKNOWN,
+    /**
+     * cure.hold
+     */
+    CURE_HOLD,
+    /**
+     * dew.too-close
+     */
+    DEW_TOO_CLOSE,
+    /**
+     * faults.caution
+     */
+    FAULTS_CAUTION,
+    /**
+     * faults.recheck
+     */
+    FAULTS_RECHECK,
+    /**
+     * fill.by-occasion
+     */
+    FILL_BY_OCCASION,
+    /**
+     * fill.missing-grade
+     */
+    FILL_MISSING_GRADE,
+    /**
+     * fill.rounded
+     */
+    FILL_ROUNDED,
+    /**
+     * flasher.counted
+     */
+    FLASHER_COUNTED,
+    /**
+     * flasher.too-little-load
+     */
+    FLASHER_TOO_LITTLE_LOAD,
+    /**
+     * fuse.blows
+     */
+    FUSE_BLOWS,
+    /**
+     * fuse.close-to-battery
+     */
+    FUSE_CLOSE_TO_BATTERY,
+    /**
+     * gearing.beyond-limit
+     */
+    GEARING_BEYOND_LIMIT,
+    /**
+     * gearing.front-clearance
+     */
+    GEARING_FRONT_CLEARANCE,
+    /**
+     * gearing.front-limit
+     */
+    GEARING_FRONT_LIMIT,
+    /**
+     * gearing.missing-adjuster
+     */
+    GEARING_MISSING_ADJUSTER,
+    /**
+     * gearing.missing-centre-distance
+     */
+    GEARING_MISSING_CENTRE_DISTANCE,
+    /**
+     * gearing.missing-chain-size
+     */
+    GEARING_MISSING_CHAIN_SIZE,
+    /**
+     * gearing.missing-rev-limit
+     */
+    GEARING_MISSING_REV_LIMIT,
+    /**
+     * gearing.missing-speedometer
+     */
+    GEARING_MISSING_SPEEDOMETER,
+    /**
+     * gearing.rear-limit
+     */
+    GEARING_REAR_LIMIT,
+    /**
+     * gearing.standard-unknown
+     */
+    GEARING_STANDARD_UNKNOWN,
+    /**
+     * harness.drop
+     */
+    HARNESS_DROP,
+    /**
+     * harness.floating
+     */
+    HARNESS_FLOATING,
+    /**
+     * harness.no-earth
+     */
+    HARNESS_NO_EARTH,
+    /**
+     * harness.not-settled
+     */
+    HARNESS_NOT_SETTLED,
+    /**
+     * harness.sources-in-conflict
+     */
+    HARNESS_SOURCES_IN_CONFLICT,
+    /**
+     * heat.no-faster
+     */
+    HEAT_NO_FASTER,
+    /**
+     * humidity.too-high
+     */
+    HUMIDITY_TOO_HIGH,
+    /**
+     * humidity.unknown
+     */
+    HUMIDITY_UNKNOWN,
+    /**
+     * indicator.both-sides
+     */
+    INDICATOR_BOTH_SIDES,
+    /**
+     * indicator.stops
+     */
+    INDICATOR_STOPS,
+    /**
+     * indicator.too-fast
+     */
+    INDICATOR_TOO_FAST,
+    /**
+     * lamp.cap
+     */
+    LAMP_CAP,
+    /**
+     * lamp.led-approval
+     */
+    LAMP_LED_APPROVAL,
+    /**
+     * lamp.more-watts
+     */
+    LAMP_MORE_WATTS,
+    /**
+     * lamp.polarity
+     */
+    LAMP_POLARITY,
+    /**
+     * load.use-unknown
+     */
+    LOAD_USE_UNKNOWN,
+    /**
+     * mix.by-volume
+     */
+    MIX_BY_VOLUME,
+    /**
+     * mix.loss-unknown
+     */
+    MIX_LOSS_UNKNOWN,
+    /**
+     * mix.pot-life
+     */
+    MIX_POT_LIFE,
+    /**
+     * mix.premix-parts
+     */
+    MIX_PREMIX_PARTS,
+    /**
+     * mix.thinner-meaning
+     */
+    MIX_THINNER_MEANING,
+    /**
+     * output.nominal-curve
+     */
+    OUTPUT_NOMINAL_CURVE,
+    /**
+     * output.unknown
+     */
+    OUTPUT_UNKNOWN,
+    /**
+     * plan.air-unknown
+     */
+    PLAN_AIR_UNKNOWN,
+    /**
+     * plan.assumed-bench-time
+     */
+    PLAN_ASSUMED_BENCH_TIME,
+    /**
+     * plan.assumed-helper
+     */
+    PLAN_ASSUMED_HELPER,
+    /**
+     * plan.circle
+     */
+    PLAN_CIRCLE,
+    /**
+     * plan.done-without-day
+     */
+    PLAN_DONE_WITHOUT_DAY,
+    /**
+     * plan.limit-missed
+     */
+    PLAN_LIMIT_MISSED,
+    /**
+     * plan.limit-never-kept
+     */
+    PLAN_LIMIT_NEVER_KEPT,
+    /**
+     * plan.limit-passed
+     */
+    PLAN_LIMIT_PASSED,
+    /**
+     * plan.limit-waits
+     */
+    PLAN_LIMIT_WAITS,
+    /**
+     * plan.never-reached
+     */
+    PLAN_NEVER_REACHED,
+    /**
+     * plan.no-own-time
+     */
+    PLAN_NO_OWN_TIME,
+    /**
+     * plan.no-stretch
+     */
+    PLAN_NO_STRETCH,
+    /**
+     * plan.part-late
+     */
+    PLAN_PART_LATE,
+    /**
+     * plan.part-not-ordered
+     */
+    PLAN_PART_NOT_ORDERED,
+    /**
+     * plan.part-without-day
+     */
+    PLAN_PART_WITHOUT_DAY,
+    /**
+     * plan.sand-first
+     */
+    PLAN_SAND_FIRST,
+    /**
+     * plan.wait-unknown
+     */
+    PLAN_WAIT_UNKNOWN,
+    /**
+     * plan.wait-without-end
+     */
+    PLAN_WAIT_WITHOUT_END,
+    /**
+     * process.decal-on-colour
+     */
+    PROCESS_DECAL_ON_COLOUR,
+    /**
+     * process.sand-first
+     */
+    PROCESS_SAND_FIRST,
+    /**
+     * process.window-unknown
+     */
+    PROCESS_WINDOW_UNKNOWN,
+    /**
+     * product.caution
+     */
+    PRODUCT_CAUTION,
+    /**
+     * product.typical
+     */
+    PRODUCT_TYPICAL,
+    /**
+     * relay.chatters
+     */
+    RELAY_CHATTERS,
+    /**
+     * screw.no-substitute
+     */
+    SCREW_NO_SUBSTITUTE,
+    /**
+     * speedometer.may-read-high
+     */
+    SPEEDOMETER_MAY_READ_HIGH,
+    /**
+     * speedometer.may-read-low
+     */
+    SPEEDOMETER_MAY_READ_LOW,
+    /**
+     * speedometer.reads-high
+     */
+    SPEEDOMETER_READS_HIGH,
+    /**
+     * speedometer.reads-low
+     */
+    SPEEDOMETER_READS_LOW,
+    /**
+     * speedometer.standard-unknown
+     */
+    SPEEDOMETER_STANDARD_UNKNOWN,
+    /**
+     * stay.heat-lamp
+     */
+    STAY_HEAT_LAMP,
+    /**
+     * stay.house-assumed
+     */
+    STAY_HOUSE_ASSUMED,
+    /**
+     * thread.missing-class
+     */
+    THREAD_MISSING_CLASS,
+    /**
+     * thread.missing-seat
+     */
+    THREAD_MISSING_SEAT,
+    /**
+     * thread.none
+     */
+    THREAD_NONE,
+    /**
+     * thread.several
+     */
+    THREAD_SEVERAL,
+    /**
+     * thread.too-short
+     */
+    THREAD_TOO_SHORT,
+    /**
+     * thrust.beyond-tyre
+     */
+    THRUST_BEYOND_TYRE,
+    /**
+     * thrust.lower-gear-faster
+     */
+    THRUST_LOWER_GEAR_FASTER,
+    /**
+     * thrust.none-held
+     */
+    THRUST_NONE_HELD,
+    /**
+     * thrust.rolling-held
+     */
+    THRUST_ROLLING_HELD,
+    /**
+     * thrust.too-short
+     */
+    THRUST_TOO_SHORT,
+    /**
+     * thrust.too-tall
+     */
+    THRUST_TOO_TALL,
+    /**
+     * thrust.top-changes
+     */
+    THRUST_TOP_CHANGES,
+    /**
+     * torque.maker-above-band
+     */
+    TORQUE_MAKER_ABOVE_BAND,
+    /**
+     * torque.not-the-makers
+     */
+    TORQUE_NOT_THE_MAKERS,
+    /**
+     * tyre.age
+     */
+    TYRE_AGE,
+    /**
+     * tyre.date-unlikely
+     */
+    TYRE_DATE_UNLIKELY,
+    /**
+     * tyre.front.load
+     */
+    TYRE_FRONT_LOAD,
+    /**
+     * tyre.front.other-size
+     */
+    TYRE_FRONT_OTHER_SIZE,
+    /**
+     * tyre.front.rating-lower
+     */
+    TYRE_FRONT_RATING_LOWER,
+    /**
+     * tyre.front.rim
+     */
+    TYRE_FRONT_RIM,
+    /**
+     * tyre.front.speed
+     */
+    TYRE_FRONT_SPEED,
+    /**
+     * tyre.front.tube
+     */
+    TYRE_FRONT_TUBE,
+    /**
+     * tyre.height-open
+     */
+    TYRE_HEIGHT_OPEN,
+    /**
+     * tyre.load-open
+     */
+    TYRE_LOAD_OPEN,
+    /**
+     * tyre.mixed
+     */
+    TYRE_MIXED,
+    /**
+     * tyre.nearest-equivalent
+     */
+    TYRE_NEAREST_EQUIVALENT,
+    /**
+     * tyre.rear.load
+     */
+    TYRE_REAR_LOAD,
+    /**
+     * tyre.rear.other-size
+     */
+    TYRE_REAR_OTHER_SIZE,
+    /**
+     * tyre.rear.rating-lower
+     */
+    TYRE_REAR_RATING_LOWER,
+    /**
+     * tyre.rear.rim
+     */
+    TYRE_REAR_RIM,
+    /**
+     * tyre.rear.speed
+     */
+    TYRE_REAR_SPEED,
+    /**
+     * tyre.rear.tube
+     */
+    TYRE_REAR_TUBE,
+    /**
+     * tyre.rim-open
+     */
+    TYRE_RIM_OPEN,
+    /**
+     * tyre.speed-open
+     */
+    TYRE_SPEED_OPEN,
+    /**
+     * tyre.tube-in-tubeless
+     */
+    TYRE_TUBE_IN_TUBELESS,
+    /**
+     * tyre.tube-open
+     */
+    TYRE_TUBE_OPEN,
+    /**
+     * tyre.tubeless-on-spokes
+     */
+    TYRE_TUBELESS_ON_SPOKES,
+    /**
+     * tyre.unknown
+     */
+    TYRE_UNKNOWN,
+    /**
+     * window.closed
+     */
+    WINDOW_CLOSED,
+    /**
+     * window.open
+     */
+    WINDOW_OPEN,
+    /**
+     * wire.none
+     */
+    WIRE_NONE,
+    /**
+     * wire.overloaded
+     */
+    WIRE_OVERLOADED,
+    /**
+     * wire.too-thin
+     */
+    WIRE_TOO_THIN;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeFindingCode: FfiConverterRustBuffer<FindingCode> {
+    override fun read(buf: ByteBuffer) = try {
+        FindingCode.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: FindingCode) = 4UL
+
+    override fun write(value: FindingCode, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
@@ -28684,6 +29439,57 @@ public object FfiConverterTypeTube: FfiConverterRustBuffer<Tube> {
     override fun allocationSize(value: Tube) = 4UL
 
     override fun write(value: Tube, buf: ByteBuffer) {
+        buf.putInt(value.ordinal + 1)
+    }
+}
+
+
+
+
+
+/**
+ * What a tyre is checked for.
+ */
+
+enum class TyreLimit {
+    
+    /**
+     * The load on the wheel.
+     */
+    LOAD,
+    /**
+     * The speed of the machine.
+     */
+    SPEED,
+    /**
+     * The width of the rim.
+     */
+    RIM,
+    /**
+     * The tube.
+     */
+    TUBE;
+
+    
+
+
+    companion object
+}
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterTypeTyreLimit: FfiConverterRustBuffer<TyreLimit> {
+    override fun read(buf: ByteBuffer) = try {
+        TyreLimit.values()[buf.getInt() - 1]
+    } catch (e: IndexOutOfBoundsException) {
+        throw RuntimeException("invalid enum value, something is very wrong!!", e)
+    }
+
+    override fun allocationSize(value: TyreLimit) = 4UL
+
+    override fun write(value: TyreLimit, buf: ByteBuffer) {
         buf.putInt(value.ordinal + 1)
     }
 }
