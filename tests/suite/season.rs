@@ -3,7 +3,7 @@
 
 use layshaft_core::coating::ProcessState;
 use layshaft_core::plan::{PlanRow, PlanSheet, Supposition};
-use layshaft_core::record::{Climate, Place};
+use layshaft_core::record::Place;
 use layshaft_door::Bench;
 use layshaft_door::command::{DescribePlace, LayCoat, LoadDemo, NoteClimate, SandCoat, StartProcess};
 use layshaft_door::query::{BareAsk, PlanAsk};
@@ -43,8 +43,8 @@ fn what_follows_a_wet_coat_waits_for_its_cure_without_a_date_in_the_cold_and_soo
     let mut keep = |celsius: f64, now_ms: i64| {
         let place = Place { night_celsius: Some(celsius), day_celsius: Some(celsius), humidity: Some(60.0) };
         act(&mut bench, DescribePlace { place }, now_ms).unwrap();
-        let climate = Climate { from_ms: 0, celsius, humidity: Some(60.0) };
-        act(&mut bench, NoteClimate { climate }, now_ms).unwrap();
+        let note = NoteClimate { celsius, humidity: Some(60.0), from_ms: None };
+        act(&mut bench, note, now_ms).unwrap();
         let liner = bench.today(&Default::default(), &at(now_ms)).unwrap().cures[0].clone();
         (plan(&bench, now_ms), liner)
     };

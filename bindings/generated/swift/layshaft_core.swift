@@ -7527,7 +7527,7 @@ public struct FaultSearch: Equatable, Hashable {
     /**
      * When it began, milliseconds since 1970 (UTC).
      */
-    public var startedMs: Int64
+    public var startedMs: Int64?
     /**
      * The answers, oldest first.
      */
@@ -7549,7 +7549,7 @@ public struct FaultSearch: Equatable, Hashable {
          */trouble: Trouble? = nil, 
         /**
          * When it began, milliseconds since 1970 (UTC).
-         */startedMs: Int64, 
+         */startedMs: Int64? = nil, 
         /**
          * The answers, oldest first.
          */evidence: [Evidence] = [], 
@@ -7583,7 +7583,7 @@ public struct FfiConverterTypeFaultSearch: FfiConverterRustBuffer {
         return
             try FaultSearch(
                 trouble: FfiConverterOptionTypeTrouble.read(from: &buf), 
-                startedMs: FfiConverterInt64.read(from: &buf), 
+                startedMs: FfiConverterOptionInt64.read(from: &buf), 
                 evidence: FfiConverterSequenceTypeEvidence.read(from: &buf), 
                 closedMs: FfiConverterOptionInt64.read(from: &buf), 
                 closing: FfiConverterOptionTypeFaultClosing.read(from: &buf)
@@ -7592,7 +7592,7 @@ public struct FfiConverterTypeFaultSearch: FfiConverterRustBuffer {
 
     public static func write(_ value: FaultSearch, into buf: inout [UInt8]) {
         FfiConverterOptionTypeTrouble.write(value.trouble, into: &buf)
-        FfiConverterInt64.write(value.startedMs, into: &buf)
+        FfiConverterOptionInt64.write(value.startedMs, into: &buf)
         FfiConverterSequenceTypeEvidence.write(value.evidence, into: &buf)
         FfiConverterOptionInt64.write(value.closedMs, into: &buf)
         FfiConverterOptionTypeFaultClosing.write(value.closing, into: &buf)
@@ -11056,9 +11056,9 @@ public struct ItemAnswer: Equatable, Hashable {
      */
     public var value: Double?
     /**
-     * When, milliseconds since 1970 (UTC).
+     * When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
      */
-    public var answeredMs: Int64
+    public var answeredMs: Int64?
     /**
      * A remark.
      */
@@ -11074,8 +11074,8 @@ public struct ItemAnswer: Equatable, Hashable {
          * Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
          */value: Double? = nil, 
         /**
-         * When, milliseconds since 1970 (UTC).
-         */answeredMs: Int64, 
+         * When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
+         */answeredMs: Int64? = nil, 
         /**
          * A remark.
          */note: String? = nil) {
@@ -11103,7 +11103,7 @@ public struct FfiConverterTypeItemAnswer: FfiConverterRustBuffer {
             try ItemAnswer(
                 word: FfiConverterOptionTypeAnswerWord.read(from: &buf), 
                 value: FfiConverterOptionDouble.read(from: &buf), 
-                answeredMs: FfiConverterInt64.read(from: &buf), 
+                answeredMs: FfiConverterOptionInt64.read(from: &buf), 
                 note: FfiConverterOptionString.read(from: &buf)
         )
     }
@@ -11111,7 +11111,7 @@ public struct FfiConverterTypeItemAnswer: FfiConverterRustBuffer {
     public static func write(_ value: ItemAnswer, into buf: inout [UInt8]) {
         FfiConverterOptionTypeAnswerWord.write(value.word, into: &buf)
         FfiConverterOptionDouble.write(value.value, into: &buf)
-        FfiConverterInt64.write(value.answeredMs, into: &buf)
+        FfiConverterOptionInt64.write(value.answeredMs, into: &buf)
         FfiConverterOptionString.write(value.note, into: &buf)
     }
 }
@@ -17168,9 +17168,9 @@ public struct Reading: Equatable, Hashable {
      */
     public var unit: UnitOfMeasure?
     /**
-     * When, milliseconds since 1970 (UTC).
+     * When, milliseconds since 1970 (UTC); left out where it is taken: now.
      */
-    public var takenMs: Int64
+    public var takenMs: Int64?
     /**
      * By whom.
      */
@@ -17193,8 +17193,8 @@ public struct Reading: Equatable, Hashable {
          * Its unit.
          */unit: UnitOfMeasure? = nil, 
         /**
-         * When, milliseconds since 1970 (UTC).
-         */takenMs: Int64, 
+         * When, milliseconds since 1970 (UTC); left out where it is taken: now.
+         */takenMs: Int64? = nil, 
         /**
          * By whom.
          */by: String? = nil, 
@@ -17228,7 +17228,7 @@ public struct FfiConverterTypeReading: FfiConverterRustBuffer {
                 what: FfiConverterString.read(from: &buf), 
                 value: FfiConverterDouble.read(from: &buf), 
                 unit: FfiConverterOptionTypeUnitOfMeasure.read(from: &buf), 
-                takenMs: FfiConverterInt64.read(from: &buf), 
+                takenMs: FfiConverterOptionInt64.read(from: &buf), 
                 by: FfiConverterOptionString.read(from: &buf), 
                 how: FfiConverterOptionString.read(from: &buf)
         )
@@ -17238,7 +17238,7 @@ public struct FfiConverterTypeReading: FfiConverterRustBuffer {
         FfiConverterString.write(value.what, into: &buf)
         FfiConverterDouble.write(value.value, into: &buf)
         FfiConverterOptionTypeUnitOfMeasure.write(value.unit, into: &buf)
-        FfiConverterInt64.write(value.takenMs, into: &buf)
+        FfiConverterOptionInt64.write(value.takenMs, into: &buf)
         FfiConverterOptionString.write(value.by, into: &buf)
         FfiConverterOptionString.write(value.how, into: &buf)
     }
@@ -17910,9 +17910,9 @@ public struct SearchCard: Equatable, Hashable {
      */
     public var answers: UInt32
     /**
-     * When it began, milliseconds since 1970 (UTC).
+     * When it began, milliseconds since 1970 (UTC), where it is known.
      */
-    public var startedMs: Int64
+    public var startedMs: Int64?
     /**
      * How it ended; none while it is open.
      */
@@ -17931,8 +17931,8 @@ public struct SearchCard: Equatable, Hashable {
          * Answers so far.
          */answers: UInt32, 
         /**
-         * When it began, milliseconds since 1970 (UTC).
-         */startedMs: Int64, 
+         * When it began, milliseconds since 1970 (UTC), where it is known.
+         */startedMs: Int64? = nil, 
         /**
          * How it ended; none while it is open.
          */closing: FaultClosing? = nil) {
@@ -17962,7 +17962,7 @@ public struct FfiConverterTypeSearchCard: FfiConverterRustBuffer {
                 search: FfiConverterString.read(from: &buf), 
                 name: FfiConverterString.read(from: &buf), 
                 answers: FfiConverterUInt32.read(from: &buf), 
-                startedMs: FfiConverterInt64.read(from: &buf), 
+                startedMs: FfiConverterOptionInt64.read(from: &buf), 
                 closing: FfiConverterOptionTypeFaultClosing.read(from: &buf)
         )
     }
@@ -17971,7 +17971,7 @@ public struct FfiConverterTypeSearchCard: FfiConverterRustBuffer {
         FfiConverterString.write(value.search, into: &buf)
         FfiConverterString.write(value.name, into: &buf)
         FfiConverterUInt32.write(value.answers, into: &buf)
-        FfiConverterInt64.write(value.startedMs, into: &buf)
+        FfiConverterOptionInt64.write(value.startedMs, into: &buf)
         FfiConverterOptionTypeFaultClosing.write(value.closing, into: &buf)
     }
 }

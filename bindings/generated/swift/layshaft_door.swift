@@ -1325,7 +1325,7 @@ public struct BikeCard: Equatable, Hashable {
     /**
      * When the last fact was written, milliseconds since 1970 (UTC).
      */
-    public var lastChangeMs: Int64
+    public var lastChangeMs: Int64?
     /**
      * Facts.
      */
@@ -1351,7 +1351,7 @@ public struct BikeCard: Equatable, Hashable {
          */away: Bool, 
         /**
          * When the last fact was written, milliseconds since 1970 (UTC).
-         */lastChangeMs: Int64, 
+         */lastChangeMs: Int64? = nil, 
         /**
          * Facts.
          */changes: UInt32) {
@@ -1385,7 +1385,7 @@ public struct FfiConverterTypeBikeCard: FfiConverterRustBuffer {
                 model: FfiConverterOptionString.read(from: &buf), 
                 invented: FfiConverterBool.read(from: &buf), 
                 away: FfiConverterBool.read(from: &buf), 
-                lastChangeMs: FfiConverterInt64.read(from: &buf), 
+                lastChangeMs: FfiConverterOptionInt64.read(from: &buf), 
                 changes: FfiConverterUInt32.read(from: &buf)
         )
     }
@@ -1396,7 +1396,7 @@ public struct FfiConverterTypeBikeCard: FfiConverterRustBuffer {
         FfiConverterOptionString.write(value.model, into: &buf)
         FfiConverterBool.write(value.invented, into: &buf)
         FfiConverterBool.write(value.away, into: &buf)
-        FfiConverterInt64.write(value.lastChangeMs, into: &buf)
+        FfiConverterOptionInt64.write(value.lastChangeMs, into: &buf)
         FfiConverterUInt32.write(value.changes, into: &buf)
     }
 }
@@ -3460,9 +3460,17 @@ public struct MoveCoat: Equatable, Hashable {
      */
     public var id: String
     /**
-     * Where, and how warm it is there.
+     * Where.
      */
-    public var stay: Stay
+    public var place: StayPlace
+    /**
+     * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+     */
+    public var celsius: Double?
+    /**
+     * From when on, milliseconds since 1970 (UTC); left out: now.
+     */
+    public var fromMs: Int64?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
@@ -3471,10 +3479,18 @@ public struct MoveCoat: Equatable, Hashable {
          * Mark of the coat.
          */id: String, 
         /**
-         * Where, and how warm it is there.
-         */stay: Stay) {
+         * Where.
+         */place: StayPlace, 
+        /**
+         * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+         */celsius: Double? = nil, 
+        /**
+         * From when on, milliseconds since 1970 (UTC); left out: now.
+         */fromMs: Int64? = nil) {
         self.id = id
-        self.stay = stay
+        self.place = place
+        self.celsius = celsius
+        self.fromMs = fromMs
     }
 
     
@@ -3494,13 +3510,17 @@ public struct FfiConverterTypeMoveCoat: FfiConverterRustBuffer {
         return
             try MoveCoat(
                 id: FfiConverterString.read(from: &buf), 
-                stay: FfiConverterTypeStay.read(from: &buf)
+                place: FfiConverterTypeStayPlace.read(from: &buf), 
+                celsius: FfiConverterOptionDouble.read(from: &buf), 
+                fromMs: FfiConverterOptionInt64.read(from: &buf)
         )
     }
 
     public static func write(_ value: MoveCoat, into buf: inout [UInt8]) {
         FfiConverterString.write(value.id, into: &buf)
-        FfiConverterTypeStay.write(value.stay, into: &buf)
+        FfiConverterTypeStayPlace.write(value.place, into: &buf)
+        FfiConverterOptionDouble.write(value.celsius, into: &buf)
+        FfiConverterOptionInt64.write(value.fromMs, into: &buf)
     }
 }
 
@@ -3641,21 +3661,37 @@ public func FfiConverterTypeNotTaken_lower(_ value: NotTaken) -> RustBuffer {
 
 
 /**
- * Notes temperature and humidity. A moment of 0 means now.
+ * Notes temperature and humidity where the bike stands.
  */
 public struct NoteClimate: Equatable, Hashable {
     /**
-     * The reading.
+     * Temperature, °C.
      */
-    public var climate: Climate
+    public var celsius: Double
+    /**
+     * Relative humidity, per cent.
+     */
+    public var humidity: Double?
+    /**
+     * From when on, milliseconds since 1970 (UTC); left out: now.
+     */
+    public var fromMs: Int64?
 
     // Default memberwise initializers are never public by default, so we
     // declare one manually.
     public init(
         /**
-         * The reading.
-         */climate: Climate) {
-        self.climate = climate
+         * Temperature, °C.
+         */celsius: Double, 
+        /**
+         * Relative humidity, per cent.
+         */humidity: Double? = nil, 
+        /**
+         * From when on, milliseconds since 1970 (UTC); left out: now.
+         */fromMs: Int64? = nil) {
+        self.celsius = celsius
+        self.humidity = humidity
+        self.fromMs = fromMs
     }
 
     
@@ -3674,12 +3710,16 @@ public struct FfiConverterTypeNoteClimate: FfiConverterRustBuffer {
     public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> NoteClimate {
         return
             try NoteClimate(
-                climate: FfiConverterTypeClimate.read(from: &buf)
+                celsius: FfiConverterDouble.read(from: &buf), 
+                humidity: FfiConverterOptionDouble.read(from: &buf), 
+                fromMs: FfiConverterOptionInt64.read(from: &buf)
         )
     }
 
     public static func write(_ value: NoteClimate, into buf: inout [UInt8]) {
-        FfiConverterTypeClimate.write(value.climate, into: &buf)
+        FfiConverterDouble.write(value.celsius, into: &buf)
+        FfiConverterOptionDouble.write(value.humidity, into: &buf)
+        FfiConverterOptionInt64.write(value.fromMs, into: &buf)
     }
 }
 
@@ -6489,7 +6529,7 @@ public func FfiConverterTypeTablesSheet_lower(_ value: TablesSheet) -> RustBuffe
 
 
 /**
- * Takes a reading. A moment of 0 means now.
+ * Takes a reading.
  */
 public struct TakeReading: Equatable, Hashable {
     /**
@@ -8112,6 +8152,30 @@ fileprivate struct FfiConverterOptionInt64: FfiConverterRustBuffer {
         switch try readInt(&buf) as Int8 {
         case 0: return nil
         case 1: return try FfiConverterInt64.read(from: &buf)
+        default: throw UniffiInternalError.unexpectedOptionalTag
+        }
+    }
+}
+
+#if swift(>=5.8)
+@_documentation(visibility: private)
+#endif
+fileprivate struct FfiConverterOptionDouble: FfiConverterRustBuffer {
+    typealias SwiftType = Double?
+
+    public static func write(_ value: SwiftType, into buf: inout [UInt8]) {
+        guard let value = value else {
+            writeInt(&buf, Int8(0))
+            return
+        }
+        writeInt(&buf, Int8(1))
+        FfiConverterDouble.write(value, into: &buf)
+    }
+
+    public static func read(from buf: inout (data: Data, offset: Data.Index)) throws -> SwiftType {
+        switch try readInt(&buf) as Int8 {
+        case 0: return nil
+        case 1: return try FfiConverterDouble.read(from: &buf)
         default: throw UniffiInternalError.unexpectedOptionalTag
         }
     }

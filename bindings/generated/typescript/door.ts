@@ -311,7 +311,7 @@ away: boolean,
 /**
  * When the last fact was written, milliseconds since 1970 (UTC).
  */
-lastChangeMs: number, 
+lastChangeMs?: number | null, 
 /**
  * Facts.
  */
@@ -3638,9 +3638,9 @@ word?: AnswerWord | null,
  */
 value?: number | null, 
 /**
- * When, milliseconds since 1970 (UTC).
+ * When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
  */
-answeredMs: number, 
+answeredMs?: number | null, 
 /**
  * A remark.
  */
@@ -4440,9 +4440,17 @@ export type MoveCoat = {
  */
 id: string, 
 /**
- * Where, and how warm it is there.
+ * Where.
  */
-stay: Stay, };
+place: StayPlace, 
+/**
+ * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+ */
+celsius?: number | null, 
+/**
+ * From when on, milliseconds since 1970 (UTC); left out: now.
+ */
+fromMs?: number | null, };
 
 /**
  * The check to do next.
@@ -4559,13 +4567,21 @@ label: string,
 change: ElementChange, };
 
 /**
- * Notes temperature and humidity. A moment of 0 means now.
+ * Notes temperature and humidity where the bike stands.
  */
 export type NoteClimate = { 
 /**
- * The reading.
+ * Temperature, °C.
  */
-climate: Climate, };
+celsius: number, 
+/**
+ * Relative humidity, per cent.
+ */
+humidity?: number | null, 
+/**
+ * From when on, milliseconds since 1970 (UTC); left out: now.
+ */
+fromMs?: number | null, };
 
 /**
  * Notes that the open bike was carried out as a bundle: the file is where the owner wanted it.
@@ -5690,9 +5706,9 @@ value: number,
  */
 unit?: Unit | null, 
 /**
- * When, milliseconds since 1970 (UTC).
+ * When, milliseconds since 1970 (UTC); left out where it is taken: now.
  */
-takenMs: number, 
+takenMs?: number | null, 
 /**
  * By whom.
  */
@@ -6130,9 +6146,9 @@ name: string,
  */
 answers: number, 
 /**
- * When it began, milliseconds since 1970 (UTC).
+ * When it began, milliseconds since 1970 (UTC), where it is known.
  */
-startedMs: number, 
+startedMs?: number | null, 
 /**
  * How it ended; none while it is open.
  */
@@ -8151,7 +8167,7 @@ bounds: Array<BoundCard>,
 records: Array<RecordCard>, };
 
 /**
- * Takes a reading. A moment of 0 means now.
+ * Takes a reading.
  */
 export type TakeReading = { 
 /**

@@ -351,7 +351,7 @@ mod tests {
         let mut bike = demo_bike();
         for (mark, taken_ms, value) in [("old", 1, 0.5), ("new", 2, 3.1)] {
             let what = crate::gearing::judge::ELONGATION_READING.to_owned();
-            let reading = Reading { what, value, taken_ms, ..Reading::default() };
+            let reading = Reading { what, value, taken_ms: Some(taken_ms), ..Reading::default() };
             bike.readings.insert(mark.to_owned(), reading);
         }
         let (quantities, _) = derive_gearing(&bike, &bike.fitted);

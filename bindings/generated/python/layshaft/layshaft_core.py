@@ -15974,7 +15974,7 @@ class FaultSearch:
     """
     A search. What is left out is not known.
 """
-    def __init__(self, *, trouble:typing.Optional[Trouble] = None, started_ms:int, evidence:typing.List[Evidence] = _DEFAULT, closed_ms:typing.Optional[int] = None, closing:typing.Optional[FaultClosing] = None):
+    def __init__(self, *, trouble:typing.Optional[Trouble] = None, started_ms:typing.Optional[int] = None, evidence:typing.List[Evidence] = _DEFAULT, closed_ms:typing.Optional[int] = None, closing:typing.Optional[FaultClosing] = None):
         self.trouble = trouble
         self.started_ms = started_ms
         if evidence is _DEFAULT:
@@ -16007,7 +16007,7 @@ class _UniffiFfiConverterTypeFaultSearch(_UniffiConverterRustBuffer):
     def read(buf):
         return FaultSearch(
             trouble=_UniffiFfiConverterOptionalTypeTrouble.read(buf),
-            started_ms=_UniffiFfiConverterInt64.read(buf),
+            started_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             evidence=_UniffiFfiConverterSequenceTypeEvidence.read(buf),
             closed_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             closing=_UniffiFfiConverterOptionalTypeFaultClosing.read(buf),
@@ -16016,7 +16016,7 @@ class _UniffiFfiConverterTypeFaultSearch(_UniffiConverterRustBuffer):
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterOptionalTypeTrouble.check_lower(value.trouble)
-        _UniffiFfiConverterInt64.check_lower(value.started_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.started_ms)
         _UniffiFfiConverterSequenceTypeEvidence.check_lower(value.evidence)
         _UniffiFfiConverterOptionalInt64.check_lower(value.closed_ms)
         _UniffiFfiConverterOptionalTypeFaultClosing.check_lower(value.closing)
@@ -16024,7 +16024,7 @@ class _UniffiFfiConverterTypeFaultSearch(_UniffiConverterRustBuffer):
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalTypeTrouble.write(value.trouble, buf)
-        _UniffiFfiConverterInt64.write(value.started_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.started_ms, buf)
         _UniffiFfiConverterSequenceTypeEvidence.write(value.evidence, buf)
         _UniffiFfiConverterOptionalInt64.write(value.closed_ms, buf)
         _UniffiFfiConverterOptionalTypeFaultClosing.write(value.closing, buf)
@@ -16096,7 +16096,7 @@ class SearchCard:
     """
     A search in a list.
 """
-    def __init__(self, *, search:str, name:str, answers:int, started_ms:int, closing:typing.Optional[FaultClosing] = None):
+    def __init__(self, *, search:str, name:str, answers:int, started_ms:typing.Optional[int] = None, closing:typing.Optional[FaultClosing] = None):
         self.search = search
         self.name = name
         self.answers = answers
@@ -16128,7 +16128,7 @@ class _UniffiFfiConverterTypeSearchCard(_UniffiConverterRustBuffer):
             search=_UniffiFfiConverterString.read(buf),
             name=_UniffiFfiConverterString.read(buf),
             answers=_UniffiFfiConverterUInt32.read(buf),
-            started_ms=_UniffiFfiConverterInt64.read(buf),
+            started_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             closing=_UniffiFfiConverterOptionalTypeFaultClosing.read(buf),
         )
 
@@ -16137,7 +16137,7 @@ class _UniffiFfiConverterTypeSearchCard(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.search)
         _UniffiFfiConverterString.check_lower(value.name)
         _UniffiFfiConverterUInt32.check_lower(value.answers)
-        _UniffiFfiConverterInt64.check_lower(value.started_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.started_ms)
         _UniffiFfiConverterOptionalTypeFaultClosing.check_lower(value.closing)
 
     @staticmethod
@@ -16145,7 +16145,7 @@ class _UniffiFfiConverterTypeSearchCard(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.search, buf)
         _UniffiFfiConverterString.write(value.name, buf)
         _UniffiFfiConverterUInt32.write(value.answers, buf)
-        _UniffiFfiConverterInt64.write(value.started_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.started_ms, buf)
         _UniffiFfiConverterOptionalTypeFaultClosing.write(value.closing, buf)
 
 class _UniffiFfiConverterSequenceTypeSearchCard(_UniffiConverterRustBuffer):
@@ -21279,7 +21279,7 @@ class ItemAnswer:
     """
     The answer to one item, in words or as a measured value.
 """
-    def __init__(self, *, word:typing.Optional[AnswerWord] = None, value:typing.Optional[float] = None, answered_ms:int, note:typing.Optional[str] = None):
+    def __init__(self, *, word:typing.Optional[AnswerWord] = None, value:typing.Optional[float] = None, answered_ms:typing.Optional[int] = None, note:typing.Optional[str] = None):
         self.word = word
         self.value = value
         self.answered_ms = answered_ms
@@ -21307,7 +21307,7 @@ class _UniffiFfiConverterTypeItemAnswer(_UniffiConverterRustBuffer):
         return ItemAnswer(
             word=_UniffiFfiConverterOptionalTypeAnswerWord.read(buf),
             value=_UniffiFfiConverterOptionalFloat64.read(buf),
-            answered_ms=_UniffiFfiConverterInt64.read(buf),
+            answered_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             note=_UniffiFfiConverterOptionalString.read(buf),
         )
 
@@ -21315,14 +21315,14 @@ class _UniffiFfiConverterTypeItemAnswer(_UniffiConverterRustBuffer):
     def check_lower(value):
         _UniffiFfiConverterOptionalTypeAnswerWord.check_lower(value.word)
         _UniffiFfiConverterOptionalFloat64.check_lower(value.value)
-        _UniffiFfiConverterInt64.check_lower(value.answered_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.answered_ms)
         _UniffiFfiConverterOptionalString.check_lower(value.note)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterOptionalTypeAnswerWord.write(value.word, buf)
         _UniffiFfiConverterOptionalFloat64.write(value.value, buf)
-        _UniffiFfiConverterInt64.write(value.answered_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.answered_ms, buf)
         _UniffiFfiConverterOptionalString.write(value.note, buf)
 
 class _UniffiFfiConverterOptionalTypeItemAnswer(_UniffiConverterRustBuffer):
@@ -26605,7 +26605,7 @@ class Reading:
     """
     A measured value.
 """
-    def __init__(self, *, what:str, value:float, unit:typing.Optional[UnitOfMeasure] = None, taken_ms:int, by:typing.Optional[str] = None, how:typing.Optional[str] = None):
+    def __init__(self, *, what:str, value:float, unit:typing.Optional[UnitOfMeasure] = None, taken_ms:typing.Optional[int] = None, by:typing.Optional[str] = None, how:typing.Optional[str] = None):
         self.what = what
         self.value = value
         self.unit = unit
@@ -26640,7 +26640,7 @@ class _UniffiFfiConverterTypeReading(_UniffiConverterRustBuffer):
             what=_UniffiFfiConverterString.read(buf),
             value=_UniffiFfiConverterFloat64.read(buf),
             unit=_UniffiFfiConverterOptionalTypeUnit.read(buf),
-            taken_ms=_UniffiFfiConverterInt64.read(buf),
+            taken_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             by=_UniffiFfiConverterOptionalString.read(buf),
             how=_UniffiFfiConverterOptionalString.read(buf),
         )
@@ -26650,7 +26650,7 @@ class _UniffiFfiConverterTypeReading(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.check_lower(value.what)
         _UniffiFfiConverterFloat64.check_lower(value.value)
         _UniffiFfiConverterOptionalTypeUnit.check_lower(value.unit)
-        _UniffiFfiConverterInt64.check_lower(value.taken_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.taken_ms)
         _UniffiFfiConverterOptionalString.check_lower(value.by)
         _UniffiFfiConverterOptionalString.check_lower(value.how)
 
@@ -26659,7 +26659,7 @@ class _UniffiFfiConverterTypeReading(_UniffiConverterRustBuffer):
         _UniffiFfiConverterString.write(value.what, buf)
         _UniffiFfiConverterFloat64.write(value.value, buf)
         _UniffiFfiConverterOptionalTypeUnit.write(value.unit, buf)
-        _UniffiFfiConverterInt64.write(value.taken_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.taken_ms, buf)
         _UniffiFfiConverterOptionalString.write(value.by, buf)
         _UniffiFfiConverterOptionalString.write(value.how, buf)
 

@@ -2372,24 +2372,64 @@ class _UniffiFfiConverterTypeEndCure(_UniffiConverterRustBuffer):
 
 
 
+class _UniffiFfiConverterFloat64(_UniffiConverterPrimitiveFloat):
+    @staticmethod
+    def read(buf):
+        return buf.read_double()
+
+    @staticmethod
+    def write(value, buf):
+        buf.write_double(value)
+
+class _UniffiFfiConverterOptionalFloat64(_UniffiConverterRustBuffer):
+    @classmethod
+    def check_lower(cls, value):
+        if value is not None:
+            _UniffiFfiConverterFloat64.check_lower(value)
+
+    @classmethod
+    def write(cls, value, buf):
+        if value is None:
+            buf.write_u8(0)
+            return
+
+        buf.write_u8(1)
+        _UniffiFfiConverterFloat64.write(value, buf)
+
+    @classmethod
+    def read(cls, buf):
+        flag = buf.read_u8()
+        if flag == 0:
+            return None
+        elif flag == 1:
+            return _UniffiFfiConverterFloat64.read(buf)
+        else:
+            raise InternalError("Unexpected flag byte for optional type")
+
 @dataclass
 class MoveCoat:
     """
     Says where a coat stands from a moment on. A moment of 0 means now.
 """
-    def __init__(self, *, id:str, stay:layshaft_core.Stay):
+    def __init__(self, *, id:str, place:layshaft_core.StayPlace, celsius:typing.Optional[float] = None, from_ms:typing.Optional[int] = None):
         self.id = id
-        self.stay = stay
+        self.place = place
+        self.celsius = celsius
+        self.from_ms = from_ms
         
         
 
     
     def __str__(self):
-        return "MoveCoat(id={}, stay={})".format(self.id, self.stay)
+        return "MoveCoat(id={}, place={}, celsius={}, from_ms={})".format(self.id, self.place, self.celsius, self.from_ms)
     def __eq__(self, other):
         if self.id != other.id:
             return False
-        if self.stay != other.stay:
+        if self.place != other.place:
+            return False
+        if self.celsius != other.celsius:
+            return False
+        if self.from_ms != other.from_ms:
             return False
         return True
 
@@ -2398,18 +2438,24 @@ class _UniffiFfiConverterTypeMoveCoat(_UniffiConverterRustBuffer):
     def read(buf):
         return MoveCoat(
             id=_UniffiFfiConverterString.read(buf),
-            stay=layshaft_core._UniffiFfiConverterTypeStay.read(buf),
+            place=layshaft_core._UniffiFfiConverterTypeStayPlace.read(buf),
+            celsius=_UniffiFfiConverterOptionalFloat64.read(buf),
+            from_ms=_UniffiFfiConverterOptionalInt64.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
         _UniffiFfiConverterString.check_lower(value.id)
-        layshaft_core._UniffiFfiConverterTypeStay.check_lower(value.stay)
+        layshaft_core._UniffiFfiConverterTypeStayPlace.check_lower(value.place)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.from_ms)
 
     @staticmethod
     def write(value, buf):
         _UniffiFfiConverterString.write(value.id, buf)
-        layshaft_core._UniffiFfiConverterTypeStay.write(value.stay, buf)
+        layshaft_core._UniffiFfiConverterTypeStayPlace.write(value.place, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.from_ms, buf)
 
 
 
@@ -2634,23 +2680,27 @@ class _UniffiFfiConverterTypeEndProcess(_UniffiConverterRustBuffer):
     def write(value, buf):
         _UniffiFfiConverterString.write(value.process, buf)
 
-
-
 @dataclass
 class NoteClimate:
     """
-    Notes temperature and humidity. A moment of 0 means now.
+    Notes temperature and humidity where the bike stands.
 """
-    def __init__(self, *, climate:layshaft_core.Climate):
-        self.climate = climate
+    def __init__(self, *, celsius:float, humidity:typing.Optional[float] = None, from_ms:typing.Optional[int] = None):
+        self.celsius = celsius
+        self.humidity = humidity
+        self.from_ms = from_ms
         
         
 
     
     def __str__(self):
-        return "NoteClimate(climate={})".format(self.climate)
+        return "NoteClimate(celsius={}, humidity={}, from_ms={})".format(self.celsius, self.humidity, self.from_ms)
     def __eq__(self, other):
-        if self.climate != other.climate:
+        if self.celsius != other.celsius:
+            return False
+        if self.humidity != other.humidity:
+            return False
+        if self.from_ms != other.from_ms:
             return False
         return True
 
@@ -2658,23 +2708,29 @@ class _UniffiFfiConverterTypeNoteClimate(_UniffiConverterRustBuffer):
     @staticmethod
     def read(buf):
         return NoteClimate(
-            climate=layshaft_core._UniffiFfiConverterTypeClimate.read(buf),
+            celsius=_UniffiFfiConverterFloat64.read(buf),
+            humidity=_UniffiFfiConverterOptionalFloat64.read(buf),
+            from_ms=_UniffiFfiConverterOptionalInt64.read(buf),
         )
 
     @staticmethod
     def check_lower(value):
-        layshaft_core._UniffiFfiConverterTypeClimate.check_lower(value.climate)
+        _UniffiFfiConverterFloat64.check_lower(value.celsius)
+        _UniffiFfiConverterOptionalFloat64.check_lower(value.humidity)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.from_ms)
 
     @staticmethod
     def write(value, buf):
-        layshaft_core._UniffiFfiConverterTypeClimate.write(value.climate, buf)
+        _UniffiFfiConverterFloat64.write(value.celsius, buf)
+        _UniffiFfiConverterOptionalFloat64.write(value.humidity, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.from_ms, buf)
 
 
 
 @dataclass
 class TakeReading:
     """
-    Takes a reading. A moment of 0 means now.
+    Takes a reading.
 """
     def __init__(self, *, reading:layshaft_core.Reading):
         self.reading = reading
@@ -7114,7 +7170,7 @@ class BikeCard:
     """
     A bike on the shelf.
 """
-    def __init__(self, *, id:str, name:str, model:typing.Optional[str] = None, invented:bool, away:bool, last_change_ms:int, changes:int):
+    def __init__(self, *, id:str, name:str, model:typing.Optional[str] = None, invented:bool, away:bool, last_change_ms:typing.Optional[int] = None, changes:int):
         self.id = id
         self.name = name
         self.model = model
@@ -7154,7 +7210,7 @@ class _UniffiFfiConverterTypeBikeCard(_UniffiConverterRustBuffer):
             model=_UniffiFfiConverterOptionalString.read(buf),
             invented=_UniffiFfiConverterBoolean.read(buf),
             away=_UniffiFfiConverterBoolean.read(buf),
-            last_change_ms=_UniffiFfiConverterInt64.read(buf),
+            last_change_ms=_UniffiFfiConverterOptionalInt64.read(buf),
             changes=_UniffiFfiConverterUInt32.read(buf),
         )
 
@@ -7165,7 +7221,7 @@ class _UniffiFfiConverterTypeBikeCard(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.check_lower(value.model)
         _UniffiFfiConverterBoolean.check_lower(value.invented)
         _UniffiFfiConverterBoolean.check_lower(value.away)
-        _UniffiFfiConverterInt64.check_lower(value.last_change_ms)
+        _UniffiFfiConverterOptionalInt64.check_lower(value.last_change_ms)
         _UniffiFfiConverterUInt32.check_lower(value.changes)
 
     @staticmethod
@@ -7175,7 +7231,7 @@ class _UniffiFfiConverterTypeBikeCard(_UniffiConverterRustBuffer):
         _UniffiFfiConverterOptionalString.write(value.model, buf)
         _UniffiFfiConverterBoolean.write(value.invented, buf)
         _UniffiFfiConverterBoolean.write(value.away, buf)
-        _UniffiFfiConverterInt64.write(value.last_change_ms, buf)
+        _UniffiFfiConverterOptionalInt64.write(value.last_change_ms, buf)
         _UniffiFfiConverterUInt32.write(value.changes, buf)
 
 
@@ -7303,15 +7359,6 @@ class _UniffiFfiConverterSequenceTypeTighteningCard(_UniffiConverterRustBuffer):
         return [
             _UniffiFfiConverterTypeTighteningCard.read(buf) for i in range(count)
         ]
-
-class _UniffiFfiConverterFloat64(_UniffiConverterPrimitiveFloat):
-    @staticmethod
-    def read(buf):
-        return buf.read_double()
-
-    @staticmethod
-    def write(value, buf):
-        buf.write_double(value)
 
 @dataclass
 class Spend:
@@ -7564,6 +7611,8 @@ class _UniffiFfiConverterSequenceTypePhotoCard(_UniffiConverterRustBuffer):
         return [
             _UniffiFfiConverterTypePhotoCard.read(buf) for i in range(count)
         ]
+
+
 
 class _UniffiFfiConverterOptionalTypeClimate(_UniffiConverterRustBuffer):
     @classmethod

@@ -6162,7 +6162,7 @@ data class FaultSearch (
     /**
      * When it began, milliseconds since 1970 (UTC).
      */
-    var `startedMs`: kotlin.Long
+    var `startedMs`: kotlin.Long? = null 
     , 
     /**
      * The answers, oldest first.
@@ -6195,7 +6195,7 @@ public object FfiConverterTypeFaultSearch: FfiConverterRustBuffer<FaultSearch> {
     override fun read(buf: ByteBuffer): FaultSearch {
         return FaultSearch(
             FfiConverterOptionalTypeTrouble.read(buf),
-            FfiConverterLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterSequenceTypeEvidence.read(buf),
             FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalTypeFaultClosing.read(buf),
@@ -6204,7 +6204,7 @@ public object FfiConverterTypeFaultSearch: FfiConverterRustBuffer<FaultSearch> {
 
     override fun allocationSize(value: FaultSearch) = (
             FfiConverterOptionalTypeTrouble.allocationSize(value.`trouble`) +
-            FfiConverterLong.allocationSize(value.`startedMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`startedMs`) +
             FfiConverterSequenceTypeEvidence.allocationSize(value.`evidence`) +
             FfiConverterOptionalLong.allocationSize(value.`closedMs`) +
             FfiConverterOptionalTypeFaultClosing.allocationSize(value.`closing`)
@@ -6212,7 +6212,7 @@ public object FfiConverterTypeFaultSearch: FfiConverterRustBuffer<FaultSearch> {
 
     override fun write(value: FaultSearch, buf: ByteBuffer) {
             FfiConverterOptionalTypeTrouble.write(value.`trouble`, buf)
-            FfiConverterLong.write(value.`startedMs`, buf)
+            FfiConverterOptionalLong.write(value.`startedMs`, buf)
             FfiConverterSequenceTypeEvidence.write(value.`evidence`, buf)
             FfiConverterOptionalLong.write(value.`closedMs`, buf)
             FfiConverterOptionalTypeFaultClosing.write(value.`closing`, buf)
@@ -8699,9 +8699,9 @@ data class ItemAnswer (
     var `value`: kotlin.Double? = null 
     , 
     /**
-     * When, milliseconds since 1970 (UTC).
+     * When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
      */
-    var `answeredMs`: kotlin.Long
+    var `answeredMs`: kotlin.Long? = null 
     , 
     /**
      * A remark.
@@ -8725,7 +8725,7 @@ public object FfiConverterTypeItemAnswer: FfiConverterRustBuffer<ItemAnswer> {
         return ItemAnswer(
             FfiConverterOptionalTypeAnswerWord.read(buf),
             FfiConverterOptionalDouble.read(buf),
-            FfiConverterLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalString.read(buf),
         )
     }
@@ -8733,14 +8733,14 @@ public object FfiConverterTypeItemAnswer: FfiConverterRustBuffer<ItemAnswer> {
     override fun allocationSize(value: ItemAnswer) = (
             FfiConverterOptionalTypeAnswerWord.allocationSize(value.`word`) +
             FfiConverterOptionalDouble.allocationSize(value.`value`) +
-            FfiConverterLong.allocationSize(value.`answeredMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`answeredMs`) +
             FfiConverterOptionalString.allocationSize(value.`note`)
     )
 
     override fun write(value: ItemAnswer, buf: ByteBuffer) {
             FfiConverterOptionalTypeAnswerWord.write(value.`word`, buf)
             FfiConverterOptionalDouble.write(value.`value`, buf)
-            FfiConverterLong.write(value.`answeredMs`, buf)
+            FfiConverterOptionalLong.write(value.`answeredMs`, buf)
             FfiConverterOptionalString.write(value.`note`, buf)
     }
 }
@@ -13113,9 +13113,9 @@ data class Reading (
     var `unit`: UnitOfMeasure? = null 
     , 
     /**
-     * When, milliseconds since 1970 (UTC).
+     * When, milliseconds since 1970 (UTC); left out where it is taken: now.
      */
-    var `takenMs`: kotlin.Long
+    var `takenMs`: kotlin.Long? = null 
     , 
     /**
      * By whom.
@@ -13145,7 +13145,7 @@ public object FfiConverterTypeReading: FfiConverterRustBuffer<Reading> {
             FfiConverterString.read(buf),
             FfiConverterDouble.read(buf),
             FfiConverterOptionalTypeUnitOfMeasure.read(buf),
-            FfiConverterLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalString.read(buf),
             FfiConverterOptionalString.read(buf),
         )
@@ -13155,7 +13155,7 @@ public object FfiConverterTypeReading: FfiConverterRustBuffer<Reading> {
             FfiConverterString.allocationSize(value.`what`) +
             FfiConverterDouble.allocationSize(value.`value`) +
             FfiConverterOptionalTypeUnitOfMeasure.allocationSize(value.`unit`) +
-            FfiConverterLong.allocationSize(value.`takenMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`takenMs`) +
             FfiConverterOptionalString.allocationSize(value.`by`) +
             FfiConverterOptionalString.allocationSize(value.`how`)
     )
@@ -13164,7 +13164,7 @@ public object FfiConverterTypeReading: FfiConverterRustBuffer<Reading> {
             FfiConverterString.write(value.`what`, buf)
             FfiConverterDouble.write(value.`value`, buf)
             FfiConverterOptionalTypeUnitOfMeasure.write(value.`unit`, buf)
-            FfiConverterLong.write(value.`takenMs`, buf)
+            FfiConverterOptionalLong.write(value.`takenMs`, buf)
             FfiConverterOptionalString.write(value.`by`, buf)
             FfiConverterOptionalString.write(value.`how`, buf)
     }
@@ -13641,9 +13641,9 @@ data class SearchCard (
     var `answers`: kotlin.UInt
     , 
     /**
-     * When it began, milliseconds since 1970 (UTC).
+     * When it began, milliseconds since 1970 (UTC), where it is known.
      */
-    var `startedMs`: kotlin.Long
+    var `startedMs`: kotlin.Long? = null 
     , 
     /**
      * How it ended; none while it is open.
@@ -13668,7 +13668,7 @@ public object FfiConverterTypeSearchCard: FfiConverterRustBuffer<SearchCard> {
             FfiConverterString.read(buf),
             FfiConverterString.read(buf),
             FfiConverterUInt.read(buf),
-            FfiConverterLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterOptionalTypeFaultClosing.read(buf),
         )
     }
@@ -13677,7 +13677,7 @@ public object FfiConverterTypeSearchCard: FfiConverterRustBuffer<SearchCard> {
             FfiConverterString.allocationSize(value.`search`) +
             FfiConverterString.allocationSize(value.`name`) +
             FfiConverterUInt.allocationSize(value.`answers`) +
-            FfiConverterLong.allocationSize(value.`startedMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`startedMs`) +
             FfiConverterOptionalTypeFaultClosing.allocationSize(value.`closing`)
     )
 
@@ -13685,7 +13685,7 @@ public object FfiConverterTypeSearchCard: FfiConverterRustBuffer<SearchCard> {
             FfiConverterString.write(value.`search`, buf)
             FfiConverterString.write(value.`name`, buf)
             FfiConverterUInt.write(value.`answers`, buf)
-            FfiConverterLong.write(value.`startedMs`, buf)
+            FfiConverterOptionalLong.write(value.`startedMs`, buf)
             FfiConverterOptionalTypeFaultClosing.write(value.`closing`, buf)
     }
 }

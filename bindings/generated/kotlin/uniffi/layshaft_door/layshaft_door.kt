@@ -95,7 +95,7 @@ import uniffi.layshaft_core.FfiConverterTypeRippleAsk
 import uniffi.layshaft_core.FfiConverterTypeSide
 import uniffi.layshaft_core.FfiConverterTypeSpec
 import uniffi.layshaft_core.FfiConverterTypeSprocketChoiceAsk
-import uniffi.layshaft_core.FfiConverterTypeStay
+import uniffi.layshaft_core.FfiConverterTypeStayPlace
 import uniffi.layshaft_core.FfiConverterTypeSum
 import uniffi.layshaft_core.FfiConverterTypeSupply
 import uniffi.layshaft_core.FfiConverterTypeThrustAsk
@@ -135,7 +135,7 @@ import uniffi.layshaft_core.RippleAsk
 import uniffi.layshaft_core.Side
 import uniffi.layshaft_core.Spec
 import uniffi.layshaft_core.SprocketChoiceAsk
-import uniffi.layshaft_core.Stay
+import uniffi.layshaft_core.StayPlace
 import uniffi.layshaft_core.Sum
 import uniffi.layshaft_core.Supply
 import uniffi.layshaft_core.ThrustAsk
@@ -193,7 +193,7 @@ import uniffi.layshaft_core.RustBuffer as RustBufferRippleAsk
 import uniffi.layshaft_core.RustBuffer as RustBufferSide
 import uniffi.layshaft_core.RustBuffer as RustBufferSpec
 import uniffi.layshaft_core.RustBuffer as RustBufferSprocketChoiceAsk
-import uniffi.layshaft_core.RustBuffer as RustBufferStay
+import uniffi.layshaft_core.RustBuffer as RustBufferStayPlace
 import uniffi.layshaft_core.RustBuffer as RustBufferSum
 import uniffi.layshaft_core.RustBuffer as RustBufferSupply
 import uniffi.layshaft_core.RustBuffer as RustBufferThrustAsk
@@ -1756,7 +1756,7 @@ data class BikeCard (
     /**
      * When the last fact was written, milliseconds since 1970 (UTC).
      */
-    var `lastChangeMs`: kotlin.Long
+    var `lastChangeMs`: kotlin.Long? = null 
     , 
     /**
      * Facts.
@@ -1783,7 +1783,7 @@ public object FfiConverterTypeBikeCard: FfiConverterRustBuffer<BikeCard> {
             FfiConverterOptionalString.read(buf),
             FfiConverterBoolean.read(buf),
             FfiConverterBoolean.read(buf),
-            FfiConverterLong.read(buf),
+            FfiConverterOptionalLong.read(buf),
             FfiConverterUInt.read(buf),
         )
     }
@@ -1794,7 +1794,7 @@ public object FfiConverterTypeBikeCard: FfiConverterRustBuffer<BikeCard> {
             FfiConverterOptionalString.allocationSize(value.`model`) +
             FfiConverterBoolean.allocationSize(value.`invented`) +
             FfiConverterBoolean.allocationSize(value.`away`) +
-            FfiConverterLong.allocationSize(value.`lastChangeMs`) +
+            FfiConverterOptionalLong.allocationSize(value.`lastChangeMs`) +
             FfiConverterUInt.allocationSize(value.`changes`)
     )
 
@@ -1804,7 +1804,7 @@ public object FfiConverterTypeBikeCard: FfiConverterRustBuffer<BikeCard> {
             FfiConverterOptionalString.write(value.`model`, buf)
             FfiConverterBoolean.write(value.`invented`, buf)
             FfiConverterBoolean.write(value.`away`, buf)
-            FfiConverterLong.write(value.`lastChangeMs`, buf)
+            FfiConverterOptionalLong.write(value.`lastChangeMs`, buf)
             FfiConverterUInt.write(value.`changes`, buf)
     }
 }
@@ -3227,9 +3227,19 @@ data class MoveCoat (
     var `id`: kotlin.String
     , 
     /**
-     * Where, and how warm it is there.
+     * Where.
      */
-    var `stay`: Stay
+    var `place`: StayPlace
+    , 
+    /**
+     * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+     */
+    var `celsius`: kotlin.Double? = null 
+    , 
+    /**
+     * From when on, milliseconds since 1970 (UTC); left out: now.
+     */
+    var `fromMs`: kotlin.Long? = null 
     
 ){
     
@@ -3247,18 +3257,24 @@ public object FfiConverterTypeMoveCoat: FfiConverterRustBuffer<MoveCoat> {
     override fun read(buf: ByteBuffer): MoveCoat {
         return MoveCoat(
             FfiConverterString.read(buf),
-            FfiConverterTypeStay.read(buf),
+            FfiConverterTypeStayPlace.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalLong.read(buf),
         )
     }
 
     override fun allocationSize(value: MoveCoat) = (
             FfiConverterString.allocationSize(value.`id`) +
-            FfiConverterTypeStay.allocationSize(value.`stay`)
+            FfiConverterTypeStayPlace.allocationSize(value.`place`) +
+            FfiConverterOptionalDouble.allocationSize(value.`celsius`) +
+            FfiConverterOptionalLong.allocationSize(value.`fromMs`)
     )
 
     override fun write(value: MoveCoat, buf: ByteBuffer) {
             FfiConverterString.write(value.`id`, buf)
-            FfiConverterTypeStay.write(value.`stay`, buf)
+            FfiConverterTypeStayPlace.write(value.`place`, buf)
+            FfiConverterOptionalDouble.write(value.`celsius`, buf)
+            FfiConverterOptionalLong.write(value.`fromMs`, buf)
     }
 }
 
@@ -3353,13 +3369,23 @@ public object FfiConverterTypeNotTaken: FfiConverterRustBuffer<NotTaken> {
 
 
 /**
- * Notes temperature and humidity. A moment of 0 means now.
+ * Notes temperature and humidity where the bike stands.
  */
 data class NoteClimate (
     /**
-     * The reading.
+     * Temperature, °C.
      */
-    var `climate`: Climate
+    var `celsius`: kotlin.Double
+    , 
+    /**
+     * Relative humidity, per cent.
+     */
+    var `humidity`: kotlin.Double? = null 
+    , 
+    /**
+     * From when on, milliseconds since 1970 (UTC); left out: now.
+     */
+    var `fromMs`: kotlin.Long? = null 
     
 ){
     
@@ -3376,16 +3402,22 @@ data class NoteClimate (
 public object FfiConverterTypeNoteClimate: FfiConverterRustBuffer<NoteClimate> {
     override fun read(buf: ByteBuffer): NoteClimate {
         return NoteClimate(
-            FfiConverterTypeClimate.read(buf),
+            FfiConverterDouble.read(buf),
+            FfiConverterOptionalDouble.read(buf),
+            FfiConverterOptionalLong.read(buf),
         )
     }
 
     override fun allocationSize(value: NoteClimate) = (
-            FfiConverterTypeClimate.allocationSize(value.`climate`)
+            FfiConverterDouble.allocationSize(value.`celsius`) +
+            FfiConverterOptionalDouble.allocationSize(value.`humidity`) +
+            FfiConverterOptionalLong.allocationSize(value.`fromMs`)
     )
 
     override fun write(value: NoteClimate, buf: ByteBuffer) {
-            FfiConverterTypeClimate.write(value.`climate`, buf)
+            FfiConverterDouble.write(value.`celsius`, buf)
+            FfiConverterOptionalDouble.write(value.`humidity`, buf)
+            FfiConverterOptionalLong.write(value.`fromMs`, buf)
     }
 }
 
@@ -5296,7 +5328,7 @@ public object FfiConverterTypeTablesSheet: FfiConverterRustBuffer<TablesSheet> {
 
 
 /**
- * Takes a reading. A moment of 0 means now.
+ * Takes a reading.
  */
 data class TakeReading (
     /**
@@ -8043,6 +8075,38 @@ public object FfiConverterOptionalLong: FfiConverterRustBuffer<kotlin.Long?> {
         } else {
             buf.put(1)
             FfiConverterLong.write(value, buf)
+        }
+    }
+}
+
+
+
+
+/**
+ * @suppress
+ */
+public object FfiConverterOptionalDouble: FfiConverterRustBuffer<kotlin.Double?> {
+    override fun read(buf: ByteBuffer): kotlin.Double? {
+        if (buf.get().toInt() == 0) {
+            return null
+        }
+        return FfiConverterDouble.read(buf)
+    }
+
+    override fun allocationSize(value: kotlin.Double?): ULong {
+        if (value == null) {
+            return 1UL
+        } else {
+            return 1UL + FfiConverterDouble.allocationSize(value)
+        }
+    }
+
+    override fun write(value: kotlin.Double?, buf: ByteBuffer) {
+        if (value == null) {
+            buf.put(0)
+        } else {
+            buf.put(1)
+            FfiConverterDouble.write(value, buf)
         }
     }
 }
