@@ -47,7 +47,7 @@ async function away(page: Page, until: Date) {
 async function begin(page: Page): Promise<string> {
   await page.evaluate(async (celsius) => {
     await window.layshaft.act({ kind: 'describePlace', place: { nightCelsius: celsius, dayCelsius: celsius, humidity: 50 } });
-    await window.layshaft.act({ kind: 'noteClimate', climate: { fromMs: 0, celsius, humidity: 50 } });
+    await window.layshaft.act({ kind: 'noteClimate', celsius, humidity: 50 });
   }, CELSIUS);
   await goTo(page, '#/numbers/cure');
   await press(page, 'Plan several coats');
@@ -136,7 +136,7 @@ async function air(page: Page, job: string, minutes: number, celsius: number, hu
   const now = after(START, minutes / 60);
   await lookAt(page, now, job);
   const climate = { fromMs: now.getTime(), celsius, humidity };
-  await page.evaluate((climate) => window.layshaft.act({ kind: 'noteClimate', climate }), climate);
+  await page.evaluate((climate) => window.layshaft.act({ kind: 'noteClimate', ...climate }), climate);
   await goTo(page, job);
   return now;
 }

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use crate::root;
 
-fn rust_files(folder: &Path, found: &mut Vec<PathBuf>) {
+pub fn rust_files(folder: &Path, found: &mut Vec<PathBuf>) {
     for entry in std::fs::read_dir(folder).unwrap().flatten() {
         let path = entry.path();
         let name = path.file_name().unwrap().to_string_lossy().into_owned();
@@ -20,7 +20,7 @@ fn rust_files(folder: &Path, found: &mut Vec<PathBuf>) {
 
 /// The text without its items for tests, wherever they stand. It reads the layout of rustfmt: an item is one line, or goes
 /// to the next line that begins with a bracket as far in as its own first line.
-fn without_tests(text: &str) -> String {
+pub fn without_tests(text: &str) -> String {
     let mut kept = String::new();
     let mut lines = text.lines();
     while let Some(line) = lines.next() {

@@ -1,10 +1,10 @@
 //! Bad input: each gets a refusal that names the field and the range, and nothing is stored.
 
 use layshaft_core::error::Code;
-use layshaft_core::record::{Consumer, Drive, Identity, Product, Side, Tightening};
+use layshaft_core::record::{Consumer, Drive, Identity, Product, Reading, Side, StayPlace, Tightening};
 use layshaft_door::command::{
-    AddJob, BringJobBack, FitSprockets, LoadDemo, NewJob, PutJobAway, ReceiveBundle, RecordConsumer, RecordDrive,
-    RecordTightening, RemoveConsumer, StartBike, StartCure,
+    AddJob, BringJobBack, FitSprockets, LoadDemo, MoveCoat, NewJob, NoteClimate, PutJobAway, ReceiveBundle,
+    RecordConsumer, RecordDrive, RecordTightening, RemoveConsumer, StartBike, StartCure, TakeReading,
 };
 use layshaft_door::query::{BareAsk, MarkAsk};
 use layshaft_door::{Bench, Command};
@@ -51,6 +51,30 @@ fn an_empty_title_is_refused() {
     let job = NewJob { title: "   ".into(), hands_on_minutes: 30.0, ..NewJob::default() };
     refused(AddJob { job }, Code::BadText, Some("title"), "1 to 120 characters");
     refused(StartBike { identity: Identity::default() }, Code::BadText, Some("name"), "1 to 120 characters");
+}
+
+#[test]
+fn what_is_said_without_a_moment_holds_from_now_and_zero_is_no_moment() {
+    let note = |from_ms| NoteClimate { celsius: 19.0, humidity: None, from_ms };
+    let read = |taken_ms| TakeReading {
+        reading: Reading { what: "tyre.rear.tread".into(), value: 3.0, taken_ms, ..Reading::default() },
+    };
+    refused(note(Some(0)), Code::Unreadable, Some("fromMs"), "2000 to 2099");
+    refused(read(Some(0)), Code::Unreadable, Some("takenMs"), "2000 to 2099");
+    let to_the_house =
+        |coat: &str, from_ms| MoveCoat { id: coat.to_owned(), place: StayPlace::House, celsius: None, from_ms };
+    refused(to_the_house("tank-liner", Some(0)), Code::Unreadable, Some("fromMs"), "2000 to 2099");
+
+    let mut bench = Bench::in_memory().unwrap();
+    act(&mut bench, LoadDemo {}, SATURDAY).unwrap();
+    act(&mut bench, note(None), SATURDAY).unwrap();
+    let made = act(&mut bench, read(None), SATURDAY).unwrap().made.unwrap();
+    act(&mut bench, to_the_house("tank-liner", None), SATURDAY).unwrap();
+    let bike = bench.bike(&BareAsk {}, &at(SATURDAY)).unwrap();
+    assert_eq!(bike.climate.unwrap().from_ms, SATURDAY);
+    assert_eq!(bike.readings.iter().find(|card| card.id == made).unwrap().reading.taken_ms, Some(SATURDAY));
+    let coat = &bike.coats.iter().find(|card| card.id == "tank-liner").unwrap().coat;
+    assert_eq!(coat.stays.last().unwrap().from_ms, SATURDAY);
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use layshaft_core::coating::{Hold, ProcessAsk, ProcessSheet, ProcessState};
 use layshaft_core::error::Code;
-use layshaft_core::record::{Stay, StayPlace};
+use layshaft_core::record::StayPlace;
 use layshaft_door::Bench;
 use layshaft_door::command::{
     AddReadyMade, DescribePlace, EndProcess, LayCoat, MoveCoat, SandCoat, StartBike, StartProcess, Undo,
@@ -132,11 +132,10 @@ fn a_coat_that_is_carried_into_the_house_cures_there_and_the_next_one_begins_the
     let coat = act(&mut bench, LayCoat { anyway: Some(true), ..lay(&panel) }, SATURDAY).unwrap().made.unwrap();
     let day = SATURDAY + 24 * HOUR;
     assert_eq!(sheet(&bench, &panel, day).state, ProcessState::TooSoon);
-    let lamp = Stay { place: StayPlace::HeatLamp, ..Stay::default() };
-    let refusal = act(&mut bench, MoveCoat { id: coat.clone(), stay: lamp }, day).unwrap_err();
+    let to = |place| MoveCoat { id: coat.clone(), place, celsius: None, from_ms: None };
+    let refusal = act(&mut bench, to(StayPlace::HeatLamp), day).unwrap_err();
     assert_eq!((refusal.code, refusal.field.as_deref()), (Code::Missing, Some("celsius")));
-    let house = Stay { place: StayPlace::House, ..Stay::default() };
-    act(&mut bench, MoveCoat { id: coat, stay: house }, day).unwrap();
+    act(&mut bench, to(StayPlace::House), day).unwrap();
     assert_eq!(sheet(&bench, &panel, day + 2 * HOUR).state, ProcessState::Open);
     act(&mut bench, lay(&panel), day + 2 * HOUR).unwrap();
     assert_eq!(sheet(&bench, &panel, day + 4 * HOUR).state, ProcessState::Open);

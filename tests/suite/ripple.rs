@@ -107,14 +107,14 @@ fn led_indicators_fail_the_rate_and_the_cure_turns_the_item_to_pass() {
     let alone = tried(vec![led()]);
     assert_eq!(item(&alone), Some(Verdict::Fail));
     for code in ["indicator.stops", "indicator.both-sides"] {
-        assert!(alone.new_findings.iter().any(|finding| finding.code == code), "{code}");
+        assert!(alone.new_findings.iter().any(|finding| finding.code.as_str() == code), "{code}");
     }
     for id in ["indicator.flash-rate", "indicator.other-side", "load.busy", "indicator.load-per-side"] {
         assert!(alone.shifts.iter().any(|shift| shift.quantity.id == id), "{id}");
     }
     let cured = tried(vec![led(), Proposal::Flasher { indication: cure() }]);
     assert_eq!(item(&cured), Some(Verdict::Pass));
-    assert!(cured.new_findings.iter().all(|finding| !finding.code.starts_with("indicator.")));
+    assert!(cured.new_findings.iter().all(|finding| !finding.code.as_str().starts_with("indicator.")));
     assert!(cured.follows.iter().any(|text| text.contains("two diodes")), "{:?}", cured.follows);
 
     let resistors = Indication { resistor_ohms: Some(15.0), resistors_per_side: Some(2), ..Indication::default() };

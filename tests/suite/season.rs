@@ -3,7 +3,7 @@
 
 use layshaft_core::coating::ProcessState;
 use layshaft_core::plan::{PlanRow, PlanSheet, Supposition};
-use layshaft_core::record::{Climate, Place};
+use layshaft_core::record::Place;
 use layshaft_door::Bench;
 use layshaft_door::command::{DescribePlace, LayCoat, LoadDemo, NoteClimate, SandCoat, StartProcess};
 use layshaft_door::query::{BareAsk, PlanAsk};
@@ -43,8 +43,8 @@ fn what_follows_a_wet_coat_waits_for_its_cure_without_a_date_in_the_cold_and_soo
     let mut keep = |celsius: f64, now_ms: i64| {
         let place = Place { night_celsius: Some(celsius), day_celsius: Some(celsius), humidity: Some(60.0) };
         act(&mut bench, DescribePlace { place }, now_ms).unwrap();
-        let climate = Climate { from_ms: 0, celsius, humidity: Some(60.0) };
-        act(&mut bench, NoteClimate { climate }, now_ms).unwrap();
+        let note = NoteClimate { celsius, humidity: Some(60.0), from_ms: None };
+        act(&mut bench, note, now_ms).unwrap();
         let liner = bench.today(&Default::default(), &at(now_ms)).unwrap().cures[0].clone();
         (plan(&bench, now_ms), liner)
     };
@@ -69,12 +69,15 @@ fn a_parcel_that_is_late_is_said_and_moves_what_needs_it() {
     let expected =
         |id: &str| parts.iter().find(|each| each.id == id).and_then(|each| each.part.expected.clone()).unwrap();
     assert_eq!(expected("led-indicators"), "2026-04-02");
-    assert!(!before.findings.iter().any(|finding| finding.code == "plan.part-late"));
+    assert!(!before.findings.iter().any(|finding| finding.code.as_str() == "plan.part-late"));
     // Ten days on, and the sprockets that were expected on the 26th are not here.
     let late = SATURDAY + 10 * DAY;
     let after = plan(&bench, late);
-    let finding =
-        after.findings.iter().find(|each| each.code == "plan.part-late" && each.text.contains("Sprockets")).unwrap();
+    let finding = after
+        .findings
+        .iter()
+        .find(|each| each.code.as_str() == "plan.part-late" && each.text.contains("Sprockets"))
+        .unwrap();
     assert!(finding.text.contains("Thu 26 Mar") && finding.text.contains("tomorrow"), "{}", finding.text);
     assert!(begins(&after, "sprockets") >= late, "{}", begins(&after, "sprockets"));
     // A week later still, supposed: the job moves at least behind the new day, and nothing is stored.

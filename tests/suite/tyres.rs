@@ -4,6 +4,7 @@ use layshaft_core::error::Code;
 use layshaft_core::quantity::Judgement;
 use layshaft_core::record::{End, Wheel};
 use layshaft_core::ripple::{Proposal, RippleAsk};
+use layshaft_core::tyres::TyreLimit;
 use layshaft_door::Bench;
 use layshaft_door::command::{FitTyre, LoadDemo};
 use layshaft_door::query::{BareAsk, TyreAsk};
@@ -28,9 +29,9 @@ fn the_demo_bike_shows_load_speed_and_age_of_both_tyres() {
     assert!(age.least_years > 31.0 && age.weeks.len() == 3 && age.judgement == Judgement::Outside);
     let top = rear.top_speed_kmh.expect("the demo has drag area, mass and power");
     assert!((60.0..150.0).contains(&top), "{top}");
-    for mark in ["load", "speed", "tube"] {
-        let check = rear.checks.iter().find(|check| check.mark == mark).unwrap();
-        assert_eq!(check.judgement, Judgement::Fine, "{mark}: {}", check.why);
+    for limit in [TyreLimit::Load, TyreLimit::Speed, TyreLimit::Tube] {
+        let check = rear.checks.iter().find(|check| check.limit == limit).unwrap();
+        assert_eq!(check.judgement, Judgement::Fine, "{limit:?}: {}", check.why);
     }
     let front = bench.tyres(&TyreAsk { end: Some(End::Front), ..TyreAsk::default() }, &at(SATURDAY)).unwrap();
     assert_eq!(front.age.unwrap().weeks[0].year, 2005);
@@ -51,7 +52,7 @@ fn a_wider_tyre_shifts_what_rolls_on_it_and_asks_for_the_papers() {
     assert!((after("tyre.rear.load-margin").unwrap() - 125.0).abs() < 1e-9);
     assert_eq!(after("tyre.rear.made-year"), None, "the new tyre's date is not known");
     assert!((after("speedometer.shift").unwrap() - (609.6 / 622.3 - 1.0) * 100.0).abs() < 1e-9);
-    assert!(ripple.new_findings.iter().any(|finding| finding.code == "tyre.rear.other-size"));
+    assert!(ripple.new_findings.iter().any(|finding| finding.code.as_str() == "tyre.rear.other-size"));
     assert!(ripple.proposal.contains("3.25-18 59P"));
     for word in ["rear tyre 3.25-18 59P", "tube marked 3.25-18", "Never beyond the pressure"] {
         assert!(ripple.follows.iter().any(|text| text.contains(word)), "{word}: {:?}", ripple.follows);

@@ -101,7 +101,7 @@ fn bad_wiring_is_refused_or_said_plainly() {
         ("harness.sources-in-conflict", "work against each other: disconnect one of them"),
         ("harness.floating", "Connected to nothing that leads to the battery: nowhere, nothing"),
     ] {
-        let said = sheet.findings.iter().any(|finding| finding.code == code && finding.text.contains(says));
+        let said = sheet.findings.iter().any(|finding| finding.code.as_str() == code && finding.text.contains(says));
         assert!(said, "{code}: {:?}", sheet.findings);
     }
     assert!(sheet.diagram.floating.contains(&"stray".to_owned()));

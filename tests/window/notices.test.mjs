@@ -21,7 +21,7 @@ test('the end of a cure is announced when it comes, and not before', async () =>
     const nowMs = await clockOf(window);
     const moment = { nowMs, zone: { name: 'UTC', shifts: [] } };
     await act(window, { kind: 'startBike', identity: { name: 'Bench mate', invented: true } }, moment);
-    await act(window, { kind: 'noteClimate', climate: { fromMs: nowMs - 2 * HOUR_MS, celsius: 20, humidity: 50 } }, moment);
+    await act(window, { kind: 'noteClimate', fromMs: nowMs - 2 * HOUR_MS, celsius: 20, humidity: 50 }, moment);
     const started = await act(
       window,
       {

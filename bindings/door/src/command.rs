@@ -1,7 +1,7 @@
 //! The commands: what the mechanic did. One payload struct each.
 
 use layshaft_core::record::{
-    BenchTime, Climate, Identity, ItemAnswer, Part, Place, Process, Product, Reading, Stay, Tightening,
+    BenchTime, Identity, ItemAnswer, Part, Place, Process, Product, Reading, StayPlace, Tightening,
 };
 use layshaft_wire::wire;
 
@@ -159,8 +159,12 @@ pub struct EndCure {
 pub struct MoveCoat {
     /// Mark of the coat.
     pub id: String,
-    /// Where, and how warm it is there.
-    pub stay: Stay,
+    /// Where.
+    pub place: StayPlace,
+    /// Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+    pub celsius: Option<f64>,
+    /// From when on, milliseconds since 1970 (UTC); left out: now.
+    pub from_ms: Option<i64>,
 }
 
 /// Starts a paint job in several coats.
@@ -198,14 +202,18 @@ pub struct EndProcess {
     pub process: String,
 }
 
-/// Notes temperature and humidity. A moment of 0 means now.
+/// Notes temperature and humidity where the bike stands.
 #[wire]
 pub struct NoteClimate {
-    /// The reading.
-    pub climate: Climate,
+    /// Temperature, °C.
+    pub celsius: f64,
+    /// Relative humidity, per cent.
+    pub humidity: Option<f64>,
+    /// From when on, milliseconds since 1970 (UTC); left out: now.
+    pub from_ms: Option<i64>,
 }
 
-/// Takes a reading. A moment of 0 means now.
+/// Takes a reading.
 #[wire]
 pub struct TakeReading {
     /// The reading.

@@ -133,7 +133,7 @@ pub(crate) fn edits(moment: &Moment) -> Result<Vec<Edit>, Refusal> {
         put(&mut facts, &format!("demo-{mark}"), &climate.checked()?);
     }
     for (mark, DemoReading { days_ago, reading }) in demo.readings {
-        put(&mut facts, &mark, &Reading { taken_ms: ago(days_ago * 24.0), ..reading }.checked()?);
+        put(&mut facts, &mark, &Reading { taken_ms: Some(ago(days_ago * 24.0)), ..reading }.checked()?);
     }
     Ok(facts)
 }

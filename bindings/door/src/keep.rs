@@ -22,7 +22,7 @@ impl Bench {
                 model: identity.model,
                 invented: identity.invented,
                 away,
-                last_change_ms: stamps.iter().max().and_then(|at| i64::try_from(*at).ok()).unwrap_or(0),
+                last_change_ms: stamps.iter().max().and_then(|at| i64::try_from(*at).ok()),
                 changes: u32::try_from(stamps.len()).unwrap_or(u32::MAX),
                 id,
             }
@@ -31,8 +31,9 @@ impl Bench {
             Some(open) => self.store.setting(&format!("{EXPORTED}{open}"))?.and_then(|at| at.parse::<i64>().ok()),
             None => None,
         };
-        let after = u64::try_from(exported_ms.unwrap_or(0)).unwrap_or(0);
-        let since = self.open.as_ref().map_or(0, |open| self.stamps(open).filter(|at| *at > after).count());
+        let exported = exported_ms.and_then(|at_ms| u64::try_from(at_ms).ok());
+        let is_new = |at: &u64| exported.is_none_or(|exported| *at > exported);
+        let since = self.open.as_ref().map_or(0, |open| self.stamps(open).filter(is_new).count());
         Ok(ShelfSheet {
             bikes: bikes.collect(),
             open: self.open.clone(),

@@ -82,7 +82,7 @@ pub struct BikeCard {
     /// Put away.
     pub away: bool,
     /// When the last fact was written, milliseconds since 1970 (UTC).
-    pub last_change_ms: i64,
+    pub last_change_ms: Option<i64>,
     /// Facts.
     pub changes: u32,
 }

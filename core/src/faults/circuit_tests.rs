@@ -62,7 +62,10 @@ fn find(ask: &WiringAsk, case: &TroubleCase, fault: &Fault) -> usize {
     let mut evidence = Vec::new();
     let sheet = loop {
         let sheet = standing(case, &evidence).unwrap();
-        assert!(sheet.findings.iter().all(|finding| finding.code != "faults.recheck"), "{planted}: {evidence:?}");
+        assert!(
+            sheet.findings.iter().all(|finding| finding.code.as_str() != "faults.recheck"),
+            "{planted}: {evidence:?}"
+        );
         let Some(next) = &sheet.next else { break sheet };
         evidence.push(answer(case, case.check(&next.check).unwrap(), &ask.settings, &points, &ask.harness));
         assert!(evidence.len() < 30, "{planted} is not found");

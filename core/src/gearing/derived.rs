@@ -11,7 +11,7 @@ use super::judge::{
 use super::thrust::derive_thrust;
 use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Finding, Judgement, Quantity, Source, Weight};
+use crate::quantity::{Finding, FindingCode, Judgement, Quantity, Source, Weight};
 use crate::record::{Bike, Drive, Spec};
 use crate::tyres::{Rolling, rolling_pair, tyre_source};
 use crate::units::Unit;
@@ -43,7 +43,7 @@ pub fn derive_gearing(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>)
     let fit = match chain(bike, spec, axle.as_ref()) {
         Ok(fit) => fit,
         Err(refused) => {
-            found.push(Finding::new("chain.cannot-run", Weight::Care, sentence(&refused)));
+            found.push(Finding::new(FindingCode::ChainCannotRun, Weight::Care, sentence(&refused)));
             None
         }
     };
@@ -307,7 +307,7 @@ mod tests {
             let found = derive_gearing(&bike, &spec).1;
             found
                 .into_iter()
-                .map(|finding| finding.code)
+                .map(|finding| finding.code.as_str())
                 .filter(|code| code.starts_with("gearing."))
                 .collect::<Vec<_>>()
         };
@@ -351,7 +351,7 @@ mod tests {
         let mut bike = demo_bike();
         for (mark, taken_ms, value) in [("old", 1, 0.5), ("new", 2, 3.1)] {
             let what = crate::gearing::judge::ELONGATION_READING.to_owned();
-            let reading = Reading { what, value, taken_ms, ..Reading::default() };
+            let reading = Reading { what, value, taken_ms: Some(taken_ms), ..Reading::default() };
             bike.readings.insert(mark.to_owned(), reading);
         }
         let (quantities, _) = derive_gearing(&bike, &bike.fitted);
@@ -382,7 +382,7 @@ mod tests {
         (bike.fitted.drive.front_teeth, bike.fitted.drive.rear_teeth) = (Some(30), Some(80));
         let (quantities, findings) = derive_gearing(&bike, &bike.fitted);
         assert!(!quantities.iter().any(|quantity| quantity.id.starts_with("chain.")));
-        let found = findings.iter().find(|finding| finding.code == "chain.cannot-run").unwrap();
+        let found = findings.iter().find(|finding| finding.code.as_str() == "chain.cannot-run").unwrap();
         assert!(found.text.starts_with("A chain of 60 links is too short"), "{}", found.text);
     }
 }

@@ -11,7 +11,7 @@ use super::search::{
     tries_all,
 };
 use super::tasks::{Clockwork, Needs, Task, WaitRule, give_up_windows, limit_missed};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, JobState};
 use crate::time::{DAY_MS, HOUR_MS, Moment};
 
@@ -164,7 +164,7 @@ fn never_reached(needs: &Needs, plan: &Timetable) -> Vec<Finding> {
                  no end.",
                 task.job.title
             );
-            Finding::new("plan.never-reached", Weight::Care, text)
+            Finding::new(FindingCode::PlanNeverReached, Weight::Care, text)
         })
         .collect()
 }

@@ -2,6 +2,8 @@
 
 use layshaft_wire::wire;
 
+use super::codes::FindingCode;
+
 /// How heavy a finding weighs.
 #[wire]
 pub enum Weight {
@@ -16,8 +18,8 @@ pub enum Weight {
 /// Something worth saying about the bike. A bad bike is a finding, never an error.
 #[wire]
 pub struct Finding {
-    /// Stable code, dotted: `chain.too-short`.
-    pub code: String,
+    /// What it is about.
+    pub code: FindingCode,
     /// How heavy it weighs.
     pub weight: Weight,
     /// The finding in one or two sentences.
@@ -26,7 +28,7 @@ pub struct Finding {
 
 impl Finding {
     /// A finding from its parts.
-    pub fn new(code: &str, weight: Weight, text: impl Into<String>) -> Self {
-        Self { code: code.to_owned(), weight, text: text.into() }
+    pub fn new(code: FindingCode, weight: Weight, text: impl Into<String>) -> Self {
+        Self { code, weight, text: text.into() }
     }
 }

@@ -1,5 +1,6 @@
 //! What the program says about a bike, and why one may believe it: findings, derived quantities, workings and sources.
 
+mod codes;
 mod derived;
 mod figure;
 mod finding;
@@ -8,6 +9,7 @@ mod input;
 mod source;
 mod working;
 
+pub use codes::FindingCode;
 pub use derived::{Derived, Judgement, Quantity};
 pub use figure::{Figure, Figures};
 pub use finding::{Finding, Weight};

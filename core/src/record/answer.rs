@@ -24,9 +24,9 @@ pub struct ItemAnswer {
     /// Measured value in the item's unit; where the item measures, it decides, unless the word says “not good”.
     #[words("Measured")]
     pub value: Option<f64>,
-    /// When, milliseconds since 1970 (UTC).
+    /// When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
     #[words("Answered at")]
-    pub answered_ms: i64,
+    pub answered_ms: Option<i64>,
     /// A remark.
     #[words("Note")]
     pub note: Option<String>,

@@ -43,7 +43,7 @@ pub struct FaultSearch {
     pub trouble: Option<Trouble>,
     /// When it began, milliseconds since 1970 (UTC).
     #[words("Begun at")]
-    pub started_ms: i64,
+    pub started_ms: Option<i64>,
     /// The answers, oldest first.
     #[words("Answers")]
     pub evidence: Vec<Evidence>,

@@ -6,6 +6,7 @@ use crate::bounds;
 use crate::changes::{Field, Stored};
 use crate::check;
 use crate::error::Refused;
+use crate::time::check_written;
 use crate::units::Unit;
 
 /// A measured value.
@@ -20,9 +21,9 @@ pub struct Reading {
     /// Its unit.
     #[words("Unit")]
     pub unit: Option<Unit>,
-    /// When, milliseconds since 1970 (UTC).
+    /// When, milliseconds since 1970 (UTC); left out where it is taken: now.
     #[words("Measured at")]
-    pub taken_ms: i64,
+    pub taken_ms: Option<i64>,
     /// By whom.
     #[words("By")]
     pub by: Option<String>,
@@ -40,6 +41,7 @@ impl Reading {
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.what = check::check_title("what", "What was measured", &self.what)?;
         bounds::READING.check(self.value)?;
+        check_written("takenMs", "When it was measured", self.taken_ms)?;
         Ok(self)
     }
 }

@@ -44,6 +44,28 @@ impl Day {
 /// Days from 1 January of the year 1 to 1 January 1970, both counted.
 const CE_TO_1970: i64 = 719_163;
 
+/// Moments at which something on a bike can have been done: from 2000 to 2099, milliseconds since 1970 (UTC).
+const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
+
+/// Accepts a moment at which something on a bike can have been done, or none.
+///
+/// ```
+/// use layshaft_core::time::check_written;
+/// assert!(check_written("takenMs", "When it was measured", Some(1_775_000_000_000)).is_ok());
+/// assert!(check_written("takenMs", "When it was measured", None).is_ok());
+/// assert!(check_written("takenMs", "When it was measured", Some(0)).is_err());
+/// ```
+pub fn check_written(field: &str, label: &str, at_ms: Option<i64>) -> Result<(), Refused> {
+    match at_ms {
+        Some(at_ms) if !WRITTEN_MS.contains(&at_ms) => Err(Refused::Unreadable {
+            field: field.to_owned(),
+            label: label.to_owned(),
+            reason: format!("{at_ms} ms since 1970 is no moment of the years 2000 to 2099"),
+        }),
+        _ => Ok(()),
+    }
+}
+
 /// Accepts a day written `YYYY-MM-DD` that the calendar has, from 1970 to 2100.
 ///
 /// ```

@@ -12,11 +12,24 @@ const RIM_SHARES: [(u32, f64, f64); 3] = [(85, 0.45, 0.75), (65, 0.48, 0.82), (0
 /// Above this speed Z begins, km/h.
 const Z_FROM_KMH: f64 = 240.0;
 
+/// What a tyre is checked for.
+#[wire]
+pub enum TyreLimit {
+    /// The load on the wheel.
+    Load,
+    /// The speed of the machine.
+    Speed,
+    /// The width of the rim.
+    Rim,
+    /// The tube.
+    Tube,
+}
+
 /// One thing that a tyre is judged by.
 #[wire]
 pub struct TyreCheck {
-    /// Stable mark: `load`, `speed`, `rim`, `tube`.
-    pub mark: String,
+    /// What it is checked for.
+    pub limit: TyreLimit,
     /// In words.
     pub label: String,
     /// Least allowed, where there is a least.
@@ -61,7 +74,7 @@ pub fn load_check(size: &TyreSize, axle_load_kg: Option<f64>) -> TyreCheck {
         "Load index: tables at oocities.org “Motor Cycle Tyre Codes” and thsmoto.co.nz, after ISO 4223-1",
         Standing::SecondHand,
     );
-    check("load", "Load on the tyre", (None, allowed), axle_load_kg, Unit::Kilogram, judgement, why, source)
+    check(TyreLimit::Load, "Load on the tyre", (None, allowed), axle_load_kg, Unit::Kilogram, judgement, why, source)
 }
 
 /// The speed symbol against the top speed, km/h.
@@ -91,7 +104,7 @@ pub fn speed_check(size: &TyreSize, top_kmh: Option<f64>) -> TyreCheck {
         "Speed symbols: oocities.org “Motor Cycle Tyre Codes”, after UN Regulation No. 75",
         Standing::SecondHand,
     );
-    check("speed", "Speed of the tyre", (None, allowed), top_kmh, Unit::KilometreHour, judgement, why, source)
+    check(TyreLimit::Speed, "Speed of the tyre", (None, allowed), top_kmh, Unit::KilometreHour, judgement, why, source)
 }
 
 /// The rim width, inches, against a wide rule of thumb. Inside it is not yet right; outside it is worth a question.
@@ -113,7 +126,7 @@ pub fn rim_check(size: &TyreSize, rim_width_inch: Option<f64>) -> TyreCheck {
         ),
     };
     let source = Source::new("Rim widths as a share of the tyre's: common practice, unconfirmed", Standing::Memory);
-    check("rim", "Rim width", (Some(least), Some(most)), rim_width_inch, Unit::Inch, judgement, why, source)
+    check(TyreLimit::Rim, "Rim width", (Some(least), Some(most)), rim_width_inch, Unit::Inch, judgement, why, source)
 }
 
 /// Least and most rim width by the rule of thumb, inches.
@@ -134,7 +147,7 @@ pub fn tube_check(size: &TyreSize, wheel: &Wheel) -> TyreCheck {
         "A tube carries the sizes that it fits; a tyre marked TT, and a rim not made for tubeless, need one: common practice",
         Standing::CommonPractice,
     );
-    check("tube", "Tube", (None, None), None, Unit::None, judgement, why, source)
+    check(TyreLimit::Tube, "Tube", (None, None), None, Unit::None, judgement, why, source)
 }
 
 fn judge_tube(size: &TyreSize, wheel: &Wheel) -> (Judgement, String) {
@@ -171,7 +184,7 @@ fn tube_sizes(size: &TyreSize, wheel: &Wheel) -> (Judgement, String) {
 
 #[allow(clippy::too_many_arguments)]
 fn check(
-    mark: &str,
+    limit: TyreLimit,
     label: &str,
     (allowed_from, allowed_to): (Option<f64>, Option<f64>),
     actual: Option<f64>,
@@ -181,8 +194,8 @@ fn check(
     source: Source,
 ) -> TyreCheck {
     let margin = allowed_to.zip(actual).map(|(allowed, actual)| allowed - actual);
-    let (mark, label) = (mark.to_owned(), label.to_owned());
-    TyreCheck { mark, label, allowed_from, allowed_to, actual, margin, unit, judgement, why, source }
+    let label = label.to_owned();
+    TyreCheck { limit, label, allowed_from, allowed_to, actual, margin, unit, judgement, why, source }
 }
 
 /// Every check of a tyre on its wheel.

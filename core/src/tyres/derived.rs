@@ -3,7 +3,7 @@
 //! An age needs a day and none comes in here, so the year of making stands instead. Three figures are more than 25 years old on
 //! any day that this program sees.
 
-use super::checks::{TyreCheck, load_check, speed_check, tube_check};
+use super::checks::{TyreCheck, TyreLimit, load_check, speed_check, tube_check};
 use super::findings::{self, name};
 use super::wheel::tyre_source;
 use crate::quantity::{Finding, Judgement, Quantity, Source};
@@ -47,12 +47,12 @@ fn diameter(end: End, size: &TyreSize) -> Quantity {
 /// Load and speed that are left; only where both sides are known.
 fn margin(end: End, check: &TyreCheck) -> Option<Quantity> {
     let (mark, _) = name(end);
-    let left = match check.mark.as_str() {
-        "load" => "Load that is left",
-        "speed" => "Speed that is left",
-        _ => return None,
+    let (what, left) = match check.limit {
+        TyreLimit::Load => ("load", "Load that is left"),
+        TyreLimit::Speed => ("speed", "Speed that is left"),
+        TyreLimit::Rim | TyreLimit::Tube => return None,
     };
-    let id = format!("tyre.{mark}.{}-margin", check.mark);
+    let id = format!("tyre.{mark}.{what}-margin");
     let quantity = open(&id, &format!("{left}, {mark} tyre"), check.margin?, check.unit, check.source.clone());
     Some(Quantity { judgement: check.judgement, why: Some(check.why.clone()), ..quantity })
 }

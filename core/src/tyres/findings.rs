@@ -1,8 +1,8 @@
 //! What is worth saying about a tyre: beside the other one, beside the standard one, and by its own checks.
 
-use super::checks::TyreCheck;
+use super::checks::{TyreCheck, TyreLimit};
 use super::reading::carcass;
-use crate::quantity::{Finding, Judgement, Weight};
+use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::{Construction, End, SpeedSymbol, Tube, TyreSize, Wheel};
 
 /// The end as a mark and in words.
@@ -15,9 +15,22 @@ pub(super) fn name(end: End) -> (&'static str, &'static str) {
 
 /// Findings on checks that fail.
 pub(super) fn on_checks(end: End, checks: &[TyreCheck]) -> Vec<Finding> {
-    let (mark, label) = name(end);
+    let (_, label) = name(end);
     let failed = checks.iter().filter(|check| check.judgement == Judgement::Outside);
-    failed.map(|check| care(&format!("tyre.{mark}.{}", check.mark), format!("{label} tyre: {}.", check.why))).collect()
+    failed.map(|check| care(failed_code(end, check.limit), format!("{label} tyre: {}.", check.why))).collect()
+}
+
+fn failed_code(end: End, limit: TyreLimit) -> FindingCode {
+    match (end, limit) {
+        (End::Front, TyreLimit::Load) => FindingCode::TyreFrontLoad,
+        (End::Front, TyreLimit::Speed) => FindingCode::TyreFrontSpeed,
+        (End::Front, TyreLimit::Rim) => FindingCode::TyreFrontRim,
+        (End::Front, TyreLimit::Tube) => FindingCode::TyreFrontTube,
+        (End::Rear, TyreLimit::Load) => FindingCode::TyreRearLoad,
+        (End::Rear, TyreLimit::Speed) => FindingCode::TyreRearSpeed,
+        (End::Rear, TyreLimit::Rim) => FindingCode::TyreRearRim,
+        (End::Rear, TyreLimit::Tube) => FindingCode::TyreRearTube,
+    }
 }
 
 /// Front and rear tyre of different build.
@@ -30,14 +43,14 @@ pub(super) fn on_mixing(front: &TyreSize, rear: &TyreSize) -> Option<Finding> {
     match (front.construction, rear.construction) {
         (front, rear) if front == rear => None,
         (Radial, Diagonal | BiasBelted) | (BiasBelted, Diagonal) => Some(care(
-            "tyre.mixed",
+            FindingCode::TyreMixed,
             format!(
                 "{pair}: forbidden in Great Britain on machines above 30 mph (Construction and Use Regulations 1986, regulation 26(2) \
                  to (3), read), and unsteady anywhere. Fit tyres of one build."
             ),
         )),
         _ => Some(note(
-            "tyre.mixed",
+            FindingCode::TyreMixed,
             format!(
                 "{pair}: fit them together only where the maker of the machine or the tyres says so (common practice)."
             ),
@@ -47,11 +60,15 @@ pub(super) fn on_mixing(front: &TyreSize, rear: &TyreSize) -> Option<Finding> {
 
 /// The tyre against the one as made.
 pub(super) fn on_standard(end: End, standard: &TyreSize, proposed: &TyreSize) -> Vec<Finding> {
-    let (mark, label) = name(end);
+    let (_, label) = name(end);
+    let (other_size, rating_lower) = match end {
+        End::Front => (FindingCode::TyreFrontOtherSize, FindingCode::TyreFrontRatingLower),
+        End::Rear => (FindingCode::TyreRearOtherSize, FindingCode::TyreRearRatingLower),
+    };
     let mut found = Vec::new();
     if !standard.same_dimensions(proposed) {
         found.push(note(
-            &format!("tyre.{mark}.other-size"),
+            other_size,
             format!(
                 "{label} tyre {proposed} instead of {standard}: look whether the papers allow it. A wrong size can fail an inspection \
                  (Directive 2014/45/EU, Annex I, 5.2.3 (a), read)."
@@ -65,7 +82,7 @@ pub(super) fn on_standard(end: End, standard: &TyreSize, proposed: &TyreSize) ->
     for (pair, what) in lower {
         if pair.is_some_and(|(before, after)| after < before) {
             found.push(care(
-                &format!("tyre.{mark}.rating-lower"),
+                rating_lower,
                 format!("{label} tyre {proposed}: its {what} is lower than that of {standard}, as made."),
             ));
         }
@@ -77,11 +94,11 @@ pub(super) fn on_standard(end: End, standard: &TyreSize, proposed: &TyreSize) ->
 pub(super) fn on_marks(size: &TyreSize, wheel: &Wheel) -> Option<Finding> {
     match (size.tube, wheel.tube, wheel.spoked) {
         (Some(Tube::Tubeless), Some(true), _) => Some(note(
-            "tyre.tube-in-tubeless",
+            FindingCode::TyreTubeInTubeless,
             "A tube in a tyre marked TL: common on spoked rims, but only where the tyre's maker allows it; it runs hotter.",
         )),
         (Some(Tube::Tubeless), None, Some(true)) => Some(care(
-            "tyre.tubeless-on-spokes",
+            FindingCode::TyreTubelessOnSpokes,
             "A tyre marked TL on a spoked rim: fit a tube, unless the rim is made for tubeless tyres.",
         )),
         _ => None,
@@ -91,7 +108,13 @@ pub(super) fn on_marks(size: &TyreSize, wheel: &Wheel) -> Option<Finding> {
 /// Findings where a check is open for want of a value that the owner can enter.
 pub(super) fn on_open(checks: &[TyreCheck]) -> Vec<Finding> {
     let open = checks.iter().filter(|check| check.judgement == Judgement::Open);
-    open.map(|check| note(&format!("tyre.{}-open", check.mark), format!("{}: {}.", check.label, check.why))).collect()
+    let code = |limit| match limit {
+        TyreLimit::Load => FindingCode::TyreLoadOpen,
+        TyreLimit::Speed => FindingCode::TyreSpeedOpen,
+        TyreLimit::Rim => FindingCode::TyreRimOpen,
+        TyreLimit::Tube => FindingCode::TyreTubeOpen,
+    };
+    open.map(|check| note(code(check.limit), format!("{}: {}.", check.label, check.why))).collect()
 }
 
 /// Cautions that stand on the page whatever it says.
@@ -108,11 +131,11 @@ pub(super) fn cautions() -> Vec<String> {
     .to_vec()
 }
 
-pub(super) fn note(code: &str, text: impl Into<String>) -> Finding {
+pub(super) fn note(code: FindingCode, text: impl Into<String>) -> Finding {
     Finding::new(code, Weight::Note, text)
 }
 
-pub(super) fn care(code: &str, text: impl Into<String>) -> Finding {
+pub(super) fn care(code: FindingCode, text: impl Into<String>) -> Finding {
     Finding::new(code, Weight::Care, text)
 }
 
@@ -141,7 +164,7 @@ mod tests {
     fn another_size_asks_for_the_papers_and_lower_ratings_for_care() {
         let codes = |standard: &str, proposed: &str| {
             let found = on_standard(End::Rear, &size(standard), &size(proposed));
-            found.into_iter().map(|found| found.code).collect::<Vec<_>>()
+            found.into_iter().map(|found| found.code.as_str()).collect::<Vec<_>>()
         };
         assert_eq!(codes("3.00-18", "3.25-18"), ["tyre.rear.other-size"]);
         assert_eq!(codes("3.00-18 52P", "3.00-18 47P"), ["tyre.rear.rating-lower"]);

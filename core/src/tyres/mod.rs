@@ -16,7 +16,7 @@ mod reading;
 mod sample;
 mod wheel;
 
-pub use checks::{TyreCheck, load_check, rim_check, speed_check, tube_check, tyre_checks};
+pub use checks::{TyreCheck, TyreLimit, load_check, rim_check, speed_check, tube_check, tyre_checks};
 pub use page::{TyreAsk, TyreSheet, tyre_sheet};
 
 pub use age::{LOOK_YEARLY_YEARS, REPLACE_YEARS, TyreAge, TyreWeek, age_source, tyre_age};

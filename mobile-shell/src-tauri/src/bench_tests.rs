@@ -109,7 +109,7 @@ fn a_plan_is_worked_out_once_for_page_and_notices_and_not_at_all_where_it_stays(
     place.ask(json!({ "kind": "plan" }));
     assert_eq!(place.plans(), before + 1, "page and notices share one plan");
     // A reading moves neither the plan nor a notice.
-    let reading = json!({ "what": "tyre.front.tread", "value": 2.0, "unit": "millimetre", "takenMs": 0 });
+    let reading = json!({ "what": "tyre.front.tread", "value": 2.0, "unit": "millimetre" });
     place.act("tread", json!({ "kind": "takeReading", "reading": reading }));
     place.ask(json!({ "kind": "today" }));
     assert_eq!(place.plans(), before + 1);

@@ -207,10 +207,7 @@ pub const STORY: &[Turn] = &[
         let (product, applied) = (product(bench), NOW - 2 * HOUR);
         json!({ "kind": "startCure", "title": "Bracket", "product": product, "job": "addJob", "appliedMs": applied })
     }),
-    (
-        "moveCoat",
-        |_| json!({ "kind": "moveCoat", "id": "tank-liner", "stay": { "fromMs": 0, "place": "house", "celsius": 21.0 } }),
-    ),
+    ("moveCoat", |_| json!({ "kind": "moveCoat", "id": "tank-liner", "place": "house", "celsius": 21.0 })),
     ("endCure", |_| json!({ "kind": "endCure", "id": "startCure" })),
     ("startProcess", |bench| json!({ "kind": "startProcess", "process": process(bench, 3) })),
     ("layCoat", |_| json!({ "kind": "layCoat", "process": "startProcess", "appliedMs": NOW - 300 * HOUR })),
@@ -219,21 +216,18 @@ pub const STORY: &[Turn] = &[
     ("layCoat-2", |_| json!({ "kind": "layCoat", "process": "startProcess-2", "appliedMs": NOW - HOUR / 4 })),
     ("startProcess-3", |bench| json!({ "kind": "startProcess", "process": process(bench, 2) })),
     ("endProcess", |_| json!({ "kind": "endProcess", "process": "startProcess-2" })),
-    (
-        "noteClimate",
-        |_| json!({ "kind": "noteClimate", "climate": { "fromMs": NOW - HOUR, "celsius": 19.0, "humidity": 55.0 } }),
-    ),
+    ("noteClimate", |_| json!({ "kind": "noteClimate", "fromMs": NOW - HOUR, "celsius": 19.0, "humidity": 55.0 })),
     (
         "takeReading",
-        |_| json!({ "kind": "takeReading", "reading": { "what": "chain.elongation", "value": 1.2, "unit": "percent", "takenMs": 0 } }),
+        |_| json!({ "kind": "takeReading", "reading": { "what": "chain.elongation", "value": 1.2, "unit": "percent" } }),
     ),
     (
         "answerItem",
-        |_| json!({ "kind": "answerItem", "pack": "gb", "item": "chain.adjuster", "answer": { "word": "doesNotApply", "answeredMs": 0 } }),
+        |_| json!({ "kind": "answerItem", "pack": "gb", "item": "chain.adjuster", "answer": { "word": "doesNotApply" } }),
     ),
     (
         "answerItem-2",
-        |_| json!({ "kind": "answerItem", "pack": "eu", "item": "identity.plate", "answer": { "word": "good", "answeredMs": 0 } }),
+        |_| json!({ "kind": "answerItem", "pack": "eu", "item": "identity.plate", "answer": { "word": "good" } }),
     ),
     ("receiveBundle", bundle),
     ("settle", rival),

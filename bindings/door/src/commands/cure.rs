@@ -3,6 +3,7 @@
 use layshaft_core::changes::edits;
 use layshaft_core::error::Refusal;
 use layshaft_core::record::{Coat, Job, Stay, went_on};
+use layshaft_core::time::check_written;
 
 use super::change;
 use crate::Bench;
@@ -36,8 +37,9 @@ impl Act for EndCure {
 impl Act for MoveCoat {
     fn write(&self, bench: &Bench, call: &Call) -> Result<Writing, Refusal> {
         let coat: Coat = bench.record(&self.id)?;
-        let from_ms = if self.stay.from_ms == 0 { call.moment.now_ms } else { self.stay.from_ms };
-        let stay = Stay { from_ms, ..self.stay.clone() }.checked()?;
+        check_written("fromMs", "From when on", self.from_ms)?;
+        let from_ms = self.from_ms.unwrap_or(call.moment.now_ms);
+        let stay = Stay { from_ms, place: self.place, celsius: self.celsius }.checked()?;
         let moved = Coat { stays: [coat.stays.clone(), vec![stay]].concat(), ..coat }.checked()?;
         Ok(Writing::of(change(bench, &self.id, |_| moved)?))
     }

@@ -17,7 +17,7 @@ impl Act for AnswerItem {
         let packs = packs();
         let pack = packs.iter().find(|pack| pack.id == self.pack).ok_or_else(|| unknown("pack", &self.pack))?;
         let item = pack.items.iter().find(|item| item.id == self.item).ok_or_else(|| unknown("item", &self.item))?;
-        let answer = ItemAnswer { answered_ms: call.moment.now_ms, ..self.answer.clone().checked(item)? };
+        let answer = ItemAnswer { answered_ms: Some(call.moment.now_ms), ..self.answer.clone().checked(item)? };
         Ok(Writing::of(changed(bench, &format!("{}/{}", self.pack, self.item), &answer)))
     }
 }

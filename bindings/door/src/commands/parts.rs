@@ -42,20 +42,16 @@ impl Act for PutTighteningAway {
 
 impl Act for TakeReading {
     fn write(&self, _: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let mut reading: Reading = self.reading.clone().checked()?;
-        if reading.taken_ms == 0 {
-            reading.taken_ms = call.moment.now_ms;
-        }
+        let taken_ms = self.reading.taken_ms.or(Some(call.moment.now_ms));
+        let reading = Reading { taken_ms, ..self.reading.clone() }.checked()?;
         Ok(Writing::making(call.id, edits(call.id, &reading, None)))
     }
 }
 
 impl Act for NoteClimate {
     fn write(&self, _: &Bench, call: &Call) -> Result<Writing, Refusal> {
-        let mut climate: Climate = self.climate.clone().checked()?;
-        if climate.from_ms == 0 {
-            climate.from_ms = call.moment.now_ms;
-        }
+        let from_ms = self.from_ms.unwrap_or(call.moment.now_ms);
+        let climate = Climate { from_ms, celsius: self.celsius, humidity: self.humidity }.checked()?;
         Ok(Writing::making(call.id, edits(call.id, &climate, None)))
     }
 }

@@ -6,7 +6,7 @@ use super::line::{BrakeLine, Effort, brake_line, wheel_radius};
 use crate::brakes::formulas::hydraulics;
 use crate::brakes::formulas::{DIRECTIVE_LINES, lever_force};
 use crate::error::Refused;
-use crate::quantity::{Finding, Judgement, Quantity, Source, Standing, Weight};
+use crate::quantity::{Finding, FindingCode, Judgement, Quantity, Source, Standing, Weight};
 use crate::record::{Bike, Brake, BrakeKind, End, Spec, USUAL_LOAD_KG};
 use crate::units::Unit;
 
@@ -33,7 +33,11 @@ pub fn derive_brakes(bike: &Bike, spec: &Spec) -> (Vec<Quantity>, Vec<Finding>) 
             }
             // Parts that cannot go together are worth saying; what is not known is not.
             Err(Refused::Conflict { reason, .. }) => {
-                found.push(Finding::new("brake.cannot-be", Weight::Care, format!("{} brake: {reason}.", name(end).1)));
+                found.push(Finding::new(
+                    FindingCode::BrakeCannotBe,
+                    Weight::Care,
+                    format!("{} brake: {reason}.", name(end).1),
+                ));
             }
             Err(_) => {}
         }

@@ -6,7 +6,7 @@ use super::findings::{care, note};
 use crate::bounds;
 use crate::brakes::formulas::{cam_angle, cam_torque, shoe_range};
 use crate::error::Refused;
-use crate::quantity::{Finding, Judgement};
+use crate::quantity::{Finding, FindingCode, Judgement};
 use crate::record::Brake;
 
 /// Angle with the brake on beyond which a cam lever is taken to stand wrong, degrees. Common practice, no source.
@@ -90,14 +90,14 @@ pub(crate) fn findings(drum: &DrumState) -> Vec<Finding> {
     let mut found = Vec::new();
     if drum.applied_degrees.is_none() {
         found.push(note(
-            "brake.missing-cam",
+            FindingCode::BrakeMissingCam,
             "Length of the cam lever, its angle to the rod at rest and the travel of the rod are needed for the leverage.",
         ));
     }
     if drum.judgement == Judgement::Outside {
         let why = drum.why.as_deref().unwrap_or_default();
         found.push(care(
-            "brake.cam-over",
+            FindingCode::BrakeCamOver,
             format!("Cam lever: {why}. Measure the linings before you set the lever back on its splines."),
         ));
     }
@@ -126,7 +126,7 @@ mod tests {
         assert!((fine.cam_turn_degrees.unwrap() - 21.786).abs() < 1e-3 && fine.leverage_percent.unwrap() > 98.0);
         let over = drum_state(&Brake { cam_degrees: Some(95.0), ..drum() }, Some(25.0)).unwrap();
         assert_eq!(over.judgement, Judgement::Outside);
-        assert!(findings(&over).iter().any(|found| found.code == "brake.cam-over"));
+        assert!(findings(&over).iter().any(|found| found.code.as_str() == "brake.cam-over"));
     }
 
     #[test]

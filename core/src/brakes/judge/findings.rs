@@ -3,7 +3,7 @@
 use super::compare::{BrakeChange, judge_ratio};
 use super::line::{BrakeLine, USUAL_CLEARANCE_MM, USUAL_PAD_FRICTION};
 use crate::brakes::formulas::StoppingLine;
-use crate::quantity::{Finding, Judgement, Weight};
+use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::{Brake, End};
 
 /// Lever travel beyond which little is left before the bar, mm. Common practice, no source.
@@ -18,7 +18,7 @@ pub(crate) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Ve
     let mut found = Vec::new();
     if line.lever_ratio.is_none() {
         found.push(note(
-            "brake.missing-lever-ratio",
+            FindingCode::BrakeMissingLeverRatio,
             "The lever ratio is not known, so pressure and braking cannot be worked out. Measure from the pivot to the middle of \
              two fingers, and from the pivot to where the lever pushes the piston; divide the one by the other.",
         ));
@@ -26,26 +26,29 @@ pub(crate) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Ve
     if brake.pad_friction.is_none() {
         let (least, most) = USUAL_PAD_FRICTION;
         found.push(note(
-            "brake.friction-open",
+            FindingCode::BrakeFrictionOpen,
             format!("The friction of the pads is not known; {least} to {most} is common, so the braking is a range."),
         ));
     }
     if brake.pad_clearance_mm.is_none() {
         found.push(note(
-            "brake.clearance-usual",
+            FindingCode::BrakeClearanceUsual,
             format!(
                 "Lever travel is reckoned with a running clearance of {USUAL_CLEARANCE_MM} mm a pad, as is common."
             ),
         ));
     }
     if line.effective_radius_mm.is_none() {
-        found.push(note("brake.missing-disc", "The disc is not known: enter its diameter, or the effective radius."));
+        found.push(note(
+            FindingCode::BrakeMissingDisc,
+            "The disc is not known: enter its diameter, or the effective radius.",
+        ));
     }
     if let Some(travel) = line.lever_travel_mm.map(|mm| mm + line.hose_travel_mm.unwrap_or(0.0))
         && travel > LONG_LEVER_MM
     {
         found.push(care(
-            "brake.long-lever",
+            FindingCode::BrakeLongLever,
             format!(
                 "The lever travels {travel:.0} mm before it brakes hard. Try with the engine off that it never touches the bar, hot \
                  and with worn pads as well."
@@ -56,7 +59,7 @@ pub(crate) fn on_line(brake: &Brake, line: &BrakeLine, road_friction: f64) -> Ve
         && most > road_friction * crate::units::GRAVITY
     {
         found.push(note(
-            "brake.beyond-grip",
+            FindingCode::BrakeBeyondGrip,
             format!(
                 "{:.0} N at the lever would slow the machine by up to {most:.1} m/s²; a grip of {road_friction} allows {:.1}. The \
                  wheel locks before that.",
@@ -73,7 +76,7 @@ pub(crate) fn on_ratio(end: End, ratio: f64) -> Option<Finding> {
     let (judgement, why) = judge_ratio(ratio);
     (end == End::Front && judgement == Judgement::Outside).then(|| {
         care(
-            "brake.ratio-uncommon",
+            FindingCode::BrakeRatioUncommon,
             format!("Hydraulic ratio of the front brake: {why}. Common practice, no source; the maker's pairing wins."),
         )
     })
@@ -83,11 +86,11 @@ pub(crate) fn on_ratio(end: End, ratio: f64) -> Option<Finding> {
 pub(crate) fn on_change(change: Option<&BrakeChange>) -> Vec<Finding> {
     let Some(change) = change else {
         return vec![note(
-            "brake.standard-unknown",
+            FindingCode::BrakeStandardUnknown,
             "The brake as made is not known well enough to compare with: enter its master cylinder and pistons.",
         )];
     };
-    change.taken.iter().map(|taken| note("brake.taken-unchanged", taken.clone())).collect()
+    change.taken.iter().map(|taken| note(FindingCode::BrakeTakenUnchanged, taken.clone())).collect()
 }
 
 /// Finding on what the brake reaches against the line of the Directive.
@@ -97,7 +100,7 @@ pub(crate) fn on_stopping(line: &BrakeLine, lines: &[StoppingLine]) -> Option<Fi
     let hand = line.lever_newtons;
     if most < law.deceleration {
         Some(care(
-            "brake.below-line",
+            FindingCode::BrakeBelowLine,
             format!(
                 "With {hand:.0} N at the lever it reaches {most:.1} m/s² at best; “{}” asks for {:.1}.",
                 law.label, law.deceleration
@@ -105,7 +108,7 @@ pub(crate) fn on_stopping(line: &BrakeLine, lines: &[StoppingLine]) -> Option<Fi
         ))
     } else if least < law.deceleration {
         Some(note(
-            "brake.may-miss-line",
+            FindingCode::BrakeMayMissLine,
             format!(
                 "With {hand:.0} N at the lever and poor pads it may stay below the {:.1} m/s² of “{}”.",
                 law.deceleration, law.label
@@ -127,10 +130,10 @@ pub(crate) fn cautions() -> Vec<String> {
     .to_vec()
 }
 
-pub(crate) fn note(code: &str, text: impl Into<String>) -> Finding {
+pub(crate) fn note(code: FindingCode, text: impl Into<String>) -> Finding {
     Finding::new(code, Weight::Note, text)
 }
 
-pub(crate) fn care(code: &str, text: impl Into<String>) -> Finding {
+pub(crate) fn care(code: FindingCode, text: impl Into<String>) -> Finding {
     Finding::new(code, Weight::Care, text)
 }

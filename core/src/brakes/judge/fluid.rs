@@ -5,8 +5,7 @@
 use layshaft_wire::wire;
 
 use crate::error::Refused;
-use crate::quantity::{Accepts, formula};
-use crate::quantity::{Finding, Source, Standing, Weight};
+use crate::quantity::{Accepts, Finding, FindingCode, Source, Standing, Weight, formula};
 use crate::record::FluidGrade;
 use crate::units::Unit;
 
@@ -125,7 +124,7 @@ pub(crate) fn findings(
         found.extend(match now.meets(poured) {
             Meeting::Same => None,
             Meeting::AsTheLower => Some(Finding::new(
-                "brake-fluid.mixed",
+                FindingCode::BrakeFluidMixed,
                 Weight::Note,
                 format!(
                     "{} mixes with {}; from then on count with the lower boiling points. Use what the cap and the manual name.",
@@ -134,7 +133,7 @@ pub(crate) fn findings(
                 ),
             )),
             Meeting::Never => Some(Finding::new(
-                "brake-fluid.never-mix",
+                FindingCode::BrakeFluidNeverMix,
                 Weight::Stopper,
                 format!(
                     "{} must never meet {}: the seals swell or the fluids part, and the brake fails. If it has happened, do not \
@@ -151,7 +150,7 @@ pub(crate) fn findings(
         .map(|water| format!("holds {water:.1} % water, near the 3.7 % of the wet boiling point"));
     found.extend(wet.or(old).map(|why| {
         Finding::new(
-            "brake-fluid.due",
+            FindingCode::BrakeFluidDue,
             Weight::Care,
             format!(
                 "The brake fluid {why}: change it. Wet fluid boils on a long descent and the lever goes to the bar."
@@ -221,9 +220,9 @@ mod tests {
     fn old_or_wet_fluid_is_due_and_silicone_on_glycol_forbids_riding() {
         let codes = |found: Vec<Finding>| found.into_iter().map(|found| (found.code, found.weight)).collect::<Vec<_>>();
         assert_eq!(codes(findings(Some(FluidGrade::Dot4), None, Some(1.0), Some(1.0))), []);
-        assert_eq!(codes(findings(None, None, Some(9.0), None)), [("brake-fluid.due".to_owned(), Weight::Care)]);
+        assert_eq!(codes(findings(None, None, Some(9.0), None)), [(FindingCode::BrakeFluidDue, Weight::Care)]);
         assert_eq!(codes(findings(None, None, None, Some(3.5))).len(), 1);
         let never = findings(Some(FluidGrade::Dot4), Some(FluidGrade::Dot5), None, None);
-        assert_eq!(codes(never), [("brake-fluid.never-mix".to_owned(), Weight::Stopper)]);
+        assert_eq!(codes(never), [(FindingCode::BrakeFluidNeverMix, Weight::Stopper)]);
     }
 }

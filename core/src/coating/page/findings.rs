@@ -3,7 +3,7 @@
 use super::ask::{Air, CureSheet, Subject};
 use super::words;
 use crate::coating::formulas::{ClimateLog, Pace, surface_margin};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{CureState, IN_THE_HOUSE, ProductKind, StayPlace};
 use crate::time::Zone;
 
@@ -42,16 +42,19 @@ pub(crate) fn of_cure(
     findings
 }
 
-/// Whether a finding is one to read before the coat goes on.
+/// Whether a finding is one to read before the coat goes on: what the air is like, what was mixed, the caution.
 pub(crate) fn is_before(finding: &Finding) -> bool {
-    let area = finding.code.split('.').next().unwrap_or_default();
-    matches!(area, "dew" | "humidity" | "cold" | "heat" | "climate" | "mix") || finding.code == "product.caution"
+    use FindingCode::*;
+    let air = matches!(finding.code, DewTooClose | HumidityTooHigh | HumidityUnknown | HeatNoFaster | ClimateAssumed);
+    let cold = matches!(finding.code, ColdStandsStill | ColdPartOfDay | ColdLimitUnknown);
+    air || cold || matches!(finding.code, MixPotLife | ProductCaution)
 }
 
 /// Whether a finding speaks against putting the coat on here and now. That it is not known how cold it may be is one of
 /// them: unknown is no pass.
 pub(super) fn is_against(finding: &Finding) -> bool {
-    matches!(finding.code.as_str(), "cold.stands-still" | "cold.limit-unknown" | "humidity.too-high" | "dew.too-close")
+    use FindingCode::*;
+    matches!(finding.code, ColdStandsStill | ColdLimitUnknown | HumidityTooHigh | DewTooClose)
 }
 
 /// Pot life of what was mixed.
@@ -62,7 +65,7 @@ fn mixing(sheet: &CureSheet) -> Option<Finding> {
         words::hours(minutes / 60.0),
         sheet.at_celsius
     );
-    Some(Finding::new("mix.pot-life", Weight::Note, text))
+    Some(Finding::new(FindingCode::MixPotLife, Weight::Note, text))
 }
 
 /// The caution that stands at a heat lamp, and what the house takes for granted.
@@ -72,11 +75,11 @@ fn lamp(sheet: &CureSheet) -> Option<Finding> {
         (StayPlace::HeatLamp, _) => {
             let text = "Heat lamp: only when nothing smells of fuel or solvent, never unattended, temperature measured on the \
                         surface and kept below what the can allows.";
-            Some(Finding::new("stay.heat-lamp", Weight::Care, text))
+            Some(Finding::new(FindingCode::StayHeatLamp, Weight::Care, text))
         }
         (StayPlace::House, None) => {
             let text = format!("In the house {IN_THE_HOUSE:.0} °C are assumed. Measure where it stands and enter it.");
-            Some(Finding::new("stay.house-assumed", Weight::Note, text))
+            Some(Finding::new(FindingCode::StayHouseAssumed, Weight::Note, text))
         }
         _ => None,
     }
@@ -86,7 +89,7 @@ fn lamp(sheet: &CureSheet) -> Option<Finding> {
 fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
     let (Some(humidity), Some(dew)) = (air.humidity, sheet.dew_point_celsius) else {
         let text = "Humidity is not known, so moisture under the coat cannot be ruled out. Enter a reading.";
-        return vec![Finding::new("humidity.unknown", Weight::Note, text)];
+        return vec![Finding::new(FindingCode::HumidityUnknown, Weight::Note, text)];
     };
     let mut findings = Vec::new();
     let margin = surface_margin(air.celsius, humidity, air.surface_celsius);
@@ -104,7 +107,7 @@ fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
                 air.surface_celsius
             )
         };
-        findings.push(Finding::new("dew.too-close", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::DewTooClose, Weight::Care, text));
     }
     let (most, whose) = match sheet.product.highest_humidity {
         Some(most) => (most, "the can allows"),
@@ -115,7 +118,7 @@ fn moisture(sheet: &CureSheet, air: &Air) -> Vec<Finding> {
             "The air has {humidity:.0} % humidity; at most {most:.0} % {whose}. Warm the place, or wait \
                             for drier air."
         );
-        findings.push(Finding::new("humidity.too-high", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::HumidityTooHigh, Weight::Care, text));
     }
     findings
 }
@@ -126,7 +129,7 @@ fn window(sheet: &CureSheet, zone: &Zone) -> Option<Finding> {
     let shut = milestone(CureState::RecoatShut);
     if shut.is_some_and(|shut| shut.reached) {
         let text = "The recoat window is closed: sand first, then recoat.";
-        return Some(Finding::new("window.closed", Weight::Care, text));
+        return Some(Finding::new(FindingCode::WindowClosed, Weight::Care, text));
     }
     if !milestone(CureState::RecoatOpen).is_some_and(|open| open.reached) {
         return None;
@@ -138,7 +141,7 @@ fn window(sheet: &CureSheet, zone: &Zone) -> Option<Finding> {
         (Some(_), None) => "May be recoated now; at this temperature the window does not close.".to_owned(),
         (None, _) => return None,
     };
-    Some(Finding::new("window.open", Weight::Note, text))
+    Some(Finding::new(FindingCode::WindowOpen, Weight::Note, text))
 }
 
 /// Too cold, too hot, or not known.
@@ -150,19 +153,19 @@ fn temperature(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> Vec<Find
             let text = format!(
                 "It stands still: {now:.0} °C here, and the can asks for {lowest:.0} °C or more. Warm it, or wait for warmth."
             );
-            findings.push(Finding::new("cold.stands-still", Weight::Care, text));
+            findings.push(Finding::new(FindingCode::ColdStandsStill, Weight::Care, text));
         }
         Some(lowest) if climate.coldest_of_day().is_some_and(|coldest| pace.stands_still(coldest)) => {
             let text = format!(
                 "It stands still in the colder hours: a usual day here falls below the {lowest:.0} °C that the can asks for."
             );
-            findings.push(Finding::new("cold.part-of-day", Weight::Note, text));
+            findings.push(Finding::new(FindingCode::ColdPartOfDay, Weight::Note, text));
         }
         None if now < COLD => {
             let text = format!(
                 "The can's lowest temperature is not known. At {now:.0} °C many coats do not cure at all; read the can."
             );
-            findings.push(Finding::new("cold.limit-unknown", Weight::Care, text));
+            findings.push(Finding::new(FindingCode::ColdLimitUnknown, Weight::Care, text));
         }
         _ => {}
     }
@@ -171,13 +174,13 @@ fn temperature(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> Vec<Find
             "Above {:.0} °C the clock is not run any faster: heat can skin a coat over and trap what is below.",
             pace.no_faster_from()
         );
-        findings.push(Finding::new("heat.no-faster", Weight::Note, text));
+        findings.push(Finding::new(FindingCode::HeatNoFaster, Weight::Note, text));
     }
     if climate.is_guessed() {
         let text = format!(
             "No temperature is known here, {now:.0} °C is assumed. Enter a reading, or what is usual by night and by day."
         );
-        findings.push(Finding::new("climate.assumed", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::ClimateAssumed, Weight::Care, text));
     }
     findings
 }
@@ -185,7 +188,7 @@ fn temperature(sheet: &CureSheet, pace: &Pace, climate: &ClimateLog) -> Vec<Find
 /// What has to wait for the full cure.
 fn hold(sheet: &CureSheet) -> Option<Finding> {
     let forbids = sheet.product.forbids.as_ref()?;
-    Some(Finding::new("cure.hold", Weight::Care, format!("Until it is fully cured: {forbids}")))
+    Some(Finding::new(FindingCode::CureHold, Weight::Care, format!("Until it is fully cured: {forbids}")))
 }
 
 /// What the sheet does not say.
@@ -194,11 +197,11 @@ fn sheet_gaps(sheet: &CureSheet) -> Vec<Finding> {
     if sheet.product.full_cure_hours.is_none() {
         let text = "Full cure is not on this sheet; the clock runs to the last time that is. Read the can before you fill, \
                     fit or ride.";
-        findings.push(Finding::new("cure.full-unknown", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::CureFullUnknown, Weight::Care, text));
     }
     if sheet.product.typical {
         let text = "A typical sheet, not yours: read your can and enter its times.";
-        findings.push(Finding::new("product.typical", Weight::Note, text));
+        findings.push(Finding::new(FindingCode::ProductTypical, Weight::Note, text));
     }
     findings
 }
@@ -217,5 +220,5 @@ fn caution(product: ProductKind) -> Option<Finding> {
         }
         ProductKind::Sealant | ProductKind::ThreadLock => return None,
     };
-    Some(Finding::new("product.caution", Weight::Note, text))
+    Some(Finding::new(FindingCode::ProductCaution, Weight::Note, text))
 }

@@ -2,7 +2,7 @@
 
 use super::process_ask::{ProcessState, StepSheet};
 use super::words;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Layer, Process};
 use crate::time::Zone;
 
@@ -104,7 +104,7 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
             "Too late for wet on dry{since}: the next coat would not hold. Sand to an even matt, wet and with a mask, wipe \
              it off, then recoat.{spare}"
         );
-        findings.push(Finding::new("process.sand-first", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::ProcessSandFirst, Weight::Care, text));
     }
     let bare = process
         .steps
@@ -116,7 +116,7 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
             "“{}” lies on bare colour. Between two clear coats its edge shows less, and it can be taken off again.",
             decal.name
         );
-        findings.push(Finding::new("process.decal-on-colour", Weight::Note, text));
+        findings.push(Finding::new(FindingCode::ProcessDecalOnColour, Weight::Note, text));
     }
     let open_ended = process.steps.iter().zip(process.steps.iter().skip(1)).find_map(|(below, _)| {
         let product = below.product.as_ref()?;
@@ -126,7 +126,7 @@ pub(crate) fn findings(next: &Next, process: &Process, zone: &Zone) -> Vec<Findi
         let text = format!(
             "The sheet of {product} does not say until when it may be recoated. Read the can; if in doubt, sand."
         );
-        findings.push(Finding::new("process.window-unknown", Weight::Note, text));
+        findings.push(Finding::new(FindingCode::ProcessWindowUnknown, Weight::Note, text));
     }
     findings
 }

@@ -2,7 +2,7 @@
 
 use super::balance::{Balance, StateLoad, Stationary};
 use crate::electrical::formulas::{RidingState, Volts, output_at};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Slot, Supply};
 
 /// Everything worth saying on the load page, the heaviest first.
@@ -38,7 +38,7 @@ fn use_unknown(consumers: &[Slot]) -> Option<Finding> {
         return None;
     }
     let text = format!("Left out, because it is not said when it draws current: {}.", silent.join(", "));
-    Some(Finding::new("load.use-unknown", Weight::Care, text))
+    Some(Finding::new(FindingCode::LoadUseUnknown, Weight::Care, text))
 }
 
 /// The regulated voltage is outside what service manuals accept.
@@ -55,7 +55,7 @@ fn charging_outside(volts: &Volts) -> Option<Finding> {
         15.5 * scale,
         volts.system
     );
-    Some(Finding::new("charging.outside", Weight::Care, text))
+    Some(Finding::new(FindingCode::ChargingOutside, Weight::Care, text))
 }
 
 /// The output never meets the load. Braking with an indicator on passes, so that alone is only worth a note.
@@ -69,7 +69,7 @@ pub(crate) fn balance_never(supply: &Supply, loads: &[StateLoad], balances: &[Ba
         with_article(never.state),
         load.watts
     );
-    Some(Finding::new("balance.never", weight, text))
+    Some(Finding::new(FindingCode::BalanceNever, weight, text))
 }
 
 /// At idle the battery discharges with the lights on.
@@ -85,14 +85,14 @@ pub(crate) fn balance_above_idle(balances: &[Balance]) -> Option<Finding> {
         "With the lights on the battery gives {:.1} A at idle and is filled again only above about {about:.0} rpm.",
         -idle
     );
-    Some(Finding::new("balance.above-idle", Weight::Note, text))
+    Some(Finding::new(FindingCode::BalanceAboveIdle, Weight::Note, text))
 }
 
 /// The output is not known, or only from one point.
 fn output_assumed(supply: &Supply) -> Option<Finding> {
     match supply.output.as_slice() {
         [] => Some(Finding::new(
-            "output.unknown",
+            FindingCode::OutputUnknown,
             Weight::Note,
             "The alternator's output is not known, so load cannot be set against it. One figure from its plate is enough \
              to begin with.",
@@ -104,7 +104,7 @@ fn output_assumed(supply: &Supply) -> Option<Finding> {
                  measure a second point to be sure.",
                 rated.rpm / 2.0
             );
-            Some(Finding::new("output.nominal-curve", Weight::Note, text))
+            Some(Finding::new(FindingCode::OutputNominalCurve, Weight::Note, text))
         }
         _ => None,
     }
@@ -115,7 +115,7 @@ fn battery_unknown(supply: &Supply) -> Option<Finding> {
         return None;
     }
     let text = "The battery's capacity is not known, so it cannot be said how long it lasts standing.";
-    Some(Finding::new("battery.unknown", Weight::Note, text))
+    Some(Finding::new(FindingCode::BatteryUnknown, Weight::Note, text))
 }
 
 /// A lead battery that is emptied ages, and the starter wants its share.
@@ -126,7 +126,7 @@ fn leave_half(stationary: &[Stationary]) -> Option<Finding> {
          starter needs its share (common practice).",
         standing.minutes
     );
-    Some(Finding::new("battery.leave-half", Weight::Note, text))
+    Some(Finding::new(FindingCode::BatteryLeaveHalf, Weight::Note, text))
 }
 
 fn with_article(state: RidingState) -> &'static str {

@@ -10,7 +10,7 @@ use crate::electrical::judge::{
     ChargingPattern, ChargingTest, Readings, TestLine, TestVerdict, charging_limits, limit_sources, verdict,
 };
 use crate::error::Refused;
-use crate::quantity::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
 use crate::record::Bike;
 use crate::units::Unit;
 
@@ -178,11 +178,11 @@ fn tests(readings: &Readings, drain: Option<f64>, system: f64) -> Vec<TestLine> 
 
 fn findings(sheet: &ChargingSheet, drain: Option<f64>, capacity: Option<f64>) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut say = |code: &str, weight, text: String| findings.push(Finding::new(code, weight, text));
+    let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
     match sheet.pattern {
-        ChargingPattern::Overcharging => say("charging.too-high", Weight::Stopper, sheet.means.clone()),
+        ChargingPattern::Overcharging => say(FindingCode::ChargingTooHigh, Weight::Stopper, sheet.means.clone()),
         ChargingPattern::Healthy | ChargingPattern::NotEnoughKnown => {}
-        _ => say("charging.pattern", Weight::Care, sheet.means.clone()),
+        _ => say(FindingCode::ChargingPattern, Weight::Care, sheet.means.clone()),
     }
     let unknown: Vec<&str> = sheet
         .tests
@@ -196,24 +196,28 @@ fn findings(sheet: &ChargingSheet, drain: Option<f64>, capacity: Option<f64>) ->
         })
         .collect();
     if !unknown.is_empty() {
-        say("charging.unknown", Weight::Note, format!("Not measured, so not known: {}.", unknown.join(", ")));
+        say(FindingCode::ChargingUnknown, Weight::Note, format!("Not measured, so not known: {}.", unknown.join(", ")));
     }
     if let Some(drain) = drain.filter(|drain| *drain > crate::electrical::judge::DRAIN_MILLIAMPERES) {
         let days = sheet.days_to_flat.map_or_else(String::new, |days| format!(", flat in {days:.0} days"));
         say(
-            "battery.drain",
+            FindingCode::BatteryDrain,
             Weight::Care,
             format!("{drain:.1} mA with the key off{days}: pull one fuse after the other until it falls."),
         );
     }
     if sheet.gravity_spread.is_some_and(|spread| spread > CELL_SPREAD) {
-        say("battery.cell", Weight::Care, "One cell lies far below the others: the battery is finished.".to_owned());
+        say(
+            FindingCode::BatteryCell,
+            Weight::Care,
+            "One cell lies far below the others: the battery is finished.".to_owned(),
+        );
     }
     if let Some((volts, gravity)) = sheet.charge_by_volts.zip(sheet.charge_by_gravity)
         && (volts - gravity).abs() > 25.0
     {
         let text = "Voltage and gravity tell different charges: not rested, freshly topped up, or a bad cell. Charge, rest, repeat.";
-        say("battery.tables-differ", Weight::Note, text.to_owned());
+        say(FindingCode::BatteryTablesDiffer, Weight::Note, text.to_owned());
     }
     if let Some((amperes, capacity)) = sheet.charger_amperes.zip(capacity)
         && amperes > capacity / 5.0
@@ -221,12 +225,12 @@ fn findings(sheet: &ChargingSheet, drain: Option<f64>, capacity: Option<f64>) ->
         let text = format!(
             "{amperes:.1} A is more than a fifth of {capacity:.0} Ah: it boils a small battery. A tenth is what it is made for."
         );
-        say("charger.too-strong", Weight::Care, text);
+        say(FindingCode::ChargerTooStrong, Weight::Care, text);
     }
     if sheet.recharge_hours.is_some_and(|hours| hours > 0.0) {
         let text = "Charging gives off a gas that explodes: caps and battery in fresh air, no spark, charger off before the clips \
                     come off. Acid burns: goggles.";
-        say("battery.gas", Weight::Care, text.to_owned());
+        say(FindingCode::BatteryGas, Weight::Care, text.to_owned());
     }
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     findings
@@ -291,7 +295,7 @@ mod tests {
         let sheet = charging_sheet(&bike(), &ChargingAsk::default()).unwrap();
         assert!(sheet.tests.iter().all(|line| line.verdict == TestVerdict::Unknown));
         assert_eq!((sheet.pattern, sheet.charge_by_volts), (ChargingPattern::NotEnoughKnown, None));
-        assert!(sheet.findings.iter().any(|finding| finding.code == "charging.unknown"));
+        assert!(sheet.findings.iter().any(|finding| finding.code.as_str() == "charging.unknown"));
     }
 
     #[test]

@@ -11,7 +11,7 @@ use crate::electrical::formulas::{
 };
 use crate::electrical::fuse_between;
 use crate::error::Refused;
-use crate::quantity::{Finding, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Weight, WorkLine, Working};
 use crate::units::Unit;
 
 /// What to size a wire and its fuse for. Only the current (or the watts) is needed.
@@ -172,7 +172,7 @@ fn findings(
             }
         };
         let text = format!("{} mm² is not enough: it {why}.", wire.section_mm2);
-        findings.push(Finding::new("wire.too-thin", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::WireTooThin, Weight::Care, text));
     }
     if suggested.is_none() {
         let text = match binding {
@@ -183,10 +183,10 @@ fn findings(
                 "No wire of the list with a blade fuse carries this load. Split the load, or follow the maker's manual."
             }
         };
-        findings.push(Finding::new("wire.none", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::WireNone, Weight::Care, text));
     }
     findings.push(Finding::new(
-        "fuse.close-to-battery",
+        FindingCode::FuseCloseToBattery,
         Weight::Note,
         "Fit the fuse as close to the battery as it will go, disconnect the earth lead first, and never bridge a blown fuse.",
     ));
@@ -267,7 +267,7 @@ mod tests {
                 let smaller = wire_sheet(&WireAsk { section_mm2: Some(*smaller), ..ask(amperes, 1.2) }).unwrap();
                 let asked = smaller.asked.unwrap();
                 assert_eq!(objection(&asked, amperes, smaller.allowed_volts), Some(sheet.binding));
-                assert!(smaller.findings.iter().any(|finding| finding.code == "wire.too-thin"));
+                assert!(smaller.findings.iter().any(|finding| finding.code.as_str() == "wire.too-thin"));
             }
         }
     }
@@ -275,7 +275,7 @@ mod tests {
     #[test]
     fn a_load_that_no_wire_carries_is_a_finding_and_not_a_crash() {
         let sheet = wire_sheet(&ask(150.0, 1.0)).unwrap();
-        assert!(sheet.suggested.is_none() && sheet.findings.iter().any(|finding| finding.code == "wire.none"));
+        assert!(sheet.suggested.is_none() && sheet.findings.iter().any(|finding| finding.code.as_str() == "wire.none"));
     }
 
     #[test]

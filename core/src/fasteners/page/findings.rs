@@ -2,7 +2,7 @@
 
 use super::ask::{EngagementAdvice, FastenerAsk, TorqueBand};
 use crate::fasteners::formulas::{ScrewPlace, ThreadMatch};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 
 /// A length to a tenth of a millimetre, halves up, as the pages write it.
 fn tenth(mm: f64) -> String {
@@ -18,16 +18,16 @@ pub(crate) fn findings(
     engagement: Option<&EngagementAdvice>,
 ) -> Vec<Finding> {
     let mut found = Vec::new();
-    let mut say = |code: &str, weight, text: String| found.push(Finding::new(code, weight, text));
+    let mut say = |code: FindingCode, weight, text: String| found.push(Finding::new(code, weight, text));
     match (likely.first(), likely.get(1)) {
         (None, _) => say(
-            "thread.none",
+            FindingCode::ThreadNone,
             Weight::Care,
             "None of the threads fits. Measure where the thread is not worn, count ten turns, and never force a nut to find out."
                 .to_owned(),
         ),
         (Some(_), Some(_)) => say(
-            "thread.several",
+            FindingCode::ThreadSeveral,
             Weight::Care,
             format!(
                 "{} fit. Tell them apart by a thread gauge and by a sure nut turned on by hand over its full length.",
@@ -38,7 +38,7 @@ pub(crate) fn findings(
     }
     if thread.is_some() && ask.property_class.is_none() {
         say(
-            "thread.missing-class",
+            FindingCode::ThreadMissingClass,
             Weight::Note,
             "The property class is not known: read it on the head. Without one count with 4.8, never with more."
                 .to_owned(),
@@ -46,14 +46,14 @@ pub(crate) fn findings(
     }
     if let (Some(thread), Some(_), None) = (thread, &ask.property_class, torque) {
         say(
-            "thread.missing-seat",
+            FindingCode::ThreadMissingSeat,
             Weight::Note,
             format!("There is no table of heads for {}: measure the seat under the head and the hole.", thread.name),
         );
     }
     if torque.is_some_and(|band| band.maker.is_none()) {
         say(
-            "torque.not-the-makers",
+            FindingCode::TorqueNotTheMakers,
             Weight::Care,
             "This is what the screw bears, not what the joint wants. The maker's figure always wins, above all on brakes, axles and \
              the engine; in aluminium the tapped thread gives way before the screw."
@@ -65,7 +65,7 @@ pub(crate) fn findings(
         && maker.torque_nm > band.most.torque_nm
     {
         say(
-            "torque.maker-above-band",
+            FindingCode::TorqueMakerAboveBand,
             Weight::Care,
             format!(
                 "The maker's {:.1} N m lies above the {:.1} N m that this class bears: is it another screw, or a stronger class?",
@@ -78,7 +78,7 @@ pub(crate) fn findings(
         && engaged < advice.least_mm
     {
         say(
-            "thread.too-short",
+            FindingCode::ThreadTooShort,
             Weight::Care,
             format!(
                 "{} mm engaged in {}; {} to {} mm are asked for. The thread may strip before the torque is reached.",
@@ -90,7 +90,7 @@ pub(crate) fn findings(
         );
     }
     if let Some(rule) = ask.place.map(ScrewPlace::rule).filter(|rule| !rule.may_replace) {
-        say("screw.no-substitute", Weight::Care, format!("No substitute here. {}", rule.text));
+        say(FindingCode::ScrewNoSubstitute, Weight::Care, format!("No substitute here. {}", rule.text));
     }
     found
 }

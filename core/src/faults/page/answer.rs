@@ -43,8 +43,8 @@ pub struct SearchCard {
     pub name: String,
     /// Answers so far.
     pub answers: u32,
-    /// When it began, milliseconds since 1970 (UTC).
-    pub started_ms: i64,
+    /// When it began, milliseconds since 1970 (UTC), where it is known.
+    pub started_ms: Option<i64>,
     /// How it ended; none while it is open.
     pub closing: Option<FaultClosing>,
 }
@@ -123,8 +123,8 @@ pub fn case_of(bike: &Bike, search: &FaultSearch) -> Result<TroubleCase, Refused
         }),
         Some(Trouble::Table { table }) => knowledge_case(table),
         Some(Trouble::Wiring { circuit, reworked }) => {
-            let now = 1970.0 + search.started_ms as f64 / YEAR_MS;
-            let age = bike.identity.model_year.map_or(OLD, |year| now - f64::from(year));
+            let begun = search.started_ms.map(|at_ms| 1970.0 + at_ms as f64 / YEAR_MS);
+            let age = bike.identity.model_year.zip(begun).map_or(OLD, |(year, begun)| begun - f64::from(year));
             let age = age.clamp(bounds::HARNESS_AGE.min, bounds::HARNESS_AGE.max);
             let unknown = || Refused::Unknown { what: "circuit to search".to_owned(), id: circuit.clone() };
             let harness = circuit_of(bike, circuit)?;
@@ -136,7 +136,7 @@ pub fn case_of(bike: &Bike, search: &FaultSearch) -> Result<TroubleCase, Refused
 
 /// A new search, if the trouble can be searched on this bike.
 pub fn started(bike: &Bike, trouble: &Trouble, now_ms: i64) -> Result<FaultSearch, Refused> {
-    let search = FaultSearch { trouble: Some(trouble.clone()), started_ms: now_ms, ..FaultSearch::default() };
+    let search = FaultSearch { trouble: Some(trouble.clone()), started_ms: Some(now_ms), ..FaultSearch::default() };
     case_of(bike, &search)?;
     Ok(search)
 }
@@ -236,6 +236,18 @@ mod tests {
         assert_eq!((sheet.search, sheet.state), (None, None), "only open searches come up by themselves");
         let ask = FaultAsk { search: Some("nobody".to_owned()) };
         assert!(fault_sheet(&bike, &ask).unwrap_err().to_string().contains("no search with the mark nobody"));
+    }
+
+    #[test]
+    fn a_harness_is_taken_for_old_where_nobody_knows_when_the_search_began() {
+        let trouble = Trouble::Wiring { circuit: "lighting".to_owned(), reworked: None };
+        let case = |model_year, started_ms| {
+            let identity = crate::record::Identity { model_year, ..Default::default() };
+            let search = FaultSearch { trouble: Some(trouble.clone()), started_ms, ..FaultSearch::default() };
+            case_of(&Bike { identity, ..Bike::default() }, &search).unwrap()
+        };
+        assert_eq!(case(Some(2020), None), case(None, Some(1_775_000_000_000)));
+        assert_ne!(case(Some(2020), None), case(Some(2020), Some(1_775_000_000_000)), "six years are not old");
     }
 
     #[test]

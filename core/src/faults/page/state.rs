@@ -8,7 +8,7 @@ use crate::faults::case::{Check, TroubleCase, check_case};
 use crate::faults::next::{ENOUGH, NextCheck, next_check, settled_share};
 use crate::faults::order::{TryOut, try_order};
 use crate::faults::trouble::{covers_off, trouble_minutes};
-use crate::quantity::{Finding, Source, Standing, Weight};
+use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::Evidence;
 
 /// What an answer to the next check would mean.
@@ -130,10 +130,10 @@ pub fn standing(case: &TroubleCase, evidence: &[Evidence]) -> Result<SearchState
     let mut findings = Vec::new();
     if let Some(id) = &weighed.surprising {
         let text = format!("None of the suspects fits: recheck this first: {}.", case.check(id)?.label);
-        findings.push(Finding::new("faults.recheck", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::FaultsRecheck, Weight::Care, text));
     }
     if let Some(caution) = check.and_then(|check| check.caution.clone()) {
-        findings.push(Finding::new("faults.caution", Weight::Care, caution));
+        findings.push(Finding::new(FindingCode::FaultsCaution, Weight::Care, caution));
     }
     let stop = match (&next, &settled) {
         (Some(_), _) => SearchStop::GoesOn,

@@ -6,7 +6,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{cans, paint_needed, spreading_rate, thinned_solids, wet_film};
 use crate::fluids::{CoverAsk, CoverNeed};
-use crate::quantity::{Finding, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine};
 use crate::record::area_of;
 use crate::units::Unit;
 
@@ -46,7 +46,7 @@ pub(crate) fn cover_sheet(ask: &CoverAsk) -> Result<MixSheet, Refused> {
     let mut findings = Vec::new();
     if ask.loss_percent.is_none() && ask.put_on.is_none() {
         findings.push(Finding::new(
-            "mix.loss-unknown",
+            FindingCode::MixLossUnknown,
             Weight::Care,
             "No loss is counted. By brush 5 to 15 % are lost, from an aerosol on small parts about half (common practice).",
         ));

@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use crate::bounds;
 use crate::error::Refused;
 use crate::fluids::formulas::{Pour, in_words, split_pours, volume};
-use crate::quantity::{Finding, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, FillKind};
 use crate::units::Unit;
 
@@ -147,7 +147,7 @@ fn findings(choices: &[FillChoice], filling: Option<&FillChoice>, litres: f64, v
         .collect();
     if !others.is_empty() {
         found.push(Finding::new(
-            "fill.by-occasion",
+            FindingCode::FillByOccasion,
             Weight::Note,
             format!(
                 "The volume depends on what was opened, because some of the old oil stays behind. {}.",
@@ -157,14 +157,14 @@ fn findings(choices: &[FillChoice], filling: Option<&FillChoice>, litres: f64, v
     }
     if (litres * 1000.0 - f64::from(volume_ml)).abs() > 1e-6 {
         found.push(Finding::new(
-            "fill.rounded",
+            FindingCode::FillRounded,
             Weight::Note,
             format!("{litres} L was taken as {volume_ml} mL; nobody pours closer."),
         ));
     }
     if filling.is_some_and(|filling| filling.grade.is_none()) {
         found.push(Finding::new(
-            "fill.missing-grade",
+            FindingCode::FillMissingGrade,
             Weight::Note,
             "The grade is not known. A clutch that runs in the oil needs one that is made for it; read the manual.",
         ));
@@ -252,6 +252,6 @@ mod tests {
     fn what_is_finer_than_a_millilitre_is_rounded_and_said() {
         let sheet = fill_sheet(&demo_bike(), &FillAsk { litres: Some(0.156_25), ..FillAsk::default() }).unwrap();
         assert_eq!(sheet.volume_ml, 156);
-        assert_eq!(sheet.findings[0].code, "fill.rounded");
+        assert_eq!(sheet.findings[0].code, FindingCode::FillRounded);
     }
 }

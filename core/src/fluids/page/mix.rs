@@ -8,7 +8,7 @@ use crate::fluids::formulas::{
     Premix, ThinnerOf, Thinning, TwoPart, premix_oil, thinner_to_add, two_part, volume_of_weight,
 };
 use crate::fluids::{Mix, MixAsk, MixPart, MixSheet, OtherReading, TwoPartAsk};
-use crate::quantity::{Evaluate, Finding, Source, Standing, Weight, WorkLine};
+use crate::quantity::{Evaluate, Finding, FindingCode, Source, Standing, Weight, WorkLine};
 use crate::units::Unit;
 
 /// Works the mixing page out. Refused: a number outside its range, a cover without any spreading rate.
@@ -32,7 +32,7 @@ fn premix(fuel_litres: f64, parts_fuel: f64) -> Result<MixSheet, Refused> {
         cover: None,
         cautions: vec!["Fuel vapour burns: in the open, engine cold, no flame, can on the ground.".to_owned()],
         findings: vec![Finding::new(
-            "mix.premix-parts",
+            FindingCode::MixPremixParts,
             Weight::Note,
             format!(
                 "{parts_fuel}:1 is {parts_fuel} parts of fuel to one of oil: {:.2} % of the fuel, {:.2} % of the mixture.",
@@ -119,7 +119,7 @@ fn two_part_findings(thinned: bool, by_weight: bool) -> Vec<Finding> {
     let mut found = Vec::new();
     if thinned {
         found.push(Finding::new(
-            "mix.thinner-meaning",
+            FindingCode::MixThinnerMeaning,
             Weight::Care,
             "Sheets mean the per cent of thinner either of base and hardener together or of the base alone. Read which; both are \
              shown.",
@@ -127,7 +127,7 @@ fn two_part_findings(thinned: bool, by_weight: bool) -> Vec<Finding> {
     }
     if !by_weight {
         found.push(Finding::new(
-            "mix.by-volume",
+            FindingCode::MixByVolume,
             Weight::Note,
             "Mixed by volume. A ratio by weight is another one, because hardener is lighter than base; a balance needs the sheet's \
              weights.",

@@ -47,7 +47,7 @@ fn both_meanings_of_thinner_are_shown() {
     assert_eq!(sheet.sentence, "363.6 mL of base, 90.9 mL of hardener, 45.5 mL of thinner.");
     let other = sheet.other.unwrap();
     assert!((other.parts[2].millilitres.unwrap() - 37.037).abs() < 1e-3 && other.words.contains("alone"));
-    assert!(sheet.findings.iter().any(|found| found.code == "mix.thinner-meaning"));
+    assert!(sheet.findings.iter().any(|found| found.code.as_str() == "mix.thinner-meaning"));
 }
 
 #[test]

@@ -10,7 +10,7 @@ use crate::bounds;
 use crate::error::Refused;
 use crate::gearing::formulas::{chain_size_source, final_ratio, geometry, kinematics};
 use crate::gearing::judge::{Axle, on_mesh, speedometer_source, teeth};
-use crate::quantity::{Finding, Judgement, Source, Standing, Weight, WorkLine, Working};
+use crate::quantity::{Finding, FindingCode, Judgement, Source, Standing, Weight, WorkLine, Working};
 use crate::record::{Bike, SpeedometerDrive};
 use crate::tyres::rolling_pair;
 use crate::units::Unit;
@@ -128,10 +128,10 @@ pub fn sprocket_choice_sheet(bike: &Bike, ask: &SprocketChoiceAsk) -> Result<Spr
 
 fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pairs: &[SprocketPair]) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut say = |code: &str, weight, text: String| findings.push(Finding::new(code, weight, text));
+    let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
     if !limits.front_known || !limits.rear_known {
         say(
-            "choice.limits-assumed",
+            FindingCode::ChoiceLimitsAssumed,
             Weight::Note,
             format!(
                 "How many teeth clear cover and swing arm is not on the bike. Looked through: {} to {} in front, {} to {} behind. \
@@ -142,7 +142,7 @@ fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pai
     }
     let Some(best) = pairs.first() else {
         say(
-            "choice.none-left",
+            FindingCode::ChoiceNoneLeft,
             Weight::Care,
             "None of the sizes that can be had lies inside what the bike takes.".to_owned(),
         );
@@ -150,7 +150,7 @@ fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pai
     };
     if best.judgement == Judgement::Outside {
         say(
-            "choice.none-fits",
+            FindingCode::ChoiceNoneFits,
             Weight::Care,
             "With none of these pairs does the axle land inside the adjuster.".to_owned(),
         );
@@ -158,7 +158,7 @@ fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pai
     let ratio_goal = goal.is_some_and(|goal| *goal != SprocketGoal::Speedometer);
     if let Some(off) = best.off_goal_percent.filter(|off| ratio_goal && off.abs() > MISSED_PERCENT) {
         say(
-            "choice.goal-missed",
+            FindingCode::ChoiceGoalMissed,
             Weight::Note,
             format!(
                 "The best pair, {}/{}, is still {off:+.1} % away from what is wanted.",
@@ -169,18 +169,18 @@ fn on_choice(bike: &Bike, goal: Option<&SprocketGoal>, limits: &TeethLimits, pai
     if goal == Some(&SprocketGoal::Speedometer) {
         match (bike.fitted.drive.speedometer, best.speedometer.as_ref().and_then(|shift| shift.in_band)) {
             (Some(SpeedometerDrive::FrontWheel | SpeedometerDrive::RearWheel), _) => say(
-                "choice.speedometer-on-wheel",
+                FindingCode::ChoiceSpeedometerOnWheel,
                 Weight::Note,
                 "The speedometer turns with a wheel: sprockets do not shift it.".to_owned(),
             ),
             (_, None) => say(
-                "choice.speedometer-open",
+                FindingCode::ChoiceSpeedometerOpen,
                 Weight::Note,
                 "How far the speedometer reads high as made is not known, so nobody can say which pair keeps it inside the band."
                     .to_owned(),
             ),
             (_, Some(false)) => say(
-                "choice.speedometer-outside",
+                FindingCode::ChoiceSpeedometerOutside,
                 Weight::Care,
                 "No pair that lands inside the adjuster keeps the speedometer inside the band; it needs a corrector.".to_owned(),
             ),

@@ -5,7 +5,7 @@ use super::mesh::on_mesh;
 use super::speedometer::SpeedometerShift;
 use super::train::GearTrain;
 use crate::gearing::formulas::{centre_distance, pitch};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, ChainJoint, Drive, Section, TyreSize, Wheel};
 
 /// Findings on gears and speeds.
@@ -14,14 +14,14 @@ pub(crate) fn on_gears(bike: &Bike, train: &GearTrain, has_standard: bool, road_
     let limit = bike.fitted.drive.rev_limit_rpm;
     if !has_standard {
         findings.push(note(
-            "gearing.standard-unknown",
+            FindingCode::GearingStandardUnknown,
             "The gearing as made is not on the bike, so there is nothing to compare with. Enter the standard sprockets and \
              rear tyre.",
         ));
     }
     if limit.is_none() {
         findings.push(note(
-            "gearing.missing-rev-limit",
+            FindingCode::GearingMissingRevLimit,
             "The engine speed limit is not known, so no highest speed is shown for any gear. Enter it from the manual.",
         ));
     }
@@ -29,7 +29,7 @@ pub(crate) fn on_gears(bike: &Bike, train: &GearTrain, has_standard: bool, road_
         && top.rpm_at_road_speed > limit
     {
         findings.push(care(
-            "gearing.beyond-limit",
+            FindingCode::GearingBeyondLimit,
             format!(
                 "{road_speed_kmh:.0} km/h would need {:.0} rpm in top gear; the engine's limit is {limit:.0} rpm.",
                 top.rpm_at_road_speed
@@ -46,8 +46,8 @@ pub(crate) fn on_clearance(bike: &Bike, (front, rear): (u32, u32)) -> Vec<Findin
     let drive = &bike.fitted.drive;
     let mut findings = Vec::new();
     for (code, end, teeth, least, most) in [
-        ("gearing.front-limit", "in front", front, drive.front_teeth_min, drive.front_teeth_max),
-        ("gearing.rear-limit", "behind", rear, drive.rear_teeth_min, drive.rear_teeth_max),
+        (FindingCode::GearingFrontLimit, "in front", front, drive.front_teeth_min, drive.front_teeth_max),
+        (FindingCode::GearingRearLimit, "behind", rear, drive.rear_teeth_min, drive.rear_teeth_max),
     ] {
         if least.is_some_and(|least| teeth < least) || most.is_some_and(|most| teeth > most) {
             let end_of = |teeth: Option<u32>| teeth.map_or("?".to_owned(), |teeth| teeth.to_string());
@@ -64,7 +64,7 @@ pub(crate) fn on_clearance(bike: &Bike, (front, rear): (u32, u32)) -> Vec<Findin
     let known = drive.front_teeth_max.is_some();
     findings.extend(bike.standard.drive.front_teeth.filter(|standard| !known && front > *standard).map(|standard| {
         note(
-            "gearing.front-clearance",
+            FindingCode::GearingFrontClearance,
             format!(
                 "{front} teeth in front, {standard} as made: before buying, check that sprocket and chain clear the crankcase, the \
                  cover and the swing arm. Turn the wheel by hand only with the engine stopped and the ignition off."
@@ -79,19 +79,19 @@ pub(crate) fn on_chain(bike: &Bike, drive: &Drive, axle: Option<&Axle>, fit: Opt
     let mut findings = Vec::new();
     if drive.chain_size.is_none() {
         findings.push(note(
-            "gearing.missing-chain-size",
+            FindingCode::GearingMissingChainSize,
             "The chain size is not known. It is stamped on the side plates: 428, 520 and so on.",
         ));
     } else if axle.is_none() {
         findings.push(note(
-            "gearing.missing-centre-distance",
+            FindingCode::GearingMissingCentreDistance,
             "The centre distance is not known, and neither is the chain that is fitted. Measure from the middle of the gearbox \
              sprocket to the middle of the axle with the chain on, or count the links.",
         ));
     }
     if ends_swapped(drive) {
         findings.push(care(
-            "chain.adjuster-ends-swapped",
+            FindingCode::ChainAdjusterEndsSwapped,
             "The least centre distance of the adjuster is not below the greatest one. Measure both ends again; until then the \
              adjuster counts as unknown.",
         ));
@@ -109,7 +109,7 @@ fn on_fit(bike: &Bike, drive: &Drive, axle: &Axle, fit: &ChainFit) -> Vec<Findin
     let links = fit.links;
     if !links.is_multiple_of(2) {
         findings.push(care(
-            "chain.odd-count",
+            FindingCode::ChainOddCount,
             format!(
                 "{links} links is an odd count. Inner and outer links take turns, so a chain closes on an even count only; a \
                  cranked link has no place on a motorcycle. Count again, or take {} or {}.",
@@ -120,19 +120,19 @@ fn on_fit(bike: &Bike, drive: &Drive, axle: &Axle, fit: &ChainFit) -> Vec<Findin
     }
     if let Some(fitted) = bike.fitted.drive.chain_links.filter(|fitted| *fitted != links) {
         findings.push(note(
-            "chain.another-chain",
+            FindingCode::ChainAnotherChain,
             format!("This takes a chain of {links} links; the one on the bike has {fitted}."),
         ));
     }
     match (fit.inside_adjuster, fit.wear_room_percent) {
-        (Some(false), _) => findings.push(care("chain.outside-adjuster", outside_text(drive, axle, fit))),
+        (Some(false), _) => findings.push(care(FindingCode::ChainOutsideAdjuster, outside_text(drive, axle, fit))),
         (None, _) if !ends_swapped(drive) => findings.push(note(
-            "gearing.missing-adjuster",
+            FindingCode::GearingMissingAdjuster,
             "How far the adjuster reaches is not known, so nobody can say whether the axle lands inside it. Measure the centre \
              distance with the axle fully forward and fully back.",
         )),
         (_, Some(room)) if room < WEAR_ROOM_PERCENT => findings.push(note(
-            "chain.little-room-for-wear",
+            FindingCode::ChainLittleRoomForWear,
             format!(
                 "From there the adjuster takes up {room:.1} % of wear. Chains are renewed at 1 to 3 % (manuals and chain makers \
                  differ); this one may reach the end of the adjuster first."
@@ -148,7 +148,7 @@ fn on_fit(bike: &Bike, drive: &Drive, axle: &Axle, fit: &ChainFit) -> Vec<Findin
 fn on_forward(drive: &Drive, fit: &ChainFit) -> Option<Finding> {
     let free = fit.free_forward_mm.filter(|_| fit.fits_forward == Some(false) && fit.inside_adjuster == Some(true))?;
     Some(care(
-        "chain.cannot-close",
+        FindingCode::ChainCannotClose,
         format!(
             "With the wheel forward the ends of the chain stand {:.0} mm apart{}.",
             -free,
@@ -203,7 +203,7 @@ fn on_measured_distance(bike: &Bike, drive: &Drive) -> Option<Finding> {
     // One pitch either way is a chain of two links more or less: the least miscount there is.
     ((reckoned - measured).abs() > 0.75 * pitch).then(|| {
         care(
-            "chain.distance-disagrees",
+            FindingCode::ChainDistanceDisagrees,
             format!(
                 "{links} links on {front} and {rear} teeth put the axle at {reckoned:.1} mm, but {measured:.1} mm is entered. \
                  Count the links and measure the distance again."
@@ -217,12 +217,12 @@ pub(crate) fn on_speedometer(drive: &Drive, shift: Option<&SpeedometerShift>) ->
     let Some(shift) = shift else {
         return Some(if drive.speedometer.is_none() {
             note(
-                "gearing.missing-speedometer",
+                FindingCode::GearingMissingSpeedometer,
                 "What drives the speedometer is not known: follow its cable to the gearbox or to a wheel.",
             )
         } else {
             note(
-                "speedometer.standard-unknown",
+                FindingCode::SpeedometerStandardUnknown,
                 "How the speedometer shifts is not known, because the sprockets or the tyre as made are not on the bike.",
             )
         });
@@ -232,18 +232,18 @@ pub(crate) fn on_speedometer(drive: &Drive, shift: Option<&SpeedometerShift>) ->
     match shift.in_band {
         Some(true) => None,
         Some(false) if shown < least => Some(care(
-            "speedometer.reads-low",
+            FindingCode::SpeedometerReadsLow,
             format!(
                 "At a true 80 km/h it shows {shown:.1} km/h. Type approval allows no reading below the true speed; correct the \
                  drive before you ride by it."
             ),
         )),
         Some(false) => Some(care(
-            "speedometer.reads-high",
+            FindingCode::SpeedometerReadsHigh,
             format!("At a true 80 km/h it shows {shown:.1} km/h; type approval allows up to {most:.0} km/h."),
         )),
         None if shift.factor < 1.0 - 1e-6 => Some(care(
-            "speedometer.may-read-low",
+            FindingCode::SpeedometerMayReadLow,
             format!(
                 "It shows {:.1} % less than as made. Type approval allows no reading below the true speed. Whether it still \
                  keeps to that depends on how far it read high before: enter that, or check it against a reference.",
@@ -251,7 +251,7 @@ pub(crate) fn on_speedometer(drive: &Drive, shift: Option<&SpeedometerShift>) ->
             ),
         )),
         None if shown > most => Some(care(
-            "speedometer.may-read-high",
+            FindingCode::SpeedometerMayReadHigh,
             format!(
                 "It shows {:.1} % more than as made; if it was exact then, it shows {shown:.1} km/h at a true 80 km/h, and type \
                  approval allows up to {most:.0} km/h.",
@@ -271,7 +271,7 @@ pub(crate) fn on_tyre(wheel: &Wheel, measured: bool) -> Option<Finding> {
     let (least, most) = size.outer_diameter_range_mm();
     if most > least {
         return Some(care(
-            "tyre.height-open",
+            FindingCode::TyreHeightOpen,
             format!(
                 "{size} does not say how high the tyre is; sources give {least:.0} to {most:.0} mm diameter, and speeds are off by \
                  up to {:.1} % either way. A roll-out settles it.",
@@ -281,7 +281,7 @@ pub(crate) fn on_tyre(wheel: &Wheel, measured: bool) -> Option<Finding> {
     }
     matches!(size.section, Section::Alpha { .. }).then(|| {
         note(
-            "tyre.nearest-equivalent",
+            FindingCode::TyreNearestEquivalent,
             format!(
                 "{size} is reckoned as its nearest metric equivalent, which is not the same tyre. A roll-out is better."
             ),
@@ -289,10 +289,10 @@ pub(crate) fn on_tyre(wheel: &Wheel, measured: bool) -> Option<Finding> {
     })
 }
 
-fn note(code: &str, text: impl Into<String>) -> Finding {
+fn note(code: FindingCode, text: impl Into<String>) -> Finding {
     Finding::new(code, Weight::Note, text)
 }
 
-fn care(code: &str, text: impl Into<String>) -> Finding {
+fn care(code: FindingCode, text: impl Into<String>) -> Finding {
     Finding::new(code, Weight::Care, text)
 }

@@ -5,8 +5,7 @@
 use crate::error::Refused;
 use crate::gearing::formulas::chain_dimensions;
 use crate::gearing::formulas::{chain_size_named, chain_size_source, pitch};
-use crate::quantity::{Accepts, formula};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Accepts, Finding, FindingCode, Weight, formula};
 use crate::record::{ChainSize, Drive};
 
 /// How a chain meets a sprocket that is cut for a certain size.
@@ -85,8 +84,8 @@ pub(crate) fn on_mesh(drive: &Drive) -> Vec<Finding> {
     let Some(chain) = drive.chain_size else { return Vec::new() };
     let mut findings = Vec::new();
     for (code, end, sprocket) in [
-        ("chain.front-size", "Gearbox sprocket", drive.front_sprocket_size),
-        ("chain.rear-size", "Wheel sprocket", drive.rear_sprocket_size),
+        (FindingCode::ChainFrontSize, "Gearbox sprocket", drive.front_sprocket_size),
+        (FindingCode::ChainRearSize, "Wheel sprocket", drive.rear_sprocket_size),
     ] {
         findings.extend(sprocket.and_then(|sprocket| match chain_on_sprocket(chain, sprocket) {
             Mesh::Runs => None,

@@ -4,7 +4,7 @@ use layshaft_wire::wire;
 
 use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Finding, Judgement, Weight};
+use crate::quantity::{Finding, FindingCode, Judgement, Weight};
 use crate::record::Drive;
 
 /// Slack round the whole chain.
@@ -105,14 +105,14 @@ pub(crate) fn on_tight_spot(spot: &TightSpot) -> Option<Finding> {
         spot.judgement == Judgement::Outside && !too_tight && spot.to_mm.is_some_and(|to| spot.tightest_mm <= to);
     let (code, weight, advice) = match spot.judgement {
         Judgement::Fine => return None,
-        Judgement::Open => ("chain.slack-open", Weight::Note, ""),
+        Judgement::Open => (FindingCode::ChainSlackOpen, Weight::Note, ""),
         Judgement::Outside if too_tight => {
-            ("chain.too-tight", Weight::Care, " Slacken it there before the wheel turns under load.")
+            (FindingCode::ChainTooTight, Weight::Care, " Slacken it there before the wheel turns under load.")
         }
         Judgement::Outside if uneven => {
-            ("chain.tight-spot", Weight::Care, " Look for stiff links and a sprocket off centre.")
+            (FindingCode::ChainTightSpot, Weight::Care, " Look for stiff links and a sprocket off centre.")
         }
-        Judgement::Outside => ("chain.too-slack", Weight::Care, " Set it at the tightest place."),
+        Judgement::Outside => (FindingCode::ChainTooSlack, Weight::Care, " Set it at the tightest place."),
     };
     let mut letters = spot.why.chars();
     let first = letters.next().map(|first| first.to_uppercase().to_string()).unwrap_or_default();
@@ -127,23 +127,23 @@ mod tests {
         tight_spot(&Drive::default(), readings, range).unwrap().unwrap()
     }
 
-    fn code(readings: &[f64]) -> Option<String> {
+    fn code(readings: &[f64]) -> Option<FindingCode> {
         on_tight_spot(&spot(readings, (Some(15.0), Some(25.0)))).map(|finding| finding.code)
     }
 
     #[test]
     fn the_tightest_place_decides() {
         assert_eq!(code(&[18.0, 22.0, 16.0]), None);
-        assert_eq!(code(&[18.0, 22.0, 14.0]).as_deref(), Some("chain.too-tight"));
-        assert_eq!(code(&[26.0, 28.0, 30.0]).as_deref(), Some("chain.too-slack"));
-        assert_eq!(code(&[16.0, 28.0]).as_deref(), Some("chain.tight-spot"));
+        assert_eq!(code(&[18.0, 22.0, 14.0]), Some(FindingCode::ChainTooTight));
+        assert_eq!(code(&[26.0, 28.0, 30.0]), Some(FindingCode::ChainTooSlack));
+        assert_eq!(code(&[16.0, 28.0]), Some(FindingCode::ChainTightSpot));
         // Set a little tighter all of it lies inside; the tightest place does already.
         assert_eq!(code(&[18.0, 27.0]), None);
     }
 
     #[test]
     fn one_reading_or_an_unknown_range_never_pass() {
-        assert_eq!(code(&[20.0]).as_deref(), Some("chain.slack-open"));
+        assert_eq!(code(&[20.0]), Some(FindingCode::ChainSlackOpen));
         let open = spot(&[20.0, 21.0], (None, None));
         assert_eq!((open.judgement, open.spread_mm), (Judgement::Open, Some(1.0)));
         // With one end known it may still be surely outside.

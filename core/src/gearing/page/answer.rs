@@ -181,7 +181,7 @@ mod tests {
         assert_eq!(sheet.speedometer.as_ref().unwrap().factor, 1.0);
         assert_eq!(sheet.chain.as_ref().unwrap().links, 116);
         assert!(
-            sheet.findings.iter().all(|finding| finding.code == "chain.little-room-for-wear"),
+            sheet.findings.iter().all(|finding| finding.code.as_str() == "chain.little-room-for-wear"),
             "{:?}",
             codes(&sheet)
         );
@@ -214,7 +214,7 @@ mod tests {
         let sheet = gearing_sheet(&demo_bike(), &GearingAsk { chain_links: Some(113), ..ask(15, 41) }).unwrap();
         let found = codes(&sheet);
         assert!(found.contains(&"chain.odd-count") && found.contains(&"chain.another-chain"), "{found:?}");
-        let outside = sheet.findings.iter().find(|finding| finding.code == "chain.outside-adjuster").unwrap();
+        let outside = sheet.findings.iter().find(|finding| finding.code.as_str() == "chain.outside-adjuster").unwrap();
         assert!(outside.text.ends_with("116 or 118 links would fit."), "{}", outside.text);
     }
 

@@ -11,7 +11,7 @@ use crate::gearing::judge::{
     Axle, TightSpot, WearLimit, WearRule, WornPosition, judge_wear, links_of, noted_elongation, on_tight_spot, teeth,
     tight_spot, wear_limits, worn_position, worn_positions,
 };
-use crate::quantity::{Evaluate, Finding, Judgement, Weight, WorkLine, Working};
+use crate::quantity::{Evaluate, Finding, FindingCode, Judgement, Weight, WorkLine, Working};
 use crate::record::{Bike, ChainJoint, ChainKind, ChainSize, Drive};
 use crate::units::Unit;
 
@@ -194,23 +194,25 @@ fn positions(
 fn on_wear(percent: Option<f64>, judgement: Judgement, why: &str) -> Vec<Finding> {
     let Some(percent) = percent else {
         return vec![Finding::new(
-            "chain.wear-unknown",
+            FindingCode::ChainWearUnknown,
             Weight::Note,
             "Nobody has measured this chain yet. Pull it taut and measure pin to pin over 20 pitches, at several places.",
         )];
     };
-    let said = |code: &str, weight, text: String| vec![Finding::new(code, weight, text)];
+    let said = |code: FindingCode, weight, text: String| vec![Finding::new(code, weight, text)];
     match judgement {
         Judgement::Outside => said(
-            "chain.worn-out",
+            FindingCode::ChainWornOut,
             Weight::Stopper,
             format!("The chain is {percent:.1} % longer than new; {why}. Renew it together with both sprockets."),
         ),
-        Judgement::Open => {
-            said("chain.wear-between", Weight::Care, format!("The chain is {percent:.1} % longer than new; {why}"))
-        }
+        Judgement::Open => said(
+            FindingCode::ChainWearBetween,
+            Weight::Care,
+            format!("The chain is {percent:.1} % longer than new; {why}"),
+        ),
         Judgement::Fine if percent < -0.2 => said(
-            "chain.shorter-than-new",
+            FindingCode::ChainShorterThanNew,
             Weight::Care,
             format!("It measures {:.1} % less than a new chain. Count the pitches and pull it taut.", -percent),
         ),
@@ -221,7 +223,7 @@ fn on_wear(percent: Option<f64>, judgement: Judgement, why: &str) -> Vec<Finding
 fn on_end(position: &WornPosition) -> Option<Finding> {
     (position.inside_adjuster == Some(false)).then(|| {
         Finding::new(
-            "chain.worn-beyond-adjuster",
+            FindingCode::ChainWornBeyondAdjuster,
             Weight::Care,
             format!(
                 "With this wear the axle belongs at {:.1} mm, outside the adjuster. Count the links; never take a link out of a worn \

@@ -3,7 +3,7 @@
 use super::gears::{GearingMatch, GearingVerdict};
 use super::road_load::{FORMULA_TOP_KMH, RollingLaw};
 use super::top_speed::TopSpeed;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{TyreSize, Wheel};
 
 /// Findings on a top speed, and on the gearing that gives it.
@@ -14,10 +14,10 @@ pub(super) fn on_top(
     gears: usize,
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
-    let mut say = |code: &str, weight, text: String| findings.push(Finding::new(code, weight, text));
+    let mut say = |code: FindingCode, weight, text: String| findings.push(Finding::new(code, weight, text));
     let Some(top) = top else {
         say(
-            "thrust.none-held",
+            FindingCode::ThrustNoneHeld,
             Weight::Care,
             "With this load no gear holds any speed: look at grade, wind and mass.".to_owned(),
         );
@@ -25,7 +25,7 @@ pub(super) fn on_top(
     };
     if usize::try_from(top.gear).is_ok_and(|gear| gear < gears) {
         say(
-            "thrust.lower-gear-faster",
+            FindingCode::ThrustLowerGearFaster,
             Weight::Note,
             format!(
                 "It is fastest in gear {}, at {:.0} km/h: the gears above are too tall for this load.",
@@ -38,7 +38,7 @@ pub(super) fn on_top(
         let ratio = ratio.unwrap_or_default();
         match (&matched.verdict, matched.top_gear_rpm) {
             (GearingVerdict::TooTall, Some(rpm)) => say(
-                "thrust.too-tall",
+                FindingCode::ThrustTooTall,
                 Weight::Note,
                 format!(
                     "Top gear ends at {rpm:.0} rpm, short of peak power at {:.0} rpm: over-geared for speed, calm for touring.{ratio}",
@@ -46,10 +46,14 @@ pub(super) fn on_top(
                 ),
             ),
             (GearingVerdict::TooTall, None) => {
-                say("thrust.too-tall", Weight::Note, format!("Top gear holds no speed with this load.{ratio}"));
+                say(
+                    FindingCode::ThrustTooTall,
+                    Weight::Note,
+                    format!("Top gear holds no speed with this load.{ratio}"),
+                );
             }
             (GearingVerdict::TooShort, Some(rpm)) => say(
-                "thrust.too-short",
+                FindingCode::ThrustTooShort,
                 Weight::Note,
                 format!(
                     "Top gear ends at {rpm:.0} rpm, past peak power at {:.0} rpm: under-geared; the engine turns itself out.{ratio}",
@@ -61,7 +65,7 @@ pub(super) fn on_top(
     }
     if let Some(before) = before.filter(|before| (before.kmh - top.kmh).abs() > 0.5) {
         say(
-            "thrust.top-changes",
+            FindingCode::ThrustTopChanges,
             Weight::Note,
             format!("Top speed {:.0} km/h in gear {}; with what is fitted {:.0} km/h.", top.kmh, top.gear, before.kmh),
         );
@@ -74,7 +78,7 @@ pub(super) fn on_tyre(wheel: &Wheel, top: Option<&TopSpeed>) -> Option<Finding> 
     let (limit, top) = (tyre_limit(wheel)?, top?);
     (top.kmh > limit).then(|| {
         Finding::new(
-            "thrust.beyond-tyre",
+            FindingCode::ThrustBeyondTyre,
             Weight::Care,
             format!("The rear tyre is rated to {limit:.0} km/h; this gearing can reach {:.0} km/h.", top.kmh),
         )
@@ -92,7 +96,7 @@ pub(super) fn on_rolling(rolling: &RollingLaw, top: Option<&TopSpeed>) -> Option
     let beyond = matches!(rolling, RollingLaw::ByPressure { .. }) && top.is_some_and(|top| top.kmh > FORMULA_TOP_KMH);
     beyond.then(|| {
         Finding::new(
-            "thrust.rolling-held",
+            FindingCode::ThrustRollingHeld,
             Weight::Note,
             format!("Above {FORMULA_TOP_KMH:.0} km/h the rolling coefficient is held as it is there; real tyres roll harder."),
         )

@@ -5,7 +5,7 @@ use super::pilot::pilot_source;
 use crate::electrical::formulas::flasher;
 use crate::electrical::{FLASH_RULE, Flashing, electrically_sound};
 use crate::harness::solver::LampLook;
-use crate::quantity::{Finding, Judgement, Quantity, Weight};
+use crate::quantity::{Finding, FindingCode, Judgement, Quantity, Weight};
 use crate::record::{Bike, Spec};
 use crate::units::Unit;
 
@@ -79,18 +79,18 @@ pub(crate) fn findings(indicators: &Indicators) -> Vec<Finding> {
     match indicators.flashing {
         Some(Flashing::Stops) => {
             let text = format!("The indicators do not flash: {} {cure}", why_not(indicators));
-            findings.push(Finding::new("indicator.stops", Weight::Care, text));
+            findings.push(Finding::new(FindingCode::IndicatorStops, Weight::Care, text));
         }
         Some(Flashing::TooFast) => {
             let text = format!("The indicators flash too fast: {} {cure}", why_not(indicators));
-            findings.push(Finding::new("indicator.too-fast", Weight::Care, text));
+            findings.push(Finding::new(FindingCode::IndicatorTooFast, Weight::Care, text));
         }
         _ => {}
     }
     if indicators.both_sides() {
         let text = "Both sides light together: the single pilot between the circuits feeds the other side, and LED lamps need \
                     no more. Give the pilot an earth of its own and feed it through two diodes, stripes towards the pilot.";
-        findings.push(Finding::new("indicator.both-sides", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::IndicatorBothSides, Weight::Care, text));
     }
     findings
 }

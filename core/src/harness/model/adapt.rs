@@ -197,7 +197,7 @@ mod tests {
         assert!(solve(&harness, &Setting::of(&[("key", "on")])).unwrap().flow("clock").unwrap().amperes > 0.3);
         let off = ElementChange { taken_off: Some(true), ..ElementChange::default() };
         let harness = with("earth.frame", off).unwrap();
-        assert!(check_harness(&harness).unwrap().iter().any(|finding| finding.code == "harness.no-earth"));
+        assert!(check_harness(&harness).unwrap().iter().any(|finding| finding.code.as_str() == "harness.no-earth"));
     }
 
     #[test]

@@ -8,7 +8,7 @@ use crate::bounds;
 use crate::check;
 use crate::electrical::check_wire;
 use crate::error::Refused;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
 
 /// Difference of two sources on the same two points above which they work against each other, volts.
@@ -23,13 +23,13 @@ pub fn check_harness(harness: &Harness) -> Result<Vec<Finding>, Refused> {
     let plain = plainly_joined(harness);
     if harness.frame != harness.earth && !plain.same(&harness.frame, &harness.earth) {
         let text = format!("{} has no way back to {}: fit the earth strap.", harness.frame, harness.earth);
-        findings.push(Finding::new("harness.no-earth", Weight::Stopper, text));
+        findings.push(Finding::new(FindingCode::HarnessNoEarth, Weight::Stopper, text));
     }
     let floating: Vec<&str> =
         harness.nodes().into_iter().filter(|node| !all.same(node, &harness.earth) && *node != harness.frame).collect();
     if !floating.is_empty() {
         let text = format!("Connected to nothing that leads to the battery: {}.", floating.join(", "));
-        findings.push(Finding::new("harness.floating", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::HarnessFloating, Weight::Care, text));
     }
     findings.extend(sources_in_conflict(harness));
     Ok(findings)
@@ -205,7 +205,7 @@ fn sources_in_conflict(harness: &Harness) -> Vec<Finding> {
             if crossed || (same_way && (volts - others).abs() > IN_CONFLICT_VOLTS) {
                 let text =
                     format!("{} and {} work against each other: disconnect one of them.", one.label, other.label);
-                findings.push(Finding::new("harness.sources-in-conflict", Weight::Stopper, text));
+                findings.push(Finding::new(FindingCode::HarnessSourcesInConflict, Weight::Stopper, text));
             }
         }
     }
@@ -265,13 +265,13 @@ mod tests {
         change(harness.elements.iter_mut().find(|element| element.id == id).unwrap());
     }
 
-    fn codes(harness: &Harness) -> Vec<String> {
-        check_harness(harness).unwrap().into_iter().map(|finding| finding.code).collect()
+    fn codes(harness: &Harness) -> Vec<&'static str> {
+        check_harness(harness).unwrap().into_iter().map(|finding| finding.code.as_str()).collect()
     }
 
     #[test]
     fn a_sound_template_has_no_finding() {
-        assert_eq!(codes(&sound()), Vec::<String>::new());
+        assert_eq!(codes(&sound()), Vec::<&str>::new());
     }
 
     #[test]
@@ -312,7 +312,7 @@ mod tests {
 
         let mut harness = sound();
         harness.elements.retain(|element| !element.id.starts_with("earth.frame"));
-        assert!(codes(&harness).contains(&"harness.no-earth".to_owned()));
+        assert!(codes(&harness).contains(&"harness.no-earth"));
 
         let mut harness = sound();
         let mut second = harness.element("battery").unwrap().clone();

@@ -9,7 +9,7 @@ use crate::harness::drawing::{Diagram, layout};
 use crate::harness::model::{Harness, NotThere, Setting, adapted, change_mark, check_harness, not_there};
 use crate::harness::solver::{OperatingPoint, Unsolved, solve};
 use crate::harness::templates::{TEMPLATES, bike_circuit};
-use crate::quantity::{Finding, Source, Standing, Weight};
+use crate::quantity::{Finding, FindingCode, Source, Standing, Weight};
 use crate::record::{Bike, Component};
 
 /// Which circuit, in which position.
@@ -133,7 +133,7 @@ pub fn harness_sheet(bike: &Bike, ask: &HarnessAsk) -> Result<HarnessSheet, Refu
             "{} loses {:.2} V before it and {:.2} V behind it; {FEED_VOLTS} and {EARTH_VOLTS} V are accepted for every 12 V.",
             drop.label, drop.feed_volts, drop.earth_volts
         );
-        Finding::new("harness.drop", Weight::Care, text)
+        Finding::new(FindingCode::HarnessDrop, Weight::Care, text)
     }));
     findings.sort_by_key(|finding| std::cmp::Reverse(finding.weight));
     let card = |mark: &str, name: &str| CircuitCard {
@@ -175,7 +175,7 @@ fn settled(
         Ok(point) => Ok(Some(point)),
         Err(Unsolved::Refused(refused)) => Err(refused),
         Err(unsettled @ Unsolved::NotSettled { .. }) => {
-            findings.push(Finding::new("harness.not-settled", Weight::Care, unsettled.to_string()));
+            findings.push(Finding::new(FindingCode::HarnessNotSettled, Weight::Care, unsettled.to_string()));
             Ok(None)
         }
     }

@@ -10,7 +10,7 @@ use crate::electrical::{
 };
 use crate::error::Refused;
 use crate::harness::lamps::{Indicators, indicators, pilot};
-use crate::quantity::{Evaluate, Finding, Weight, WorkLine, Working};
+use crate::quantity::{Evaluate, Finding, FindingCode, Weight, WorkLine, Working};
 use crate::record::{Bike, Consumer, FlasherKind, Indication, LightSource, PilotFitting, Slot, Spec, Use};
 use crate::units::Unit;
 
@@ -299,14 +299,18 @@ fn findings(
 ) -> Vec<Finding> {
     let mut findings = Vec::new();
     if *fits == CapFit::DoesNotFit {
-        findings.push(Finding::new("lamp.cap", Weight::Care, "The lamp does not go into the holder as made."));
+        findings.push(Finding::new(
+            FindingCode::LampCap,
+            Weight::Care,
+            "The lamp does not go into the holder as made.",
+        ));
     }
     if now.watts > 1.1 * old.watts && now.source == Some(LightSource::Filament) {
         let text = format!(
             "{:.0} W where {:.0} W belong: more heat in the housing, more current in switch and wire, and more load.",
             now.watts, old.watts
         );
-        findings.push(Finding::new("lamp.more-watts", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::LampMoreWatts, Weight::Care, text));
     }
     if now.source == Some(LightSource::Led) && old.source == Some(LightSource::Filament) {
         let text = if is_indicator {
@@ -315,10 +319,10 @@ fn findings(
             "An LED in a reflector made for a filament dazzles or lights the wrong place, and most places forbid it without an \
              approval for this very lamp unit. Check the local rule."
         };
-        findings.push(Finding::new("lamp.led-approval", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::LampLedApproval, Weight::Care, text));
         if now.polarised != Some(false) {
             let text = "LED lamps may work only one way round: dark in one direction means turn it or exchange its wires, battery off.";
-            findings.push(Finding::new("lamp.polarity", Weight::Note, text));
+            findings.push(Finding::new(FindingCode::LampPolarity, Weight::Note, text));
         }
     }
     if let Some(rate) = counted {
@@ -326,7 +330,7 @@ fn findings(
         let (weight, says) =
             if (least..=most).contains(&rate) { (Weight::Note, "inside") } else { (Weight::Stopper, "outside") };
         let text = format!("Counted {rate:.0} a minute: {says} 60 to 120.");
-        findings.push(Finding::new("flasher.counted", weight, text));
+        findings.push(Finding::new(FindingCode::FlasherCounted, weight, text));
     }
     let cured = |column: &&FlashColumn| matches!(column.side, LampSide::WithResistors | LampSide::WithFlasher);
     let tried = flashing.iter().rfind(|column| !cured(column));

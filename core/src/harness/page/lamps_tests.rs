@@ -122,7 +122,7 @@ fn a_stronger_headlamp_of_another_cap_is_said_plainly() {
     let ask = LampsAsk { place: Some("headlamp".to_owned()), proposed: Some(strong), ..LampsAsk::default() };
     let sheet = lamp_sheet(&bike(), &ask).unwrap();
     assert_eq!(sheet.fits, CapFit::DoesNotFit);
-    assert!(sheet.findings.iter().any(|finding| finding.code == "lamp.more-watts"));
+    assert!(sheet.findings.iter().any(|finding| finding.code.as_str() == "lamp.more-watts"));
     assert!(sheet.flashing.is_empty());
 }
 

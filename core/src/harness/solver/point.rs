@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::settled::Settled;
 use crate::electrical::{BLOWS_FROM, CurrentList, ampacity};
 use crate::harness::model::Element;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::Component;
 
 /// Light of a filament goes with this power of its voltage (handbook value, second hand).
@@ -213,7 +213,7 @@ fn findings(settled: &Settled<'_>, point: &OperatingPoint) -> Vec<Finding> {
             label(fuse),
             BLOWS_FROM
         );
-        findings.push(Finding::new("fuse.blows", Weight::Stopper, text));
+        findings.push(Finding::new(FindingCode::FuseBlows, Weight::Stopper, text));
     }
     for wire in &point.overloads {
         let text = format!(
@@ -222,15 +222,15 @@ fn findings(settled: &Settled<'_>, point: &OperatingPoint) -> Vec<Finding> {
             wire.amperes,
             wire.may_carry_amperes
         );
-        findings.push(Finding::new("wire.overloaded", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::WireOverloaded, Weight::Care, text));
     }
     for coil in &point.chattering {
         let text = format!("{} pulls in and lets go again and again: it is heard as clicking.", label(coil));
-        findings.push(Finding::new("relay.chatters", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::RelayChatters, Weight::Care, text));
     }
     for flasher in &point.not_flashing {
         let text = format!("{} has too little load to flash.", label(flasher));
-        findings.push(Finding::new("flasher.too-little-load", Weight::Care, text));
+        findings.push(Finding::new(FindingCode::FlasherTooLittleLoad, Weight::Care, text));
     }
     findings
 }

@@ -163,7 +163,7 @@ fn a_flat_battery_makes_the_solenoid_chatter_and_a_good_one_turns_the_engine() {
     let flat = Fault::WeakBattery { element: "battery".to_owned(), emf_volts: 11.4, internal_ohms: 0.6 };
     let weak = solve(&with_fault(&harness, &flat).unwrap(), &start).unwrap();
     assert_eq!(weak.chattering, ["solenoid.coil"]);
-    assert!(weak.findings.iter().any(|finding| finding.code == "relay.chatters"));
+    assert!(weak.findings.iter().any(|finding| finding.code.as_str() == "relay.chatters"));
 }
 
 #[test]

@@ -4,6 +4,7 @@ use super::critical_chain::Ended;
 use crate::plan::hours::HoursAsked;
 use crate::plan::search::{Placement, Problem, Timetable, last_over};
 use crate::plan::tasks::{Needs, ReleaseCause, Running, Task, missing};
+use crate::quantity::FindingCode;
 use crate::record::{Bike, JobState, WorkSpot};
 use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
 
@@ -55,7 +56,7 @@ pub(crate) fn held_by(
 }
 
 fn no_date(needs: &Needs, plan: &Timetable) -> String {
-    if let Some(finding) = needs.findings.iter().find(|finding| BARS_THE_DATE.contains(&finding.code.as_str())) {
+    if let Some(finding) = needs.findings.iter().find(|finding| BARS_THE_DATE.contains(&finding.code)) {
         return format!("No date yet. {}", finding.text);
     }
     match plan.iter().filter(|placed| placed.is_none()).count() {
@@ -66,15 +67,15 @@ fn no_date(needs: &Needs, plan: &Timetable) -> String {
 }
 
 /// Findings for which there is no date.
-const BARS_THE_DATE: [&str; 8] = [
-    "plan.circle",
-    "plan.part-without-day",
-    "plan.wait-unknown",
-    "plan.wait-without-end",
-    "plan.no-own-time",
-    "plan.no-stretch",
-    "plan.limit-never-kept",
-    "plan.limit-missed",
+const BARS_THE_DATE: [FindingCode; 8] = [
+    FindingCode::PlanCircle,
+    FindingCode::PlanPartWithoutDay,
+    FindingCode::PlanWaitUnknown,
+    FindingCode::PlanWaitWithoutEnd,
+    FindingCode::PlanNoOwnTime,
+    FindingCode::PlanNoStretch,
+    FindingCode::PlanLimitNeverKept,
+    FindingCode::PlanLimitMissed,
 ];
 
 impl Stretch {

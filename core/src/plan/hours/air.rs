@@ -3,7 +3,7 @@
 
 use super::work_span::WorkSpan;
 use crate::coating::ClimateLog;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Air, Bike, JobState};
 
 /// What the air has to be like, in tenths, so that it can be compared and sorted.
@@ -85,7 +85,7 @@ pub(crate) fn unknown_air(bike: &Bike, climate: &ClimateLog, now_ms: i64, findin
                 job.title,
                 words.join(" and ")
             );
-            findings.push(Finding::new("plan.air-unknown", Weight::Care, text));
+            findings.push(Finding::new(FindingCode::PlanAirUnknown, Weight::Care, text));
         }
     };
     if climate.is_guessed() {

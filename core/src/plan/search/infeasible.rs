@@ -4,7 +4,7 @@
 use super::blocks::{block_of, fits_alone};
 use crate::plan::hours::TimeAxes;
 use crate::plan::tasks::{Clockwork, Task, WaitRule};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{ASSUMED_WORDS, BenchTime, Bike, JobState};
 use crate::time::{HOUR_MS, MINUTE_MS, Moment, Zone};
 
@@ -49,7 +49,7 @@ fn no_hours(task: &Task, bike: &Bike, axes: &TimeAxes) -> Option<Finding> {
     };
     let what = kind.words();
     let text = format!("“{}” can only be done {what}, and no bench time is {what}. {help}", task.job.title);
-    Some(Finding::new("plan.no-own-time", Weight::Care, text))
+    Some(Finding::new(FindingCode::PlanNoOwnTime, Weight::Care, text))
 }
 
 /// The task is done in one go, and no stretch of its bench time is long enough.
@@ -67,7 +67,7 @@ fn no_stretch(task: &Task, axes: &TimeAxes, moment: &Moment) -> Option<Finding> 
         task.job.title,
         day.unwrap_or_default()
     );
-    Some(Finding::new("plan.no-stretch", Weight::Care, text))
+    Some(Finding::new(FindingCode::PlanNoStretch, Weight::Care, text))
 }
 
 /// What follows the task must begin in time, and no bench time allows that, whatever else there is to do.
@@ -91,7 +91,7 @@ fn limit_never_kept(
                 before.job.title,
                 what_keeps_it(before, task, at_most_ms)
             );
-            return Some(Finding::new("plan.limit-never-kept", Weight::Care, text));
+            return Some(Finding::new(FindingCode::PlanLimitNeverKept, Weight::Care, text));
         }
     }
     let block = block_of(tasks, place);
@@ -105,7 +105,7 @@ fn limit_never_kept(
          each other.",
         titles.join(", ")
     );
-    Some(Finding::new("plan.limit-never-kept", Weight::Care, text))
+    Some(Finding::new(FindingCode::PlanLimitNeverKept, Weight::Care, text))
 }
 
 /// What would keep a time limit: both jobs in one stretch of bench time.
@@ -146,7 +146,7 @@ fn nothing_follows(tasks: &mut [Task], bike: &Bike) -> Vec<Finding> {
                     "“{}” is not planned: “{}” must begin within a time after it and cannot be planned.",
                     task.job.title, follower.title
                 );
-                findings.push(Finding::new("plan.limit-waits", Weight::Note, text));
+                findings.push(Finding::new(FindingCode::PlanLimitWaits, Weight::Note, text));
             }
             if let Some(own) = hopeless.get_mut(place) {
                 *own = true;

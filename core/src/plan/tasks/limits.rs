@@ -4,7 +4,7 @@
 use super::task::Task;
 use super::waits::hours_ms;
 use crate::bounds;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Job, JobState};
 use crate::time::{Moment, Zone};
 
@@ -37,7 +37,7 @@ pub(crate) fn link_limits(tasks: &mut [Task]) {
 /// The limit passed before what follows began.
 pub(crate) fn limit_passed(job: &Job, before: &str, closes_ms: i64, zone: &Zone) -> Finding {
     Finding::new(
-        "plan.limit-passed",
+        FindingCode::PlanLimitPassed,
         Weight::Care,
         format!(
             "“{}” had to begin by {}, in time after “{before}”. That time is over. Read the sheet of the product: it \
@@ -52,7 +52,7 @@ pub(crate) fn limit_passed(job: &Job, before: &str, closes_ms: i64, zone: &Zone)
 pub(crate) fn limit_missed(task: &Task, moment: &Moment) -> Option<Finding> {
     let closes_ms = task.begin_by_ms?;
     Some(Finding::new(
-        "plan.limit-missed",
+        FindingCode::PlanLimitMissed,
         Weight::Care,
         format!(
             "“{}” must begin by {}, and no plan reaches that. More bench time before then would help; else read the \

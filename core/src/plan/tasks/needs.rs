@@ -13,7 +13,7 @@ use super::running_waits::running_waits;
 use super::waits::{Clockwork, WaitRule};
 use super::{ReleaseCause, Task};
 use crate::plan::hours::{HoursAsked, unknown_air};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, Job, JobState, Part, PartState, WorkSpot};
 use crate::time::{Day, MINUTE_MS, Moment};
 
@@ -166,7 +166,7 @@ impl Task<'_> {
                     can = false;
                     let state = if part.state == PartState::Ordered { "ordered" } else { "not ordered yet" };
                     findings.push(Finding::new(
-                        "plan.part-without-day",
+                        FindingCode::PlanPartWithoutDay,
                         Weight::Care,
                         format!(
                             "“{}” needs “{}”, which is {state} and has no day on which it should come. Give it a day, \
@@ -264,7 +264,7 @@ fn circles<'a>(bike: &'a Bike, open: &[&'a str], stuck: &mut BTreeSet<&'a str>, 
             .map(|(job, need)| format!("{} must follow {}", title(job), title(need)))
             .collect();
         findings.push(Finding::new(
-            "plan.circle",
+            FindingCode::PlanCircle,
             Weight::Care,
             format!("These jobs wait for each other: {}. Take one of these needs away.", links.join(", ")),
         ));

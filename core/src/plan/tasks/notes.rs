@@ -2,13 +2,13 @@
 
 use super::task::Task;
 use super::waits::WaitRule;
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{BenchTime, Bike, Job, JobState, Part, PartState};
 use crate::time::{Day, Moment};
 
 pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &mut Vec<Finding>) {
     let today = moment.zone.day_at(moment.at_ms());
-    let mut add = |code: &str, text: String| {
+    let mut add = |code: FindingCode, text: String| {
         let finding = Finding::new(code, Weight::Care, text);
         if !findings.contains(&finding) {
             findings.push(finding);
@@ -16,7 +16,7 @@ pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &m
     };
     if day < today {
         add(
-            "plan.part-late",
+            FindingCode::PlanPartLate,
             format!(
                 "“{}” should have come on {} and is not here. The plan counts on tomorrow; ask the seller.",
                 part.title,
@@ -26,7 +26,7 @@ pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &m
     }
     if part.state == PartState::Wanted {
         add(
-            "plan.part-not-ordered",
+            FindingCode::PlanPartNotOrdered,
             format!("“{}” is counted on for {} but is not ordered yet.", part.title, day.spoken()),
         );
     }
@@ -35,7 +35,7 @@ pub(crate) fn note_part_day(part: &Part, day: Day, moment: &Moment, findings: &m
 pub(crate) fn assumed_bench_time(bench_time: &BenchTime, findings: &mut Vec<Finding>) {
     if !bench_time.said() {
         findings.push(Finding::new(
-            "plan.assumed-bench-time",
+            FindingCode::PlanAssumedBenchTime,
             Weight::Note,
             format!("No bench time is set. The plan assumes {}.", crate::record::ASSUMED_WORDS),
         ));
@@ -51,14 +51,14 @@ pub(crate) fn assumed_helper(bike: &Bike, findings: &mut Vec<Finding>) {
             "“{}” takes two pairs of hands, and when a helper comes is not set: the plan assumes that one comes when wanted.",
             job.title
         );
-        findings.push(Finding::new("plan.assumed-helper", Weight::Note, text));
+        findings.push(Finding::new(FindingCode::PlanAssumedHelper, Weight::Note, text));
     }
 }
 
 pub(crate) fn unknown_wait(task: &Task, findings: &mut Vec<Finding>) {
     if let (WaitRule::Unknown, Some(wait)) = (&task.wait, &task.job.wait) {
         findings.push(Finding::new(
-            "plan.wait-unknown",
+            FindingCode::PlanWaitUnknown,
             Weight::Care,
             format!(
                 "How long “{}” takes after “{}” is not known: give its hours, or a product with its full cure. What \

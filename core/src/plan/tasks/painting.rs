@@ -5,7 +5,7 @@ use super::running::{Running, endless};
 use super::task::{ReleaseCause, SANDING_MS, Task};
 use super::waits::WaitRule;
 use crate::coating::{ProcessSheet, ProcessState, running_processes};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, JobState, Product};
 use crate::time::{MINUTE_MS, Moment};
 
@@ -150,7 +150,7 @@ fn sand_first(said: &str, task: &Task) -> Finding {
          product.",
         task.job.title
     );
-    Finding::new("plan.sand-first", Weight::Care, text)
+    Finding::new(FindingCode::PlanSandFirst, Weight::Care, text)
 }
 
 /// The paint job that belongs to a job that is done, though coats are still to come or to cure.

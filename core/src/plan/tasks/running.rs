@@ -1,6 +1,6 @@
 //! A wait that runs already.
 
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 
 /// A wait that runs from work that is done, or from a coat that belongs to no job.
 #[derive(Clone, Debug)]
@@ -19,7 +19,7 @@ pub(crate) struct Running {
 
 pub(crate) fn endless(name: &str, title: &str) -> Finding {
     Finding::new(
-        "plan.wait-without-end",
+        FindingCode::PlanWaitWithoutEnd,
         Weight::Care,
         format!(
             "When “{name}” on “{title}” is over cannot be said: its time is not known, or it is too cold there to cure. \

@@ -5,7 +5,7 @@ use super::limits::at_most_ms;
 use super::painting::{Painting, of_done};
 use super::running::endless;
 use super::waits::{Clockwork, WaitRule};
-use crate::quantity::{Finding, Weight};
+use crate::quantity::{Finding, FindingCode, Weight};
 use crate::record::{Bike, Coat, JobState};
 
 /// Waits after jobs that are done, and coats that cure without a job.
@@ -30,7 +30,7 @@ pub(crate) fn running_waits(
         } else {
             if job.done_ms.is_none() && rule != WaitRule::None {
                 findings.push(Finding::new(
-                    "plan.done-without-day",
+                    FindingCode::PlanDoneWithoutDay,
                     Weight::Care,
                     format!("“{}” is done, but not when. Its wait is counted from now on.", job.title),
                 ));

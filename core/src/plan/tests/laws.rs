@@ -273,7 +273,7 @@ proptest! {
         let broken = broken(&bike, &moment, &plan);
         prop_assert!(broken.is_empty(), "{broken:#?}");
         prop_assert_eq!(plan.rows.len(), 8);
-        let circles = plan.findings.iter().any(|finding| finding.code == "plan.circle");
+        let circles = plan.findings.iter().any(|finding| finding.code.as_str() == "plan.circle");
         prop_assert_eq!(circles, plan.ready_ms.is_none());
     }
 

@@ -77,7 +77,7 @@ fn the_job_goes_on_in_the_window_of_the_next_coat_and_what_follows_waits_for_the
 fn a_window_that_no_bench_time_reaches_is_given_up_for_sanding_and_there_is_still_a_date() {
     let plan = plan(&tank(4.0, 1, at("2026-03-24", 11 * 60)));
     assert!(codes(&plan).contains(&"plan.sand-first"), "{:?}", plan.findings);
-    let text = &plan.findings.iter().find(|finding| finding.code == "plan.sand-first").unwrap().text;
+    let text = &plan.findings.iter().find(|finding| finding.code.as_str() == "plan.sand-first").unwrap().text;
     assert!(text.contains("closes Tue 24 Mar, 15:00") && text.contains("adds 30 min"), "{text}");
     assert_eq!(work_ms(&plan, "paint"), (at("2026-03-24", 19 * 60), at("2026-03-24", 20 * 60 + 30)));
     assert!(plan.ready_ms.is_some());

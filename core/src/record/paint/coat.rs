@@ -6,7 +6,7 @@ use super::product::Product;
 use super::stay::Stay;
 use crate::check;
 use crate::error::Refused;
-use crate::time::Moment;
+use crate::time::{Moment, check_written};
 
 /// So far may the clocks of two devices differ, milliseconds.
 const CLOCKS_DIFFER_MS: i64 = 60_000;
@@ -40,9 +40,6 @@ pub struct Coat {
     pub step: Option<u32>,
 }
 
-/// Moments at which a coat can have gone on: from 2000 to 2099, milliseconds since 1970 (UTC).
-const WRITTEN_MS: std::ops::Range<i64> = 946_684_800_000..4_102_444_800_000;
-
 impl Coat {
     /// The coat with its texts trimmed, or the first field that cannot be accepted.
     ///
@@ -57,13 +54,7 @@ impl Coat {
     pub fn checked(mut self) -> Result<Self, Refused> {
         self.title = check::check_title("title", "On what", &self.title)?;
         self.product = self.product.checked()?;
-        if !WRITTEN_MS.contains(&self.applied_ms) {
-            return Err(Refused::Unreadable {
-                field: "appliedMs".to_owned(),
-                label: "When it went on".to_owned(),
-                reason: "give a day from 2000 to 2099".to_owned(),
-            });
-        }
+        check_written("appliedMs", "When it went on", Some(self.applied_ms))?;
         if self.ended_ms.is_some_and(|ended_ms| ended_ms < self.applied_ms) {
             return Err(Refused::Conflict {
                 field: "endedMs".to_owned(),

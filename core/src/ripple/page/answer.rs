@@ -6,7 +6,7 @@ use super::ask::{ItemShift, RippleAsk, RippleSheet, Shift};
 use crate::derive::derive;
 use crate::error::Refused;
 use crate::inspection::{judge_item, packs};
-use crate::quantity::{Derived, Finding, Judgement, Quantity};
+use crate::quantity::{Derived, Finding, FindingCode, Judgement, Quantity};
 use crate::record::{Bike, Brake, End, FlasherKind, Indication, PilotFitting, Spec, Wheel};
 use crate::ripple::proposal::{Proposal, propose};
 
@@ -150,8 +150,8 @@ fn shift(old: Option<&Quantity>, new: Option<&Quantity>) -> Option<Shift> {
 }
 
 fn new_findings(before: &Derived, after: &Derived) -> Vec<Finding> {
-    let known: BTreeSet<&str> = before.findings.iter().map(|finding| finding.code.as_str()).collect();
-    after.findings.iter().filter(|finding| !known.contains(finding.code.as_str())).cloned().collect()
+    let known: BTreeSet<FindingCode> = before.findings.iter().map(|finding| finding.code).collect();
+    after.findings.iter().filter(|finding| !known.contains(&finding.code)).cloned().collect()
 }
 
 /// Items whose verdict the proposal changes, in the bike's own pack where it has one, else in all.

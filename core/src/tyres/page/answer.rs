@@ -5,7 +5,7 @@ use layshaft_wire::wire;
 use super::working;
 use crate::bounds;
 use crate::error::Refused;
-use crate::quantity::{Finding, Judgement, Working};
+use crate::quantity::{Finding, FindingCode, Judgement, Working};
 use crate::record::{Bike, End, Spec, TyreSize, Wheel};
 use crate::time::Moment;
 use crate::tyres::age::{TyreAge, tyre_age};
@@ -89,7 +89,7 @@ pub fn tyre_sheet(
     found.extend(on_size(end, size.as_ref(), standard, other.as_ref(), &proposed, &checks));
     found.extend(age.iter().filter(|age| age.judgement != Judgement::Fine).map(|age| {
         let weigh = if age.judgement == Judgement::Outside { findings::care } else { note };
-        weigh("tyre.age", age.advice.clone())
+        weigh(FindingCode::TyreAge, age.advice.clone())
     }));
 
     let mut lines = Vec::new();
@@ -158,7 +158,7 @@ fn age(ask: &TyreAsk, wheel: &Wheel, moment: &Moment, found: &mut Vec<Finding>) 
         Ok(age) => Ok(Some(age)),
         Err(refused) if asked => Err(refused),
         Err(refused) => {
-            found.push(findings::care("tyre.date-unlikely", format!("{refused}.")));
+            found.push(findings::care(FindingCode::TyreDateUnlikely, format!("{refused}.")));
             Ok(None)
         }
     }
@@ -173,7 +173,10 @@ fn on_size(
     checks: &[TyreCheck],
 ) -> Vec<Finding> {
     let Some(size) = size else {
-        return vec![note("tyre.unknown", "The tyre is not known: read the size on its sidewall, as in 3.00-18 52P.")];
+        return vec![note(
+            FindingCode::TyreUnknown,
+            "The tyre is not known: read the size on its sidewall, as in 3.00-18 52P.",
+        )];
     };
     let mut found = findings::on_checks(end, checks);
     found.extend(size_of(standard).iter().flat_map(|standard| findings::on_standard(end, standard, size)));

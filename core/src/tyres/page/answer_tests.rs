@@ -1,6 +1,7 @@
 //! Tests of the tyre page on the invented demo bike.
 
 use super::*;
+use crate::tyres::checks::TyreLimit;
 use crate::tyres::sample::demo_bike;
 
 /// 26 November 2026, noon.
@@ -36,10 +37,9 @@ fn as_it_stands_the_rear_tyre_changes_nothing_and_is_too_old() {
     assert_eq!((change.ride_height_mm, change.circumference_percent), (0.0, 0.0));
     assert_eq!(change.speedometer_percent, Some(0.0));
     assert_eq!(sheet.fitted, sheet.proposed);
-    let margins: Vec<_> =
-        sheet.checks.iter().map(|check| (check.mark.as_str(), check.margin, check.judgement)).collect();
-    assert_eq!(margins[0], ("load", Some(82.0), Judgement::Fine));
-    assert_eq!(margins[1], ("speed", Some(38.0), Judgement::Fine));
+    let margins: Vec<_> = sheet.checks.iter().map(|check| (check.limit, check.margin, check.judgement)).collect();
+    assert_eq!(margins[0], (TyreLimit::Load, Some(82.0), Judgement::Fine));
+    assert_eq!(margins[1], (TyreLimit::Speed, Some(38.0), Judgement::Fine));
     assert_eq!((margins[2].2, margins[3].2), (Judgement::Open, Judgement::Fine));
     let age = sheet.age.as_ref().unwrap();
     assert_eq!(age.weeks.iter().map(|week| week.year).collect::<Vec<_>>(), [1994, 1984, 1974]);

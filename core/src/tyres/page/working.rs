@@ -3,7 +3,7 @@
 use crate::quantity::{Source, Standing, WorkLine, Working};
 use crate::record::{TyreSize, date_source, decade_source};
 use crate::tyres::age::{TyreAge, age_source};
-use crate::tyres::checks::TyreCheck;
+use crate::tyres::checks::{TyreCheck, TyreLimit};
 use crate::tyres::compare::TyreChange;
 use crate::tyres::reading::TyreReading;
 use crate::tyres::wheel::tyre_source;
@@ -62,7 +62,7 @@ pub(crate) fn on_change(change: &TyreChange) -> Vec<WorkLine> {
 
 /// The lines on load and speed that are left.
 pub(crate) fn on_checks(checks: &[TyreCheck]) -> Vec<WorkLine> {
-    let known = checks.iter().filter(|check| matches!(check.mark.as_str(), "load" | "speed"));
+    let known = checks.iter().filter(|check| matches!(check.limit, TyreLimit::Load | TyreLimit::Speed));
     known
         .filter_map(|check| {
             let equation = format!("{} − {:.0}", check.allowed_to?, check.actual?);

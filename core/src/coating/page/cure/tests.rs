@@ -32,7 +32,7 @@ fn codes(sheet: &CureSheet) -> Vec<&str> {
 }
 
 fn finding<'a>(sheet: &'a CureSheet, code: &str) -> &'a str {
-    &sheet.findings.iter().find(|finding| finding.code == code).unwrap().text
+    &sheet.findings.iter().find(|finding| finding.code.as_str() == code).unwrap().text
 }
 
 #[test]

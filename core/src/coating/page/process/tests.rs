@@ -119,7 +119,7 @@ fn a_coat_is_too_soon_then_open_and_then_the_window_shuts_and_the_process_change
         shut.sentence,
         "The window of “Colour” closed on Sun 5 Apr, 10:00 unused: sand it, wipe it, then “Clear”."
     );
-    assert!(shut.findings.iter().any(|finding| finding.code == "process.sand-first"));
+    assert!(shut.findings.iter().any(|finding| finding.code.as_str() == "process.sand-first"));
     bike.processes.get_mut("tank").unwrap().sanded_ms = Some(at(31.0).now_ms);
     assert_eq!(state(&bike, 30.5), SandFirst);
     assert_eq!(state(&bike, 31.0), Sanded);
@@ -143,7 +143,7 @@ fn a_decal_lies_between_clears_while_the_window_of_the_clear_below_runs_on() {
     assert_eq!((over.state, hours_of(over.steps[3].until_ms)), (ProcessState::Open, Some(26.0)));
     let late = sheet(&bike, 27.0);
     assert_eq!(late.state, ProcessState::SandFirst);
-    let words = &late.findings.iter().find(|finding| finding.code == "process.sand-first").unwrap().text;
+    let words = &late.findings.iter().find(|finding| finding.code.as_str() == "process.sand-first").unwrap().text;
     assert!(words.contains("never over it"), "{words}");
 }
 
@@ -179,7 +179,7 @@ fn the_last_coat_speaks_of_no_window() {
     }
     let cure = |hours| crate::coating::page::cure::running_cures(&bike, &at(hours)).remove(0);
     for hours in [17.0, 60.0] {
-        assert!(cure(hours).findings.iter().all(|finding| !finding.code.starts_with("window.")));
+        assert!(cure(hours).findings.iter().all(|finding| !finding.code.as_str().starts_with("window.")));
     }
     assert_eq!(cure(17.0).process.as_deref(), Some("tank"));
 }
@@ -228,7 +228,7 @@ fn what_speaks_against_the_air_stands_apart_and_the_sentence_does_not_say_now() 
     ] {
         let sheet = in_air(celsius, humidity);
         assert_eq!(codes(&sheet.against), against, "{celsius} °C, {humidity:?} %");
-        assert!(sheet.before.iter().any(|finding| finding.code == "product.caution"));
+        assert!(sheet.before.iter().any(|finding| finding.code.as_str() == "product.caution"));
         let begins = if against.is_empty() {
             "Begin with “Colour”."
         } else {

@@ -104,7 +104,7 @@ fn an_output_below_the_load_is_found_with_a_weight_that_fits_the_state() {
         let mut bike = bike();
         bike.fitted.supply.output = vec![OutputPoint { rpm: 5000.0, watts }];
         let sheet = load_sheet(&bike, &LoadAsk::default()).unwrap();
-        let never = sheet.findings.into_iter().find(|finding| finding.code == "balance.never");
+        let never = sheet.findings.into_iter().find(|finding| finding.code.as_str() == "balance.never");
         never.map(|finding| finding.weight)
     };
     assert_eq!(
@@ -130,7 +130,7 @@ fn a_consumer_that_does_not_say_when_it_draws_is_named_and_left_out() {
     let mut bike = bike();
     bike.fitted.consumers[0].consumer.used = None;
     let sheet = load_sheet(&bike, &LoadAsk::default()).unwrap();
-    let silent = sheet.findings.iter().find(|finding| finding.code == "load.use-unknown").unwrap();
+    let silent = sheet.findings.iter().find(|finding| finding.code.as_str() == "load.use-unknown").unwrap();
     assert_eq!(silent.weight, Weight::Care);
     assert!(silent.text.contains("headlamp"));
 }
