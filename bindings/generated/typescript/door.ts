@@ -380,7 +380,7 @@ away: boolean,
 /**
  * When the last fact was written, milliseconds since 1970 (UTC).
  */
-lastChangeMs: number, 
+lastChangeMs?: number | null, 
 /**
  * Facts.
  */
@@ -3228,9 +3228,9 @@ fluid: Fluid, };
  */
 export type Finding = { 
 /**
- * Stable code, dotted: `chain.too-short`.
+ * What it is about.
  */
-code: string, 
+code: FindingCode, 
 /**
  * How heavy it weighs.
  */
@@ -3239,6 +3239,11 @@ weight: Weight,
  * The finding in one or two sentences.
  */
 text: string, };
+
+/**
+ * What a finding is about. Outside it is written with a dot: `chain.too-slack`.
+ */
+export type FindingCode = "balance.above-idle" | "balance.never" | "battery.cell" | "battery.drain" | "battery.gas" | "battery.leave-half" | "battery.tables-differ" | "battery.unknown" | "brake-fluid.due" | "brake-fluid.mixed" | "brake-fluid.never-mix" | "brake.below-line" | "brake.beyond-grip" | "brake.cam-over" | "brake.cannot-be" | "brake.clearance-usual" | "brake.friction-open" | "brake.long-lever" | "brake.may-miss-line" | "brake.missing-cam" | "brake.missing-disc" | "brake.missing-lever-ratio" | "brake.ratio-uncommon" | "brake.standard-unknown" | "brake.taken-unchanged" | "chain.adjuster-ends-swapped" | "chain.another-chain" | "chain.cannot-close" | "chain.cannot-run" | "chain.distance-disagrees" | "chain.front-size" | "chain.little-room-for-wear" | "chain.odd-count" | "chain.outside-adjuster" | "chain.rear-size" | "chain.shorter-than-new" | "chain.slack-open" | "chain.tight-spot" | "chain.too-slack" | "chain.too-tight" | "chain.wear-between" | "chain.wear-unknown" | "chain.worn-beyond-adjuster" | "chain.worn-out" | "charger.too-strong" | "charging.outside" | "charging.pattern" | "charging.too-high" | "charging.unknown" | "choice.goal-missed" | "choice.limits-assumed" | "choice.none-fits" | "choice.none-left" | "choice.speedometer-on-wheel" | "choice.speedometer-open" | "choice.speedometer-outside" | "climate.assumed" | "cold.limit-unknown" | "cold.part-of-day" | "cold.stands-still" | "cure.full-unknown" | "cure.hold" | "dew.too-close" | "faults.caution" | "faults.recheck" | "fill.by-occasion" | "fill.missing-grade" | "fill.rounded" | "flasher.counted" | "flasher.too-little-load" | "fuse.blows" | "fuse.close-to-battery" | "gearing.beyond-limit" | "gearing.front-clearance" | "gearing.front-limit" | "gearing.missing-adjuster" | "gearing.missing-centre-distance" | "gearing.missing-chain-size" | "gearing.missing-rev-limit" | "gearing.missing-speedometer" | "gearing.rear-limit" | "gearing.standard-unknown" | "harness.drop" | "harness.floating" | "harness.no-earth" | "harness.not-settled" | "harness.sources-in-conflict" | "heat.no-faster" | "humidity.too-high" | "humidity.unknown" | "indicator.both-sides" | "indicator.stops" | "indicator.too-fast" | "lamp.cap" | "lamp.led-approval" | "lamp.more-watts" | "lamp.polarity" | "load.use-unknown" | "mix.by-volume" | "mix.loss-unknown" | "mix.pot-life" | "mix.premix-parts" | "mix.thinner-meaning" | "output.nominal-curve" | "output.unknown" | "plan.air-unknown" | "plan.assumed-bench-time" | "plan.assumed-helper" | "plan.circle" | "plan.done-without-day" | "plan.limit-missed" | "plan.limit-never-kept" | "plan.limit-passed" | "plan.limit-waits" | "plan.never-reached" | "plan.no-own-time" | "plan.no-stretch" | "plan.part-late" | "plan.part-not-ordered" | "plan.part-without-day" | "plan.sand-first" | "plan.wait-unknown" | "plan.wait-without-end" | "process.decal-on-colour" | "process.sand-first" | "process.window-unknown" | "product.caution" | "product.typical" | "relay.chatters" | "screw.no-substitute" | "speedometer.may-read-high" | "speedometer.may-read-low" | "speedometer.reads-high" | "speedometer.reads-low" | "speedometer.standard-unknown" | "stay.heat-lamp" | "stay.house-assumed" | "thread.missing-class" | "thread.missing-seat" | "thread.none" | "thread.several" | "thread.too-short" | "thrust.beyond-tyre" | "thrust.lower-gear-faster" | "thrust.none-held" | "thrust.rolling-held" | "thrust.too-short" | "thrust.too-tall" | "thrust.top-changes" | "torque.maker-above-band" | "torque.not-the-makers" | "tyre.age" | "tyre.date-unlikely" | "tyre.front.load" | "tyre.front.other-size" | "tyre.front.rating-lower" | "tyre.front.rim" | "tyre.front.speed" | "tyre.front.tube" | "tyre.height-open" | "tyre.load-open" | "tyre.mixed" | "tyre.nearest-equivalent" | "tyre.rear.load" | "tyre.rear.other-size" | "tyre.rear.rating-lower" | "tyre.rear.rim" | "tyre.rear.speed" | "tyre.rear.tube" | "tyre.rim-open" | "tyre.speed-open" | "tyre.tube-in-tubeless" | "tyre.tube-open" | "tyre.tubeless-on-spokes" | "tyre.unknown" | "window.closed" | "window.open" | "wire.none" | "wire.overloaded" | "wire.too-thin";
 
 /**
  * Finishes a job.
@@ -4242,9 +4247,9 @@ word?: AnswerWord | null,
  */
 value?: number | null, 
 /**
- * When, milliseconds since 1970 (UTC).
+ * When, milliseconds since 1970 (UTC); the door says it, whatever stands here.
  */
-answeredMs: number, 
+answeredMs?: number | null, 
 /**
  * A remark.
  */
@@ -5178,9 +5183,17 @@ export type MoveCoat = {
  */
 id: string, 
 /**
- * Where, and how warm it is there.
+ * Where.
  */
-stay: Stay, };
+place: StayPlace, 
+/**
+ * Temperature there, °C; left out: the log in the garage, 20 °C in the house.
+ */
+celsius?: number | null, 
+/**
+ * From when on, milliseconds since 1970 (UTC); left out: now.
+ */
+fromMs?: number | null, };
 
 /**
  * A job that nobody has begun: a title and minutes are enough. How far it is and its place in the list come by themselves.
@@ -5387,13 +5400,21 @@ label: string,
 change: ElementChange, };
 
 /**
- * Notes temperature and humidity. A moment of 0 means now.
+ * Notes temperature and humidity where the bike stands.
  */
 export type NoteClimate = { 
 /**
- * The reading.
+ * Temperature, °C.
  */
-climate: Climate, };
+celsius: number, 
+/**
+ * Relative humidity, per cent.
+ */
+humidity?: number | null, 
+/**
+ * From when on, milliseconds since 1970 (UTC); left out: now.
+ */
+fromMs?: number | null, };
 
 /**
  * Notes that the open bike was carried out as a bundle: the file is where the owner wanted it.
@@ -6732,9 +6753,9 @@ value: number,
  */
 unit?: Unit | null, 
 /**
- * When, milliseconds since 1970 (UTC).
+ * When, milliseconds since 1970 (UTC); left out where it is taken: now.
  */
-takenMs: number, 
+takenMs?: number | null, 
 /**
  * By whom.
  */
@@ -7290,9 +7311,9 @@ name: string,
  */
 answers: number, 
 /**
- * When it began, milliseconds since 1970 (UTC).
+ * When it began, milliseconds since 1970 (UTC), where it is known.
  */
-startedMs: number, 
+startedMs?: number | null, 
 /**
  * How it ended; none while it is open.
  */
@@ -8401,7 +8422,7 @@ bounds: Array<BoundCard>,
 records: Array<RecordCard>, };
 
 /**
- * Takes a reading. A moment of 0 means now.
+ * Takes a reading.
  */
 export type TakeReading = { 
 /**
@@ -9351,9 +9372,9 @@ speedometerPercent?: number | null, };
  */
 export type TyreCheck = { 
 /**
- * Stable mark: `load`, `speed`, `rim`, `tube`.
+ * What it is checked for.
  */
-mark: string, 
+limit: TyreLimit, 
 /**
  * In words.
  */
@@ -9416,6 +9437,11 @@ outerDiameterMm: number,
  * Who says so.
  */
 source: Source, };
+
+/**
+ * What a tyre is checked for.
+ */
+export type TyreLimit = "load" | "speed" | "rim" | "tube";
 
 /**
  * What a tyre may carry, and how fast.
